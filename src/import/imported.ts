@@ -1,0 +1,36 @@
+/** What a reader makes of a file: the track, the points and routes beside it, and what was wrong. */
+import type { Position } from "../geodesy/position.ts";
+import type { Issue } from "../quantity/issue.ts";
+import type { FeetMsl } from "../quantity/units.ts";
+import type { Track } from "../track/track.ts";
+
+/** A named place written in the file. */
+export interface Waypoint extends Position {
+  readonly ident: string;
+  readonly altitude: FeetMsl | null;
+}
+
+export interface Route {
+  readonly name: string;
+  readonly points: readonly Waypoint[];
+}
+
+export interface ImportedLog {
+  readonly file: string;
+  readonly track: Track;
+  readonly waypoints: readonly Waypoint[];
+  readonly routes: readonly Route[];
+  /** Points seen in the file, readable or not. */
+  readonly pointsSeen: number;
+  readonly issues: readonly Issue[];
+}
+
+/** Bytes in, in any number of pieces. A `File.stream()`, a Node stream and `[bytes]` all fit. */
+export type ByteSource = AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
+
+export interface ReadOptions {
+  /** Called now and then with the bytes read so far. */
+  readonly onProgress?: (bytesRead: number) => void;
+  /** Looked at between pieces; reading stops with a `Cancelled` error. */
+  readonly signal?: { readonly aborted: boolean };
+}
