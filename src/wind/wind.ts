@@ -11,24 +11,6 @@ export type RestsOn = "measured" | "turns" | "courses" | "prior" | "nothing";
  */
 export type WindKnowledge = "full" | "along" | "none";
 
-/** A forecast or reported wind that the user gave. */
-export interface WindPrior {
-  readonly from: TrueDegrees;
-  readonly speed: Knots;
-  /** Standard deviation of each component. */
-  readonly doubt: Knots;
-  readonly altitude: FeetMsl | null;
-  /** The user's own words, as in "forecast". */
-  readonly source: string;
-}
-
-/** What the user said of the airspeed. */
-export interface AirspeedPrior {
-  readonly trueAirspeed: Knots;
-  /** Standard deviation. */
-  readonly doubt: Knots;
-}
-
 /** Wind at each row of the motion. Components are the velocity of the air over the ground (toward, not from). */
 export interface WindAlongFlight {
   readonly airEast: Column<Knots>;

@@ -1,0 +1,68 @@
+/** What the flight was meant to do, with every direction already true. */
+import type { Course } from "../geodesy/course.ts";
+import type { Position } from "../geodesy/position.ts";
+import type { Issue } from "../quantity/issue.ts";
+import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
+import type { FeetMsl, MagneticDegrees, UtcMillis, VariationDegrees } from "../quantity/units.ts";
+import type { NeedleScale } from "../standard/needle.ts";
+
+export interface Fix extends Position {
+  readonly ident: string;
+  readonly kind: "vor" | "ndb" | "dme" | "waypoint" | "runway" | "other";
+  /** The station's own declination, where the brief gives it. */
+  readonly declination: VariationDegrees | null;
+  readonly elevation: FeetMsl | null;
+}
+
+/** Where the variation of an exercise came from. */
+export interface VariationUsed {
+  readonly degrees: VariationDegrees;
+  readonly from: "station" | "model" | "written-true" | "unknown";
+  /** As in "WMM2025", null unless from the model. */
+  readonly model: string | null;
+}
+
+interface ExerciseBase {
+  /** From 0, the brief's order. */
+  readonly index: number;
+  /** As in "Course 218°M to TARNO". */
+  readonly title: string;
+  /** The time window that the brief gives, or null. */
+  readonly between: { readonly start: UtcMillis; readonly end: UtcMillis } | null;
+  readonly altitude: FeetMsl | null;
+}
+
+export interface CourseExercise extends ExerciseBase {
+  readonly kind: "course";
+  /** `to`: ends at its fix; `from`: begins there; `leg`: from one fix to another. */
+  readonly form: "to" | "from" | "leg";
+  /** The station or fix that the course is named for; the far fix of a leg. */
+  readonly fix: Fix;
+  /** The first fix of a leg, else null. */
+  readonly fromFix: Fix | null;
+  /** The line. Its origin is `fix` for `to` and `from`, `fromFix` for `leg`. */
+  readonly course: Course;
+  /** As written or derived, for the words. Null where no variation is known. */
+  readonly magnetic: MagneticDegrees | null;
+  readonly variation: VariationUsed;
+  readonly scale: NeedleScale;
+}
+
+/** An exercise of the brief that this version reads and keeps but does not compare with the flight. */
+export interface UncomparedExercise extends ExerciseBase {
+  readonly kind: "arc" | "hold" | "descent" | "approach";
+}
+
+export type Exercise = CourseExercise | UncomparedExercise;
+
+export interface Brief {
+  readonly title: string;
+  readonly file: string;
+  readonly source: "yaml" | "json" | "gpx-route" | "page";
+  readonly aircraft: AirspeedPrior | null;
+  readonly standard: string | null;
+  readonly winds: readonly WindPrior[];
+  readonly fixes: readonly Fix[];
+  readonly exercises: readonly Exercise[];
+  readonly issues: readonly Issue[];
+}
