@@ -1,0 +1,29 @@
+/** The small records that every JSON contract of ours is made of, as schemas. */
+import { z } from "zod";
+
+/** ISO 8601, UTC, as in 2026-10-17T09:44:10Z. */
+export const utcSchema = z.iso.datetime();
+export const factSchema = z.union([z.string(), z.number(), z.boolean(), z.null()]);
+export const whereSchema = z.strictObject({
+  file: z.string().optional(),
+  line: z.number().optional(),
+  column: z.number().optional(),
+  point: z.number().optional(),
+  path: z.string().optional(),
+});
+
+export const issueSchema = z.strictObject({
+  code: z.string(),
+  severity: z.enum(["error", "warning", "note"]),
+  where: whereSchema,
+  facts: z.record(z.string(), factSchema),
+});
+
+/** What a finding rests on: a time (null where the log has none) and the values. */
+export const findingSchema = z.strictObject({
+  code: z.string(),
+  facts: z.record(z.string(), factSchema),
+  evidence: z.strictObject({ fromUtc: utcSchema.nullable(), toUtc: utcSchema.nullable() }),
+});
+
+export type Finding = z.infer<typeof findingSchema>;
