@@ -79,6 +79,12 @@ export class GpxReader implements XmlReader {
     else if (name === "trk") this.inTrack = false;
   }
 
+  end(): void {
+    this.wanted = null;
+    this.places.end();
+    if (this.pointDepth > 0) this.endPoint();
+  }
+
   private want(wanted: Wanted, depth: number): void {
     this.wanted = wanted;
     this.wantedDepth = depth;

@@ -89,6 +89,12 @@ export class PlaceCutter {
     }
   }
 
+  /** The file ends inside a place: its position is known, its unfinished element is closed by the writer. */
+  end(): void {
+    if (this.pointDepth > 0) this.endPoint();
+    this.busy = false;
+  }
+
   /** All routes of the file; those of which no point could be read are left out (their points are counted). */
   finish(): { readonly waypoints: readonly Waypoint[]; readonly routes: readonly Route[] } {
     this.read();

@@ -1,7 +1,7 @@
 /** Tells the format by the content; the file's ending proves nothing. */
 
 /** What a file's first bytes look like. `text` and `binary` are not a log that can be read. */
-export type Look = "empty" | "xml" | "zip" | "gzip" | "igc" | "csv" | "text" | "binary";
+export type Look = "empty" | "web-page" | "xml" | "zip" | "gzip" | "igc" | "csv" | "text" | "binary";
 
 /** So many bytes are looked at: some lines of any text format. */
 export const SNIFF_BYTES = 2048;
@@ -16,6 +16,7 @@ export function lookOf(head: Uint8Array, text: string): Look {
   if (head[0] === 0x1f && head[1] === 0x8b) return "gzip";
   const trimmed = text.trimStart();
   if (trimmed === "") return "empty";
+  if (/^<(?:!doctype\s+html|html)\b/i.test(trimmed)) return "web-page"; // a sign-in page saved under the log's name
   if (trimmed[0] === "<") return "xml";
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
   if (/[\u0000-\u0008\u000e-\u001f]/.test(trimmed)) return "binary";

@@ -13,6 +13,8 @@ export interface XmlReader {
   open(name: string, attributes: Readonly<Record<string, string>>, depth: number): void;
   text(text: string): void;
   close(name: string, depth: number): void;
+  /** The text ends here, perhaps in the middle of a value: what is not complete is not taken. */
+  end(): void;
 }
 
 /** The part of a name after its prefix: any prefix will do, declared or not. */
@@ -22,6 +24,12 @@ const localName = (name: string): string => {
 };
 
 class LimitReached extends Error {}
+
+/** Stands for an `&` that begins no reference, while the parser works: it would swallow the file up to the next `;`. */
+const BARE = "\ue0ff";
+const BARE_AMPERSAND = /&(?!(?:#\d{1,7}|#x[0-9a-f]{1,6}|[a-z_][\w.-]{0,63});)/gi;
+/** The longest reference that is looked for. */
+const REFERENCE_LENGTH = 66;
 
 /**
  * Safe by what it does not do: no document type is read, no entity is expanded beyond the five of XML and
@@ -38,6 +46,9 @@ export class XmlStream {
   private tagLine = 1;
   private tagColumn = 1;
   private lastEvent = 0;
+  /** An `&` near the end of a piece waits for the next: what follows tells whether it begins a reference. */
+  private carried = "";
+  private hasBare = false;
   private readonly parser = new SaxesParser({ xmlns: false });
   private readonly tally: Tally;
   private readonly readerFor: (root: string, at: XmlStream) => XmlReader | null;
@@ -52,11 +63,11 @@ export class XmlStream {
     parser.on("opentag", (tag) => this.open(tag));
     parser.on("text", (text) => {
       this.lastEvent = this.parser.position;
-      if (this.reader !== null) this.reader.text(text);
+      if (this.reader !== null) this.reader.text(this.hasBare ? this.restored(text, true) : text);
     });
     parser.on("cdata", (text) => {
       this.lastEvent = this.parser.position;
-      if (this.reader !== null) this.reader.text(text);
+      if (this.reader !== null) this.reader.text(this.hasBare ? this.restored(text, false) : text);
     });
     parser.on("closetag", (tag) => {
       if (this.reader !== null) this.reader.close(localName(tag.name), this.depth);
@@ -75,16 +86,37 @@ export class XmlStream {
 
   write(text: string): void {
     if (this.stopped) return;
-    this.guarded(() => this.parser.write(text));
+    const whole = this.carried === "" ? text : this.carried + text;
+    const cut = whole.indexOf("&", Math.max(0, whole.length - REFERENCE_LENGTH));
+    const end = cut < 0 ? whole.length : cut;
+    this.carried = whole.slice(end);
+    this.parse(end === whole.length ? whole : whole.slice(0, end));
     if (!this.stopped && this.parser.position - this.lastEvent > MAX_STRETCH) {
       this.stop("xml-too-long", { limit: MAX_STRETCH });
     }
   }
 
-  /** No more text comes: elements still open are closed, and counted as a fault. */
+  /** No more text comes: elements still open are a fault, and counted. */
   end(): void {
+    if (!this.stopped) this.parse(this.carried);
     if (!this.stopped) this.guarded(() => this.parser.close());
-    for (; this.reader !== null && this.depth > 0; this.depth--) this.reader.close("", this.depth);
+    this.reader?.end();
+  }
+
+  private parse(text: string): void {
+    let plain = text;
+    if (text.includes("&")) {
+      plain = text.replace(BARE_AMPERSAND, BARE);
+      if (plain.includes(BARE)) this.hasBare = true;
+    }
+    this.guarded(() => this.parser.write(plain));
+  }
+
+  /** Puts the ampersands back; outside CDATA each is a fault. */
+  private restored(text: string, faulty: boolean): string {
+    if (!text.includes(BARE)) return text;
+    if (faulty) this.fault("ampersand without a reference");
+    return text.replaceAll(BARE, "&");
   }
 
   private guarded(parse: () => void): void {
