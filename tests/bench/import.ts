@@ -70,13 +70,25 @@ export async function benchImport(): Promise<BenchLine[]> {
   const referenceBytes = gpxOf(REFERENCE_POINTS);
   const referenceText = new TextDecoder().decode(referenceBytes);
   const reference =
-    referenceBytes.length / 1e6 / (await best(() => gpx(new DOMParser().parseFromString(referenceText, "text/xml")), 1));
+    referenceBytes.length /
+    1e6 /
+    (await best(() => gpx(new DOMParser().parseFromString(referenceText, "text/xml")), 1));
   const { track } = await readLog([bytes], "bench.gpx");
   const cleaning = await best(() => cleanTrack(track));
-  const line = (name: string, value: number, unit: string, note: string): BenchLine => ({ name, value, unit, note });
+  const line = (name: string, value: number, unit: string, note: string): BenchLine => ({
+    name,
+    value,
+    unit,
+    note,
+  });
   return [
     line("read 100,000 points of GPX", ours, "MB/s", `${megabytes.toFixed(1)} MB; wanted: 20 or more`),
-    line("the same of saxes alone", ours / saxes, "times", `saxes emits events at ${saxes.toFixed(0)} MB/s; wanted: 0.5`),
+    line(
+      "the same of saxes alone",
+      ours / saxes,
+      "times",
+      `saxes emits events at ${saxes.toFixed(0)} MB/s; wanted: 0.5`,
+    ),
     line("the same of a bare pass over the bytes", ours / bare, "times", `bare pass ${bare.toFixed(0)} MB/s`),
     line(
       "the same of xmldom + togeojson",
