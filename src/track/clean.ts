@@ -1,7 +1,10 @@
 /** Leaves out the points that cannot be true, says why, and never moves one that can. */
 import type { Issue } from "../quantity/issue.ts";
 import { type CleanFinding, issueOf } from "./clean-finding.ts";
+import { findFrozen } from "./clean-frozen.ts";
 import { findGaps } from "./clean-gap.ts";
+import { findGroundNoise } from "./clean-ground.ts";
+import { findHeightJumps, findImpossibleHeights } from "./clean-height.ts";
 import { findJumps } from "./clean-jump.ts";
 import { findOutOfRange, findZeroZero } from "./clean-place.ts";
 import { findDuplicateTime, findTimeGoingBack, findUntimed, TIMED_SHARE, timingOf } from "./clean-time.ts";
@@ -19,10 +22,11 @@ export interface CleanedTrack {
 /**
  * The points of a log that can be true, in recorded order, values untouched.
  * Rules, in this order (threshold and reason stand at each): `out-of-range`, `zero-zero`, `point-without-time`
- * (only in a log of which at least a tenth is timed), `time-going-back`, `duplicate-time`, `impossible-jump`,
- * `position-step` (kept, with a new segment), `gap-in-log` (kept).
- * A log without times passes as geometry: only the first two rules apply, with the note `no-times`. A log with
- * too few times is one too (`too-few-times`): its `time` column is then all NaN.
+ * (only in a log of which at least a tenth is timed), `time-going-back`, `duplicate-time`, `frozen-position`,
+ * `impossible-jump`, `position-step` (kept, with a new segment), `ground-noise`, `impossible-height` and
+ * `height-jump` (kept, the height unknown), `gap-in-log` (kept).
+ * A log without times passes as geometry: only the rules of place and `impossible-height` apply, with the note
+ * `no-times`. A log with too few times is one too (`too-few-times`): its `time` column is then all NaN.
  * `no-usable-points` where nothing is left. The track itself is never changed; the same one comes back where
  * nothing was found.
  */
@@ -34,31 +38,35 @@ export function cleanTrack(track: Track): CleanedTrack {
     findings.push(finding);
     if (finding.dropped) for (const row of finding.rows) keep[row] = 0;
   };
-  let timed = track;
   apply(findOutOfRange(track, keep));
   apply(findZeroZero(track, keep));
   const timing = timingOf(track);
+  let kept = track;
   if (timing === "untimed") {
-    const some = rowsWhere(track, (row) => !Number.isNaN(track.time[row]!));
-    if (some.length > 0) timed = withColumn(track, "time", new Float64Array(track.length).fill(Number.NaN));
-    const all = rowsWhere(track, (row) => Number.isNaN(track.time[row]!));
-    if (some.length === 0)
-      apply({ code: "no-times", severity: "note", rows: all, dropped: false, facts: {} });
-    else {
-      const facts = { timedShare: TIMED_SHARE };
-      apply({ code: "too-few-times", severity: "warning", rows: some, dropped: false, facts });
-    }
+    const timed = rowsWhere(track, (row) => !Number.isNaN(track.time[row]!));
+    if (timed.length > 0) kept = withColumn(kept, "time", new Float64Array(track.length).fill(Number.NaN));
+    apply(untimedNote(track, timed));
   } else {
     if (timing === "partly") apply(findUntimed(track, keep));
     apply(findTimeGoingBack(track, keep));
     apply(findDuplicateTime(track, keep));
+    apply(findFrozen(track, keep)); // before the jumps: catching up after a freeze looks like one
     const { jumps, steps } = findJumps(track, keep);
     apply(jumps);
     apply(steps);
-    timed = breakBefore(timed, steps.rows);
+    kept = breakBefore(kept, steps.rows);
+    apply(findGroundNoise(track, keep));
     apply(findGaps(track, keep));
   }
-  const cleaned = keepRows(timed, keep);
+  const impossible = findImpossibleHeights(track, keep);
+  apply(impossible);
+  kept = withoutHeights(kept, impossible.rows);
+  if (timing !== "untimed") {
+    const jumps = findHeightJumps(kept, keep);
+    apply(jumps);
+    kept = withoutHeights(kept, jumps.rows);
+  }
+  const cleaned = keepRows(kept, keep);
   const dropped: Record<string, number> = {};
   for (const { code, rows, dropped: out } of findings) if (out) dropped[code] = rows.length;
   if (cleaned.length === 0) {
@@ -79,6 +87,26 @@ function rowsWhere(track: Track, test: (row: number) => boolean): number[] {
   const rows: number[] = [];
   for (let row = 0; row < track.length; row++) if (test(row)) rows.push(row);
   return rows;
+}
+
+function untimedNote(track: Track, timed: readonly number[]): CleanFinding {
+  const facts = { timedShare: TIMED_SHARE };
+  if (timed.length > 0)
+    return { code: "too-few-times", severity: "warning", rows: timed, dropped: false, facts };
+  return {
+    code: "no-times",
+    severity: "note",
+    rows: rowsWhere(track, () => true),
+    dropped: false,
+    facts: {},
+  };
+}
+
+function withoutHeights(track: Track, rows: readonly number[]): Track {
+  if (rows.length === 0) return track;
+  const altitude = track.altitude.slice();
+  for (const row of rows) altitude[row] = Number.NaN;
+  return withColumn(track, "altitude", altitude);
 }
 
 /** The track with a new segment at each of these rows. */

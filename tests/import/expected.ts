@@ -77,6 +77,11 @@ export const READABLE: Readonly<Record<string, Expected>> = {
   "clean-first-point-elsewhere.gpx": { points: [10, 10, 8], codes: ["impossible-jump"] },
   "clean-position-step.gpx": { points: [80, 80, 80], codes: ["position-step"] },
   "clean-gap.gpx": { points: [12, 12, 12], codes: ["gap-in-log"] },
+  "clean-impossible-height.gpx": { points: [4, 4, 4], codes: ["impossible-height"] },
+  "clean-height-jump.gpx": { points: [9, 9, 9], codes: ["height-jump"] },
+  "clean-frozen-position.gpx": { points: [15, 15, 10], codes: ["frozen-position"] },
+  // Stands to second 160 and from 220 on, rolls at 2.5 m/s2: 75 m away at 168 and 212. Kept: 138 to 242.
+  "clean-ground-noise.gpx": { points: [380, 380, 105], codes: ["ground-noise"] },
   "clean-across-antimeridian.gpx": { points: [8, 8, 8], codes: [] },
 };
 

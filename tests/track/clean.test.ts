@@ -156,3 +156,95 @@ describe("by construction: flights with known faults", () => {
     expect(track).toEqual(before);
   });
 });
+
+describe("by construction: heights, freezes and standing", () => {
+  const heightCodes = (rows: Row[]) => {
+    const { issues, track, dropped } = cleanTrack(trackOf(rows));
+    expect(dropped).toEqual({});
+    expect(track.length).toBe(rows.length);
+    return {
+      codes: issues.map((i) => i.code),
+      unknown: [...track.altitude].flatMap((h, i) => (Number.isNaN(h) ? [i] : [])),
+    };
+  };
+
+  it("sets aside a spike in height and keeps the point", () => {
+    const rows = flight(60);
+    rows[30]!.altitude = 5000;
+    expect(heightCodes(rows)).toEqual({ codes: ["height-jump"], unknown: [30] });
+  });
+
+  it("sets aside heights that no aircraft has, timed or not", () => {
+    const rows = flight(60);
+    rows[30]!.altitude = -32768;
+    rows[31]!.altitude = 327_680;
+    expect(heightCodes(rows)).toEqual({ codes: ["impossible-height"], unknown: [30, 31] });
+    const untimed = rows.map((r) => ({ ...r, time: Number.NaN }));
+    expect(heightCodes(untimed)).toEqual({ codes: ["impossible-height", "no-times"], unknown: [30, 31] });
+  });
+
+  it("leaves steep climbs, descents of 8,000 ft/min, noise and a lasting step in height alone", () => {
+    for (const fpm of [3000, -8000, 8000]) {
+      const rows = flight(60).map((r, i) => ({ ...r, altitude: 12_000 + (fpm / 60) * i + (i % 2) * 100 }));
+      expect(heightCodes(rows)).toEqual({ codes: [], unknown: [] });
+    }
+    const step = flight(80).map((r, i) => ({ ...r, altitude: i < 40 ? 3000 : 3400 }));
+    expect(heightCodes(step)).toEqual({ codes: [], unknown: [] });
+  });
+
+  it.each([[1], [2], [0.2], [5]])(
+    "leaves out a freeze of ten points at %s s, keeping its first",
+    (intervalS) => {
+      const good = flight(100, 100, intervalS);
+      const rows = good.map((r, i) => (i > 40 && i <= 50 ? { ...r, longitude: good[40]!.longitude } : r));
+      const { track, dropped } = cleanTrack(trackOf(rows));
+      expect(dropped).toEqual({ "frozen-position": 10 });
+      expect(track.line[40]).toBe(41);
+      expect(track.line[41]).toBe(52);
+    },
+  );
+
+  it("leaves out a position frozen until the log's end, and one frozen before the first true fix", () => {
+    const good = flight(100);
+    const end = good.map((r, i) => (i > 60 ? { ...r, longitude: good[60]!.longitude } : r));
+    expect(cleanTrack(trackOf(end)).dropped).toEqual({ "frozen-position": 39 });
+    const start = good.map((r, i) => (i < 40 ? { ...r, longitude: good[40]!.longitude } : r));
+    const { track, dropped } = cleanTrack(trackOf(start));
+    expect(dropped).toEqual({ "frozen-position": 40 });
+    expect(track.line[0]).toBe(41);
+  });
+
+  it("leaves a stop on the ground alone", () => {
+    // Rolls at 20 kt, stands for half a minute at exactly one place, rolls on.
+    const rolling = flight(130, 20);
+    const rows = rolling.map((r, i) => ({
+      ...r,
+      longitude: rolling[i < 60 ? i : Math.max(60, i - 30)]!.longitude,
+    }));
+    expect(codes(rows)).toEqual([]);
+  });
+
+  it("leaves out standing before and after, but not a short stop, nor a log that never moves", () => {
+    const stand = (seconds: number, at: Row, from: number): Row[] =>
+      Array.from({ length: seconds }, (_, i) => ({
+        ...at,
+        latitude: at.latitude + (i % 3) * 5e-5,
+        time: from + i * 1000,
+      }));
+    const fly = flight(600);
+    const first = fly[0]!;
+    const last = fly[599]!;
+    const rows = (before: number, after: number) => [
+      ...stand(before, first, first.time - before * 1000),
+      ...fly,
+      ...stand(after, last, last.time + 1000),
+    ];
+    // 75 m are left within 2 s at 100 kt; 30 s before that stay.
+    const { dropped, track } = cleanTrack(trackOf(rows(300, 200)));
+    expect(Object.keys(dropped)).toEqual(["ground-noise"]);
+    expect(track.length).toBeGreaterThanOrEqual(600 + 2 * 27);
+    expect(track.length).toBeLessThanOrEqual(600 + 2 * 31);
+    expect(cleanTrack(trackOf(rows(100, 100))).dropped).toEqual({});
+    expect(cleanTrack(trackOf(stand(600, first, first.time))).dropped).toEqual({});
+  });
+});
