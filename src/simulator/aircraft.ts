@@ -84,7 +84,7 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
     position: start.position,
     altitude: start.altitude,
     verticalSpeed: 0,
-    heading: start.heading + 0,
+    heading: unwrap(0, start.heading, "right"),
     turnRate: 0,
     trueAirspeed: fast.next(start.altitude, 0),
     air: blow(start.altitude),

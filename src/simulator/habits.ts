@@ -1,14 +1,20 @@
 /** How a pilot flies an established course: the heading aimed at, and what happened on the way. */
-
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
-import type { Metres, MetresPerSecond, Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
+import type {
+  AngleSize,
+  Metres,
+  MetresPerSecond,
+  Seconds,
+  Share,
+  TrueDegrees,
+  TurnDegrees,
+} from "../quantity/units.ts";
 import type { Random } from "./random.ts";
 import type { Habit } from "./script.ts";
 import type { Sight } from "./sight.ts";
 
 /** What the pilot has before the eyes, and the wind correction that the course needs. */
 export interface Moment {
-  readonly time: Seconds;
   readonly sight: Sight;
   readonly speed: MetresPerSecond;
   readonly needed: TurnDegrees;
@@ -24,73 +30,85 @@ export type EventCode =
   | "needle-reversal";
 export type Note = (code: EventCode) => void;
 
-/** Distance in which a displaced aircraft comes back, as seconds of flight. Tuned to look like a calm pilot. */
-const INTERCEPT_TIME = 15;
-const TRACKING_TIME = 40;
-/** Time from the decision to turn until the track has turned, seconds: roll lag and half the turn; tuned. */
-const TURN_DELAY = 5.5;
+/** The heading to aim at, asked for at each step after the course was established. */
+export type Steersman = (m: Moment) => TrueDegrees;
 
-/** The cut, degrees toward the course, of an exponential return. */
-export function softCut(across: Metres, speed: MetresPerSecond, time: Seconds, most: number): TurnDegrees {
+/** Time constants of the return to a course, seconds: joining it, and keeping it. Tuned to look like a calm pilot. */
+const JOINING = 15;
+const KEEPING = 25;
+/** From the decision to turn until the track has turned, seconds: roll lag and half the turn. Tuned on the period of the swings. */
+const TURN_DELAY = 8;
+
+/** The cut toward the course of a return that dies away exponentially, degrees to be taken off the heading. */
+function softCut(across: Metres, speed: MetresPerSecond, time: Seconds, most: AngleSize): TurnDegrees {
   const cut = Math.atan(across / (speed * time)) * DEGREES_PER_RADIAN;
   return Math.max(-most, Math.min(most, cut));
 }
 
-export const interceptCut = (m: Moment, most: number): TurnDegrees =>
-  softCut(m.sight.across, m.speed, INTERCEPT_TIME, most);
+/** The heading that joins a course. */
+export const joining = (m: Moment, most: AngleSize): TrueDegrees =>
+  m.sight.course + m.needed - softCut(m.sight.across, m.speed, JOINING, most);
 
-/** A function that gives, at each moment after `established`, the heading to aim at. */
-export function fly(
-  habit: Habit,
-  established: Seconds,
-  random: Random,
-  note: Note,
-): (m: Moment) => TrueDegrees {
-  const tidy = (m: Moment, share: number) =>
-    m.sight.course + share * m.needed - softCut(m.sight.across, m.speed, TRACKING_TIME, 10);
+const keeping = (m: Moment, share: Share): TrueDegrees =>
+  m.sight.course + share * m.needed - softCut(m.sight.across, m.speed, KEEPING, 10);
 
-  if (habit.habit === "tidy") return (m) => tidy(m, m.time - established < habit.delay ? 0 : habit.share);
-
-  if (habit.habit === "waits") {
-    let phase: "tidy" | "held" | "cutting" | "after" = "tidy";
-    return (m) => {
-      const needle = Math.abs(m.sight.needle);
-      if (phase === "tidy" && m.time - established >= habit.tidyFor) {
-        phase = "held";
-        note(habit.share > 1 ? "wind-correction-overdone" : "wind-correction-let-go");
-      } else if (phase === "held" && needle >= habit.correctsAt) {
-        phase = "cutting";
-        note("corrected");
-      } else if (
-        phase === "cutting" &&
-        Math.abs(softCut(m.sight.across, m.speed, TRACKING_TIME / 2, 90)) < 5
-      ) {
-        phase = "after";
-        note("back-on-course");
-      }
-      if (phase === "tidy") return tidy(m, 1);
-      if (phase === "held") return m.sight.course + habit.share * m.needed;
-      if (phase === "cutting") return m.sight.course + m.needed - Math.sign(m.sight.across) * habit.cut;
-      return tidy(m, habit.thenShare);
-    };
+export function steersman(habit: Habit, established: Seconds, random: Random, note: Note): Steersman {
+  switch (habit.habit) {
+    case "tidy":
+      return (m) => keeping(m, m.sight.time - established < habit.delay ? 0 : habit.share);
+    case "waits":
+      return waits(habit, established, note);
+    case "chases":
+      return chases(habit, random, note);
   }
+}
 
+type Of<Name> = Extract<Habit, { readonly habit: Name }>;
+
+function waits(habit: Of<"waits">, established: Seconds, note: Note): Steersman {
+  let phase: "tidy" | "held" | "cutting" | "after" = "tidy";
+  return (m) => {
+    const { course, across, needle, time } = m.sight;
+    if (phase === "tidy" && time - established >= habit.tidyFor) {
+      phase = "held";
+      note(habit.share > 1 ? "wind-correction-overdone" : "wind-correction-let-go");
+    } else if (phase === "held" && Math.abs(needle) >= habit.correctsAt) {
+      phase = "cutting";
+      note("corrected");
+    } else if (phase === "cutting" && Math.abs(across) < m.speed * 2) {
+      phase = "after";
+      note("back-on-course");
+    }
+    switch (phase) {
+      case "tidy":
+        return keeping(m, 1);
+      case "held":
+        return course + habit.share * m.needed;
+      case "cutting":
+        return course + m.needed - softCut(across, m.speed, 3, habit.cut);
+      case "after":
+        return keeping(m, habit.thenShare);
+    }
+  };
+}
+
+function chases(habit: Of<"chases">, random: Random, note: Note): Steersman {
   const reaction = Math.max(1, habit.period / 4 - TURN_DELAY);
-  let side = 0;
+  let toward = 0;
   let seen = 0;
-  let seenAt = -Infinity;
+  let seenAt: Seconds = -Infinity;
   let size = habit.cut;
   return (m) => {
-    const now = Math.sign(m.sight.across);
-    if (now !== seen) {
-      seen = now;
-      seenAt = m.time;
+    const { course, across, time } = m.sight;
+    if (Math.sign(across) !== seen) {
+      seen = Math.sign(across);
+      seenAt = time;
     }
-    if (seen !== side && m.time - seenAt >= reaction) {
-      side = seen;
+    if (seen !== toward && time - seenAt >= reaction) {
+      toward = seen;
       size = habit.cut * (0.8 + 0.4 * random.uniform());
       note("needle-reversal");
     }
-    return m.sight.course + habit.share * m.needed - side * size;
+    return course + habit.share * m.needed - toward * size;
   };
 }

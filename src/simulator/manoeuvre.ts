@@ -1,13 +1,13 @@
 /** Each step of a script as steering: the heading to aim at now, or the end of the step. */
-import { inverse } from "../geodesy/geodesic.ts";
 import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
-import { fly, interceptCut, type Moment, type Note } from "./habits.ts";
+import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
 import type { Random } from "./random.ts";
 import type { CourseStep, Step } from "./script.ts";
 import { type Sight, sightOf } from "./sight.ts";
+import { offset } from "./step.ts";
 
 /** Heading to aim at (not wrapped), or null when the step is done. */
 export type Manoeuvre = (a: Aircraft) => TurnDegrees | null;
@@ -40,7 +40,7 @@ export function manoeuvre(step: Step, a: Aircraft, random: Random, witness: Witn
     case "direct": {
       let side = step.turn;
       return (now) => {
-        const { distance, azimuthAtStart } = inverse(now.position, step.to);
+        const { distance, azimuthAtStart } = offset(now.position, step.to);
         if (distance < step.within * METRES_PER_NAUTICAL_MILE) return null;
         const wanted = azimuthAtStart + neededCorrection(now, azimuthAtStart);
         if (Math.abs(turnFrom(now.heading, wanted)) < 90) side = undefined;
@@ -62,31 +62,26 @@ function holdHeading(heading: TurnDegrees, seconds: Seconds): Manoeuvre {
 
 function flyCourse(step: CourseStep, random: Random, witness: Witness): Manoeuvre {
   const look = sightOf(step);
-  let habit: ((m: Moment) => TrueDegrees) | null = null;
-  let lastHeading: TrueDegrees | null = null;
+  let steer: Steersman | null = null;
+  let wanted: TrueDegrees | null = null;
   return (a) => {
     const sight = look(a.position, a.time);
     const done = step.form === "from" ? sight.distance >= step.until : sight.distance <= step.until;
     if (done) return null;
     const m: Moment = {
-      time: a.time,
       sight,
       speed: a.trueAirspeed * METRES_PER_SECOND_PER_KNOT,
       needed: neededCorrection(a, sight.course),
     };
     const parallel = Math.abs(turnFrom(sight.course + m.needed, a.heading)) < ESTABLISHED_DEG;
-    if (!habit && Math.abs(sight.across) < ESTABLISHED_M && parallel) {
+    if (!steer && Math.abs(sight.across) < ESTABLISHED_M && parallel) {
       witness.note("established");
-      habit = fly(step.flown, a.time, random, witness.note);
+      steer = steersman(step.flown, a.time, random, witness.note);
     }
-    if (habit) witness.saw(sight);
-    const heading =
-      !sight.needleWatched && lastHeading !== null
-        ? lastHeading
-        : habit
-          ? habit(m)
-          : sight.course + m.needed - interceptCut(m, step.cut);
-    lastHeading = heading;
-    return unwrap(a.heading, heading);
+    if (steer) witness.saw(sight);
+    if (sight.needleWatched) wanted = steer ? steer(m) : joining(m, step.cut);
+    // beside the station: the heading that was held inbound, or the one that should hold outbound
+    else if (wanted === null || step.form === "from") wanted = sight.course + m.needed;
+    return unwrap(a.heading, wanted);
   };
 }

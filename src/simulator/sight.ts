@@ -1,11 +1,11 @@
 /** What a pilot can see of a course from where the aircraft is: distance, needle and side. */
-import { inverse } from "../geodesy/geodesic.ts";
 import type { Position } from "../geodesy/position.ts";
 import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Metres, NauticalMiles, Seconds, Share, TrueDegrees } from "../quantity/units.ts";
 import { NEEDLE_SCALES } from "../standard/needle.ts";
 import type { CourseStep } from "./script.ts";
+import { offset } from "./step.ts";
 
 export interface Sight {
   /** From the fix of a radial, to the fix of any other course, miles; negative beyond the fix. */
@@ -26,11 +26,11 @@ const NEEDLE_IGNORED_WITHIN = 1;
 
 /** A function that looks at the course of a step. */
 export function sightOf(step: CourseStep): (at: Position, time: Seconds) => Sight {
-  const leg = step.form === "leg" ? inverse(step.fromFix!, step.fix) : null;
+  const leg = step.form === "leg" ? offset(step.fromFix!, step.fix) : null;
   const azimuth = leg ? leg.azimuthAtEnd : step.course!;
   const scale = NEEDLE_SCALES[step.scale];
   return (at, time) => {
-    const r = inverse(step.fix, at);
+    const r = offset(step.fix, at);
     const angle = turnFrom(azimuth, r.azimuthAtStart);
     const along = r.distance * cosDeg(angle);
     const across = r.distance * sinDeg(angle);

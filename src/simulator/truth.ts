@@ -1,8 +1,8 @@
 /** The truth of a flight, to be written beside its log: what it was, free of any estimate. */
-import { directionOf, turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { DEGREES_PER_RADIAN, METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { utcText } from "../quantity/time.ts";
-import type { Seconds } from "../quantity/units.ts";
+import type { Seconds, TrueDegrees } from "../quantity/units.ts";
 import type { Flight, FlownCourse, TrueColumns } from "./flight.ts";
 import type { Scenario } from "./scenario.ts";
 
@@ -30,6 +30,9 @@ export interface TrueExercise {
   readonly tasKt: number;
   readonly meanHeadingTrueDeg: number;
   readonly meanTrackTrueDeg: number;
+  /** Heading less course: the mean that was flown, and what the mean wind needed. */
+  readonly flownCorrectionDeg: number;
+  readonly neededCorrectionDeg: number;
   readonly maxCrossTrackNm: number;
   /** Deviation over full scale, outside the mile about a station where the needle is left alone. */
   readonly maxNeedle: number;
@@ -41,7 +44,8 @@ export interface TrueEvent {
   readonly utc: string;
   /** When it stopped: the next event, or the end of the exercise. */
   readonly untilUtc: string;
-  /** Mean track less course over that time. */
+  /** Mean track, and track less course, over that time without its first 15 s, in which the turn is made. */
+  readonly trackTrueDeg: number;
   readonly trackErrorDeg: number;
   /** When the needle first showed a quarter in that time, or null. */
   readonly quarterUtc: string | null;
@@ -67,6 +71,8 @@ export interface Truth {
 
 /** Span of the wind series, seconds: that of the real flights with measured wind. */
 const BIN: Seconds = 30;
+/** A change of heading of 30 degrees is over in 15 s with the roll in and out. */
+const TURN_OVER: Seconds = 15;
 
 const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;
 
@@ -90,6 +96,11 @@ function means(c: TrueColumns, start: number, end: number) {
     elevation: rounded((altitude / n) * METRES_PER_FOOT, 0),
     heading: rounded(directionOf(noseEast, noseNorth), 1),
     track: rounded(directionOf(noseEast + east, noseNorth + north), 1),
+    /** What the wind needs on a course; source: E. Williams, *Aviation Formulary* V1.47, "Wind Triangles". */
+    needed: (course: TrueDegrees) => {
+      const fromRight = -east * cosDeg(course) + north * sinDeg(course);
+      return rounded(Math.asin(fromRight / tas) * DEGREES_PER_RADIAN, 1);
+    },
   };
 }
 
@@ -142,11 +153,14 @@ function trueExercise(flown: FlownCourse, columns: TrueColumns, utc: (t: Seconds
     tasKt: m.tas,
     meanHeadingTrueDeg: m.heading,
     meanTrackTrueDeg: m.track,
+    flownCorrectionDeg: rounded(turnFrom(course, m.heading), 1),
+    neededCorrectionDeg: m.needed(course),
     maxCrossTrackNm: rounded(worst(flown.sights.map((s) => s.across)) / METRES_PER_NAUTICAL_MILE, 3),
     maxNeedle: rounded(worst(flown.sights.filter((s) => s.needleWatched).map((s) => s.needle)), 3),
     events: flown.events.map(({ code, time }, i) => {
       const end = flown.events[i + 1]?.time ?? flown.end;
-      const span = means(columns, Math.ceil(time), Math.max(Math.ceil(time) + 1, Math.floor(end)));
+      const settled = end - time > 2 * TURN_OVER ? time + TURN_OVER : time;
+      const { track } = means(columns, Math.ceil(settled), Math.max(Math.ceil(settled) + 1, Math.floor(end)));
       const quarter = flown.sights.find(
         (s) => s.time >= time && s.time < end && s.needleWatched && Math.abs(s.needle) >= 0.25,
       );
@@ -154,7 +168,8 @@ function trueExercise(flown: FlownCourse, columns: TrueColumns, utc: (t: Seconds
         code,
         utc: utc(time),
         untilUtc: utc(end),
-        trackErrorDeg: rounded(turnFrom(course, span.track), 1),
+        trackTrueDeg: track,
+        trackErrorDeg: rounded(turnFrom(course, track), 1),
         quarterUtc: quarter ? utc(quarter.time) : null,
       };
     }),
