@@ -7,6 +7,7 @@ import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
 import { nearMiss } from "./near-miss.ts";
 import { errorAt, validated } from "./problems.ts";
+import { samePlace } from "./same-place.ts";
 import type { Path, PlacedValues } from "./text.ts";
 import { EXERCISE_SCHEMAS, type WrittenExercise } from "./written.ts";
 
@@ -56,8 +57,6 @@ export function readExercise(
   }
   return issues.length > found ? null : draft;
 }
-
-const samePlace = (a: Fix, b: Fix) => a.latitude === b.latitude && a.longitude === b.longitude;
 
 function schemaFor(value: unknown, path: Path, placed: PlacedValues, issues: Issue[]) {
   const refuse = (code: string, facts: Record<string, string | null>) => {

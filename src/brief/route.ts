@@ -5,6 +5,7 @@ import { NEEDLE_SCALES } from "../standard/needle.ts";
 import type { Fix } from "./brief.ts";
 import type { BriefDraft, DraftLeg } from "./draft.ts";
 import { legTitle } from "./exercise.ts";
+import { samePlace } from "./same-place.ts";
 
 interface RoutePoint {
   readonly ident: string;
@@ -37,7 +38,7 @@ export function briefFromRoute(
   for (let i = 1; i < fixes.length; i++) {
     const [fromFix, fix] = [fixes[i - 1]!, fixes[i]!];
     const where = { file, path: `rte.rtept[${i}]` };
-    if (fromFix.latitude === fix.latitude && fromFix.longitude === fix.longitude) {
+    if (samePlace(fromFix, fix)) {
       const facts = { from: fromFix.ident, to: fix.ident };
       issues.push({ code: "route-leg-without-length", severity: "warning", where, facts });
       continue;
