@@ -27,9 +27,8 @@ export function matchExercises(brief: Brief, path: FlownPath): Match[] {
   const runs = brief.exercises.map((exercise, i) => candidates(exercise, windows[i]!, windows, path, flown));
   const chosen = inOrder(runs);
   const ends: number[] = []; // of the exercises before, in the order of the brief
-  return brief.exercises.map((exercise, i): Match => {
-    const window = windows[i];
-    if (window !== null && window !== undefined) {
+  return windows.map((window, i): Match => {
+    if (window !== null) {
       if (window !== "outside") ends.push(window.end);
       const span = window === "outside" ? null : window;
       return { exercise: i, span, by: "between", confidence: span ? 1 : 0 };

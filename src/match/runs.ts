@@ -31,11 +31,13 @@ const CAPTURE_NM = { least: 3, most: 6 };
 const CAPTURE_SCALES = 3;
 /** An intercept may begin so far from the course. Chosen, not tuned. */
 const INTERCEPT_NM = 8;
+/** An intercept may go through the course by so much before the turn onto it. Chosen: a turn begun on the course at 90° and 120 kt goes 0.6 NM past. */
+const OVERSHOT_NM = 1;
 /** A break in a run that is bridged: a cut back to the course of more than 45° is over in 20 s. Chosen, not tuned. */
 const BRIDGED_NM = 0.6;
 /** A turn that leaves or joins a course, rather than corrects along it. Chosen: corrections are of 30° at most in common practice. */
 const TURN_AWAY_DEG = 40;
-/** A course flown for less than this is none; a short leg counts from half its length. Chosen, not tuned. */
+/** A course flown for less than this is none; a short leg from a third of its length, since the turns at both ends take their part. Chosen, not tuned. */
 const SHORTEST_NM = 1;
 /** Runs that fit worse than this are chance. Tuned on simulated flights: 2 NM and 12° off has 0.15. */
 const LEAST_SCORE = 0.06;
@@ -67,7 +69,7 @@ export function runsOf(exercise: CourseExercise, path: FlownPath, flown: Flown):
     return Math.abs(against.trackError[i]!) > ALIGNED_DEG && turnAt(flown.turns, i, TURN_AWAY_DEG) !== null;
   }
 
-  const least = reach === null ? SHORTEST_NM : Math.min(SHORTEST_NM, reach / 2);
+  const least = reach === null ? SHORTEST_NM : Math.min(SHORTEST_NM, reach / 3);
   return cores.flatMap((core): Run[] => {
     const trimmed = withoutTurns(core, flown);
     if (trimmed.end - trimmed.start < 2) return [];
@@ -111,7 +113,7 @@ function interceptStart(
     Math.abs(across[i]!) <= INTERCEPT_NM &&
     Math.abs(trackError[i]!) <= INTERCEPT_DEG &&
     Math.abs(trackError[i]!) >= CLOSING_DEG &&
-    across[i]! * sinDeg(trackError[i]!) < 0;
+    (across[i]! * sinDeg(trackError[i]!) < 0 || Math.abs(across[i]!) <= OVERSHOT_NM);
   const cuts = closes(start) && Math.abs(trackError[start]!) >= CUT_DEG && Math.abs(across[start]!) >= CUT_NM;
   let row = start - 1;
   if (cuts && turnAt(turns, row, 0) !== null) return start; // the turn led onto the intercept, not onto the course
