@@ -1,0 +1,119 @@
+/** `hindtrack debrief LOG...`: a track log and perhaps a brief become a debrief, as text, JSON, CSV or GeoJSON. */
+import { createReadStream } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { basename, extname } from "node:path";
+import { Command } from "commander";
+import {
+  type BriefDraft,
+  type Debrief,
+  debriefFlight,
+  debriefGeoJson,
+  debriefText,
+  exercisesCsv,
+  type ImportedLog,
+  legsCsv,
+  pointsCsv,
+  readBrief,
+  readLog,
+} from "../index.ts";
+import { note, UnusableFile, writeInto } from "./output.ts";
+
+interface Options {
+  readonly brief?: string;
+  readonly out?: string;
+  readonly json?: boolean;
+  readonly csv?: boolean;
+  readonly geojson?: boolean;
+}
+
+async function openLog(path: string): Promise<ImportedLog> {
+  const bytes = createReadStream(path);
+  const opened = new Promise<void>((resolve, reject) => {
+    bytes.once("open", () => resolve());
+    bytes.once("error", reject);
+  });
+  try {
+    await opened;
+  } catch (error) {
+    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
+  }
+  return readLog(bytes, path).catch((error: NodeJS.ErrnoException) => {
+    throw error.syscall ? new UnusableFile(path, "read", error) : error;
+  });
+}
+
+async function openBrief(path: string): Promise<BriefDraft> {
+  let text: string;
+  try {
+    text = await readFile(path, "utf8");
+  } catch (error) {
+    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
+  }
+  return readBrief(text, path);
+}
+
+const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+
+/** The files of one debrief, named for its log. */
+function filesOf(
+  { document, series }: Debrief,
+  options: Options,
+  name: string,
+): { name: string; text: string }[] {
+  const all = !options.json && !options.csv && !options.geojson;
+  return [
+    ...(all || options.json ? [{ name: `${name}.debrief.json`, text: json(document) }] : []),
+    ...(all ? [{ name: `${name}.txt`, text: debriefText(document) }] : []),
+    ...(all || options.csv
+      ? [
+          { name: `${name}.exercises.csv`, text: exercisesCsv(document) },
+          { name: `${name}.legs.csv`, text: legsCsv(document) },
+          { name: `${name}.points.csv`, text: pointsCsv(document, series) },
+        ]
+      : []),
+    ...(all || options.geojson
+      ? [{ name: `${name}.geojson`, text: json(debriefGeoJson(document, series)) }]
+      : []),
+  ];
+}
+
+/** What goes to stdout when no folder is named: the one form that was asked for. */
+function printed({ document, series }: Debrief, options: Options): string {
+  if (options.json) return json(document);
+  if (options.csv) return exercisesCsv(document);
+  if (options.geojson) return json(debriefGeoJson(document, series));
+  return debriefText(document);
+}
+
+export function debriefCommand(): Command {
+  const command = new Command("debrief")
+    .summary("make a debrief of a track log")
+    .description(
+      "Reads a GPX track log, and the brief of the lesson if there is one, and prints the debrief.",
+    )
+    .argument("<log...>", "track logs; each gives its own debrief")
+    .option("--brief <file>", "what should have been flown: YAML or JSON")
+    .option("--out <folder>", "write files there instead of printing (every form, or those asked for)")
+    .option("--json", "the debrief document alone")
+    .option("--csv", "exercises as a table (with --out also legs and points)")
+    .option("--geojson", "the flown path, courses and fixes");
+  command.action(async (logs: string[], options: Options) => {
+    const forms = [options.json, options.csv, options.geojson].filter(Boolean).length;
+    if (forms > 1 && !options.out)
+      command.error("choose one of --json, --csv, --geojson, or name a folder with --out", { exitCode: 2 });
+    if (logs.length > 1 && (options.json || options.geojson) && !options.out) {
+      command.error("several logs give several documents: name a folder with --out", { exitCode: 2 });
+    }
+    const brief = options.brief ? await openBrief(options.brief) : null;
+    for (const path of logs) {
+      const log = await openLog(path);
+      if (!brief && log.routes.length > 0) {
+        note(`${path} carries a route; a brief made of it is used only where --brief names this file`);
+      }
+      const debrief = debriefFlight({ log, brief });
+      if (options.out) await writeInto(options.out, filesOf(debrief, options, basename(path, extname(path))));
+      else process.stdout.write(printed(debrief, options));
+    }
+  });
+  return command;
+}

@@ -1,0 +1,30 @@
+/** The command line: `hindtrack debrief` and `hindtrack fly`. Exit codes: 0 done, 1 unusable input, 2 wrong call. */
+import { Command, CommanderError } from "commander";
+import { UnusableInput } from "../index.ts";
+import { debriefCommand } from "./debrief.ts";
+import { flyCommand } from "./fly.ts";
+import { complain, UnusableFile } from "./output.ts";
+
+const program = new Command("hindtrack")
+  .description(
+    "Post-flight debriefs for instrument training, from a GPS track log.\nTraining aid, after the flight only; not for navigation.",
+  )
+  .version(__HINDTRACK_VERSION__)
+  .showHelpAfterError("(hindtrack --help shows how to call it)")
+  .exitOverride();
+program.addCommand(debriefCommand());
+program.addCommand(flyCommand());
+for (const command of program.commands) command.exitOverride();
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  if (error instanceof CommanderError) {
+    process.exitCode = error.exitCode === 0 ? 0 : 2;
+  } else if (error instanceof UnusableInput || error instanceof UnusableFile) {
+    complain(error);
+    process.exitCode = 1;
+  } else {
+    throw error;
+  }
+}

@@ -1,0 +1,49 @@
+/** Where the terminal writes: results on stdout or into a folder, complaints on stderr, one line each. */
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import picocolors from "picocolors";
+import { issueSentence, UnusableInput } from "../index.ts";
+
+/** A file that cannot be opened or written. */
+export class UnusableFile extends Error {
+  constructor(path: string, doing: "read" | "write", cause: NodeJS.ErrnoException) {
+    const reasons: Record<string, string> = {
+      ENOENT: "there is no such file; check the path",
+      EISDIR: "it is a folder; name a file in it",
+      EACCES: "this user may not; check its permissions",
+      ENOTDIR: "a part of its path is not a folder",
+      EEXIST: "a file of that name is in the way; choose another folder",
+    };
+    super(`${path}: cannot ${doing} it: ${reasons[cause.code ?? ""] ?? cause.message}`);
+    this.name = "UnusableFile";
+  }
+}
+
+const { red, dim } = picocolors.createColors(process.stderr.isTTY ?? false);
+
+/** One line an issue: what, where and what to do. */
+export function complain(error: UnusableInput | UnusableFile): void {
+  const lines = error instanceof UnusableInput ? error.issues.map(issueSentence) : [error.message];
+  for (const line of lines) process.stderr.write(`${red("hindtrack:")} ${line}\n`);
+}
+
+/** A remark that is no part of the result. */
+export function note(text: string): void {
+  process.stderr.write(`${dim(text)}\n`);
+}
+
+/** Writes files into a folder, made if missing; says where. */
+export async function writeInto(
+  folder: string,
+  files: readonly { name: string; text: string }[],
+): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const { name, text } of files) {
+      await writeFile(join(folder, name), text);
+      note(`wrote ${join(folder, name)}`);
+    }
+  } catch (error) {
+    throw new UnusableFile(folder, "write", error as NodeJS.ErrnoException);
+  }
+}

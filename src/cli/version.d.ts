@@ -1,0 +1,2 @@
+/** Put in by the build, from package.json. */
+declare const __HINDTRACK_VERSION__: string;

@@ -1,0 +1,16 @@
+/** Builds the terminal's one file for Node. */
+import { readFileSync } from "node:fs";
+import { defineConfig } from "vite";
+
+const { version } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
+
+export default defineConfig({
+  root: import.meta.dirname,
+  define: { __HINDTRACK_VERSION__: JSON.stringify(version) },
+  build: {
+    ssr: "hindtrack.ts",
+    outDir: "../../dist/cli",
+    emptyOutDir: true,
+    target: "node20",
+  },
+});

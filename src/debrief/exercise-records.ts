@@ -1,0 +1,87 @@
+/** Each exercise of the brief, or each straight where there is no brief, as it stands in the document. */
+import type { Brief, Exercise } from "../brief/brief.ts";
+import { fitCourses, measureCourse } from "../course/index.ts";
+import type { CourseSeries } from "../course/series.ts";
+import { type Match, matchExercises } from "../match/index.ts";
+import { utcText } from "../quantity/time.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+import type { WindEstimate } from "../wind/wind.ts";
+import type { DocumentExercise } from "./document.ts";
+import type { PathSeries } from "./series.ts";
+
+/** The flight as the exercises are measured on it. */
+export interface Flight {
+  readonly path: PathSeries;
+  readonly motion: Motion | null;
+  readonly legs: readonly Leg[];
+  readonly wind: WindEstimate | null;
+}
+
+export interface ExerciseResult {
+  readonly record: DocumentExercise;
+  readonly series: CourseSeries | null;
+}
+
+const columnsOf = ({ path, motion }: Flight) => ({
+  time: motion ? path.timeMs : null,
+  latitude: path.latitude,
+  longitude: path.longitude,
+  altitude: path.altitudeFt,
+});
+
+function result(
+  exercise: Exercise,
+  match: Match,
+  source: "brief" | "fitted",
+  flight: Flight,
+): ExerciseResult {
+  const { span } = match;
+  const { motion } = flight;
+  const base = {
+    kind: exercise.kind,
+    title: exercise.title,
+    source,
+    startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
+    endUtc: span && motion ? utcText(motion.time[span.end - 1]!) : null,
+    match: span ? { by: match.by, confidence: match.confidence } : null,
+    verdicts: [],
+  };
+  if (!span || exercise.kind !== "course") {
+    return {
+      record: { ...base, facts: null, findings: [], whatWouldHaveWorked: null },
+      series: null,
+    };
+  }
+  const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
+    exercise,
+    path: columnsOf(flight),
+    span,
+    motion,
+    wind: flight.wind,
+  });
+  return { record: { ...base, facts, findings, whatWouldHaveWorked }, series };
+}
+
+/** The exercises of the brief, in its order, whether flown or not. */
+export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[] {
+  const matches = matchExercises(brief, {
+    ...columnsOf(flight),
+    trackAngle: flight.motion?.trackAngle ?? null,
+    legs: flight.motion ? flight.legs : null,
+  });
+  return brief.exercises.map((exercise, i) => result(exercise, matches[i]!, "brief", flight));
+}
+
+/** Without a brief: lines fitted to the long straights; what is measured then is straightness, not deviation. */
+export function fittedExercises(flight: Flight): ExerciseResult[] {
+  if (!flight.motion) return [];
+  return fitCourses(flight.motion, flight.legs).map(({ exercise, span }) =>
+    result(
+      exercise,
+      { exercise: exercise.index, span, by: "fitted", confidence: 1 } as Match,
+      "fitted",
+      flight,
+    ),
+  );
+}

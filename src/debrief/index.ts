@@ -1,0 +1,100 @@
+/** The recipe, read top to bottom: a log and perhaps a brief become a debrief. */
+import { type BriefDraft, resolveBrief } from "../brief/index.ts";
+import { variationAt } from "../geodesy/index.ts";
+import type { ImportedLog } from "../import/imported.ts";
+import { UnusableInput } from "../quantity/issue.ts";
+import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
+import { estimateWind, windRecord } from "../wind/index.ts";
+import { CAUTION, type DebriefDocument } from "./document.ts";
+import { briefedExercises, fittedExercises } from "./exercise-records.ts";
+import { legRecords } from "./leg-records.ts";
+import { logRecord } from "./log-record.ts";
+import { pathSeries } from "./path-series.ts";
+import { rounded } from "./round.ts";
+import type { FlightSeries } from "./series.ts";
+
+export interface DebriefInput {
+  readonly log: ImportedLog;
+  readonly brief: BriefDraft | null;
+}
+
+export interface Debrief {
+  readonly document: DebriefDocument;
+  readonly series: FlightSeries;
+}
+
+/**
+ * The debrief of one flight. Pure: the same log and brief give the same document.
+ * @throws UnusableInput when fewer than two points are left after cleaning.
+ */
+export function debriefFlight({ log, brief: draft }: DebriefInput): Debrief {
+  const cleaned = cleanTrack(log.track);
+  const { track } = cleaned;
+  if (track.length < 2) {
+    throw new UnusableInput([
+      {
+        code: "too-few-points",
+        severity: "error",
+        where: { file: log.file },
+        facts: { points: log.pointsSeen, used: track.length },
+      },
+      ...cleaned.issues,
+    ]);
+  }
+
+  const motion = smoothTrack(track);
+  const legs = motion ? findLegs(motion) : [];
+  const start = motion ? motion.time[0]! : null;
+  const brief = draft ? resolveBrief(draft, { time: start }) : null;
+  const wind = motion
+    ? estimateWind(motion, legs, { airspeed: brief?.aircraft ?? null, winds: brief?.winds ?? [] })
+    : null;
+
+  const path = pathSeries(track, motion, legs, wind);
+  const flight = { path, motion, legs, wind };
+  const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
+
+  const middle = path.latitude.length >> 1;
+  const variation =
+    start === null
+      ? null
+      : variationAt({ latitude: path.latitude[middle]!, longitude: path.longitude[middle]! }, start);
+
+  const document: DebriefDocument = {
+    format: "hindtrack-debrief",
+    version: 1,
+    caution: CAUTION,
+    log: logRecord(log, cleaned, motion !== null),
+    brief: brief && {
+      title: brief.title,
+      file: brief.file,
+      source: brief.source,
+      standard: brief.standard,
+      aircraft: brief.aircraft && {
+        tasKt: brief.aircraft.trueAirspeed,
+        doubtKt: brief.aircraft.doubt,
+      },
+      fixes: brief.fixes.map(({ ident, latitude, longitude, kind }) => ({
+        ident,
+        latitude,
+        longitude,
+        kind,
+      })),
+      issues: brief.issues.map((issue) => ({
+        ...issue,
+        where: { ...issue.where },
+        facts: { ...issue.facts },
+      })),
+    },
+    variation,
+    wind: wind && {
+      ...windRecord(wind.day),
+      altitudeFt: wind.day.altitude,
+      priorsUsed: [...wind.priorsUsed],
+    },
+    legs: motion && wind ? legRecords(motion, legs, wind) : [],
+    exercises: exercises.map((e) => e.record),
+    remarks: [],
+  };
+  return { document: rounded(document), series: { path, exercises: exercises.map((e) => e.series) } };
+}

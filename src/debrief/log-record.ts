@@ -1,0 +1,67 @@
+/** What the log was and what was left out of it, as it stands in the document. */
+import { inverse } from "../geodesy/index.ts";
+import type { ImportedLog } from "../import/imported.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
+import type { Issue } from "../quantity/issue.ts";
+import { utcText } from "../quantity/time.ts";
+import type { Track } from "../track/track.ts";
+import type { DebriefDocument } from "./document.ts";
+
+/** What cleaning made of the imported track. */
+export interface CleanedTrack {
+  readonly track: Track;
+  readonly issues: readonly Issue[];
+  readonly dropped: Readonly<Record<string, number>>;
+}
+
+/** Median and longest of the times between used points, s; null where fewer than two have times. */
+function intervals(track: Track): { median: number | null; longest: number | null } {
+  const steps: number[] = [];
+  for (let i = 1; i < track.length; i++) {
+    const step = (track.time[i]! - track.time[i - 1]!) / 1000;
+    if (Number.isFinite(step)) steps.push(step);
+  }
+  if (steps.length === 0) return { median: null, longest: null };
+  steps.sort((a, b) => a - b);
+  return { median: steps[steps.length >> 1]!, longest: steps.at(-1)! };
+}
+
+/** Length of the path through the used points, NM, not counting the recorder's own breaks. */
+function pathLength(track: Track): number {
+  let metres = 0;
+  for (let i = 1; i < track.length; i++) {
+    if (track.segment[i] !== track.segment[i - 1]) continue;
+    metres += inverse(
+      { latitude: track.latitude[i - 1]!, longitude: track.longitude[i - 1]! },
+      { latitude: track.latitude[i]!, longitude: track.longitude[i]! },
+    ).distance;
+  }
+  return nauticalMilesFromMetres(metres);
+}
+
+export function logRecord(log: ImportedLog, cleaned: CleanedTrack, timed: boolean): DebriefDocument["log"] {
+  const { track } = cleaned;
+  const { median, longest } = intervals(track);
+  const first = track.time[0]!;
+  const last = track.time[track.length - 1]!;
+  return {
+    name: track.name,
+    file: log.file,
+    kind: track.kind,
+    timed,
+    startUtc: timed ? utcText(first) : null,
+    endUtc: timed ? utcText(last) : null,
+    points: log.pointsSeen,
+    used: track.length,
+    dropped: { ...cleaned.dropped },
+    medianIntervalS: timed ? median : null,
+    longestGapS: timed ? longest : null,
+    distanceNm: pathLength(track),
+    issues: [...log.issues, ...cleaned.issues].map((issue) => ({
+      code: issue.code,
+      severity: issue.severity,
+      where: { ...issue.where },
+      facts: { ...issue.facts },
+    })),
+  };
+}

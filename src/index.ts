@@ -1,0 +1,30 @@
+/** Hindtrack: a track log and a brief become a debrief. The one door. */
+
+// what should have been flown
+export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief } from "./brief/index.ts";
+// the result: a document, and columns for charts beside it
+export {
+  CAUTION,
+  type CourseFacts,
+  type DebriefDocument,
+  type DocumentExercise,
+  type DocumentIssue,
+  type DocumentLeg,
+  documentSchema,
+  type Excursion,
+  type Finding,
+  type WhatWouldHaveWorked,
+  type WindRecord,
+} from "./debrief/document.ts";
+// the recipe
+export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
+export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
+// files in
+export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
+export { readLog } from "./import/index.ts";
+// what is wrong with an input
+export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
+// words, tables and maps
+export * from "./report/index.ts";
+// invented flights with known truth
+export { flyScenario, SCENARIOS } from "./simulator/index.ts";

@@ -1,0 +1,81 @@
+/** The debrief as GeoJSON (RFC 7946): flown path, courses, fixes. Longitude first, WGS84, cut at the antimeridian. */
+import { featureCollection, lineString, multiLineString, point } from "@turf/turf";
+import type { DebriefDocument } from "../debrief/document.ts";
+import type { FlightSeries } from "../debrief/series.ts";
+
+type Line = [number, number][];
+
+/** A line cut where it crosses 180° (RFC 7946 section 3.1.9), latitude interpolated at the cut. */
+export function cutAtAntimeridian(line: Line): Line[] {
+  const pieces: Line[] = [[]];
+  line.forEach(([longitude, latitude], i) => {
+    const before = line[i - 1];
+    if (before && Math.abs(longitude - before[0]) > 180) {
+      const side = before[0] > 0 ? 180 : -180;
+      const shifted = longitude + 2 * side; // the same place, seen from the side of `before`
+      const share = shifted === before[0] ? 0 : (side - before[0]) / (shifted - before[0]);
+      const at = before[1] + share * (latitude - before[1]);
+      pieces.at(-1)!.push([side, at]);
+      pieces.push([[-side, at]]);
+    }
+    pieces.at(-1)!.push([longitude, latitude]);
+  });
+  return pieces.filter((piece) => piece.length > 1);
+}
+
+function lineFeature(line: Line, properties: Record<string, unknown>) {
+  const pieces = cutAtAntimeridian(line);
+  if (pieces.length === 0) return [];
+  return [pieces.length === 1 ? lineString(pieces[0]!, properties) : multiLineString(pieces, properties)];
+}
+
+/** Everything with a place: the flown path whole, each exercise's stretch and course, and the brief's fixes. */
+export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) {
+  const { path } = series;
+  const round = (value: number): number => Number(value.toFixed(7));
+  const stretch = (start: number, end: number): Line => {
+    const line: Line = [];
+    for (let i = start; i < end; i++) line.push([round(path.longitude[i]!), round(path.latitude[i]!)]);
+    return line;
+  };
+  return {
+    ...featureCollection<GeoJSON.Geometry, Record<string, unknown>>([
+      ...lineFeature(stretch(0, path.latitude.length), {
+        what: "flown",
+        name: document.log.name,
+        startUtc: document.log.startUtc,
+        endUtc: document.log.endUtc,
+      }),
+      ...document.exercises.flatMap((exercise, i) => {
+        const columns = series.exercises[i];
+        const facts = exercise.facts;
+        const properties = { exercise: i + 1, title: exercise.title };
+        return [
+          ...(columns
+            ? lineFeature(stretch(columns.pathStart, columns.pathStart + columns.timeMs.length), {
+                what: "exercise as flown",
+                ...properties,
+                startUtc: exercise.startUtc,
+                endUtc: exercise.endUtc,
+                crossTrackMaxRightNm: facts?.crossTrack.maxNm ?? null,
+                needleMax: facts?.needle.max ?? null,
+              })
+            : []),
+          ...(facts
+            ? lineFeature(
+                [
+                  [round(facts.line.start[1]), round(facts.line.start[0])],
+                  [round(facts.line.end[1]), round(facts.line.end[0])],
+                ],
+                { what: "course", ...properties, courseTrueDeg: facts.courseTrueDeg },
+              )
+            : []),
+        ];
+      }),
+      ...(document.brief?.fixes ?? []).map((fix) =>
+        point([fix.longitude, fix.latitude], { what: "fix", ident: fix.ident, kind: fix.kind }),
+      ),
+    ]),
+    caution: document.caution,
+  };
+}

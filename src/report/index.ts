@@ -1,0 +1,7 @@
+/** The report's door: a document in, words, tables, text and maps out. */
+export { exercisesCsv, legsCsv, pointsCsv } from "./csv.ts";
+export { debriefGeoJson } from "./geojson.ts";
+export { debriefText } from "./text.ts";
+export { exerciseSentence, findingSentence, sideNotes, windSentence } from "./words/index.ts";
+export { issueSentence } from "./words/issue.ts";
+export * from "./words/number.ts";

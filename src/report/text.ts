@@ -1,0 +1,78 @@
+/** The debrief as plain text for a terminal or a file: the sheet's words, without its drawings. */
+import type { DebriefDocument, DocumentExercise } from "../debrief/document.ts";
+import { exerciseSentence, findingSentence, sideNotes, windSentence } from "./words/index.ts";
+import { issueSentence } from "./words/issue.ts";
+import { clock, count, dateText, duration, miles, share, side } from "./words/number.ts";
+
+const WIDTH = 88;
+
+/** Breaks a paragraph at spaces so that no line is longer than the width, later lines indented. */
+export function wrap(text: string, indent = "", width = WIDTH): string {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(" ")) {
+    if (line && (indent + line).length + 1 + word.length > width) {
+      lines.push(indent + line);
+      line = word;
+    } else line = line ? `${line} ${word}` : word;
+  }
+  lines.push(indent + line);
+  return lines.join("\n");
+}
+
+function head(document: DebriefDocument): string[] {
+  const { log, brief } = document;
+  const when =
+    log.startUtc && log.endUtc
+      ? `${dateText(log.startUtc)}, ${clock(log.startUtc)} to ${clock(log.endUtc)} UTC, ${duration(log.startUtc, log.endUtc)}, ${miles(log.distanceNm)}`
+      : `no times in this log, ${miles(log.distanceNm)}`;
+  const left = log.points - log.used;
+  return [
+    brief?.title ?? log.name,
+    "=".repeat((brief?.title ?? log.name).length),
+    when,
+    `Log ${log.file}: ${count(log.used)} of ${count(log.points)} points used${left > 0 ? `, ${count(left)} left out` : ""}.`,
+    wrap(windSentence(document)),
+    "",
+    wrap(document.caution),
+  ];
+}
+
+function numbers(exercise: DocumentExercise): string[] {
+  const f = exercise.facts;
+  if (!f) return [];
+  const of = f.judged.shareOf;
+  return [
+    `worst ${side(f.crossTrack.maxNm, miles)}, needle ${share(Math.abs(f.needle.max))} of full scale (${f.scale.label})`,
+    `beyond a quarter ${percent(f.needle.beyondQuarter)}, half ${percent(f.needle.beyondHalf)}, three quarters ${percent(f.needle.beyondThreeQuarter)}, full scale ${percent(f.needle.beyondFull)} of the ${of}`,
+  ];
+}
+
+const percent = (value: number): string => `${Math.round(value * 100)} %`;
+
+function exercise(e: DocumentExercise, index: number): string[] {
+  const when = e.startUtc && e.endUtc ? `, ${clock(e.startUtc)} to ${clock(e.endUtc)} UTC` : "";
+  const [, ...others] = e.findings;
+  return [
+    "",
+    `${index + 1}. ${e.title}${when}`,
+    wrap(exerciseSentence(e), "   "),
+    ...numbers(e).map((line) => wrap(line, "   ")),
+    ...sideNotes(e).map(({ lead, text }) => wrap(`${lead} ${text}`, "   ")),
+    ...others.map((finding) => wrap(findingSentence(finding, e), "   ")),
+  ];
+}
+
+export function debriefText(document: DebriefDocument): string {
+  const issues = [...document.log.issues, ...(document.brief?.issues ?? [])];
+  return `${[
+    ...head(document),
+    ...document.exercises.flatMap(exercise),
+    ...(document.exercises.length === 0
+      ? ["", "No course to compare: the log has no long straight and there is no brief."]
+      : []),
+    ...(issues.length > 0
+      ? ["", "What was noticed in the files", ...issues.map((i) => wrap(issueSentence(i), "   "))]
+      : []),
+  ].join("\n")}\n`;
+}
