@@ -14,7 +14,7 @@ export interface Match {
   /**
    * 1 = the brief gives the times. By geometry: how well the run fits (how much of it was flown, how near, how
    * well aligned, as a product of shares), halved as far as another run fits as well in the same place of the
-   * brief's order. A well-flown course has over 0.8, a poorly flown one 0.2 to 0.5. 0 where the span is null.
+   * brief's order. A well-flown course has about 0.8 or more, one flown 2 NM off about half. 0 where the span is null.
    */
   readonly confidence: Share;
 }
