@@ -26,7 +26,7 @@ export interface LocalPlane {
 
 /**
  * The azimuthal equidistant map of WGS84 about a place: distance and direction from the origin are exact anywhere,
- * over the antimeridian and the poles too, and there and back is the identity within 1 nm per km.
+ * over the antimeridian and the poles too, and there and back is the identity within 1 um inside the reach.
  *
  * Method: J. P. Snyder, *Map Projections: A Working Manual*, USGS Professional Paper 1395 (1987), section 25,
  * here by the geodesic problems of GeographicLib. Error of a length from place to place: see PLANE_REACH.

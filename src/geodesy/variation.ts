@@ -19,8 +19,9 @@ let last: { readonly day: number; readonly model: GeomagnetismModel } | null = n
  * 13 November 2029 with the data at hand).
  *
  * Source: NOAA/NCEI and BGS, World Magnetic Model 2015, 2015v2, 2020, 2025, by the package `geomagnetism`; of two
- * models that cover a time, the newer. Height is left out: 5 km moves it by about 0.01 degrees outside the polar
- * regions. The model's own error is a few tenths of a degree, more near the magnetic poles and over ore.
+ * models that cover a time, the newer. Height is left out: by the model itself 5 km of it change the variation by less
+ * than 0.1 degrees between 60 S and 60 N. The model's own error is a few tenths of a degree, more near the magnetic
+ * poles (from memory).
  */
 export function variationAt(position: Position, time: UtcMillis): Variation | null {
   requirePosition("position", position);
