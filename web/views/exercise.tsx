@@ -61,12 +61,14 @@ export function Exercise({ number, exercise, facts, columns, flight }: Props) {
       <div class="hd">
         <h2 id={`${id}-title`}>{title}</h2>
         <p class="finding">{exerciseSentence(exercise)}</p>
-        {source === "fitted" && <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>}
+        {source === "fitted" && (
+          <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>
+        )}
       </div>
       <aside class="side" aria-label={`Notes, ${title}`}>
         {sideNotes(exercise).map((note) => (
-          <p key={note.title}>
-            <b>{note.title}.</b> {note.text}
+          <p key={note.lead}>
+            <b>{note.lead}</b> {note.text}
           </p>
         ))}
       </aside>

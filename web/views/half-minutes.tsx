@@ -16,7 +16,9 @@ const known = (value: number, words: (value: number) => string): string =>
 export function HalfMinutes({ title, facts, columns }: Props) {
   const timed = Number.isFinite(columns.timeMs[0]);
   const fitted = facts.form === "fitted";
-  const distance = fitted ? "NM flown" : `NM ${facts.form === "from" ? "from" : "to"} ${facts.fix ?? "the end"}`;
+  const distance = fitted
+    ? "NM flown"
+    : `NM ${facts.form === "from" ? "from" : "to"} ${facts.fix ?? "the end"}`;
   return (
     <details class="screen">
       <summary>The chart as a table, every half {timed ? "minute" : "mile"}</summary>

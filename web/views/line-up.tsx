@@ -1,7 +1,7 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
 import type { DocumentExercise } from "../../src/index.ts";
-import { clock, sided } from "../words.ts";
 import { whyNot } from "../why-not.ts";
+import { clock, sided } from "../words.ts";
 
 function words(exercise: DocumentExercise): string {
   const { facts } = exercise;
@@ -54,8 +54,8 @@ export function LineUp({ exercises }: { exercises: readonly DocumentExercise[] }
       </table>
       {fitted && (
         <p class="fine">
-          No brief was given, so these are straight lines fitted to what was flown: they show straightness, not
-          deviation.
+          No brief was given, so these are straight lines fitted to what was flown: they show straightness,
+          not deviation.
         </p>
       )}
     </>

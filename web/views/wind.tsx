@@ -20,7 +20,9 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
   const doubt = wind.along95Kt === null ? "" : ` ± ${Math.round(wind.along95Kt)}`;
   return (
     <td class="v-cannot" colSpan={2}>
-      {wind.alongKt === null ? "cannot be told" : `${alongWords(wind.alongKt)}${doubt}; across: cannot be told`}
+      {wind.alongKt === null
+        ? "cannot be told"
+        : `${alongWords(wind.alongKt)}${doubt}; across: cannot be told`}
     </td>
   );
 }
@@ -73,7 +75,7 @@ export function WindOfTheFlight({ document }: { document: DebriefDocument; serie
       </div>
       <div class="body">
         <h2 id="wind-title">The wind</h2>
-        <p class="finding">{windSentence(document.wind)}</p>
+        <p class="finding">{windSentence(document)}</p>
         {document.legs.length > 0 && (
           <div class="wsec">
             <Legs legs={document.legs} />
