@@ -14,8 +14,11 @@ export function sided(value: number, digits: number, unit = ""): string {
   return `${size}${unit}${side}`;
 }
 
-export const plusMinus = (size: number, digits: number, unit = ""): string =>
-  `± ${size.toFixed(digits)}${unit}`;
+/** As in "± 0.02"; a doubt too small for the digits shown says so. */
+export function plusMinus(size: number, digits: number, unit = ""): string {
+  const least = 10 ** -digits;
+  return size < least / 2 ? `± under ${least.toFixed(digits)}${unit}` : `± ${size.toFixed(digits)}${unit}`;
+}
 
 export const percent = (share: number): string => `${Math.round(share * 100)} %`;
 

@@ -1,5 +1,5 @@
 /** The chart of a course as a table, for those who read numbers, and for screen readers. */
-import type { CourseFacts, CourseSeries, PathSeries } from "../../src/index.ts";
+import type { CourseFacts, CourseSeries } from "../../src/index.ts";
 import { sampledRows } from "../half-minutes.ts";
 import { clockSeconds, sided, utcOf } from "../words.ts";
 
@@ -7,7 +7,6 @@ interface Props {
   readonly title: string;
   readonly facts: CourseFacts;
   readonly columns: CourseSeries;
-  readonly path: PathSeries;
 }
 
 const known = (value: number, words: (value: number) => string): string =>
