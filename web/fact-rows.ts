@@ -122,7 +122,9 @@ function otherRows({ intercept, altitude, judged }: CourseFacts): FactRow[] {
   }
   const length = judged.seconds === null ? "" : `${duration(judged.seconds)}, `;
   const span =
-    judged.fromUtc && judged.toUtc ? `${clockSeconds(judged.fromUtc)} to ${clockSeconds(judged.toUtc)}; ` : "";
+    judged.fromUtc && judged.toUtc
+      ? `${clockSeconds(judged.fromUtc)} to ${clockSeconds(judged.toUtc)}; `
+      : "";
   rows.push({
     fact: "Judged",
     value: `${length}${judged.distanceNm.toFixed(1)} NM`,

@@ -66,7 +66,9 @@ export function openFiles(files: readonly File[], route: number | null, then: ()
       notices.value =
         message.kind === "unusable"
           ? message.issues.map(issueSentence)
-          : [`Hindtrack itself failed on these files: ${message.text}. Nothing was changed; other files can be opened.`];
+          : [
+              `Hindtrack itself failed on these files: ${message.text}. Nothing was changed; other files can be opened.`,
+            ];
     }
   });
 }

@@ -7,7 +7,8 @@ type Log = DebriefDocument["log"];
 /** As in "17 October 2026, 09:31 to 10:36 UTC, 1 h 05 min, 96 NM". */
 export function timeWords({ startUtc, endUtc, distanceNm }: Log): string {
   const distance = `${Math.round(distanceNm)} NM`;
-  if (!startUtc || !endUtc) return `${distance}; the log gives no times, so nothing of time or speed can be told`;
+  if (!startUtc || !endUtc)
+    return `${distance}; the log gives no times, so nothing of time or speed can be told`;
   const span = `${clock(startUtc)} to ${clock(endUtc)} UTC`;
   return `${day(startUtc)}, ${span}, ${duration(secondsBetween(startUtc, endUtc))}, ${distance}`;
 }

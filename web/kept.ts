@@ -16,7 +16,10 @@ function database(): Promise<IDBDatabase> {
   return settled(request);
 }
 
-async function inStore<T>(mode: IDBTransactionMode, work: (store: IDBObjectStore) => IDBRequest<T>): Promise<T> {
+async function inStore<T>(
+  mode: IDBTransactionMode,
+  work: (store: IDBObjectStore) => IDBRequest<T>,
+): Promise<T> {
   const db = await database();
   try {
     return await settled(work(db.transaction(STORE, mode).objectStore(STORE)));

@@ -20,7 +20,11 @@ export const SAMPLES: readonly Sample[] = [
     title: "A strong crosswind",
     words: "the correction came late and was too small",
   },
-  { name: "needle-chased", title: "The needle chased", words: "the heading swings after every move of the needle" },
+  {
+    name: "needle-chased",
+    title: "The needle chased",
+    words: "the heading swings after every move of the needle",
+  },
 ];
 
 async function fetched(address: string, name: string): Promise<File> {

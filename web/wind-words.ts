@@ -17,7 +17,8 @@ export function windHeadline(wind: WindRecord): string {
     const from = String(((Math.round(wind.fromTrueDeg) + 359) % 360) + 1).padStart(3, "0");
     return `From ${from}° true, ${Math.round(wind.speedKt)} kt`;
   }
-  if (wind.knowledge === "along" && wind.alongKt !== null) return `${alongWords(wind.alongKt)}; across: not known`;
+  if (wind.knowledge === "along" && wind.alongKt !== null)
+    return `${alongWords(wind.alongKt)}; across: not known`;
   return "The wind cannot be told from this log";
 }
 
@@ -27,8 +28,13 @@ export const alongWords = (alongKt: number): string =>
 
 /** As in "at 3,000 ft; 95 % within ± 2.2 by ± 1.7 kt. Rests on the turns." */
 export function windDoubt(wind: WindRecord & { altitudeFt: number | null }): string {
-  const at = wind.altitudeFt === null ? "" : `At ${(Math.round(wind.altitudeFt / 100) * 100).toLocaleString("en-GB")} ft; `;
+  const at =
+    wind.altitudeFt === null
+      ? ""
+      : `At ${(Math.round(wind.altitudeFt / 100) * 100).toLocaleString("en-GB")} ft; `;
   const ellipse = wind.ellipse95Kt;
-  const within = ellipse ? `95 % within ± ${ellipse.majorKt.toFixed(1)} by ± ${ellipse.minorKt.toFixed(1)} kt. ` : "";
+  const within = ellipse
+    ? `95 % within ± ${ellipse.majorKt.toFixed(1)} by ± ${ellipse.minorKt.toFixed(1)} kt. `
+    : "";
   return `${at}${within}Rests on ${restsOn(wind)}.`;
 }

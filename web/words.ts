@@ -14,7 +14,11 @@ export function sided(value: number, digits: number, unit = ""): string {
   return `${size}${unit}${side}`;
 }
 
-export const plusMinus = (size: number, digits: number, unit = ""): string => `± ${size.toFixed(digits)}${unit}`;
+/** As in "± 0.02"; a doubt too small for the digits shown says so. */
+export function plusMinus(size: number, digits: number, unit = ""): string {
+  const least = 10 ** -digits;
+  return size < least / 2 ? `± under ${least.toFixed(digits)}${unit}` : `± ${size.toFixed(digits)}${unit}`;
+}
 
 export const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
@@ -28,8 +32,9 @@ export const clockSeconds = (utc: string): string => utc.slice(11, 19);
 
 export const utcOf = (ms: number): string => new Date(ms).toISOString();
 
-const MONTHS =
-  "January February March April May June July August September October November December".split(" ");
+const MONTHS = "January February March April May June July August September October November December".split(
+  " ",
+);
 
 /** 17 October 2026, of an ISO time. */
 export const day = (utc: string): string =>

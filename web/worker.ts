@@ -1,7 +1,6 @@
 /** Reads the files and works the flight out, away from the page so that the page never stands still. */
 import { config } from "zod";
 import {
-  type Brief,
   briefFromRoute,
   debriefFlight,
   type ImportedLog,
@@ -69,7 +68,9 @@ async function open({ files, route }: OpenRequest): Promise<void> {
   const routes = draft ? [] : offer(log);
   const columns = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
   const buffers = new Set(columns.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
-  say({ kind: "done", flight: { document, series, routes, leftOut: leftOut.map((f) => f.name) } }, [...buffers]);
+  say({ kind: "done", flight: { document, series, routes, leftOut: leftOut.map((f) => f.name) } }, [
+    ...buffers,
+  ]);
 }
 
 self.onmessage = async (event: MessageEvent<OpenRequest>) => {

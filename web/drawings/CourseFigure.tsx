@@ -3,8 +3,8 @@ import { useSignalEffect } from "@preact/signals";
 import { Chart, Filler, LinearScale, LineController, LineElement, PointElement } from "chart.js";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { CourseFacts, CourseSeries, DocumentExercise, DocumentLeg } from "./contract.ts";
-import { abscissa, isTimed } from "./courseColumns.ts";
 import { type CourseRow, courseChart, MINUTE_MS, margins, rowSize } from "./courseChart.ts";
+import { abscissa, isTimed } from "./courseColumns.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
@@ -131,13 +131,28 @@ function RowCanvas(props: RowProps) {
     canvas.current.width = size.width;
     canvas.current.height = size.height;
     const ratio = paper ? PAPER_PIXEL_RATIO : Math.max(1, devicePixelRatio);
-    const drawn = new Chart(canvas.current, courseChart({ ...props, cursor: place, devicePixelRatio: ratio }) as never);
+    const drawn = new Chart(
+      canvas.current,
+      courseChart({ ...props, cursor: place, devicePixelRatio: ratio }) as never,
+    );
     chart.current = drawn as unknown as Chart<"line">;
     return () => {
       drawn.destroy();
       chart.current = null;
     };
-  }, [series, props.facts, from, to, pxPerUnit, narrow, props.palette, paper, size.width, size.height, title]);
+  }, [
+    series,
+    props.facts,
+    from,
+    to,
+    pxPerUnit,
+    narrow,
+    props.palette,
+    paper,
+    size.width,
+    size.height,
+    title,
+  ]);
   useSignalEffect(() => {
     cursor.value;
     chart.current?.draw();

@@ -86,7 +86,14 @@ export function WindArrow(props: {
   // Beyond 200 px the doubt is larger than any wind: the oval is cut by the frame, and the words say the number.
   const side = Math.ceil(Math.max(size, Math.min(2 * (reach + 4), 200)));
   return (
-    <svg class="drawing wind-arrow" role="img" width={side} height={side} viewBox={`0 0 ${side} ${side}`} aria-label={windText(wind)}>
+    <svg
+      class="drawing wind-arrow"
+      role="img"
+      width={side}
+      height={side}
+      viewBox={`0 0 ${side} ${side}`}
+      aria-label={windText(wind)}
+    >
       <title>{windText(wind)}</title>
       <WindSign wind={wind} upTrueDeg={upTrueDeg} trackTrueDeg={trackTrueDeg} x={side / 2} y={side / 2} />
     </svg>

@@ -19,7 +19,12 @@ export interface StripLeg {
 }
 
 /** The straight legs inside a span of time, with their places in px; turns, and legs too short to draw, are left out. */
-export function stripLegs(legs: readonly DocumentLeg[], from: number, to: number, pxPerMs: number): StripLeg[] {
+export function stripLegs(
+  legs: readonly DocumentLeg[],
+  from: number,
+  to: number,
+  pxPerMs: number,
+): StripLeg[] {
   return legs
     .filter((leg) => leg.kind === "straight")
     .map((leg) => ({
@@ -44,10 +49,19 @@ export function WindStrip(props: {
   if (shown.length === 0) return null;
   const name = `Wind on each leg, drawn with the course to the right: ${shown.map(({ leg }) => windText(leg.wind)).join("; ")}`;
   return (
-    <svg class="drawing wind-strip" role="img" width={width} height={HEIGHT_PX} viewBox={`0 0 ${width} ${HEIGHT_PX}`} aria-label={name}>
+    <svg
+      class="drawing wind-strip"
+      role="img"
+      width={width}
+      height={HEIGHT_PX}
+      viewBox={`0 0 ${width} ${HEIGHT_PX}`}
+      aria-label={name}
+    >
       <title>{name}</title>
       <text class="lab b" x="0" y="13">
-        {width < 500 ? "Wind on each leg" : "Wind on each leg, drawn with the course to the right; 10 kt = 5 mm"}
+        {width < 500
+          ? "Wind on each leg"
+          : "Wind on each leg, drawn with the course to the right; 10 kt = 5 mm"}
       </text>
       {shown.map(({ leg, x1, x2 }) => (
         <g key={leg.startUtc} transform={`translate(${left} 0)`}>
@@ -81,6 +95,7 @@ function doubtText({ wind }: DocumentLeg): string {
   if (wind.knowledge === "full" && wind.along95Kt !== null && wind.across95Kt !== null) {
     return `± ${wind.along95Kt.toFixed(1)} along, ${wind.across95Kt.toFixed(1)} across`;
   }
-  if (wind.knowledge === "along" && wind.along95Kt !== null) return `± ${wind.along95Kt.toFixed(1)}, across not known`;
+  if (wind.knowledge === "along" && wind.along95Kt !== null)
+    return `± ${wind.along95Kt.toFixed(1)}, across not known`;
   return "";
 }

@@ -79,7 +79,12 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
   const timed = isTimed(series);
   const x = abscissa(series);
   const needle = pegged(dots(x, series.needle));
-  const common = { parsing: false as const, pointRadius: 0, borderJoinStyle: "round" as const, spanGaps: false };
+  const common = {
+    parsing: false as const,
+    pointRadius: 0,
+    borderJoinStyle: "round" as const,
+    spanGaps: false,
+  };
   const outside = { ...common, yAxisID: "needle", borderColor: palette.outside, borderWidth: 3.4 };
   const textFont = { family: palette.sans, size: TEXT_PX };
   const upright = (axis: "needle" | "error", shown: number, height: number) =>
@@ -155,17 +160,55 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
   ];
   if (timed) {
     plugins.splice(1, 0, frame({ axis: "error", quiet: QUIET_DEG, title: "Track angle error", palette }));
-    plugins.push(dimensionLines({ moments: momentsOf(facts.excursions, series), axes: { needle: "needle", error: "error" }, palette }));
+    plugins.push(
+      dimensionLines({
+        moments: momentsOf(facts.excursions, series),
+        axes: { needle: "needle", error: "error" },
+        palette,
+      }),
+    );
   }
   return {
     type: "line",
     data: {
       datasets: [
-        { ...outside, label: "beyond ¾ scale, right", data: beyond(needle, MARKED_SHARE), fill: { value: MARKED_SHARE }, backgroundColor: palette["outside-wash"], order: 1 },
-        { ...outside, label: "beyond ¾ scale, left", data: beyond(needle, -MARKED_SHARE), fill: { value: -MARKED_SHARE }, backgroundColor: palette["outside-wash"], order: 1 },
-        { ...common, label: "needle", yAxisID: "needle", data: needle, borderColor: palette.ink, borderWidth: 2, order: 2 },
+        {
+          ...outside,
+          label: "beyond ¾ scale, right",
+          data: beyond(needle, MARKED_SHARE),
+          fill: { value: MARKED_SHARE },
+          backgroundColor: palette["outside-wash"],
+          order: 1,
+        },
+        {
+          ...outside,
+          label: "beyond ¾ scale, left",
+          data: beyond(needle, -MARKED_SHARE),
+          fill: { value: -MARKED_SHARE },
+          backgroundColor: palette["outside-wash"],
+          order: 1,
+        },
+        {
+          ...common,
+          label: "needle",
+          yAxisID: "needle",
+          data: needle,
+          borderColor: palette.ink,
+          borderWidth: 2,
+          order: 2,
+        },
         ...(timed
-          ? [{ ...common, label: "track angle error", yAxisID: "error", data: dots(x, series.trackAngleErrorDeg), borderColor: palette.ink, borderWidth: 2, order: 2 }]
+          ? [
+              {
+                ...common,
+                label: "track angle error",
+                yAxisID: "error",
+                data: dots(x, series.trackAngleErrorDeg),
+                borderColor: palette.ink,
+                borderWidth: 2,
+                order: 2,
+              },
+            ]
           : []),
       ],
     },
@@ -174,7 +217,10 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       animation: false,
       events: [],
       devicePixelRatio: row.devicePixelRatio,
-      layout: { autoPadding: false, padding: { top: m.top, left: 0, bottom: 0, right: size.width - m.left - size.plot } },
+      layout: {
+        autoPadding: false,
+        padding: { top: m.top, left: 0, bottom: 0, right: size.width - m.left - size.plot },
+      },
       plugins: { legend: { display: false }, tooltip: { enabled: false }, title: { display: false } },
       scales: {
         x: {
@@ -210,7 +256,9 @@ const setTicks = (values: readonly number[]) => (scale: { ticks: { value: number
 
 function mileStep(row: CourseRow, timed: boolean): number {
   // 90 kt, a usual ground speed of a school aircraft, spaces the miles well enough; a whole mile at least.
-  const pxPerMile = timed ? row.pxPerUnit * MINUTE_MS * (60 / (row.facts.groundSpeedKt ?? 90)) : row.pxPerUnit;
+  const pxPerMile = timed
+    ? row.pxPerUnit * MINUTE_MS * (60 / (row.facts.groundSpeedKt ?? 90))
+    : row.pxPerUnit;
   return tickStep(pxPerMile, 20, [1, 2, 5, 10, 20, 50]);
 }
 
@@ -221,7 +269,9 @@ const milesTitle = (facts: CourseFacts, narrow: boolean): string => {
 
 /** The median distance of the judged rows, for choosing isolines. */
 function typicalDistance(series: CourseSeries): number {
-  const judged = Array.from(series.distanceToFixNm).filter((d, i) => series.judged[i] === 1 && Number.isFinite(d));
+  const judged = Array.from(series.distanceToFixNm).filter(
+    (d, i) => series.judged[i] === 1 && Number.isFinite(d),
+  );
   judged.sort((a, b) => a - b);
   return judged[judged.length >> 1] ?? 5;
 }

@@ -29,7 +29,12 @@ export function beyond(line: readonly Dot[], limit: number): Dot[] {
   for (let i = 0; i < line.length; i++) {
     const here = line[i];
     const before = line[i - 1];
-    if (before && isBeyond(before.y) !== isBeyond(here.y) && Number.isFinite(before.y) && Number.isFinite(here.y)) {
+    if (
+      before &&
+      isBeyond(before.y) !== isBeyond(here.y) &&
+      Number.isFinite(before.y) &&
+      Number.isFinite(here.y)
+    ) {
       const share = (limit - before.y) / (here.y - before.y);
       const crossing = { x: before.x + share * (here.x - before.x), y: limit };
       out.push(crossing);
@@ -62,7 +67,10 @@ export function mileTicks(x: Float64Array, miles: Float64Array, step = 1): Dot[]
 }
 
 /** Stretches of rows that are not judged, as spans of the abscissa. */
-export function unjudged(x: Float64Array, judged: Uint8Array): { from: number; to: number; rows: [number, number] }[] {
+export function unjudged(
+  x: Float64Array,
+  judged: Uint8Array,
+): { from: number; to: number; rows: [number, number] }[] {
   const spans: { from: number; to: number; rows: [number, number] }[] = [];
   for (let i = 0; i < x.length; i++) {
     if (judged[i] === 1) continue;

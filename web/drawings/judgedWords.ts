@@ -5,10 +5,18 @@ import type { VeilSpan } from "./plugins/veil.ts";
 
 export function veilSpans(facts: CourseFacts, series: CourseSeries): VeilSpan[] {
   const x = abscissa(series);
-  return unjudged(x, series.judged).map(({ from, to, rows }) => ({ from, to, words: wordsFor(facts, series, rows) }));
+  return unjudged(x, series.judged).map(({ from, to, rows }) => ({
+    from,
+    to,
+    words: wordsFor(facts, series, rows),
+  }));
 }
 
-function wordsFor(facts: CourseFacts, series: CourseSeries, [first, last]: readonly [number, number]): string[] {
+function wordsFor(
+  facts: CourseFacts,
+  series: CourseSeries,
+  [first, last]: readonly [number, number],
+): string[] {
   const before = first === 0;
   const after = last === series.judged.length - 1;
   const why = before ? facts.judged.begins : after ? facts.judged.ends : "";

@@ -25,7 +25,13 @@ export interface Moments {
   readonly rings: readonly Ring[];
   readonly dimensions: readonly Dimension[];
   /** Upright lines that tie a ring to its dimension; `fromValue` is where it begins on its chart. */
-  readonly ties: readonly { readonly x: number; readonly chart: ChartName; readonly fromValue: number; readonly toLevel: 0 | 1 | "error"; readonly toValue: number }[];
+  readonly ties: readonly {
+    readonly x: number;
+    readonly chart: ChartName;
+    readonly fromValue: number;
+    readonly toLevel: 0 | 1 | "error";
+    readonly toValue: number;
+  }[];
 }
 
 /** The excursion whose needle went farthest, or null. */
@@ -63,12 +69,24 @@ export function momentsOf(excursions: readonly Excursion[], series: CourseSeries
     if (!named || a === null) continue;
     const ya = valueAt(series.trackAngleErrorDeg, a);
     if (b !== null && e.silentS !== null) {
-      dimensions.push({ from: a, to: b, words: `needle silent ${Math.round(e.silentS)} s`, bold: false, level: 0 });
+      dimensions.push({
+        from: a,
+        to: b,
+        words: `needle silent ${Math.round(e.silentS)} s`,
+        bold: false,
+        level: 0,
+      });
       ties.push({ x: b, chart: "needle", fromValue: yb, toLevel: 0, toValue: yb });
     }
     if (c !== null && e.leadS !== null) {
       dimensions.push({ from: a, to: c, words: `lead ${Math.round(e.leadS)} s`, bold: true, level: 1 });
-      ties.push({ x: c, chart: "needle", fromValue: yc, toLevel: "error", toValue: valueAt(series.trackAngleErrorDeg, c) });
+      ties.push({
+        x: c,
+        chart: "needle",
+        fromValue: yc,
+        toLevel: "error",
+        toValue: valueAt(series.trackAngleErrorDeg, c),
+      });
     }
     if (dimensions.length > 0) {
       ties.push({ x: a, chart: "error", fromValue: ya, toLevel: dimensions[0].level, toValue: ya });

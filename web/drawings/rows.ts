@@ -22,12 +22,14 @@ export function cutRows(span: {
 }): RowLayout {
   const { from, to, pxPerUnit, step, roomPx, fit } = span;
   if (!(to > from)) throw new RangeError(`invalid span: ${from} to ${to}`);
-  if (!(pxPerUnit > 0) || !(roomPx > 0)) throw new RangeError(`invalid scale: ${pxPerUnit} px in ${roomPx} px`);
+  if (!(pxPerUnit > 0) || !(roomPx > 0))
+    throw new RangeError(`invalid scale: ${pxPerUnit} px in ${roomPx} px`);
   if (fit) return { rows: [{ from, to }], pxPerUnit: roomPx / (to - from) };
   if ((to - from) * pxPerUnit <= roomPx) return { rows: [{ from, to }], pxPerUnit };
   const length = Math.max(1, Math.floor(roomPx / (step * pxPerUnit))) * step;
   const rows: { from: number; to: number }[] = [];
-  for (let start = from; start < to; start += length) rows.push({ from: start, to: Math.min(start + length, to) });
+  for (let start = from; start < to; start += length)
+    rows.push({ from: start, to: Math.min(start + length, to) });
   return { rows, pxPerUnit };
 }
 

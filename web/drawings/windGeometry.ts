@@ -7,7 +7,12 @@ export interface WindArrowGeometry {
   /** Null where nothing is known but the ring. */
   readonly arrow: { readonly tail: Point; readonly head: Point } | null;
   readonly ring: Point;
-  readonly oval: { readonly centre: Point; readonly rx: number; readonly ry: number; readonly turn: number } | null;
+  readonly oval: {
+    readonly centre: Point;
+    readonly rx: number;
+    readonly ry: number;
+    readonly turn: number;
+  } | null;
   /** Where only the part along the track is known: the line across it on which the tip may lie anywhere. */
   readonly openDoubt: readonly [Point, Point] | null;
 }

@@ -54,4 +54,5 @@ export function windLabel(wind: WindRecord): string {
 }
 
 /** Millimetres as in "20 mm", one decimal only where it matters. */
-export const millimetreText = (mm: number): string => `${mm >= 10 ? Math.round(mm) : Math.round(mm * 10) / 10} mm`;
+export const millimetreText = (mm: number): string =>
+  `${mm >= 10 ? Math.round(mm) : Math.round(mm * 10) / 10} mm`;

@@ -6,9 +6,11 @@ import {
   exerciseSentence,
   sideNotes,
 } from "../../src/index.ts";
+import type { Cursor } from "../drawings/index.ts";
 import { factRows } from "../fact-rows.ts";
 import type { Flight } from "../flight.ts";
 import { clock } from "../words.ts";
+import { CourseDrawings } from "./course-drawings.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
 
 interface Props {
@@ -17,6 +19,7 @@ interface Props {
   readonly facts: CourseFacts;
   readonly columns: CourseSeries;
   readonly flight: Flight;
+  readonly cursor: Cursor;
 }
 
 function Facts({ title, facts }: { title: string; facts: CourseFacts }) {
@@ -45,7 +48,7 @@ function Facts({ title, facts }: { title: string; facts: CourseFacts }) {
   );
 }
 
-export function Exercise({ number, exercise, facts, columns, flight }: Props) {
+export function Exercise({ number, exercise, facts, columns, flight, cursor }: Props) {
   const { startUtc, endUtc, title, source } = exercise;
   const id = `exercise-${number}`;
   return (
@@ -61,17 +64,20 @@ export function Exercise({ number, exercise, facts, columns, flight }: Props) {
       <div class="hd">
         <h2 id={`${id}-title`}>{title}</h2>
         <p class="finding">{exerciseSentence(exercise)}</p>
-        {source === "fitted" && <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>}
+        {source === "fitted" && (
+          <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>
+        )}
       </div>
       <aside class="side" aria-label={`Notes, ${title}`}>
         {sideNotes(exercise).map((note) => (
-          <p key={note.title}>
-            <b>{note.title}.</b> {note.text}
+          <p key={note.lead}>
+            <b>{note.lead}</b> {note.text}
           </p>
         ))}
       </aside>
       <div class="body">
-        <HalfMinutes title={title} facts={facts} columns={columns} path={flight.series.path} />
+        <CourseDrawings exercise={exercise} series={columns} legs={flight.document.legs} cursor={cursor} />
+        <HalfMinutes title={title} facts={facts} columns={columns} />
         <Facts title={title} facts={facts} />
       </div>
     </section>

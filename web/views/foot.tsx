@@ -8,7 +8,8 @@ function Dropped({ log }: { log: DebriefDocument["log"] }) {
   const reasons = dropped.map(([code, n]) => `${count(n)} ${plain(code)}`).join(", ");
   return (
     <p id="log" tabIndex={-1}>
-      Log {log.file}: {left === 0 ? "no point dropped" : `${count(left)} of ${count(log.points)} points dropped`}
+      Log {log.file}:{" "}
+      {left === 0 ? "no point dropped" : `${count(left)} of ${count(log.points)} points dropped`}
       {reasons && `: ${reasons}`}.
     </p>
   );
@@ -24,7 +25,6 @@ export function Foot({ document }: { document: DebriefDocument }) {
       {issues.length > 0 && (
         <ul>
           {issues.map((issue, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the list never changes its order
             <li key={i}>{issueSentence(issue)}</li>
           ))}
         </ul>
@@ -33,9 +33,9 @@ export function Foot({ document }: { document: DebriefDocument }) {
         M is magnetic, T is true
         {variation &&
           `; variation ${Math.abs(variation.degrees).toFixed(1)}° ${variation.degrees < 0 ? "west" : "east"} (${variation.model})`}
-        . L and R are left and right of the course. Corrections and errors are differences and carry neither M nor
-        T. Doubt is 95 %. Worked out by Hindtrack from the log{document.brief ? " and the brief" : ""}; nothing left
-        this machine.
+        . L and R are left and right of the course. Corrections and errors are differences and carry neither M
+        nor T. Doubt is 95 %. Worked out by Hindtrack from the log{document.brief ? " and the brief" : ""}.
+        Nothing left this machine.
       </p>
     </footer>
   );

@@ -1,5 +1,5 @@
 /** The chart of a course as a table, for those who read numbers, and for screen readers. */
-import type { CourseFacts, CourseSeries, PathSeries } from "../../src/index.ts";
+import type { CourseFacts, CourseSeries } from "../../src/index.ts";
 import { sampledRows } from "../half-minutes.ts";
 import { clockSeconds, sided, utcOf } from "../words.ts";
 
@@ -7,7 +7,6 @@ interface Props {
   readonly title: string;
   readonly facts: CourseFacts;
   readonly columns: CourseSeries;
-  readonly path: PathSeries;
 }
 
 const known = (value: number, words: (value: number) => string): string =>
@@ -16,7 +15,9 @@ const known = (value: number, words: (value: number) => string): string =>
 export function HalfMinutes({ title, facts, columns }: Props) {
   const timed = Number.isFinite(columns.timeMs[0]);
   const fitted = facts.form === "fitted";
-  const distance = fitted ? "NM flown" : `NM ${facts.form === "from" ? "from" : "to"} ${facts.fix ?? "the end"}`;
+  const distance = fitted
+    ? "NM flown"
+    : `NM ${facts.form === "from" ? "from" : "to"} ${facts.fix ?? "the end"}`;
   return (
     <details class="screen">
       <summary>The chart as a table, every half {timed ? "minute" : "mile"}</summary>

@@ -1,5 +1,6 @@
 /** What was flown, when, by what log; the wind of the day with its doubt; and the ways to save it. */
 import type { DebriefDocument } from "../../src/index.ts";
+import { WindArrow } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
 import { aircraftWords, logWords, timeWords } from "../head-words.ts";
 import { windDoubt, windHeadline } from "../wind-words.ts";
@@ -8,6 +9,7 @@ import { Save } from "./save.tsx";
 function WindOfTheDay({ wind }: { wind: NonNullable<DebriefDocument["wind"]> }) {
   return (
     <div class="windday">
+      <WindArrow wind={wind} />
       <div>
         <strong>{windHeadline(wind)}</strong>
         {windDoubt(wind)}

@@ -1,7 +1,8 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
-import type { DocumentExercise } from "../../src/index.ts";
-import { clock, sided } from "../words.ts";
+import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
+import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
 import { whyNot } from "../why-not.ts";
+import { clock, sided } from "../words.ts";
 
 function words(exercise: DocumentExercise): string {
   const { facts } = exercise;
@@ -11,7 +12,13 @@ function words(exercise: DocumentExercise): string {
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
 }
 
-function Row({ number, exercise }: { number: number; exercise: DocumentExercise }) {
+interface RowProps {
+  readonly number: number;
+  readonly exercise: DocumentExercise;
+  readonly columns: CourseSeries | null;
+}
+
+function Row({ number, exercise, columns }: RowProps) {
   const { facts, startUtc, title } = exercise;
   return (
     <tr>
@@ -20,13 +27,22 @@ function Row({ number, exercise }: { number: number; exercise: DocumentExercise 
       <th scope="row" class="x">
         {facts ? <a href={`#exercise-${number}`}>{title}</a> : title}
       </th>
-      <td class="d" />
+      <td class="d">
+        {facts && columns && facts.form !== "fitted" && (
+          <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
+        )}
+      </td>
       <td class={facts ? "why" : "why v-un"}>{words(exercise)}</td>
     </tr>
   );
 }
 
-export function LineUp({ exercises }: { exercises: readonly DocumentExercise[] }) {
+interface Props {
+  readonly exercises: readonly DocumentExercise[];
+  readonly series: FlightSeries;
+}
+
+export function LineUp({ exercises, series }: Props) {
   if (exercises.length === 0) return null;
   const fitted = exercises.every((e) => e.source === "fitted");
   return (
@@ -42,22 +58,27 @@ export function LineUp({ exercises }: { exercises: readonly DocumentExercise[] }
             <th>Exercise</th>
             <th class="d">
               <span class="vh">Worst needle, share of full scale</span>
+              {!fitted && <LineUpHead />}
             </th>
             <th>{fitted ? "How straight" : "Worst"}</th>
           </tr>
         </thead>
         <tbody>
           {exercises.map((exercise, i) => (
-            <Row key={exercise.title} number={i + 1} exercise={exercise} />
+            <Row
+              key={exercise.title}
+              number={i + 1}
+              exercise={exercise}
+              columns={series.exercises[i] ?? null}
+            />
           ))}
         </tbody>
       </table>
-      {fitted && (
-        <p class="fine">
-          No brief was given, so these are straight lines fitted to what was flown: they show straightness, not
-          deviation.
-        </p>
-      )}
+      <p class="fine">
+        {fitted
+          ? "No brief was given, so these are straight lines fitted to what was flown: they show straightness, not deviation."
+          : "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."}
+      </p>
     </>
   );
 }

@@ -18,7 +18,15 @@ function Drop() {
         GPX, from any portable GPS; the brief of the lesson too, in YAML or JSON, if there is one. The sheet
         stands a few seconds later.
       </p>
-      <input ref={input} class="vh" type="file" multiple onChange={chosen} tabIndex={-1} aria-label="Log and brief" />
+      <input
+        ref={input}
+        class="vh"
+        type="file"
+        multiple
+        onChange={chosen}
+        tabIndex={-1}
+        aria-label="Log and brief"
+      />
       <button class="btn" type="button" onClick={() => input.current?.click()}>
         Choose files
       </button>
@@ -30,7 +38,9 @@ async function openSample(sample: Sample): Promise<void> {
   try {
     openOnSheet(await sampleFiles(sample));
   } catch {
-    notices.value = [`${sample.title}: the sample did not arrive from the local server. Start it again and reload.`];
+    notices.value = [
+      `${sample.title}: the sample did not arrive from the local server. Start it again and reload.`,
+    ];
   }
 }
 

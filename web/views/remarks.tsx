@@ -19,7 +19,9 @@ export function Remarks({ document }: { document: DebriefDocument }) {
           defaultValue={remarkOf(document)}
           onInput={(event) => setKept(keepRemark(document, event.currentTarget.value))}
         />
-        {!kept && <p class="fine screen">This browser keeps nothing: print or save before leaving the page.</p>}
+        {!kept && (
+          <p class="fine screen">This browser keeps nothing: print or save before leaving the page.</p>
+        )}
         <div class="sign">
           <span>instructor</span>
           <span>pilot</span>

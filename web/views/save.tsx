@@ -1,5 +1,5 @@
 /** The sheet as files, and on paper. */
-import { debriefCsv, debriefGeoJson } from "../../src/index.ts";
+import { debriefGeoJson, exercisesCsv, legsCsv, pointsCsv } from "../../src/index.ts";
 import type { Flight } from "../flight.ts";
 import { remarkOf } from "../remark.ts";
 
@@ -25,7 +25,7 @@ export function Save({ flight }: { flight: Flight }) {
   const name = stem(flight.document.log.file);
   const json = () =>
     download(`${name}.debrief.json`, "application/json", JSON.stringify(withRemark(flight), null, 2));
-  const csv = () => download(`${name}.csv`, "text/csv", debriefCsv(flight.document, flight.series));
+  const csv = (what: string, text: string) => download(`${name}.${what}.csv`, "text/csv", text);
   const map = () =>
     download(
       `${name}.geojson`,
@@ -38,8 +38,14 @@ export function Save({ flight }: { flight: Flight }) {
       <button type="button" onClick={json}>
         document (JSON)
       </button>
-      <button type="button" onClick={csv}>
-        table (CSV)
+      <button type="button" onClick={() => csv("exercises", exercisesCsv(flight.document))}>
+        exercises (CSV)
+      </button>
+      <button type="button" onClick={() => csv("legs", legsCsv(flight.document))}>
+        legs and wind (CSV)
+      </button>
+      <button type="button" onClick={() => csv("points", pointsCsv(flight.document, flight.series))}>
+        points (CSV)
       </button>
       <button type="button" onClick={map}>
         map (GeoJSON)

@@ -1,4 +1,6 @@
 /** One flight, read from top to bottom like a report. */
+import { useMemo } from "preact/hooks";
+import { createCursor, FlightPlan } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
 import { Exercise } from "./exercise.tsx";
 import { Foot } from "./foot.tsx";
@@ -11,12 +13,17 @@ import { WindOfTheFlight } from "./wind.tsx";
 
 export function Sheet({ flight }: { flight: Flight }) {
   const { document, series } = flight;
+  const cursor = useMemo(createCursor, [flight]);
   return (
     <>
       <Head flight={flight} />
       <p class="caution">{document.caution}</p>
       <RouteOffers flight={flight} />
-      <LineUp exercises={document.exercises} />
+      <LineUp exercises={document.exercises} series={series} />
+      <figure class="above" aria-label="The flight from above">
+        <FlightPlan document={document} series={series} cursor={cursor} />
+        <figcaption>The whole flight from above, north-up. Numbers are those of the exercises.</figcaption>
+      </figure>
       {document.exercises.map((exercise, i) => {
         const columns = series.exercises[i];
         return exercise.facts && columns ? (
@@ -27,6 +34,7 @@ export function Sheet({ flight }: { flight: Flight }) {
             facts={exercise.facts}
             columns={columns}
             flight={flight}
+            cursor={cursor}
           />
         ) : null;
       })}

@@ -1,5 +1,6 @@
 /** The wind of the flight: in a sentence, leg by leg with its doubt, and as a circle of velocities. */
 import { type DebriefDocument, type DocumentLeg, type FlightSeries, windSentence } from "../../src/index.ts";
+import { VelocityCircle, WindLegArrow } from "../drawings/index.ts";
 import { alongWords, restsOn } from "../wind-words.ts";
 import { clock, count, trueDirection } from "../words.ts";
 
@@ -20,7 +21,9 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
   const doubt = wind.along95Kt === null ? "" : ` ± ${Math.round(wind.along95Kt)}`;
   return (
     <td class="v-cannot" colSpan={2}>
-      {wind.alongKt === null ? "cannot be told" : `${alongWords(wind.alongKt)}${doubt}; across: cannot be told`}
+      {wind.alongKt === null
+        ? "cannot be told"
+        : `${alongWords(wind.alongKt)}${doubt}; across: cannot be told`}
     </td>
   );
 }
@@ -37,6 +40,9 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
         </caption>
         <thead>
           <tr>
+            <th>
+              <span class="vh">Arrow</span>
+            </th>
             <th>UTC</th>
             <th class="r">From</th>
             <th class="r">Speed, kt</th>
@@ -46,6 +52,9 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
         <tbody>
           {straights.map((leg) => (
             <tr key={leg.startUtc}>
+              <td>
+                <WindLegArrow leg={leg} />
+              </td>
               <td>
                 {clock(leg.startUtc)} to {clock(leg.endUtc)}
                 <br />
@@ -64,7 +73,7 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
   );
 }
 
-export function WindOfTheFlight({ document }: { document: DebriefDocument; series: FlightSeries }) {
+export function WindOfTheFlight({ document, series }: { document: DebriefDocument; series: FlightSeries }) {
   return (
     <section class="ex full" id="wind" aria-labelledby="wind-title">
       <div class="no">
@@ -73,10 +82,18 @@ export function WindOfTheFlight({ document }: { document: DebriefDocument; serie
       </div>
       <div class="body">
         <h2 id="wind-title">The wind</h2>
-        <p class="finding">{windSentence(document.wind)}</p>
+        <p class="finding">{windSentence(document)}</p>
         {document.legs.length > 0 && (
           <div class="wsec">
             <Legs legs={document.legs} />
+            <figure>
+              <VelocityCircle document={document} series={series} />
+              <figcaption>
+                Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on the
+                dotted circle; the wind moves the whole circle to the dashed one. The arrow is the wind, its
+                oval the 95 % doubt.
+              </figcaption>
+            </figure>
           </div>
         )}
       </div>

@@ -44,9 +44,15 @@ export function coast({ axis, limit, label, palette, labelOutside }: CoastOption
             c.lineTo(xb, yb);
           }
         });
-        if (labelOutside) write(c, palette, label, right + 6, y + 4, { face: "italic", colour: palette["ink-2"] });
+        if (labelOutside)
+          write(c, palette, label, right + 6, y + 4, { face: "italic", colour: palette["ink-2"] });
         else {
-          const style = { face: "italic", colour: palette["ink-2"], align: "right", halo: palette.paper } as const;
+          const style = {
+            face: "italic",
+            colour: palette["ink-2"],
+            align: "right",
+            halo: palette.paper,
+          } as const;
           write(c, palette, label, right - 2, y - far * 5 + (far === 1 ? 0 : 9), style);
         }
       }

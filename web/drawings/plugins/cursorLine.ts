@@ -13,7 +13,14 @@ export function cursorLine(place: () => number | null, palette: Palette): Plugin
       const across = chart.scales.x;
       if (value < across.min || value > across.max) return;
       const x = across.getPixelForValue(value);
-      segment(chart.ctx, { colour: palette.ink, width: 1, dash: [2, 2] }, x, chart.chartArea.top - 3, x, chart.chartArea.bottom + 3);
+      segment(
+        chart.ctx,
+        { colour: palette.ink, width: 1, dash: [2, 2] },
+        x,
+        chart.chartArea.top - 3,
+        x,
+        chart.chartArea.bottom + 3,
+      );
     },
   };
 }

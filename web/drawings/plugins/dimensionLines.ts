@@ -29,8 +29,18 @@ export function dimensionLines({ moments, axes, palette }: DimensionOptions): Pl
       const c = chart.ctx;
       for (const tie of moments.ties) {
         if (!inside(px(tie.x))) continue;
-        const end = tie.toLevel === "error" ? yOf(chart, axes.error, tie.toValue) : level(tie.toLevel) + (tie.chart === "needle" ? 3 : -3);
-        segment(c, { colour: palette.outside, width: 1 }, px(tie.x), yOf(chart, axes[tie.chart], tie.fromValue), px(tie.x), end);
+        const end =
+          tie.toLevel === "error"
+            ? yOf(chart, axes.error, tie.toValue)
+            : level(tie.toLevel) + (tie.chart === "needle" ? 3 : -3);
+        segment(
+          c,
+          { colour: palette.outside, width: 1 },
+          px(tie.x),
+          yOf(chart, axes[tie.chart], tie.fromValue),
+          px(tie.x),
+          end,
+        );
       }
       for (const d of moments.dimensions) {
         const [x1, x2] = [Math.max(left, px(d.from)), Math.min(right, px(d.to))];

@@ -22,7 +22,9 @@ const TITLE_ABOVE_MILES = 28;
 
 export function frame(options: FrameOptions): Plugin<"line"> {
   const { axis, quiet, title, palette, zeroLabel, miles } = options;
-  const edges = (chart: { scales: Record<string, { min: number; max: number; getPixelForValue(v: number): number }> }) => {
+  const edges = (chart: {
+    scales: Record<string, { min: number; max: number; getPixelForValue(v: number): number }>;
+  }) => {
     const up = chart.scales[axis];
     return { top: up.getPixelForValue(up.min), bottom: up.getPixelForValue(up.max), up };
   };
@@ -41,7 +43,8 @@ export function frame(options: FrameOptions): Plugin<"line"> {
       const { top, up } = edges(chart);
       const zero = up.getPixelForValue(0);
       segment(c, { colour: palette.ink, width: 1 }, left, zero, right, zero);
-      if (zeroLabel) write(c, palette, zeroLabel, right + 6, zero + 4, { face: "italic", colour: palette["ink-2"] });
+      if (zeroLabel)
+        write(c, palette, zeroLabel, right + 6, zero + 4, { face: "italic", colour: palette["ink-2"] });
       write(c, palette, title, 0, top - (miles ? TITLE_ABOVE_MILES : TITLE_ABOVE_TOP), {
         face: "bold",
         colour: palette.ink,
@@ -56,9 +59,14 @@ export function frame(options: FrameOptions): Plugin<"line"> {
         segment(c, { colour: palette["ink-3"], width: 1 }, x, top - 4, x, top);
         if (x - last < 22) continue;
         last = x;
-        write(c, palette, String(tick.y), x, top - 8, { face: "plain", colour: palette["ink-2"], align: "center" });
+        write(c, palette, String(tick.y), x, top - 8, {
+          face: "plain",
+          colour: palette["ink-2"],
+          align: "center",
+        });
       }
-      const room = chart.width - widthOf(c, palette, title, "bold") - widthOf(c, palette, miles.title, "italic");
+      const room =
+        chart.width - widthOf(c, palette, title, "bold") - widthOf(c, palette, miles.title, "italic");
       if (room > 8) {
         const style = { face: "italic", colour: palette["ink-2"], align: "right" } as const;
         write(c, palette, miles.title, chart.width - 2, top - TITLE_ABOVE_MILES, style);

@@ -11,7 +11,9 @@ const NICE_NM = [0.02, 0.05, 0.1, 0.25, 0.5, 1, 2, 5, 10];
 /** Distances worth a line, NM: those between a fifth of full scale and a little past it at that distance. */
 export function isolineMiles(scale: NeedleScaleFacts, typicalDistanceNm: number): number[] {
   const full =
-    scale.kind === "linear" ? scale.fullScaleNm : typicalDistanceNm * Math.tan((scale.fullScaleDeg * Math.PI) / 180);
+    scale.kind === "linear"
+      ? scale.fullScaleNm
+      : typicalDistanceNm * Math.tan((scale.fullScaleDeg * Math.PI) / 180);
   const most = scale.kind === "linear" ? 0.99 : 1.3;
   return NICE_NM.filter((nm) => nm >= 0.2 * full && nm <= most * full);
 }
@@ -49,9 +51,21 @@ export function isolines({ axis, scale, miles, x, distanceNm, palette }: Isoline
         }
       }
       miles.forEach((nm, k) => {
-        const place = labelPlace(x, distanceNm, scale, nm, [across.min, across.max], (k + 1) / (miles.length + 1));
+        const place = labelPlace(
+          x,
+          distanceNm,
+          scale,
+          nm,
+          [across.min, across.max],
+          (k + 1) / (miles.length + 1),
+        );
         if (place === null) return;
-        const style = { face: "small", colour: palette["ink-2"], align: "center", halo: palette.paper } as const;
+        const style = {
+          face: "small",
+          colour: palette["ink-2"],
+          align: "center",
+          halo: palette.paper,
+        } as const;
         write(
           c,
           palette,

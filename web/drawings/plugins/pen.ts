@@ -19,7 +19,11 @@ export interface Stroke {
   readonly dash?: readonly number[];
 }
 
-export function stroke(c: CanvasRenderingContext2D, style: Stroke, path: (c: CanvasRenderingContext2D) => void): void {
+export function stroke(
+  c: CanvasRenderingContext2D,
+  style: Stroke,
+  path: (c: CanvasRenderingContext2D) => void,
+): void {
   c.save();
   c.strokeStyle = style.colour;
   c.lineWidth = style.width;

@@ -41,7 +41,12 @@ export function veil({ axis, spans, palette }: VeilOptions): Plugin<"line"> {
         const middle = Math.max(left + widest / 2 + 2, Math.min(right - widest / 2 - 2, (x1 + x2) / 2));
         const y = up.getPixelForValue(-0.28);
         span.words.forEach((text, k) => {
-          const style = { face: "italic", colour: palette["ink-2"], align: "center", halo: palette.paper } as const;
+          const style = {
+            face: "italic",
+            colour: palette["ink-2"],
+            align: "center",
+            halo: palette.paper,
+          } as const;
           write(c, palette, text, middle, y + 14 * k, style);
         });
       }
