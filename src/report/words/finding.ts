@@ -15,16 +15,16 @@ const directionIn = (facts: Finding["facts"], what: "track" | "course"): string 
   flownDirection(num(facts[`${what}TrueDeg`]), given(facts[`${what}MagneticDeg`]));
 
 function drifted(facts: Finding["facts"], finding: Finding): string {
-  const turned = `${at(finding)}the track, ${directionIn(facts, "track")}, stood ${Math.round(num(facts.degrees))}° ${facts.side} of the course, ${directionIn(facts, "course")}`;
-  const corrected =
-    facts.leadS === null
-      ? "and no correction followed"
-      : `${seconds(facts.leadS)} passed before the first correction`;
+  const turned = `${at(finding)}the track, ${directionIn(facts, "track")}, stood ${Math.round(num(facts.degrees))}° ${facts.side} of the course, ${directionIn(facts, "course")}.`;
   const silent =
     facts.quarterReached === true && facts.silentS !== null
-      ? `; for the first ${seconds(facts.silentS)} the needle stayed under a quarter`
-      : "; the needle never reached a quarter";
-  return capital(`${turned}, ${corrected}${silent}.`);
+      ? `The needle stayed under a quarter for ${seconds(facts.silentS)}`
+      : "The needle never reached a quarter";
+  const corrected =
+    facts.leadS === null
+      ? "no correction followed"
+      : `the first correction came after ${seconds(facts.leadS)}`;
+  return `${capital(turned)} ${silent}; ${corrected}.`;
 }
 
 const causeTail = (facts: Finding["facts"]): string =>
