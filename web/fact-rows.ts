@@ -2,6 +2,7 @@
 import type { CourseFacts } from "../src/index.ts";
 import {
   clockSeconds,
+  count,
   duration,
   magneticDirection,
   percent,
@@ -18,6 +19,10 @@ export interface FactRow {
 }
 
 const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
+const beyond = (needle: CourseFacts["needle"]): string =>
+  [needle.beyondQuarter, needle.beyondHalf, needle.beyondThreeQuarter, needle.beyondFull]
+    .map(percent)
+    .join(" · ");
 const share = (value: number): string => `${value.toFixed(2)} of full scale`;
 
 function deviationRows(facts: CourseFacts): FactRow[] {
@@ -29,8 +34,11 @@ function deviationRows(facts: CourseFacts): FactRow[] {
       value: `${sided(crossTrack.maxNm, 2, " NM")} ${plusMinus(crossTrack.doubt95Nm, 2)}`,
       note: at(crossTrack.maxUtc),
     },
-    { fact: `${off}, mean`, value: sided(crossTrack.meanNm, 2, " NM"), note: "" },
-    { fact: `${off}, root mean square`, value: `${crossTrack.rmsNm.toFixed(2)} NM`, note: "" },
+    {
+      fact: `${off}, mean`,
+      value: sided(crossTrack.meanNm, 2, " NM"),
+      note: `root mean square ${crossTrack.rmsNm.toFixed(2)} NM`,
+    },
   ];
   if (facts.form === "fitted") return rows;
   const of = judged.shareOf === "time" ? "of the judged time" : "of the judged distance";
@@ -41,10 +49,7 @@ function deviationRows(facts: CourseFacts): FactRow[] {
       value: `${share(Math.abs(needle.max))} ${plusMinus(needle.doubt95, 2)}`,
       note: at(needle.maxUtc),
     },
-    { fact: "Needle beyond a quarter", value: percent(needle.beyondQuarter), note: of },
-    { fact: "Needle beyond a half", value: percent(needle.beyondHalf), note: of },
-    { fact: "Needle beyond three quarters", value: percent(needle.beyondThreeQuarter), note: of },
-    { fact: "Needle at full scale or beyond", value: percent(needle.beyondFull), note: of },
+    { fact: "Needle beyond ¼ · ½ · ¾ · full", value: beyond(needle), note: of },
   ];
 }
 
@@ -116,8 +121,8 @@ function otherRows({ intercept, altitude, judged }: CourseFacts): FactRow[] {
   if (altitude) {
     rows.push({
       fact: "Height by GPS, mean",
-      value: `${Math.round(altitude.meanFt)} ft`,
-      note: altitude.targetFt === null ? "" : `briefed ${altitude.targetFt} ft`,
+      value: `${count(altitude.meanFt)} ft`,
+      note: altitude.targetFt === null ? "" : `briefed ${count(altitude.targetFt)} ft`,
     });
   }
   const length = judged.seconds === null ? "" : `${duration(judged.seconds)}, `;

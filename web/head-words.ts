@@ -20,9 +20,13 @@ export function aircraftWords({ brief }: DebriefDocument): string {
   return [
     ...(aircraft ? [`Aircraft ${aircraft.tasKt} ± ${aircraft.doubtKt} kt true airspeed`] : []),
     from,
-    ...(standard ? [`standard: ${standard.replaceAll("-", " ")}`] : []),
+    ...(standard ? [`standard: ${standardWords(standard)}`] : []),
   ].join("; ");
 }
+
+/** As in "instrument rating, US". */
+const standardWords = (id: string): string =>
+  id.replaceAll("-", " ").replace(/ (us|eu)$/, (_, where: string) => `, ${where.toUpperCase()}`);
 
 /** As in "Log 1 s, 3,874 of 3,902 points used, longest gap 6 s." */
 export function logWords({ medianIntervalS, points, used, longestGapS }: Log): string {

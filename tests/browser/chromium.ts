@@ -3,7 +3,14 @@ import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
-const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome", "microsoft-edge"];
+const NAMES = [
+  "chromium",
+  "chromium-browser",
+  "google-chrome",
+  "google-chrome-stable",
+  "chrome",
+  "microsoft-edge",
+];
 
 const PLACES = [
   "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
@@ -20,7 +27,9 @@ const runs = (path: string): boolean =>
 
 function found(): string | null {
   const folders = (process.env.PATH ?? "").split(delimiter);
-  const named = NAMES.flatMap((name) => [...folders, "/usr/bin", "/snap/bin"].map((folder) => join(folder, name)));
+  const named = NAMES.flatMap((name) =>
+    [...folders, "/usr/bin", "/snap/bin"].map((folder) => join(folder, name)),
+  );
   return [...named, ...PLACES].find(runs) ?? null;
 }
 

@@ -60,7 +60,7 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
                 <br />
                 <span class="u">
                   track {trueDirection(leg.trackTrueDeg)}
-                  {leg.altitudeFt !== null && `, ${count(leg.altitudeFt / 100)}00 ft`}
+                  {leg.altitudeFt !== null && `, ${count(Math.round(leg.altitudeFt / 100) * 100)} ft`}
                 </span>
               </td>
               <WindCells leg={leg} />
