@@ -49,11 +49,10 @@ export function CoursePlan(props: {
   const cutOff = isFixed && frame.neededPx > width;
   return (
     <div class="course-plan" ref={box}>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the plan is moved by keys, so it must take focus */}
-      <div
+      <section
         class="plan-window"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan is moved by keys, so it must take focus
         tabIndex={0}
-        role="group"
         aria-label={`${name}. Arrow keys move it, plus and minus zoom, 0 goes back.`}
         {...handlers}
       >
@@ -87,9 +86,9 @@ export function CoursePlan(props: {
                 x={x}
                 y={y}
                 ident={ident}
-                dx={atEnd ? 9 : 0}
+                dx={atEnd ? 9 : -6}
                 dy={atEnd ? 4 : -10}
-                anchor={atEnd ? "start" : "middle"}
+                anchor="start"
               />
             );
           })}
@@ -116,7 +115,7 @@ export function CoursePlan(props: {
           </text>
           <ScaleBar x={8} y={height - 12} pxPerMile={px} words={scaleWords} />
         </svg>
-      </div>
+      </section>
       {cutOff && (
         <p class="drawing-scale screen">
           The plan goes on to the right: drag it, or move it with the arrow keys.

@@ -43,7 +43,7 @@ export function Replay({
     cursor.value = moment;
   };
   return (
-    <div class="replay" role="group" aria-label={`Replay, ${exercise.title}`}>
+    <section class="replay" aria-label={`Replay, ${exercise.title}`}>
       <div class="clockbox">
         <div class="clock">{clockSecondsText(series.timeMs[row])}</div>
         <button
@@ -71,7 +71,7 @@ export function Replay({
           onInput={(event) => move(Number(event.currentTarget.value))}
         />
       </label>
-    </div>
+    </section>
   );
 }
 

@@ -69,7 +69,6 @@ export function VelocityCircle({
       {airspeed !== null && <circle class="still" cx={x(0)} cy={y(0)} r={airspeed * px} />}
       {airspeed !== null && known && <circle class="solved" cx={x(east)} cy={y(north)} r={airspeed * px} />}
       {velocities.map(([e, n], i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: dots have no name but their place in the flight
         <circle key={i} class="gv" cx={x(e)} cy={y(n)} r={1.9} />
       ))}
       <text class="lab-i" x={x(0)} y={12} text-anchor="middle">

@@ -62,7 +62,8 @@ export function rowSize(row: Pick<CourseRow, "series" | "from" | "to" | "pxPerUn
   const error = timed ? ((2 * SHOWN_DEG) / 10) * row.scales.mmPerTenDegrees * PX_PER_MM : 0;
   const gap = timed ? GAP_PX : 0;
   // Whole pixels, or Chart.js would round and the scale with it; the slack goes to the right and to the foot.
-  const width = Math.ceil(m.left + plot + m.right);
+  // A short last row keeps room for its title.
+  const width = Math.ceil(Math.max(m.left + plot + m.right, row.narrow ? 300 : 430));
   const height = Math.ceil(m.top + needle + gap + error + m.bottom);
   return { plot, needle, gap, error, width, height };
 }

@@ -63,7 +63,7 @@ export function mileTicks(x: Float64Array, miles: Float64Array, step = 1): Dot[]
       ticks.push({ x: x[i - 1] + ((mile - a) / (b - a)) * (x[i] - x[i - 1]), y: mile * step });
     }
   }
-  return ticks;
+  return ticks.sort((p, q) => p.x - q.x);
 }
 
 /** Stretches of rows that are not judged, as spans of the abscissa. */

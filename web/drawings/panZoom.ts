@@ -72,7 +72,7 @@ export function usePanZoom(width: number, height: number, start: View = HOME) {
         );
       },
       onPointerDown: (event: PointerEvent) => {
-        if (event.pointerType === "touch" || event.button !== 0) return;
+        if (event.button !== 0) return;
         (event.currentTarget as Element).setPointerCapture(event.pointerId);
         setGrip({ x: event.clientX, y: event.clientY });
       },

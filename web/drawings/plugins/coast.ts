@@ -44,17 +44,21 @@ export function coast({ axis, limit, label, palette, labelOutside }: CoastOption
             c.lineTo(xb, yb);
           }
         });
-        if (labelOutside)
-          write(c, palette, label, right + 6, y + 4, { face: "italic", colour: palette["ink-2"] });
-        else {
-          const style = {
-            face: "italic",
-            colour: palette["ink-2"],
-            align: "right",
+      }
+    },
+    // After the veil, so that the words stay readable over what is not judged.
+    afterDraw(chart) {
+      const { left, right } = chart.chartArea;
+      const scale = chart.scales[axis];
+      for (const value of [-limit, limit]) {
+        const y = scale.getPixelForValue(value);
+        const style = { face: "italic", colour: palette["ink-2"] } as const;
+        if (labelOutside) write(chart.ctx, palette, label, right + 6, y + 4, style);
+        else
+          write(chart.ctx, palette, label, left + 4, value < 0 ? y + 13 : y - 5, {
+            ...style,
             halo: palette.paper,
-          } as const;
-          write(c, palette, label, right - 2, y - far * 5 + (far === 1 ? 0 : 9), style);
-        }
+          });
       }
     },
   };

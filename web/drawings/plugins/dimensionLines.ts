@@ -55,7 +55,7 @@ export function dimensionLines({ moments, axes, palette }: DimensionOptions): Pl
         const style = { face, colour: palette.outside, halo: palette.paper } as const;
         if (x1 - room >= 0) write(c, palette, d.words, x1 - 6, y + 4, { ...style, align: "right" });
         else if (x2 + room <= chart.width) write(c, palette, d.words, x2 + 6, y + 4, style);
-        else write(c, palette, d.words, (x1 + x2) / 2, y + 4, { ...style, align: "center" });
+        else write(c, palette, d.words, (x1 + x2) / 2, y - 4, { ...style, align: "center" });
       }
       for (const ring of moments.rings) {
         const [x, y] = [px(ring.x), yOf(chart, axes[ring.chart], ring.y)];
@@ -101,8 +101,11 @@ function name(
   const zero = yOf(chart, axes[on], 0);
   // Outside the curve as seen from the course; a ring near the line has its words on the free side.
   const rightOfCourse = y >= zero;
-  const lower = on === "error" || words.startsWith("C") ? rightOfCourse : !rightOfCourse;
-  const dy = lower ? 15 : -6;
+  const outward = on === "error" || words.startsWith("C") || toLeft;
+  const lower = outward ? rightOfCourse : !rightOfCourse;
+  // To the right of A the curve runs on near the ring: its words stand farther out.
+  const far = on === "error" && !toLeft ? 11 : 0;
+  const dy = lower ? 15 + far : -6 - far;
   const style = { face: "italic", colour: palette["ink-2"], halo: palette.paper } as const;
   write(c, palette, words, x + (toLeft ? -7 : 7), y + dy, { ...style, align: toLeft ? "right" : "left" });
 }

@@ -93,7 +93,7 @@ export function labelPlace(
   otherwise: number,
 ): { x: number; share: number } | null {
   const [from, to] = row;
-  const margin = 0.05 * (to - from);
+  const margin = 0.08 * (to - from);
   const wanted = from + otherwise * (to - from);
   let crossing = -1;
   let nearest = -1;
@@ -108,5 +108,5 @@ export function labelPlace(
   const i = crossing >= 0 ? crossing : nearest;
   if (i < 0) return null;
   const share = shareOfScale(scale, nm, distanceNm[i]);
-  return share < 0.93 ? { x: x[i], share } : null;
+  return share < 0.85 ? { x: x[i], share } : null;
 }
