@@ -138,20 +138,22 @@ test("a reload loses neither the sheet nor the remark", () =>
   on(async ({ page }) => {
     await openSample(page, "Calm and tidy");
     const title = await page.locator("h1").textContent();
-    await page.getByLabel("Remarks").fill("Held the last course well.");
+    await page.getByRole("textbox", { name: "Remarks" }).fill("Held the last course well.");
     // The bytes are kept after the sheet stands: wait until they are.
     await page.waitForFunction(async () => (await indexedDB.databases()).some((d) => d.name === "hindtrack"));
     await page.waitForTimeout(300);
     await page.reload();
     await page.waitForSelector(".head h1");
     expect(await page.locator("h1").textContent()).toBe(title);
-    expect(await page.getByLabel("Remarks").inputValue()).toBe("Held the last course well.");
+    expect(await page.getByRole("textbox", { name: "Remarks" }).inputValue()).toBe(
+      "Held the last course well.",
+    );
   }));
 
 test("the sheet is saved as a document that holds the remark, and as CSV and GeoJSON", () =>
   on(async ({ page }) => {
     await openSample(page, "Calm and tidy");
-    await page.getByLabel("Remarks").fill("Well held.");
+    await page.getByRole("textbox", { name: "Remarks" }).fill("Well held.");
     const saved = async (button: string): Promise<string> => {
       const [download] = await Promise.all([
         page.waitForEvent("download"),
