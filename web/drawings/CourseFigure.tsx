@@ -153,9 +153,13 @@ function RowCanvas(props: RowProps) {
     size.height,
     title,
   ]);
+  const marked = useRef(false);
   useSignalEffect(() => {
-    cursor.value;
-    chart.current?.draw();
+    const moment = cursor.value;
+    const inside = moment !== null && moment >= from - 1000 && moment <= to + 1000;
+    // Only the row that holds the moment is drawn again, and the one that has just lost it.
+    if (inside || marked.current) chart.current?.draw();
+    marked.current = inside;
   });
   const point = (event: PointerEvent) => {
     if (!timed) return;

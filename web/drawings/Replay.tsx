@@ -1,5 +1,5 @@
 /** The moment replayed: the needle, the track against the course, and how long until the needle would tell. */
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { CourseSeries, DocumentExercise } from "./contract.ts";
 import { isTimed } from "./courseColumns.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
@@ -27,16 +27,19 @@ export function Replay({
   const [playing, setPlaying] = useState(false);
   const pointed = rowAt(series.timeMs, cursor.value);
   const row = pointed ?? rowAt(series.timeMs, own) ?? 0;
+  const at = useRef(own);
+  at.current = own;
   useEffect(() => {
     if (!playing) return;
     const clock = setInterval(() => {
-      const next = Math.min(to, (cursor.peek() ?? own) + STEP_MS);
+      const next = Math.min(to, (cursor.peek() ?? at.current) + STEP_MS);
+      at.current = next;
       cursor.value = next;
       setOwn(next);
       if (next >= to) setPlaying(false);
     }, TICK_MS);
     return () => clearInterval(clock);
-  }, [playing, own, to, cursor]);
+  }, [playing, to, cursor]);
   if (!isTimed(series) || exercise.facts === null) return null;
   const move = (moment: number) => {
     setOwn(moment);
