@@ -1,21 +1,14 @@
 /** Reads a log of any known format, told by its content, from bytes to columns. */
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
-import { GrowingColumns } from "./columns.ts";
 import { decoderFor } from "./decode.ts";
 import { GpxReader } from "./gpx.ts";
-import type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./imported.ts";
-import { PlaceCutter } from "./places.ts";
+import type { ByteSource, ImportedLog, ReadOptions } from "./imported.ts";
+import { KmlReader } from "./kml.ts";
+import type { XmlLogReader } from "./log-reader.ts";
 import { lookOf, SNIFF_BYTES } from "./sniff.ts";
 import { paced, peek } from "./source.ts";
 import { Tally } from "./tally.ts";
 import { XmlStream } from "./xml-stream.ts";
-
-/** Everything in a file, usable as a log or not. */
-interface Content {
-  readonly log: ImportedLog;
-  readonly waypoints: readonly Waypoint[];
-  readonly routes: readonly Route[];
-}
 
 /**
  * The log that the bytes hold. Reading is streamed: memory grows with the points, not with the bytes.
@@ -28,7 +21,7 @@ export async function readLog(
   file: string,
   options: ReadOptions = {},
 ): Promise<ImportedLog> {
-  const { log } = await readContent(bytes, file, options);
+  const log = await readContent(bytes, file, options);
   if (log.track.length > 0) return log;
   const facts = { seen: log.pointsSeen, waypoints: log.waypoints.length, routes: log.routes.length };
   throw new UnusableInput([
@@ -46,14 +39,13 @@ export async function readPlaces(
   file: string,
   options: ReadOptions = {},
 ): Promise<Pick<ImportedLog, "file" | "waypoints" | "routes" | "issues">> {
-  const { log } = await readContent(bytes, file, options);
-  const { waypoints, routes, issues } = log;
+  const { waypoints, routes, issues } = await readContent(bytes, file, options);
   if (waypoints.length + routes.length > 0) return { file, waypoints, routes, issues };
   const none: Issue = { code: "no-places", severity: "error", where: { file, line: 1 }, facts: {} };
   throw new UnusableInput([none, ...issues]);
 }
 
-async function readContent(bytes: ByteSource, file: string, options: ReadOptions): Promise<Content> {
+async function readContent(bytes: ByteSource, file: string, options: ReadOptions): Promise<ImportedLog> {
   const { head, whole } = await peek(bytes, SNIFF_BYTES);
   const start = decoderFor(head).decode(head);
   const look = lookOf(head, start);
@@ -71,14 +63,12 @@ async function readXml(
   whole: AsyncIterable<Uint8Array>,
   file: string,
   options: ReadOptions,
-): Promise<Content> {
+): Promise<ImportedLog> {
   const tally = new Tally(file);
-  const columns = new GrowingColumns();
-  const places = new PlaceCutter(tally);
   const decoder = decoderFor(head);
-  let reader: GpxReader | null = null;
+  let reader: XmlLogReader | null = null;
   const xml = new XmlStream(tally, (root, at) => {
-    if (root === "gpx") reader = new GpxReader(at, columns, places, tally);
+    reader = root === "gpx" ? new GpxReader(at, tally) : root === "kml" ? new KmlReader(at, tally) : null;
     return reader;
   });
   const nowhere = { line: 0, column: 0, point: -1 };
@@ -108,8 +98,6 @@ async function readXml(
     throw new UnusableInput([{ code, severity: "error", where, facts }, ...tally.issues()]);
   }
   xml.end();
-  const { name, pointsSeen } = reader as GpxReader;
-  const found = places.finish();
-  const track = columns.finish(name === "" ? file : name, "gpx");
-  return { log: { file, track, ...found, pointsSeen, issues: tally.issues() }, ...found };
+  const found = (reader as XmlLogReader).finish(file);
+  return { file, ...found, issues: tally.issues() };
 }
