@@ -36,9 +36,9 @@ export class Geometry {
   /**
    * Heights in feet. `absolute` is above mean sea level (EGM96). `relativeToGround` needs the terrain: unknown, and
    * counted (`height-above-ground`). `clampToGround` tells viewers to ignore the height, yet loggers write true
-   * ones beneath it: kept, and noted (`height-mode-ground`), unless all are zero, which is a filler: unknown.
+   * ones beneath it: kept, and noted (`height-mode-ground`), unless all are zero, which is a filler: unknown. No tally: nothing is said.
    */
-  heights(tally: Tally, place: Place): Float64Array {
+  heights(tally: Tally | null, place: Place): Float64Array {
     const { coordinates } = this;
     const feet = Float64Array.from(coordinates, (c) => c.height / METRES_PER_FOOT);
     if (this.mode === "absolute") return feet;
@@ -46,7 +46,7 @@ export class Geometry {
     if (this.mode.startsWith("relative") || !some) feet.fill(Number.NaN);
     if (some) {
       const code = this.mode.startsWith("relative") ? "height-above-ground" : "height-mode-ground";
-      tally.add(code, "note", place, { facts: { mode: this.mode.slice(0, 40) } });
+      tally?.add(code, "note", place, { facts: { mode: this.mode.slice(0, 40) } });
     }
     return feet;
   }

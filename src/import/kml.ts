@@ -11,6 +11,8 @@ class Source {
   readonly columns = new GrowingColumns();
   seen = 0;
   name = "";
+  /** Told only when this kind becomes the track: points of another kind are not lost, but unused. */
+  readonly faults: (() => void)[] = [];
 }
 
 /**
@@ -108,6 +110,7 @@ export class KmlReader implements XmlLogReader {
         { facts, detail: facts.geometry },
       );
     }
+    for (const tell of best.faults) tell();
     const name = best.name || this.documentName || file;
     return {
       track: best.columns.finish(name, "kml"),
@@ -172,7 +175,10 @@ export class KmlReader implements XmlLogReader {
       const facts = { times: geometry.times.length, coordinates: geometry.coordinates.length };
       const dropped = Math.max(0, surplus);
       this.tracks.seen += dropped;
-      this.tally.add("track-lists-differ", "warning", this.at.place(), { facts, dropped });
+      const place = this.at.place();
+      this.tracks.faults.push(() =>
+        this.tally.add("track-lists-differ", "warning", place, { facts, dropped }),
+      );
     }
   }
 
@@ -192,7 +198,7 @@ export class KmlReader implements XmlLogReader {
       this.tally.add("unreadable-place", "warning", this.at.place());
       return;
     }
-    const height = point.heights(this.tally, this.at.place())[0]!;
+    const height = point.heights(null, this.at.place())[0]!;
     const altitude = Number.isNaN(height) ? null : height;
     this.waypoints.push({ ident: this.placemarkName, latitude, longitude, altitude });
   }
@@ -204,7 +210,8 @@ export class KmlReader implements XmlLogReader {
     geometry.coordinates.forEach(({ latitude, longitude }, i) => {
       const line = geometry.lines[i]!;
       if (Number.isNaN(latitude) || Number.isNaN(longitude)) {
-        this.tally.add("unreadable-position", "warning", { line, column: 0, point: to.seen }, { dropped: 1 });
+        const place = { line, column: 0, point: to.seen };
+        to.faults.push(() => this.tally.add("unreadable-position", "warning", place, { dropped: 1 }));
       } else to.columns.push(geometry.times[i] ?? Number.NaN, latitude, longitude, heights[i]!, line);
       to.seen++;
     });
