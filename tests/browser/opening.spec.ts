@@ -171,7 +171,11 @@ test("the sheet is saved as a document that holds the remark, and as CSV and Geo
     expect(JSON.parse(await saved("map (GeoJSON)")).type).toBe("FeatureCollection");
     const points = sampleFile("calm-and-tidy", "log.gpx").match(/<trkpt/g)!.length;
     const dropped = document.log.points - document.log.used;
-    expect((await saved("points (CSV)")).trim().split("\n")).toHaveLength(points - dropped + 1);
+    const table = (await saved("points (CSV)")).trim().split("\n");
+    expect(table).toHaveLength(points - dropped + 1);
+    // Left of course is a number below zero, and a spreadsheet must read it as a number.
+    expect(table.join("\n")).toMatch(/,-0\.\d+,/);
+    expect(table.join("\n")).not.toContain("'-");
   }));
 
 test("work under way can be cancelled, and the page stays where it was", () =>
