@@ -53,4 +53,8 @@ export const secondsBetween = (startUtc: string, endUtc: string): number =>
   (Date.parse(endUtc) - Date.parse(startUtc)) / 1000;
 
 /** A code of the document as words, as in "low-confidence" to "low confidence". */
-export const plain = (code: string): string => code.replaceAll("-", " ");
+export const plain = (code: string): string =>
+  code
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .replaceAll("-", " ")
+    .toLowerCase();

@@ -64,6 +64,19 @@ test("a log without a brief gives fitted courses, said to show straightness and 
     expect(await page.locator(".lineup tbody tr").count()).toBeGreaterThan(0);
   }));
 
+test("a log without times is compared in space, and what needs time is said to be unknown", () =>
+  on(async ({ page }) => {
+    const untimed = sampleFile("calm-and-tidy", "log.gpx").replace(/<time>[^<]*<\/time>/g, "");
+    await drop(page, [
+      { name: "untimed.gpx", text: untimed },
+      { name: "brief.yaml", text: sampleFile("calm-and-tidy", "brief.yaml") },
+    ]);
+    await page.waitForSelector(".head h1");
+    expect(await page.locator(".head .what").textContent()).toContain("the log gives no times");
+    expect(await page.locator(".facts").first().textContent()).toContain("cannot tell");
+    expect(await page.locator("body").textContent()).not.toMatch(/NaN|undefined|Invalid/);
+  }));
+
 test("two logs: the first is read, and the other is named as left out", () =>
   on(async ({ page }) => {
     await drop(page, [

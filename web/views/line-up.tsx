@@ -66,7 +66,7 @@ export function LineUp({ exercises, series }: Props) {
         <tbody>
           {exercises.map((exercise, i) => (
             <Row
-              key={exercise.title}
+              key={`${exercise.title} ${exercise.startUtc}`}
               number={i + 1}
               exercise={exercise}
               columns={series.exercises[i] ?? null}
