@@ -10,7 +10,7 @@ import {
   plusMinus,
   sided,
   trueDirection,
-} from "./words.ts";
+} from "../src/index.ts";
 
 export interface FactRow {
   readonly fact: string;

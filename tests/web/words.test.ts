@@ -7,7 +7,7 @@ import {
   plusMinus,
   sided,
   trueDirection,
-} from "../../web/words.ts";
+} from "../../src/index.ts";
 
 test("north is 360 and not 000 (common practice, no source)", () => {
   expect(trueDirection(0)).toBe("360°T");

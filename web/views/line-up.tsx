@@ -1,8 +1,8 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
 import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
+import { clock, sided } from "../../src/index.ts";
 import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
 import { whyNot } from "../why-not.ts";
-import { clock, sided } from "../words.ts";
 
 function words(exercise: DocumentExercise): string {
   const { facts } = exercise;
