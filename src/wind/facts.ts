@@ -4,7 +4,6 @@
  * Each fact is one equation, ground velocity less wind has the length of the airspeed. Straights are averaged because
  * the wander of a hand-flown heading, taken point by point, looks as if it fixed the crosswind.
  */
-import { turnFrom } from "../quantity/angle.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { trueOverEquivalent } from "./atmosphere.ts";
@@ -19,7 +18,7 @@ export const NORTH_PRIOR = 3;
 const TURN_STEP = 5;
 const BLOCK = 20;
 /** The direction of a block is that of the straight this far around it, s. */
-const DIRECTION_REACH = 60;
+const DIRECTION_REACH = 240;
 /** A standard-rate turn, deg/s. */
 const STANDARD_RATE = 3;
 
@@ -155,31 +154,42 @@ function meanOfWander(seconds: number): number {
   return Math.sqrt((2 / (x * x)) * (x - 1 + Math.exp(-x)));
 }
 
-/** Blocks keep their speed along the straight around them: what wanders across it is not taken for a turn. */
+/**
+ * Blocks keep their speed, and take the direction of the straight around them: a line through the directions within
+ * reach, so that an arc flown slowly keeps its curve, while what wanders across a straight is not taken for a turn.
+ */
 function straighten(facts: Facts, first: number): void {
   const { count, east, north, seconds } = facts;
-  const e = east.slice(first, count);
-  const n = north.slice(first, count);
-  for (let i = first, low = first, high = first; i < count; i++) {
-    while (seconds[i]! - seconds[low]! > DIRECTION_REACH) low++;
-    while (high < count && seconds[high]! - seconds[i]! <= DIRECTION_REACH) high++;
-    let sumEast = 0;
-    let sumNorth = 0;
+  const n = count - first;
+  const angle = new Float64Array(n);
+  const speed = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const a = Math.atan2(east[first + i]!, north[first + i]!);
+    const turn = i === 0 ? 0 : a - angle[i - 1]!;
+    angle[i] = i === 0 ? a : angle[i - 1]! + Math.atan2(Math.sin(turn), Math.cos(turn));
+    speed[i] = Math.hypot(east[first + i]!, north[first + i]!);
+  }
+  for (let i = 0, low = 0, high = 0; i < n; i++) {
+    const at = seconds[first + i]!;
+    while (at - seconds[first + low]! > DIRECTION_REACH) low++;
+    while (high < n && seconds[first + high]! - at <= DIRECTION_REACH) high++;
+    let t = 0;
+    let a = 0;
+    let tt = 0;
+    let ta = 0;
     for (let j = low; j < high; j++) {
-      sumEast += e[j - first]!;
-      sumNorth += n[j - first]!;
+      const dt = seconds[first + j]! - at;
+      t += dt;
+      a += angle[j]!;
+      tt += dt * dt;
+      ta += dt * angle[j]!;
     }
-    const size = Math.hypot(sumEast, sumNorth);
-    if (!(size > 0)) continue;
-    const along = (e[i - first]! * sumEast + n[i - first]! * sumNorth) / size;
-    east[i] = (along * sumEast) / size;
-    north[i] = (along * sumNorth) / size;
+    const m = high - low;
+    const spread = tt - (t * t) / m;
+    const slope = m > 2 && spread > 0 ? (ta - (t * a) / m) / spread : 0;
+    const direction = (a - slope * t) / m;
+    const along = speed[i]! * Math.cos(angle[i]! - direction);
+    east[first + i] = along * Math.sin(direction);
+    north[first + i] = along * Math.cos(direction);
   }
 }
-
-/** Turn between the ground velocities of two facts, degrees, right positive. */
-export const turnBetween = (facts: Facts, i: number, j: number): number =>
-  turnFrom(
-    (Math.atan2(facts.east[i]!, facts.north[i]!) * 180) / Math.PI,
-    (Math.atan2(facts.east[j]!, facts.north[j]!) * 180) / Math.PI,
-  );
