@@ -6,7 +6,7 @@ import { airborneRows } from "./airborne.ts";
 import { alongRows, restsOn, unknownAlong } from "./along.ts";
 import { beliefOf, withPriors } from "./belief.ts";
 import { dayWind, windOver } from "./fact.ts";
-import { collectFacts, type Facts, middleAltitude } from "./facts.ts";
+import { collectFacts, type Facts, middleAltitude, speedOf } from "./facts.ts";
 import { solveFacts } from "./solve.ts";
 import { setSteps } from "./steps.ts";
 import type { WindAlongFlight, WindEstimate, WindFact } from "./wind.ts";
@@ -58,9 +58,7 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
 }
 
 function medianSpeed(facts: Facts): number {
-  const speeds = Float64Array.from({ length: facts.count }, (_, i) =>
-    Math.hypot(facts.east[i]!, facts.north[i]!),
-  );
+  const speeds = Float64Array.from({ length: facts.count }, (_, i) => speedOf(facts, i));
   return speeds.sort()[speeds.length >> 1] ?? 0;
 }
 

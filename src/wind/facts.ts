@@ -33,6 +33,11 @@ export interface Facts {
   /** Ground velocity, kt; for priors the value is in `east`. */
   readonly east: Float64Array;
   readonly north: Float64Array;
+  /**
+   * Ground speed over that of the straight around, kt. It is put down to the airspeed, not turned with the nose: else
+   * a nose far off the track would explain every change of speed, and be believed for it.
+   */
+  readonly excess: Float64Array;
   /** ft; NaN where unknown. */
   readonly altitude: Float64Array;
   /** Mean vertical speed around, ft/min; 0 where unknown. */
@@ -60,6 +65,7 @@ export function emptyFacts(capacity: number): Facts {
     seconds: column(),
     east: column(),
     north: column(),
+    excess: column(),
     altitude: column(),
     verticalSpeed: column(),
     growth: column(),
@@ -159,7 +165,7 @@ function meanOfWander(seconds: number): number {
  * reach, so that an arc flown slowly keeps its curve, while what wanders across a straight is not taken for a turn.
  */
 function straighten(facts: Facts, first: number): void {
-  const { count, east, north, seconds } = facts;
+  const { count, east, north, excess, seconds } = facts;
   const n = count - first;
   const angle = new Float64Array(n);
   const speed = new Float64Array(n);
@@ -175,12 +181,14 @@ function straighten(facts: Facts, first: number): void {
     while (high < n && seconds[first + high]! - at <= DIRECTION_REACH) high++;
     let t = 0;
     let a = 0;
+    let v = 0;
     let tt = 0;
     let ta = 0;
     for (let j = low; j < high; j++) {
       const dt = seconds[first + j]! - at;
       t += dt;
       a += angle[j]!;
+      v += speed[j]!;
       tt += dt * dt;
       ta += dt * angle[j]!;
     }
@@ -188,8 +196,12 @@ function straighten(facts: Facts, first: number): void {
     const spread = tt - (t * t) / m;
     const slope = m > 2 && spread > 0 ? (ta - (t * a) / m) / spread : 0;
     const direction = (a - slope * t) / m;
-    const along = speed[i]! * Math.cos(angle[i]! - direction);
-    east[first + i] = along * Math.sin(direction);
-    north[first + i] = along * Math.cos(direction);
+    east[first + i] = (v / m) * Math.sin(direction);
+    north[first + i] = (v / m) * Math.cos(direction);
+    excess[first + i] = speed[i]! * Math.cos(angle[i]! - direction) - v / m;
   }
 }
+
+/** Ground speed of a fact, kt. */
+export const speedOf = (facts: Facts, i: number): number =>
+  Math.hypot(facts.east[i]!, facts.north[i]!) + facts.excess[i]!;

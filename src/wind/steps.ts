@@ -4,7 +4,7 @@
  * Real airspeed changes at any time: with each level-off, in every turn, with the throttle. On a straight such a
  * change is seen in the ground speed and allowed in full; in a turn it hides, and is allowed on suspicion.
  */
-import { AIRSPEED, type Facts } from "./facts.ts";
+import { AIRSPEED, type Facts, speedOf } from "./facts.ts";
 
 /** Tuned on simulated flights and tried on real ones; all in kt at an airspeed of 100 kt, in proportion at others. */
 const LEVEL_WALK = 0.8; // per square root of 600 s, always
@@ -53,11 +53,11 @@ function verticalChange(facts: Facts, i: number): number {
 
 /** A change of speed seen on a straight is allowed at full size, spread over the steps that made it. */
 function allowSeenChanges(facts: Facts, blocks: number, over: number): void {
-  const { count, leg, kind, turning, east, north, levelStep } = facts;
+  const { count, leg, kind, turning, levelStep } = facts;
   for (let i = 0; i + blocks < count; i++) {
     const j = i + blocks;
     if (leg[i] !== leg[j] || turning[i]! > 0 || kind[i] !== AIRSPEED) continue;
-    const change = Math.hypot(east[j]!, north[j]!) - Math.hypot(east[i]!, north[i]!);
+    const change = speedOf(facts, j) - speedOf(facts, i);
     if (Math.abs(change) <= over) continue;
     let allowed = 0;
     for (let s = i + 1; s <= j; s++) allowed += levelStep[s]!;

@@ -1,7 +1,8 @@
 /** One meter for the estimate against the truth: errors, coverage and share claimed, for simulated and for real flights. */
+
+import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import type { WindPriors } from "../../src/wind/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
-import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import type { Flown } from "../support/flown.ts";
 
 /** 95 % point of chi-square with 2 degrees of freedom. */
@@ -54,7 +55,10 @@ export class Meter {
     let sum = 0;
     let count = 0;
     const mean = [0, 0, 0, 0];
-    const step = Math.max(1, Math.round((10_000 * motion.length) / (motion.time[motion.length - 1]! - motion.time[0]!)));
+    const step = Math.max(
+      1,
+      Math.round((10_000 * motion.length) / (motion.time[motion.length - 1]! - motion.time[0]!)),
+    );
     for (let k = 0; k < motion.length; k += step) {
       const error = this.sample(estimate.alongFlight, k, truth.airEast[k]!, truth.airNorth[k]!);
       if (Number.isNaN(error)) continue;
@@ -67,14 +71,20 @@ export class Meter {
     }
     this.flightErrors.push(sum / Math.max(1, count));
     this.meanSpeedErrors.push(Math.hypot(mean[0]! - mean[2]!, mean[1]! - mean[3]!) / count);
-    const turn = Math.atan2(mean[0]! * mean[3]! - mean[1]! * mean[2]!, mean[0]! * mean[2]! + mean[1]! * mean[3]!);
+    const turn = Math.atan2(
+      mean[0]! * mean[3]! - mean[1]! * mean[2]!,
+      mean[0]! * mean[2]! + mean[1]! * mean[3]!,
+    );
     this.meanDirectionErrors.push((turn * 180) / Math.PI);
   }
 
   report() {
-    const rms = (values: readonly number[]) => Math.sqrt(values.reduce((s, v) => s + v * v, 0) / values.length);
+    const rms = (values: readonly number[]) =>
+      Math.sqrt(values.reduce((s, v) => s + v * v, 0) / values.length);
     const quantile = (values: readonly number[], q: number) =>
-      values.length === 0 ? Number.NaN : [...values].sort((a, b) => a - b)[Math.floor(q * (values.length - 1))]!;
+      values.length === 0
+        ? Number.NaN
+        : [...values].sort((a, b) => a - b)[Math.floor(q * (values.length - 1))]!;
     const { errors, claimedErrors } = this;
     return {
       flights: this.flights,

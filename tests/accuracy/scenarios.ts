@@ -8,7 +8,8 @@ export interface MeteredScenario {
   readonly options?: Partial<FlownOptions>;
 }
 
-const repeat = (times: number, steps: FlownStep[]): FlownStep[] => Array.from({ length: times }, () => steps).flat();
+const repeat = (times: number, steps: FlownStep[]): FlownStep[] =>
+  Array.from({ length: times }, () => steps).flat();
 const side = (random: () => number) => (random() < 0.5 ? -1 : 1);
 
 export const one360 = (random: () => number): FlownStep[] => [
@@ -28,7 +29,15 @@ export const twoLaps = (random: () => number): FlownStep[] => {
 
 export const procedureTurn = (random: () => number): FlownStep[] => {
   const s = side(random);
-  return [{ straight: 180 }, { turn: -45 * s }, { straight: 60 }, { turn: 180 * s }, { straight: 50 }, { turn: 45 * s }, { straight: 180 }];
+  return [
+    { straight: 180 },
+    { turn: -45 * s },
+    { straight: 60 },
+    { turn: 180 * s },
+    { straight: 50 },
+    { turn: 45 * s },
+    { straight: 180 },
+  ];
 };
 
 export const crossCountry = (random: () => number): FlownStep[] =>
@@ -50,7 +59,14 @@ export const trainingHour = (random: () => number): FlownStep[] => {
     [{ climbTo: 2500, feetPerMinute: 500 }, { straight: 300 }, { turn: 60 * s() }, { straight: 120 }],
     [{ speed: 110 }, { turn: 90 * s() }, { straight: 300 }],
     [{ turn: 30 * s() }, { straight: 200 }, { turn: -30 }, { straight: 150 }],
-    [{ speed: 85 }, { climbTo: 1800, feetPerMinute: 500 }, { straight: 240 }, { speed: 100 }, { climbTo: 3500, feetPerMinute: 600 }, { straight: 160 }],
+    [
+      { speed: 85 },
+      { climbTo: 1800, feetPerMinute: 500 },
+      { straight: 240 },
+      { speed: 100 },
+      { climbTo: 3500, feetPerMinute: 600 },
+      { straight: 160 },
+    ],
     repeat(4, [{ turn: -180 }, { straight: 55 }]),
   ];
   for (let i = parts.length - 1; i > 0; i--) {
