@@ -2,11 +2,13 @@
 import { checkRun, type TurnCheck } from "./check.ts";
 import { AIRSPEED, type Facts } from "./facts.ts";
 import { type Belief, FactSmoother, N } from "./filter.ts";
+import { allowShocks } from "./shocks.ts";
 
 /** Starts other than calm: winds from four sides of this share of the ground speed (18 kt at 100 kt). */
 const START_SHARE = 0.18;
 const FIRST_ITERATIONS = 4;
 const MORE_ITERATIONS = 4;
+const SHOCK_ROUNDS = 4;
 /** A normalised innovation beyond this is met with doubt (Huber, Ann. Math. Statist. 35, 1964: 95 % efficiency at 1.345; looser here, since innovations are correlated). */
 const HUBER = 2;
 /** A turn that the others contradict this much, as mean square, loses trust in its airspeed. Tuned on simulated flights. */
@@ -27,6 +29,8 @@ export interface Solution {
 
 export function solveFacts(facts: Facts, belief: Belief, groundSpeed: number): Solution {
   const smoother = bestStart(facts, belief, groundSpeed);
+  for (let round = 0; round < SHOCK_ROUNDS && allowShocks(smoother) > 0; round++)
+    iterate(smoother, belief, 2);
   iterate(smoother, belief, MORE_ITERATIONS);
   const turns = runsOfTurns(facts);
   let checks = checkAll(smoother, belief, turns);

@@ -13,6 +13,8 @@ const TURN_WALK = 1.2; // per square root of a minute in a turn
 const PER_VERTICAL_CHANGE = 6;
 const VERTICAL_REACH = 15;
 const VERTICAL_DEADBAND = 200; // ft/min
+/** Per square root of 1,000 ft climbed or lost, kt. */
+const PER_CLIMB = 2;
 /** Wind: random walk with height, kt per square root of 1,000 ft and axis. */
 const WIND_WALK = 2.5;
 /** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
@@ -32,8 +34,10 @@ export function setSteps(facts: Facts, airspeed: number): void {
     let level = (LEVEL_WALK * scale) ** 2 * (dt / 600);
     if (inTurn) level += (TURN_WALK * scale) ** 2 * (Math.min(dt, 10) / 60);
     level += verticalChange(facts, i) * Math.min(1, dt / (2 * VERTICAL_REACH));
-    levelStep[i] = level;
     const climbed = Math.abs(altitude[i]! - altitude[i - 1]!);
+    // indicated airspeed is not held exactly while height changes, and true airspeed sometimes is
+    if (climbed > 0) level += ((PER_CLIMB * scale) ** 2 * climbed) / 1000;
+    levelStep[i] = level;
     windStep[i] = Number.isNaN(climbed) ? 0 : (WIND_WALK ** 2 * climbed) / 1000;
   }
   for (const { blocks, over } of CHANGES) allowSeenChanges(facts, blocks, over);
