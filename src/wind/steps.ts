@@ -16,7 +16,7 @@ const VERTICAL_DEADBAND = 200; // ft/min
 /** Per square root of 1,000 ft climbed or lost, kt. */
 const PER_CLIMB = 2;
 /** Wind: random walk with height, kt per square root of 1,000 ft and axis. */
-const WIND_WALK = 2.5;
+const WIND_WALK = 3;
 /** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
 const CHANGES = [
   { blocks: 1, over: 3 },

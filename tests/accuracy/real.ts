@@ -69,7 +69,7 @@ export function scoreReal(folder: string): RealScore[] | null {
         if (Math.abs(motion.time[k]! - t) > NEAR_SECONDS * 1000) continue;
         const from = (truth.wind_from * Math.PI) / 180;
         const east = -truth.wind_kt * Math.sin(from);
-        meter.sample(alongFlight, k, east, -truth.wind_kt * Math.cos(from), TRUTH_KT / Math.SQRT2);
+        meter.sample(motion, alongFlight, k, east, -truth.wind_kt * Math.cos(from), TRUTH_KT / Math.SQRT2);
       }
       const share = (knowledge: string) =>
         alongFlight.knowledge.filter((x) => x === knowledge).length / motion.length;
