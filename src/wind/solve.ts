@@ -17,6 +17,8 @@ const MOST_LOOSENED = 6;
 /** Airspeed variance at the ends of a contradicted turn, as a share of airspeed, squared below. */
 const LOOSENED_SHARE = 0.08;
 const LEAST_TURN = 50;
+/** Others contradict a turn only where they know the wind without it to this standard deviation, kt. */
+const KNOWN_WITHOUT = 8;
 /** The covariance is never scaled below this: the model is not the air. */
 const LEAST_SCALE = 1.1;
 
@@ -124,7 +126,7 @@ function checkAll(
   const checks: TurnCheck[] = [];
   for (const { first, after } of turns) {
     const check = checkRun(smoother, belief, first, after);
-    if (check) checks.push(check);
+    if (check && check.without < KNOWN_WITHOUT) checks.push(check);
   }
   return checks;
 }
