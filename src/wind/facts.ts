@@ -20,7 +20,10 @@ const BLOCK = 20;
 /** The direction of a block is that of the straight this far around it, s. */
 const DIRECTION_REACH = 240;
 /** A standard-rate turn, deg/s. */
-const STANDARD_RATE = 3;
+export const STANDARD_RATE = 3;
+/** The airspeed is not settled for so long after leaving the ground and before touching it, s at 100 kt, in proportion at others. Common practice, no source. */
+const AFTER_TAKE_OFF = 90;
+const BEFORE_LANDING = 60;
 
 export interface Facts {
   count: number;
@@ -48,6 +51,8 @@ export interface Facts {
   readonly turning: Float64Array;
   /** Share of the airspeed's wander that is left in the average. */
   readonly wanderShare: Float64Array;
+  /** 1 shortly after take-off and before landing. */
+  readonly unsettled: Uint8Array;
   /** Variance of the measurement, kt2. */
   readonly noise: Float64Array;
   /** Variance by which the airspeed level and each component of the wind may have changed since the fact before, kt2. */
@@ -71,6 +76,7 @@ export function emptyFacts(capacity: number): Facts {
     growth: column(),
     turning: column(),
     wanderShare: column(),
+    unsettled: new Uint8Array(capacity),
     noise: column(),
     levelStep: column(),
     windStep: column(),
@@ -90,7 +96,26 @@ export function collectFacts(motion: Motion, legs: readonly Leg[], flown: Uint8A
     const altitude = facts.altitude[i]!;
     facts.growth[i] = Number.isNaN(altitude) ? 1 : trueOverEquivalent(altitude) / middleGrowth;
   }
+  markUnsettled(motion, facts, flown);
   return facts;
+}
+
+function markUnsettled(motion: Motion, facts: Facts, flown: Uint8Array): void {
+  for (let i = 0; i < facts.count; i++) {
+    const scale = speedOf(facts, i) / 100;
+    const row = facts.row[i]!;
+    const at = motion.time[row]!;
+    let back = row;
+    while (back > 0 && flown[back] === 1 && at - motion.time[back]! < AFTER_TAKE_OFF * scale * 1000) back--;
+    let ahead = row;
+    while (
+      ahead < motion.length - 1 &&
+      flown[ahead] === 1 &&
+      motion.time[ahead]! - at < BEFORE_LANDING * scale * 1000
+    )
+      ahead++;
+    facts.unsettled[i] = flown[back] === 0 || flown[ahead] === 0 ? 1 : 0;
+  }
 }
 
 export function middleAltitude(motion: Motion, flown: Uint8Array): number {
