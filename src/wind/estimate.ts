@@ -9,6 +9,7 @@ import { dayWind, windOver } from "./fact.ts";
 import { collectFacts, type Facts, middleAltitude, speedOf } from "./facts.ts";
 import { solveFacts } from "./solve.ts";
 import { setSteps } from "./steps.ts";
+import { allowGusts, unrestOf } from "./unrest.ts";
 import type { WindAlongFlight, WindEstimate, WindFact } from "./wind.ts";
 
 export interface WindPriors {
@@ -34,7 +35,10 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
     const groundSpeed = medianSpeed(facts);
     if (facts.count < 2 || !(groundSpeed > 0)) return unknownAlong(motion);
     setSteps(facts, groundSpeed);
-    const belief = beliefOf(groundSpeed, altitude);
+    const calm = beliefOf(groundSpeed, altitude);
+    const { gust, wander } = unrestOf(facts, calm.airspeedWander);
+    allowGusts(facts, gust);
+    const belief = { ...calm, airspeedWander: calm.airspeedWander * wander };
     return alongRows(
       motion,
       solveFacts(withPriors(facts, airspeed, winds), belief, groundSpeed),

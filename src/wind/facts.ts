@@ -17,6 +17,8 @@ export const NORTH_PRIOR = 3;
 /** Turns are sampled this often, straights averaged over this, s. */
 const TURN_STEP = 5;
 const BLOCK = 20;
+/** Scatter within a block is measured from so many rows on. */
+const LEAST_ROWS = 4;
 /** The direction of a block is that of the straight this far around it, s. */
 const DIRECTION_REACH = 240;
 /** A standard-rate turn, deg/s. */
@@ -51,6 +53,8 @@ export interface Facts {
   readonly turning: Float64Array;
   /** Share of the airspeed's wander that is left in the average. */
   readonly wanderShare: Float64Array;
+  /** Variance of the ground speed within a block, less that of the smoothing, kt2; NaN in turns and where rows are few. */
+  readonly scatter: Float64Array;
   /** 1 shortly after take-off and before landing. */
   readonly unsettled: Uint8Array;
   /** Variance of the measurement, kt2. */
@@ -76,6 +80,7 @@ export function emptyFacts(capacity: number): Facts {
     growth: column(),
     turning: column(),
     wanderShare: column(),
+    scatter: column().fill(NaN),
     unsettled: new Uint8Array(capacity),
     noise: column(),
     levelStep: column(),
@@ -161,11 +166,15 @@ function averageStraight(motion: Motion, leg: Leg, index: number, flown: Uint8Ar
     let north = 0;
     let rows = 0;
     let vertical = 0;
+    let speed = 0;
+    let speed2 = 0;
     for (; k < end && motion.time[k]! < until; k++) {
       if (flown[k] === 0) continue;
       east += motion.velocityEast[k]!;
       north += motion.velocityNorth[k]!;
       vertical += motion.verticalSpeed[k]!;
+      speed += motion.groundSpeed[k]!;
+      speed2 += motion.groundSpeed[k]! ** 2;
       rows++;
     }
     if (rows === 0 || rows < (k - from) / 2) continue;
@@ -173,6 +182,10 @@ function averageStraight(motion: Motion, leg: Leg, index: number, flown: Uint8Ar
     facts.east[i] = east / rows;
     facts.north[i] = north / rows;
     facts.verticalSpeed[i] = Number.isNaN(vertical) ? 0 : vertical / rows;
+    if (rows >= LEAST_ROWS) {
+      const variance = (speed2 - (speed * speed) / rows) / (rows - 1);
+      facts.scatter[i] = variance - motion.velocitySd[facts.row[i]!]! ** 2;
+    }
     facts.wanderShare[i] = meanOfWander(length / blocks);
     facts.noise[i] = motion.velocitySd[(from + k) >> 1]! ** 2 / 2;
   }

@@ -4,11 +4,7 @@
  * Real airspeed changes at any time: with each level-off, in every turn, with the throttle. On a straight such a
  * change is seen in the ground speed and allowed in full; in a turn it hides, and is allowed on suspicion.
  */
-import {
-  METRES_PER_SECOND_PER_KNOT,
-  RADIANS_PER_DEGREE,
-  STANDARD_GRAVITY,
-} from "../quantity/factor.ts";
+import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE, STANDARD_GRAVITY } from "../quantity/factor.ts";
 import { AIRSPEED, type Facts, STANDARD_RATE, speedOf } from "./facts.ts";
 
 /** Tuned on simulated flights and tried on real ones; all in kt at an airspeed of 100 kt, in proportion at others. */
