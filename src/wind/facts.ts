@@ -166,15 +166,13 @@ function averageStraight(motion: Motion, leg: Leg, index: number, flown: Uint8Ar
     let north = 0;
     let rows = 0;
     let vertical = 0;
-    let speed = 0;
-    let speed2 = 0;
+    const trend = new Trend();
     for (; k < end && motion.time[k]! < until; k++) {
       if (flown[k] === 0) continue;
       east += motion.velocityEast[k]!;
       north += motion.velocityNorth[k]!;
       vertical += motion.verticalSpeed[k]!;
-      speed += motion.groundSpeed[k]!;
-      speed2 += motion.groundSpeed[k]! ** 2;
+      trend.add((motion.time[k]! - motion.time[from]!) / 1000, motion.groundSpeed[k]!);
       rows++;
     }
     if (rows === 0 || rows < (k - from) / 2) continue;
@@ -183,13 +181,40 @@ function averageStraight(motion: Motion, leg: Leg, index: number, flown: Uint8Ar
     facts.north[i] = north / rows;
     facts.verticalSpeed[i] = Number.isNaN(vertical) ? 0 : vertical / rows;
     if (rows >= LEAST_ROWS) {
-      const variance = (speed2 - (speed * speed) / rows) / (rows - 1);
-      facts.scatter[i] = variance - motion.velocitySd[facts.row[i]!]! ** 2;
+      facts.scatter[i] = trend.scatter() - motion.velocitySd[facts.row[i]!]! ** 2;
     }
     facts.wanderShare[i] = meanOfWander(length / blocks);
     facts.noise[i] = motion.velocitySd[(from + k) >> 1]! ** 2 / 2;
   }
   straighten(facts, first);
+}
+
+/** A line through some values, and how they scatter about it. */
+class Trend {
+  private n = 0;
+  private t = 0;
+  private v = 0;
+  private tt = 0;
+  private tv = 0;
+  private vv = 0;
+
+  add(t: number, v: number): void {
+    this.n++;
+    this.t += t;
+    this.v += v;
+    this.tt += t * t;
+    this.tv += t * v;
+    this.vv += v * v;
+  }
+
+  /** Variance about the line. */
+  scatter(): number {
+    const { n, t, v } = this;
+    const tt = this.tt - (t * t) / n;
+    const tv = this.tv - (t * v) / n;
+    const vv = this.vv - (v * v) / n;
+    return Math.max(0, vv - (tt > 0 ? (tv * tv) / tt : 0)) / Math.max(1, n - 2);
+  }
 }
 
 /** Standard deviation of the mean of a Gauss-Markov wander of 60 s over an interval, over that of the wander itself. */

@@ -13,14 +13,15 @@ export interface Unrest {
   readonly wander: number;
 }
 
-/** What scatters within a block in still air, kt2 at 100 kt: the airspeed's own wander (1.5 kt over 60 s within 20 s) and the heading's. Tuned on simulated flights without gusts. */
-const CALM_SCATTER = 0.35;
-/** The smoother takes some of each gust away: given back. Tuned on simulated gusts of 1 and 2 kt. */
-const SMOOTHED = 1.2;
+/** Variance about a line within a block of 20 s, kt2 at the usual wander of 100 kt, without gusts; and its growth with the variance of gusts. Tuned on simulated flights with gusts of 0, 1 and 2 kt. */
+const CALM_SCATTER = 0.04;
+const GUST_SCATTER = 0.135;
 /** Wind that wanders makes the differences of blocks larger than airspeed alone. Tuned on simulated flights. */
 const WIND_SHARE = 1.25;
 /** The usual wander weighs as much as so many differences of blocks. */
 const USUAL_WEIGHT = 10;
+/** Where a change of speed of this variance, kt2 at the usual wander of 100 kt, is allowed anyway, it is not wander. */
+const CHANGED = 25;
 /** Median of the square of a standard normal deviate. */
 const MEDIAN_SQUARE = 0.4549;
 /** Gusts last about so long, s; a block of 20 s averages them to this share of their variance. */
@@ -28,7 +29,7 @@ const GUST_SHARE_IN_BLOCK = 0.55;
 /** Samples of a turn, 5 s apart, share gusts of 8 s: n of them tell as much as n / 3.3 that did not. */
 const GUST_SHARE_IN_TURN = 3.3;
 
-/** `usual`: standard deviation of the airspeed's wander expected at this speed, kt. */
+/** Call after the steps are set: changes of speed that they allow are left out. `usual`: standard deviation of the airspeed's wander expected at this speed, kt. */
 export function unrestOf(facts: Facts, usual: number): Unrest {
   const scatter: number[] = [];
   const squares: number[] = [];
@@ -37,11 +38,15 @@ export function unrestOf(facts: Facts, usual: number): Unrest {
     if (straight(i) && !Number.isNaN(facts.scatter[i]!)) scatter.push(facts.scatter[i]!);
   }
   const calm = CALM_SCATTER * (usual / 1.5) ** 2;
-  const gust = SMOOTHED * Math.sqrt(Math.max(0, (median(scatter) || 0) / (1 - GUST_SHARE_IN_BLOCK) - calm));
+  const gust = Math.sqrt(Math.max(0, (median(scatter) || 0) - calm) / GUST_SCATTER);
   for (let i = 0; i < facts.count; i++) {
     if (!straight(i)) continue;
     const j = i + 2;
-    if (j < facts.count && facts.leg[j] === facts.leg[i]) {
+    if (
+      j < facts.count &&
+      facts.leg[j] === facts.leg[i] &&
+      stepsTo(facts, i, j) < CHANGED * (usual / 1.5) ** 2
+    ) {
       const gap = facts.seconds[j]! - facts.seconds[i]!;
       // variance of the difference of two means of a Gauss-Markov wander of 60 s
       const own = 2 * (usual * facts.wanderShare[i]!) ** 2 * (1 - Math.exp(-gap / 60));
@@ -53,6 +58,13 @@ export function unrestOf(facts: Facts, usual: number): Unrest {
   const ratio = n > 0 ? median(squares) / MEDIAN_SQUARE : 1;
   const wander = Math.sqrt(Math.max(1, (USUAL_WEIGHT + n * ratio) / (USUAL_WEIGHT + n)));
   return { gust, wander };
+}
+
+/** Variance of the airspeed level already allowed between two facts. */
+function stepsTo(facts: Facts, i: number, j: number): number {
+  let sum = 0;
+  for (let s = i + 1; s <= j; s++) sum += facts.levelStep[s]!;
+  return sum;
 }
 
 /** Adds the gusts to the noise of each fact. */
