@@ -37,11 +37,20 @@ function run(request: OpenRequest, heard: (message: WorkerMessage) => void): voi
 const leftOutSentence = (names: readonly string[], log: string): string =>
   `Left out: ${names.join(", ")}. One log and one brief make a sheet; this one is of ${log}.`;
 
+/** What must not wait until the foot of the sheet: files not read, parts of the brief not usable. */
+function noticesOf({ leftOut, document }: Debriefed): string[] {
+  const brief = document.brief?.issues.filter((issue) => issue.severity !== "note") ?? [];
+  const log = document.log.issues.filter((issue) => issue.severity === "error");
+  return [
+    ...(leftOut.length > 0 ? [leftOutSentence(leftOut, document.log.file)] : []),
+    ...[...brief, ...log].map((issue) => issueSentence(issue)),
+  ];
+}
+
 function done(debriefed: Debriefed, request: OpenRequest): void {
   cancel();
   flight.value = { ...debriefed, request };
-  const { leftOut, document } = debriefed;
-  notices.value = leftOut.length > 0 ? [leftOutSentence(leftOut, document.log.file)] : [];
+  notices.value = noticesOf(debriefed);
 }
 
 /** Opens files given together. `then` runs once the sheet stands. */
@@ -65,7 +74,7 @@ export function openFiles(files: readonly File[], route: number | null, then: ()
       cancel();
       notices.value =
         message.kind === "unusable"
-          ? message.issues.map(issueSentence)
+          ? message.issues.map((issue) => issueSentence(issue))
           : [
               `Hindtrack itself failed on these files: ${message.text}. Nothing was changed; other files can be opened.`,
             ];

@@ -50,7 +50,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
       : [];
   const chased = reversals && chasedFinding(rows, reversals);
   const told = excursions
-    .filter((e) => !(chased && (e.record.leadS ?? Number.POSITIVE_INFINITY) < CHASE_LEAD))
+    .filter((e) => !(chased && (e.record.leadS ?? driftSeconds(rows, e)) < CHASE_LEAD))
     .sort((a, b) => Math.abs(b.record.worstNeedle) - Math.abs(a.record.worstNeedle));
   const drifts = told.flatMap((e) => {
     const measured = from.correctionOver(e.drifting);
@@ -66,6 +66,9 @@ export function findingsOf(from: FindingsFrom): Finding[] {
     ...gaps(rows, judged.span),
   ];
 }
+
+const driftSeconds = (rows: Rows, { drifting }: ExcursionRows): Seconds =>
+  (rows.timeMs[drifting.end - 1]! - rows.timeMs[drifting.start]!) / 1000;
 
 function evidence(rows: Rows, span: Span): Finding["evidence"] {
   if (!rows.timed) return { fromUtc: null, toUtc: null };
@@ -86,7 +89,7 @@ function trackedWithin({ rows, judged, facts }: FindingsFrom): Finding {
 }
 
 function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): Finding {
-  const { record, drifting } = e;
+  const { record } = e;
   const { degrees, from } = exercise.variation;
   const course = direction(record.trackTrueDeg - record.trackErrorDeg);
   const magnetic = (d: number) =>
@@ -102,7 +105,7 @@ function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): F
       courseMagneticDeg: exercise.magnetic === null ? null : magnetic(course),
       silentS: record.silentS,
       leadS: record.leadS,
-      driftS: (rows.timeMs[drifting.end - 1]! - rows.timeMs[drifting.start]!) / 1000,
+      driftS: driftSeconds(rows, e),
       quarterReached: record.quarterUtc !== null,
       worstNeedle: Math.abs(record.worstNeedle),
       worstNm: record.worstCrossTrackNm,

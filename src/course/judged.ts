@@ -6,9 +6,9 @@ import type { Rows } from "./path.ts";
 
 /** Established: needle within half scale. ICAO wording quoted in FAA-H-8261-1, p. 4-6 ("within half full scale deflection"). */
 const ESTABLISHED_NEEDLE: Share = 0.5;
-/** ... and the track within this of the course, for this long. Tuned: wider than a hand-flown heading's wander, narrower than any intercept. */
+/** ... and the track within this of the course, for this long. Tuned: wider than a hand-flown heading’s wander, narrower than any intercept; a standard-rate turn through the course passes these 20 degrees in 7 s. */
 const ESTABLISHED_TRACK: AngleSize = 10;
-const ESTABLISHED_FOR: Seconds = 5;
+const ESTABLISHED_FOR: Seconds = 10;
 /** Nearer to a station than this an angular needle is not judged. Common practice, no source. */
 export const NEAR_STATION: NauticalMiles = 1;
 
@@ -37,6 +37,10 @@ function establishedRow(rows: Rows): number | null {
   return null;
 }
 
+/** Too near to its station, or past it, for an angular needle to be judged. */
+export const nearStation = ({ scale }: CourseExercise, rows: Rows, i: number): boolean =>
+  scale.kind === "angular" && (rows.distanceToFixNm[i]! < NEAR_STATION || rows.pastFix[i] === 1);
+
 /** The judged rows [start, end) of an exercise; at least two. */
 export function judgedSpan(exercise: CourseExercise, rows: Rows): Judged {
   const establishedAt = establishedRow(rows);
@@ -46,7 +50,7 @@ export function judgedSpan(exercise: CourseExercise, rows: Rows): Judged {
   let ends: Judged["ends"] = "end-of-match";
   const whole = { span: { start, end }, begins, ends, establishedAt };
   if (exercise.scale.kind === "angular") {
-    const near = (i: number) => rows.distanceToFixNm[i]! < NEAR_STATION || rows.pastFix[i] === 1;
+    const near = (i: number) => nearStation(exercise, rows, i);
     while (start < rows.length && near(start)) {
       start++;
       begins = "near-station";

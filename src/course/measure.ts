@@ -14,7 +14,7 @@ import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { measureIntercept } from "./intercept.ts";
-import { judgedSpan } from "./judged.ts";
+import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, fullScaleNm, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import { countReversals } from "./reversal.ts";
@@ -108,9 +108,10 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     excursions,
     reversals,
     correctionOver: (s) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null),
-    overshootNeedle: intercept
-      ? intercept.overshootNm / fullScaleNm(exercise.scale, rows.distanceToFixNm[joinedRow]!)
-      : 0,
+    overshootNeedle:
+      intercept && !nearStation(exercise, rows, joinedRow)
+        ? intercept.overshootNm / fullScaleNm(exercise.scale, rows.distanceToFixNm[joinedRow]!)
+        : 0,
   });
   const worst = excursions.reduce<(typeof excursions)[number] | null>(
     (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),

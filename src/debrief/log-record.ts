@@ -61,7 +61,7 @@ export function logRecord(log: ImportedLog, cleaned: CleanedTrack, timed: boolea
     issues: [...log.issues, ...cleaned.issues].map((issue) => ({
       code: issue.code,
       severity: issue.severity,
-      where: { ...issue.where },
+      where: { file: log.file, ...issue.where },
       facts: { ...issue.facts },
     })),
   };

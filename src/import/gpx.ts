@@ -1,12 +1,13 @@
 /** GPX 1.0 and 1.1: the recorded points of all tracks and segments, straight from the stream into columns. */
 import { direction } from "../quantity/angle.ts";
 import { feetFromMetres, knotsFromMetresPerSecond } from "../quantity/factor.ts";
-import type { GrowingColumns, OptionalColumn } from "./columns.ts";
+import { GrowingColumns, type OptionalColumn } from "./columns.ts";
 import { readDecimal } from "./decimal.ts";
 import { IsoTimeReader } from "./iso-time.ts";
-import type { PlaceCutter } from "./places.ts";
+import type { Found, XmlLogReader } from "./log-reader.ts";
+import { PlaceCutter } from "./places.ts";
 import type { Tally } from "./tally.ts";
-import type { XmlReader, XmlStream } from "./xml-stream.ts";
+import type { XmlStream } from "./xml-stream.ts";
 
 type Wanted = "ele" | "time" | "hdop" | "speed" | "course" | "fix" | "name" | null;
 
@@ -19,9 +20,9 @@ type Wanted = "ele" | "time" | "hdop" | "speed" | "course" | "fix" | "name" | nu
  * Kept without the value and counted: `unreadable-time`, `unreadable-value`. Noted: `time-without-zone` (taken as UTC).
  * Source: Topografix, GPX 1.1 Schema (gpx.xsd), wptType; GPX 1.0 by its use.
  */
-export class GpxReader implements XmlReader {
-  name = "";
-  pointsSeen = 0;
+export class GpxReader implements XmlLogReader {
+  private name = "";
+  private pointsSeen = 0;
   private readonly times = new IsoTimeReader();
   /** Depth of the open `trkpt`, 0 when none is. */
   private pointDepth = 0;
@@ -41,14 +42,13 @@ export class GpxReader implements XmlReader {
   private inTrack = false;
   private nameOfTrack = false;
   private readonly at: XmlStream;
-  private readonly columns: GrowingColumns;
+  private readonly columns = new GrowingColumns();
   private readonly places: PlaceCutter;
   private readonly tally: Tally;
 
-  constructor(at: XmlStream, columns: GrowingColumns, places: PlaceCutter, tally: Tally) {
+  constructor(at: XmlStream, tally: Tally) {
     this.at = at;
-    this.columns = columns;
-    this.places = places;
+    this.places = new PlaceCutter(tally);
     this.tally = tally;
   }
 
@@ -83,6 +83,11 @@ export class GpxReader implements XmlReader {
     this.wanted = null;
     this.places.end();
     if (this.pointDepth > 0) this.endPoint();
+  }
+
+  finish(file: string): Found {
+    const { pointsSeen } = this;
+    return { track: this.columns.finish(this.name || file, "gpx"), pointsSeen, ...this.places.finish() };
   }
 
   private want(wanted: Wanted, depth: number): void {

@@ -1,21 +1,16 @@
 /** Reads a log of any known format, told by its content, from bytes to columns. */
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
-import { GrowingColumns } from "./columns.ts";
 import { decoderFor } from "./decode.ts";
 import { GpxReader } from "./gpx.ts";
-import type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./imported.ts";
-import { PlaceCutter } from "./places.ts";
+import { IgcReader } from "./igc.ts";
+import type { ByteSource, ImportedLog, ReadOptions } from "./imported.ts";
+import { KmlReader } from "./kml.ts";
+import { Lines } from "./lines.ts";
+import type { LineLogReader, XmlLogReader } from "./log-reader.ts";
 import { lookOf, SNIFF_BYTES } from "./sniff.ts";
 import { paced, peek } from "./source.ts";
 import { Tally } from "./tally.ts";
 import { XmlStream } from "./xml-stream.ts";
-
-/** Everything in a file, usable as a log or not. */
-interface Content {
-  readonly log: ImportedLog;
-  readonly waypoints: readonly Waypoint[];
-  readonly routes: readonly Route[];
-}
 
 /**
  * The log that the bytes hold. Reading is streamed: memory grows with the points, not with the bytes.
@@ -28,7 +23,7 @@ export async function readLog(
   file: string,
   options: ReadOptions = {},
 ): Promise<ImportedLog> {
-  const { log } = await readContent(bytes, file, options);
+  const log = await readContent(bytes, file, options);
   if (log.track.length > 0) return log;
   const facts = { seen: log.pointsSeen, waypoints: log.waypoints.length, routes: log.routes.length };
   throw new UnusableInput([
@@ -46,14 +41,13 @@ export async function readPlaces(
   file: string,
   options: ReadOptions = {},
 ): Promise<Pick<ImportedLog, "file" | "waypoints" | "routes" | "issues">> {
-  const { log } = await readContent(bytes, file, options);
-  const { waypoints, routes, issues } = log;
+  const { waypoints, routes, issues } = await readContent(bytes, file, options);
   if (waypoints.length + routes.length > 0) return { file, waypoints, routes, issues };
   const none: Issue = { code: "no-places", severity: "error", where: { file, line: 1 }, facts: {} };
   throw new UnusableInput([none, ...issues]);
 }
 
-async function readContent(bytes: ByteSource, file: string, options: ReadOptions): Promise<Content> {
+async function readContent(bytes: ByteSource, file: string, options: ReadOptions): Promise<ImportedLog> {
   const { head, whole } = await peek(bytes, SNIFF_BYTES);
   const start = decoderFor(head).decode(head);
   const look = lookOf(head, start);
@@ -61,9 +55,52 @@ async function readContent(bytes: ByteSource, file: string, options: ReadOptions
     throw new UnusableInput([{ code, severity: "error", where: { file, line: 1, column: 1 }, facts }]);
   };
   if (look === "empty") refuse("empty-file", { bytes: head.length });
+  if (look === "igc") return readLines(head, whole, file, options, (tally) => new IgcReader(tally));
   if (look !== "xml")
     refuse("unknown-format", { look, begins: look === "binary" ? "" : start.trim().slice(0, 40) });
   return readXml(head, whole, file, options);
+}
+
+/** Text of the whole file, piece by piece; what of its encoding is wrong is told. */
+async function* decoded(
+  head: Uint8Array,
+  whole: AsyncIterable<Uint8Array>,
+  file: string,
+  options: ReadOptions,
+  tally: Tally,
+): AsyncGenerator<string> {
+  const decoder = decoderFor(head);
+  if (decoder.unknownName !== null) {
+    const facts = { name: decoder.unknownName };
+    tally.add("unknown-encoding", "warning", { line: 1, column: 1, point: -1 }, { facts });
+  }
+  const checked = (text: string): string => {
+    if (text.includes("\ufffd")) {
+      const facts = { encoding: decoder.encoding };
+      tally.add("undecodable-bytes", "note", { line: 0, column: 0, point: -1 }, { facts });
+    }
+    return text;
+  };
+  for await (const piece of paced(whole, file, options)) yield checked(decoder.decode(piece));
+  yield checked(decoder.end());
+}
+
+async function readLines(
+  head: Uint8Array,
+  whole: AsyncIterable<Uint8Array>,
+  file: string,
+  options: ReadOptions,
+  readerFor: (tally: Tally) => LineLogReader,
+): Promise<ImportedLog> {
+  const tally = new Tally(file);
+  const reader = readerFor(tally);
+  const lines = new Lines((text, line) => reader.readLine(text, line));
+  for await (const text of decoded(head, whole, file, options, tally)) lines.write(text);
+  lines.end();
+  if (lines.cut > 0)
+    tally.add("line-too-long", "warning", { line: 0, column: 0, point: -1 }, { facts: { lines: lines.cut } });
+  const found = await reader.finish(file);
+  return { file, ...found, issues: tally.issues() };
 }
 
 async function readXml(
@@ -71,35 +108,17 @@ async function readXml(
   whole: AsyncIterable<Uint8Array>,
   file: string,
   options: ReadOptions,
-): Promise<Content> {
+): Promise<ImportedLog> {
   const tally = new Tally(file);
-  const columns = new GrowingColumns();
-  const places = new PlaceCutter(tally);
-  const decoder = decoderFor(head);
-  let reader: GpxReader | null = null;
+  let reader: XmlLogReader | null = null;
   const xml = new XmlStream(tally, (root, at) => {
-    if (root === "gpx") reader = new GpxReader(at, columns, places, tally);
+    reader = root === "gpx" ? new GpxReader(at, tally) : root === "kml" ? new KmlReader(at, tally) : null;
     return reader;
   });
-  const nowhere = { line: 0, column: 0, point: -1 };
-  if (decoder.unknownName !== null) {
-    tally.add(
-      "unknown-encoding",
-      "warning",
-      { line: 1, column: 1, point: -1 },
-      { facts: { name: decoder.unknownName } },
-    );
-  }
-  const write = (text: string): void => {
-    if (text.includes("\ufffd"))
-      tally.add("undecodable-bytes", "note", nowhere, { facts: { encoding: decoder.encoding } });
+  for await (const text of decoded(head, whole, file, options, tally)) {
     xml.write(text);
-  };
-  for await (const piece of paced(whole, file, options)) {
-    write(decoder.decode(piece));
     if (xml.stopped || (xml.root !== null && reader === null)) break;
   }
-  if (!xml.stopped) write(decoder.end());
   if (reader === null) {
     const where = { file, line: xml.line, column: 1 };
     const root = xml.root;
@@ -108,8 +127,6 @@ async function readXml(
     throw new UnusableInput([{ code, severity: "error", where, facts }, ...tally.issues()]);
   }
   xml.end();
-  const { name, pointsSeen } = reader as GpxReader;
-  const found = places.finish();
-  const track = columns.finish(name === "" ? file : name, "gpx");
-  return { log: { file, track, ...found, pointsSeen, issues: tally.issues() }, ...found };
+  const found = (reader as XmlLogReader).finish(file);
+  return { file, ...found, issues: tally.issues() };
 }

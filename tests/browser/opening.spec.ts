@@ -129,6 +129,8 @@ test.each(BAD)("%s is said in words, and a sample still opens afterwards", (_, f
     const said = (await alert.textContent()) ?? "";
     expect(said).toMatch(words);
     expect(said, "no record, code or trace in a message").not.toMatch(/[{}]|undefined|\bat \w+ \(|Error:/);
+    // What is readable of a brief is kept, and the sheet stands on it: back to where files are opened.
+    await page.getByRole("link", { name: "Open", exact: true }).click();
     await openSample(page, "Calm and tidy");
     expect(await alert.textContent()).toBe("");
   }),
@@ -138,20 +140,22 @@ test("a reload loses neither the sheet nor the remark", () =>
   on(async ({ page }) => {
     await openSample(page, "Calm and tidy");
     const title = await page.locator("h1").textContent();
-    await page.getByLabel("Remarks").fill("Held the last course well.");
+    await page.getByRole("textbox", { name: "Remarks" }).fill("Held the last course well.");
     // The bytes are kept after the sheet stands: wait until they are.
     await page.waitForFunction(async () => (await indexedDB.databases()).some((d) => d.name === "hindtrack"));
     await page.waitForTimeout(300);
     await page.reload();
     await page.waitForSelector(".head h1");
     expect(await page.locator("h1").textContent()).toBe(title);
-    expect(await page.getByLabel("Remarks").inputValue()).toBe("Held the last course well.");
+    expect(await page.getByRole("textbox", { name: "Remarks" }).inputValue()).toBe(
+      "Held the last course well.",
+    );
   }));
 
 test("the sheet is saved as a document that holds the remark, and as CSV and GeoJSON", () =>
   on(async ({ page }) => {
     await openSample(page, "Calm and tidy");
-    await page.getByLabel("Remarks").fill("Well held.");
+    await page.getByRole("textbox", { name: "Remarks" }).fill("Well held.");
     const saved = async (button: string): Promise<string> => {
       const [download] = await Promise.all([
         page.waitForEvent("download"),

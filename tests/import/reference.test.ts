@@ -1,4 +1,4 @@
-import { gpx } from "@tmcw/togeojson";
+import { gpx, kml } from "@tmcw/togeojson";
 import { DOMParser } from "@xmldom/xmldom";
 import { describe, expect, it } from "vitest";
 import { readLog } from "../../src/import/index.ts";
@@ -86,5 +86,76 @@ describe("@xmldom/xmldom 0.9.12 and @tmcw/togeojson 7.1.3 on the same text", () 
     expect(
       reference.coordinates.map(([lon, lat, m]) => [lon, lat, ...(m === undefined ? [] : [m / 0.3048])]),
     ).not.toEqual(ours);
+  });
+});
+
+/** Of KML: all points of lines and single points, and the times of tracks. */
+function kmlReferenceOf(text: string): Reference {
+  const document = new DOMParser({ onError: () => undefined }).parseFromString(text, "text/xml");
+  const coordinates: number[][] = [];
+  const times: string[] = [];
+  for (const { geometry, properties } of kml(document).features) {
+    const parts = geometry?.type === "GeometryCollection" ? geometry.geometries : [geometry];
+    for (const part of parts) {
+      if (part?.type === "LineString") coordinates.push(...part.coordinates);
+      else if (part?.type === "Point" && properties?.timestamp) coordinates.push(part.coordinates);
+    }
+    const own: unknown = properties?.coordinateProperties?.times ?? properties?.timestamp;
+    if (own) times.push(...([own].flat(2) as string[]));
+  }
+  return { coordinates, times };
+}
+
+const KML_DIFFERENCES: Readonly<Record<string, string>> = {
+  "kml-prefixed.kml": "the reference finds no element with a prefix of the file's own",
+  "kml-track-empty-coord.kml": "the reference gives a point of NaN for an empty coord",
+  "kml-height-above-ground.kml": "a height above ground is none above the sea: unknown to us",
+  "kml-height-zero-on-ground.kml": "zeroes clamped to the ground are fillers: unknown to us",
+  "kml-time-spans.kml": "the reference reads no time of a span",
+  "kml-track-and-line.kml": "the reference gives the line and the placemark beside the track too",
+  "kml-line-unreadable-tuple.kml": "the reference takes the height of north,35.6,900 for a latitude",
+  "kml-truncated.kml": "the reference refuses broken XML",
+};
+
+describe("@xmldom/xmldom 0.9.12 and @tmcw/togeojson 7.1.3, kml(), on the same text", () => {
+  const compared = fixtureNames().filter((name) => name in READABLE && name.endsWith(".kml"));
+
+  it.each(compared.filter((name) => !(name in KML_DIFFERENCES)))(
+    "%s reads the same, point for point",
+    async (name) => {
+      const { coordinates, times } = kmlReferenceOf(fixtureText(name));
+      const { track } = await readLog([fixtureBytes(name)], name);
+      expect(track.length).toBe(coordinates.length);
+      coordinates.forEach(([longitude, latitude, metres], row) => {
+        expect([track.longitude[row], track.latitude[row]]).toEqual([longitude, latitude]);
+        expect(track.altitude[row]).toEqual(metres === undefined ? Number.NaN : metres / 0.3048);
+      });
+      // A date alone is midnight to Date and no time of a fix to us; surplus times belong to no point.
+      const known = times
+        .slice(0, track.length)
+        .map((text) => (text.length > 10 ? Date.parse(`${text.replace("Z", "")}Z`) : Number.NaN));
+      expect([...track.time].slice(0, known.length)).toEqual(known);
+    },
+  );
+
+  it.each(Object.entries(KML_DIFFERENCES))("%s differs on purpose: %s", async (name) => {
+    const { track } = await readLog([fixtureBytes(name)], name);
+    let reference: Reference;
+    try {
+      reference = kmlReferenceOf(fixtureText(name));
+    } catch {
+      return; // refused, as the reason says
+    }
+    const ours = Array.from(track.latitude, (latitude, row) => [
+      track.longitude[row],
+      latitude,
+      track.altitude[row]! * 0.3048,
+    ]);
+    const theirs = reference.coordinates;
+    const same =
+      theirs.length === ours.length &&
+      theirs.every((c, row) => c.every((v, k) => Math.abs(v - ours[row]![k]!) < 1e-9)) &&
+      reference.times.length === ours.length;
+    expect(same).toBe(false);
   });
 });

@@ -83,3 +83,42 @@ describe("GPX 1.1 schema (Topografix, gpx.xsd) and GPX 1.0 by its use", () => {
     );
   });
 });
+
+describe("OGC 07-147r2 KML 2.2 and Google's KML Reference (gx:Track)", () => {
+  it("pairs the nth time with the nth coordinate, lon lat alt, in every arrangement", async () => {
+    const plain = await read("gpx-1.1-plain.gpx");
+    for (const name of [
+      "track",
+      "track-interleaved",
+      "track-mode-after",
+      "track-without-prefix",
+      "prefixed",
+      "timed-placemarks",
+      "time-spans",
+    ]) {
+      const track = await read(`kml-${name}.kml`);
+      expect([...track.time], name).toEqual([...plain.time]);
+      expect([...track.longitude], name).toEqual([...plain.longitude]);
+      expect([...track.latitude], name).toEqual([...plain.latitude]);
+      expect([...track.altitude], name).toEqual([...plain.altitude]);
+      expect(track.kind).toBe("kml");
+    }
+  });
+
+  it("makes a segment of each track of a MultiTrack, and names the flight by its placemark", async () => {
+    const track = await read("kml-multitrack.kml");
+    expect([...track.segment]).toEqual([0, 0, 0, 1, 1]);
+    expect(track.name).toBe("Flight");
+  });
+
+  it("takes heights above ground, and zeroes clamped to it, as unknown; true heights with no mode as they are", async () => {
+    expect([...(await read("kml-height-above-ground.kml")).altitude].every(Number.isNaN)).toBe(true);
+    expect([...(await read("kml-height-zero-on-ground.kml")).altitude].every(Number.isNaN)).toBe(true);
+    expect((await read("kml-height-mode-ground.kml")).altitude[0]).toBe(3000);
+  });
+
+  it("tells each tuple's own line", async () => {
+    const { line } = await read("kml-line.kml");
+    expect([...line].map((l) => l - line[0]!)).toEqual([0, 1, 2, 3, 4]);
+  });
+});

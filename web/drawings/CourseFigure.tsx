@@ -3,8 +3,9 @@ import { useSignalEffect } from "@preact/signals";
 import { Chart, Filler, LinearScale, LineController, LineElement, PointElement } from "chart.js";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { CourseFacts, CourseSeries, DocumentExercise, DocumentLeg } from "./contract.ts";
-import { type CourseRow, courseChart, MINUTE_MS, margins, rowSize } from "./courseChart.ts";
+import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
+import { type CourseRow, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
@@ -153,9 +154,13 @@ function RowCanvas(props: RowProps) {
     size.height,
     title,
   ]);
+  const marked = useRef(false);
   useSignalEffect(() => {
-    cursor.value;
-    chart.current?.draw();
+    const moment = cursor.value;
+    const inside = moment !== null && moment >= from - 1000 && moment <= to + 1000;
+    // Only the row that holds the moment is drawn again, and the one that has just lost it.
+    if (inside || marked.current) chart.current?.draw();
+    marked.current = inside;
   });
   const point = (event: PointerEvent) => {
     if (!timed) return;

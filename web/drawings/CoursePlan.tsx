@@ -1,7 +1,8 @@
 /** A course seen from above, laid to the right: right of course is below the line, one mile is 10 mm both ways. */
 import { useRef } from "preact/hooks";
+import { CursorRing } from "./CursorRing.tsx";
 import type { CourseSeries, DocumentExercise, WindRecord } from "./contract.ts";
-import { type Cursor, rowAt } from "./cursor.ts";
+import type { Cursor } from "./cursor.ts";
 import { usePanZoom } from "./panZoom.ts";
 import { line, pathThrough } from "./path.ts";
 import { fixPlaces, limitLines, planFrame } from "./planGeometry.ts";
@@ -41,7 +42,6 @@ export function CoursePlan(props: {
     frame.middle * view.zoom + across * px + view.y,
   ];
   const limits = limitLines(facts, frame);
-  const row = rowAt(series.timeMs, cursor.value);
   const flown = Array.from(series.alongNm, (along, i) => place(along, series.crossTrackNm[i]));
   const isFixed = !moved && Math.abs(frame.pxPerMile - fixed) < 1e-9;
   const scaleWords = `1 NM = ${millimetreText(px / PX_PER_MM)}${isFixed ? "" : moved ? ", moved by hand" : ", fitted"}`;
@@ -92,7 +92,7 @@ export function CoursePlan(props: {
               />
             );
           })}
-          {row !== null && <Ring at={flown[row]} />}
+          <CursorRing cursor={cursor} timeMs={series.timeMs} points={flown} />
           {wind && (
             <g>
               <title>{windText(wind)}</title>
@@ -123,10 +123,6 @@ export function CoursePlan(props: {
       )}
     </div>
   );
-}
-
-function Ring({ at: [x, y] }: { at: Point }) {
-  return <circle class="moment" cx={x} cy={y} r={4.4} />;
 }
 
 /** A coast along any line; hachures on its far side: above on the left of the course, below on the right. */

@@ -1,7 +1,8 @@
 /** The whole flight, north-up: fixes, courses, the exercises numbered along the flown line. */
 import { useRef } from "preact/hooks";
+import { CursorRing } from "./CursorRing.tsx";
 import type { DebriefDocument, FlightSeries } from "./contract.ts";
-import { type Cursor, rowAt } from "./cursor.ts";
+import type { Cursor } from "./cursor.ts";
 import { pathThrough } from "./path.ts";
 import { boundsOf, planeAt, steppedScale } from "./plane.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
@@ -58,7 +59,6 @@ function Drawn({
     MARGIN_PX + (bounds.north - north) * px,
   ];
   const drawn = flown.map(place);
-  const row = cursor ? rowAt(path.timeMs, cursor.value) : null;
   const name = `The flight from above, north-up, with ${series.exercises.filter((e) => e !== null).length} exercises numbered`;
   return (
     <svg
@@ -104,7 +104,7 @@ function Drawn({
           />
         ),
       )}
-      {row !== null && <circle class="moment" cx={drawn[row][0]} cy={drawn[row][1]} r={4.4} />}
+      {cursor && <CursorRing cursor={cursor} timeMs={path.timeMs} points={drawn} />}
       {debrief.wind && <WindSign wind={debrief.wind} x={34} y={34} />}
       <NorthArrow x={width - 24} y={34} upTrueDeg={0} />
       <ScaleBar x={8} y={height - 12} pxPerMile={px} words={`1 NM = ${millimetreText(mmPerMile)}`} />

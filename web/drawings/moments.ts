@@ -56,6 +56,8 @@ export function momentsOf(excursions: readonly Excursion[], series: CourseSeries
       return row === null ? Number.NaN : column[row];
     };
     const [a, b, c] = [ms(e.trackOffUtc), ms(e.quarterUtc), ms(e.correctedUtc)];
+    // A chased needle makes many small ones; only those that the needle showed are marked beside the worst.
+    if (!named && b === null) continue;
     const add = (chart: ChartName, x: number, words: string | null) => {
       const column = chart === "needle" ? series.needle : series.trackAngleErrorDeg;
       const y = valueAt(column, x);

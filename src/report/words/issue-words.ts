@@ -32,6 +32,9 @@ const FILE: Record<string, Words> = {
       : `there are no track points in it (${f.waypoints} waypoints, ${f.routes} routes). Export the recorded track, not the plan.`,
   "no-places": () =>
     "there is neither a route nor a waypoint in it. Export the plan again, or write a brief.",
+  "no-route": () =>
+    "there is no route in it, so no brief can be made of it. Export the plan as a route, or write a brief.",
+  "no-log-given": () => "this is a brief; a track log is needed beside it. Open both together.",
   "no-usable-points": (f) => `none of its ${f.of} points can be true. Export the log again.`,
   "too-few-points": (f) =>
     `only ${f.used} of its ${f.points} points can be used, and a path needs two. Export the whole log.`,

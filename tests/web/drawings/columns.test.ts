@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { beyond, mileTicks, shareOfScale, unjudged } from "../../../web/drawings/courseColumns.ts";
 import { rowAt } from "../../../web/drawings/cursor.ts";
 import { veilSpans } from "../../../web/drawings/judgedWords.ts";
+import { momentsOf } from "../../../web/drawings/moments.ts";
 import { isolineMiles, labelPlace } from "../../../web/drawings/plugins/isolines.ts";
 import { cutRows, ticksWithin } from "../../../web/drawings/rows.ts";
 import { secondsToQuarter } from "../../../web/drawings/secondsToQuarter.ts";
@@ -161,5 +162,41 @@ describe("seconds to a quarter", () => {
     expect(secondsToQuarter(course, { ...now, offNm: 0.3 })).toBeNull();
     expect(secondsToQuarter(course, { ...now, offNm: -0.24, errorDeg: 1.5, distanceNm: 1 })).toBeNull();
     expect(secondsToQuarter(course, { ...now, errorDeg: Number.NaN })).toBeNull();
+  });
+});
+
+describe("moments", () => {
+  const excursion = (minutes: [number, number | null, number], worstNeedle: number) => {
+    const utc = (minute: number | null) =>
+      minute === null ? null : new Date(Date.UTC(2026, 9, 17, 9, 44 + minute)).toISOString();
+    const [a, b, c] = minutes;
+    return {
+      side: "right" as const,
+      trackOffUtc: utc(a) as string,
+      trackErrorDeg: 4,
+      trackTrueDeg: 224,
+      quarterUtc: utc(b),
+      correctedUtc: utc(c),
+      silentS: b === null ? null : (b - a) * 60,
+      leadS: (c - a) * 60,
+      worstCrossTrackNm: worstNeedle,
+      worstNeedle,
+      worstUtc: utc(c) as string,
+    };
+  };
+
+  it("words and dimension lines on the worst excursion only; one that the needle never showed is left out beside it", () => {
+    const series = seriesOf([0, 0.1, 0.3, 0.6, 0.1, 0.1, 0]);
+    const { rings, dimensions } = momentsOf(
+      [excursion([1, 2, 3], 0.6), excursion([4, null, 5], 0.1)],
+      series,
+    );
+    expect(rings.map(({ chart, y }) => [chart, y])).toEqual([
+      ["error", 4],
+      ["needle", 0.3],
+      ["needle", 0.6],
+      ["error", 4],
+    ]);
+    expect(dimensions.map(({ words }) => words)).toEqual(["needle silent 60 s", "lead 120 s"]);
   });
 });

@@ -1,6 +1,7 @@
 /** The configuration of a course chart, as data. */
 import { describe, expect, it } from "vitest";
-import { courseChart, MINUTE_MS, rowSize } from "../../../web/drawings/courseChart.ts";
+import { courseChart } from "../../../web/drawings/courseChart.ts";
+import { MINUTE_MS, rowSize } from "../../../web/drawings/courseLayout.ts";
 import { fixedScales, PX_PER_MM } from "../../../web/drawings/scale.ts";
 import { near } from "../../support/near.ts";
 import { factsOf, palette, seriesOf, vor } from "./invented.ts";

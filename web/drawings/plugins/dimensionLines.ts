@@ -97,7 +97,7 @@ function name(
 ): void {
   const c = chart.ctx;
   const room = widthOf(c, palette, words, "italic") + 8;
-  const toLeft = on === "error" ? x - room >= chart.chartArea.left : x + room > chart.width;
+  const toLeft = on === "error" ? x - room >= chart.chartArea.left : x + room > chart.chartArea.right;
   const zero = yOf(chart, axes[on], 0);
   // Outside the curve as seen from the course; a ring near the line has its words on the free side.
   const rightOfCourse = y >= zero;

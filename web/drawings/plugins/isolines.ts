@@ -108,5 +108,5 @@ export function labelPlace(
   const i = crossing >= 0 ? crossing : nearest;
   if (i < 0) return null;
   const share = shareOfScale(scale, nm, distanceNm[i]);
-  return share < 0.85 ? { x: x[i], share } : null;
+  return share < 0.68 ? { x: x[i], share } : null;
 }
