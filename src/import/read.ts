@@ -2,9 +2,11 @@
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import { decoderFor } from "./decode.ts";
 import { GpxReader } from "./gpx.ts";
+import { IgcReader } from "./igc.ts";
 import type { ByteSource, ImportedLog, ReadOptions } from "./imported.ts";
 import { KmlReader } from "./kml.ts";
-import type { XmlLogReader } from "./log-reader.ts";
+import { Lines } from "./lines.ts";
+import type { LineLogReader, XmlLogReader } from "./log-reader.ts";
 import { lookOf, SNIFF_BYTES } from "./sniff.ts";
 import { paced, peek } from "./source.ts";
 import { Tally } from "./tally.ts";
@@ -53,9 +55,52 @@ async function readContent(bytes: ByteSource, file: string, options: ReadOptions
     throw new UnusableInput([{ code, severity: "error", where: { file, line: 1, column: 1 }, facts }]);
   };
   if (look === "empty") refuse("empty-file", { bytes: head.length });
+  if (look === "igc") return readLines(head, whole, file, options, (tally) => new IgcReader(tally));
   if (look !== "xml")
     refuse("unknown-format", { look, begins: look === "binary" ? "" : start.trim().slice(0, 40) });
   return readXml(head, whole, file, options);
+}
+
+/** Text of the whole file, piece by piece; what of its encoding is wrong is told. */
+async function* decoded(
+  head: Uint8Array,
+  whole: AsyncIterable<Uint8Array>,
+  file: string,
+  options: ReadOptions,
+  tally: Tally,
+): AsyncGenerator<string> {
+  const decoder = decoderFor(head);
+  if (decoder.unknownName !== null) {
+    const facts = { name: decoder.unknownName };
+    tally.add("unknown-encoding", "warning", { line: 1, column: 1, point: -1 }, { facts });
+  }
+  const checked = (text: string): string => {
+    if (text.includes("\ufffd")) {
+      const facts = { encoding: decoder.encoding };
+      tally.add("undecodable-bytes", "note", { line: 0, column: 0, point: -1 }, { facts });
+    }
+    return text;
+  };
+  for await (const piece of paced(whole, file, options)) yield checked(decoder.decode(piece));
+  yield checked(decoder.end());
+}
+
+async function readLines(
+  head: Uint8Array,
+  whole: AsyncIterable<Uint8Array>,
+  file: string,
+  options: ReadOptions,
+  readerFor: (tally: Tally) => LineLogReader,
+): Promise<ImportedLog> {
+  const tally = new Tally(file);
+  const reader = readerFor(tally);
+  const lines = new Lines((text, line) => reader.readLine(text, line));
+  for await (const text of decoded(head, whole, file, options, tally)) lines.write(text);
+  lines.end();
+  if (lines.cut > 0)
+    tally.add("line-too-long", "warning", { line: 0, column: 0, point: -1 }, { facts: { lines: lines.cut } });
+  const found = await reader.finish(file);
+  return { file, ...found, issues: tally.issues() };
 }
 
 async function readXml(
@@ -65,31 +110,15 @@ async function readXml(
   options: ReadOptions,
 ): Promise<ImportedLog> {
   const tally = new Tally(file);
-  const decoder = decoderFor(head);
   let reader: XmlLogReader | null = null;
   const xml = new XmlStream(tally, (root, at) => {
     reader = root === "gpx" ? new GpxReader(at, tally) : root === "kml" ? new KmlReader(at, tally) : null;
     return reader;
   });
-  const nowhere = { line: 0, column: 0, point: -1 };
-  if (decoder.unknownName !== null) {
-    tally.add(
-      "unknown-encoding",
-      "warning",
-      { line: 1, column: 1, point: -1 },
-      { facts: { name: decoder.unknownName } },
-    );
-  }
-  const write = (text: string): void => {
-    if (text.includes("\ufffd"))
-      tally.add("undecodable-bytes", "note", nowhere, { facts: { encoding: decoder.encoding } });
+  for await (const text of decoded(head, whole, file, options, tally)) {
     xml.write(text);
-  };
-  for await (const piece of paced(whole, file, options)) {
-    write(decoder.decode(piece));
     if (xml.stopped || (xml.root !== null && reader === null)) break;
   }
-  if (!xml.stopped) write(decoder.end());
   if (reader === null) {
     const where = { file, line: xml.line, column: 1 };
     const root = xml.root;
