@@ -21,7 +21,7 @@ export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.
 export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
-export { readLog } from "./import/index.ts";
+export { Cancelled, readLog, readPlaces } from "./import/index.ts";
 // what is wrong with an input
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // words, tables and maps

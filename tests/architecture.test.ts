@@ -19,7 +19,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   course: ["wind", "track", "brief", "standard", "geodesy", "quantity"],
   hold: ["wind", "track", "brief", "standard", "geodesy", "quantity"],
   approach: ["wind", "track", "brief", "standard", "geodesy", "quantity"],
-  simulator: ["wind", "track", "geodesy", "quantity"],
+  simulator: ["wind", "track", "standard", "geodesy", "quantity"],
   grade: ["course", "hold", "approach", "brief", "standard", "quantity"],
   debrief: [
     ...["grade", "course", "hold", "approach", "match", "wind", "import", "brief", "track"],

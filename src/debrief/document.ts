@@ -41,9 +41,7 @@ const exerciseSchema = z.strictObject({
   startUtc: utc.nullable(),
   endUtc: utc.nullable(),
   /** How the exercise was found on the flight, and how sure that is (0 to 1). Null where it was not found. */
-  match: z
-    .strictObject({ by: z.enum(["between", "geometry", "fitted", "whole-log"]), confidence: z.number() })
-    .nullable(),
+  match: z.strictObject({ by: z.enum(["between", "geometry", "fitted"]), confidence: z.number() }).nullable(),
   /** Null where not flown, or not compared by this version. */
   facts: courseFactsSchema.nullable(),
   findings: z.array(findingSchema),

@@ -1,0 +1,55 @@
+/** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
+import type { Track } from "../track/track.ts";
+import { flyTrue, type TrueColumns } from "./flight.ts";
+import { gpxText } from "./gpx.ts";
+import { receive } from "./receiver.ts";
+import { SAMPLE_SCENARIOS } from "./samples.ts";
+import type { Scenario } from "./scenario.ts";
+import { type Truth, truthOf } from "./truth.ts";
+
+export type { TrueColumns } from "./flight.ts";
+export type { Scenario } from "./scenario.ts";
+export type { Truth } from "./truth.ts";
+
+/** Every scenario by its name. */
+export const SCENARIOS: Readonly<Record<string, Scenario>> = { ...SAMPLE_SCENARIOS };
+
+/** Parts of a scenario put in the place of its own, whole: `{ logging: { every: 5 } }`. */
+export type Overrides = Partial<Omit<Scenario, "name" | "brief">>;
+
+/** A named scenario. Throws a RangeError that lists the known names. */
+export function scenarioNamed(name: string, overrides: Overrides = {}): Scenario {
+  const scenario = Object.hasOwn(SCENARIOS, name) ? SCENARIOS[name] : undefined;
+  if (!scenario)
+    throw new RangeError(`invalid scenario: ${name}; not one of ${Object.keys(SCENARIOS).join(", ")}`);
+  return { ...scenario, ...overrides };
+}
+
+export interface SimulatedFlight {
+  /** The log, as a receiver would have written it. */
+  readonly track: Track;
+  readonly truth: Truth;
+  /** What the aircraft and the air truly did, each second. */
+  readonly columns: TrueColumns;
+}
+
+/** Flies a scenario without making any text. The same seed gives the same flight. */
+export function fly(scenario: Scenario, seed: number): SimulatedFlight {
+  const flight = flyTrue(scenario, seed);
+  return {
+    track: receive(scenario, flight.columns, seed),
+    truth: truthOf(scenario, seed, flight),
+    columns: flight.columns,
+  };
+}
+
+/** Flies a named scenario: the log and the brief as text, and the truth to be written as JSON. */
+export function flyScenario(
+  name: string,
+  seed: number,
+  overrides: Overrides = {},
+): { readonly gpx: string; readonly brief: string | null; readonly truth: Truth } {
+  const scenario = scenarioNamed(name, overrides);
+  const { track, truth } = fly(scenario, seed);
+  return { gpx: gpxText(track, scenario.receiver.decimals), brief: scenario.brief, truth };
+}

@@ -1,0 +1,87 @@
+/** Each step of a script as steering: the heading to aim at now, or the end of the step. */
+import { turnFrom } from "../quantity/angle.ts";
+import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
+import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
+import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
+import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
+import type { Random } from "./random.ts";
+import type { CourseStep, Step } from "./script.ts";
+import { type Sight, sightOf } from "./sight.ts";
+import { offset } from "./step.ts";
+
+/** Heading to aim at (not wrapped), or null when the step is done. */
+export type Manoeuvre = (a: Aircraft) => TurnDegrees | null;
+
+/** What a course step tells the truth as it is flown. */
+export interface Witness {
+  readonly saw: (sight: Sight) => void;
+  readonly note: Note;
+}
+
+/** A step is rolled out when the heading is so near, degrees. */
+const ROLLED_OUT = 3;
+/** Established: this near to the course and this parallel to it. */
+const ESTABLISHED_M = 150;
+const ESTABLISHED_DEG = 8;
+
+export function manoeuvre(step: Step, a: Aircraft, random: Random, witness: Witness): Manoeuvre {
+  switch (step.do) {
+    case "height":
+      a.altitudeWanted = step.altitude;
+      a.climbRate = step.rate;
+      return () => null;
+    case "speed":
+      a.airspeed.set(step.share);
+      return () => null;
+    case "heading":
+      return holdHeading(unwrap(a.heading, step.heading, step.turn), step.seconds);
+    case "turn":
+      return holdHeading(a.heading + step.by, 0);
+    case "direct": {
+      let side = step.turn;
+      return (now) => {
+        const { distance, azimuthAtStart } = offset(now.position, step.to);
+        if (distance < step.within * METRES_PER_NAUTICAL_MILE) return null;
+        const wanted = azimuthAtStart + neededCorrection(now, azimuthAtStart);
+        if (Math.abs(turnFrom(now.heading, wanted)) < 90) side = undefined;
+        return unwrap(now.heading, wanted, side);
+      };
+    }
+    case "course":
+      return flyCourse(step, random, witness);
+  }
+}
+
+function holdHeading(heading: TurnDegrees, seconds: Seconds): Manoeuvre {
+  let since: Seconds | null = null;
+  return (a) => {
+    if (since === null && Math.abs(heading - a.heading) < ROLLED_OUT) since = a.time;
+    return since !== null && a.time - since >= seconds ? null : heading;
+  };
+}
+
+function flyCourse(step: CourseStep, random: Random, witness: Witness): Manoeuvre {
+  const look = sightOf(step);
+  let steer: Steersman | null = null;
+  let wanted: TrueDegrees | null = null;
+  return (a) => {
+    const sight = look(a.position, a.time);
+    const done = step.form === "from" ? sight.distance >= step.until : sight.distance <= step.until;
+    if (done) return null;
+    const m: Moment = {
+      sight,
+      speed: a.trueAirspeed * METRES_PER_SECOND_PER_KNOT,
+      needed: neededCorrection(a, sight.course),
+    };
+    const parallel = Math.abs(turnFrom(sight.course + m.needed, a.heading)) < ESTABLISHED_DEG;
+    if (!steer && Math.abs(sight.across) < ESTABLISHED_M && parallel) {
+      witness.note("established");
+      steer = steersman(step.flown, a.time, random, witness.note);
+    }
+    if (steer) witness.saw(sight);
+    if (sight.needleWatched) wanted = steer ? steer(m) : joining(m, step.cut);
+    // beside the station: the heading that was held inbound, or the one that should hold outbound
+    else if (wanted === null || step.form === "from") wanted = sight.course + m.needed;
+    return unwrap(a.heading, wanted);
+  };
+}

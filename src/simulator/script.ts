@@ -1,0 +1,80 @@
+/** The manoeuvre script of a flight, as data: what the pilot sets out to do, step by step. */
+import type { Position } from "../geodesy/position.ts";
+import type {
+  AngleSize,
+  FeetMsl,
+  FeetPerMinute,
+  NauticalMiles,
+  Seconds,
+  Share,
+  TrueDegrees,
+  TurnDegrees,
+} from "../quantity/units.ts";
+import type { NeedleScaleId } from "../standard/needle.ts";
+
+export type Side = "left" | "right";
+
+/**
+ * How a course is flown once established. `share` is the part of the needed wind correction that is applied.
+ * - `tidy`: looks at the needle all the time and corrects softly; the wind correction comes after `delay`.
+ * - `waits`: tidy for a while, then holds `share` of the correction without looking until the needle shows
+ *   `correctsAt` of full scale; then cuts back by `cut` and is tidy with `thenShare`.
+ * - `chases`: turns `cut` degrees toward the needle, each time too long, so that it swings with about `period`.
+ */
+export type Habit =
+  | { readonly habit: "tidy"; readonly share: Share; readonly delay: Seconds }
+  | {
+      readonly habit: "waits";
+      readonly tidyFor: Seconds;
+      readonly share: Share;
+      readonly correctsAt: Share;
+      readonly cut: AngleSize;
+      readonly thenShare: Share;
+    }
+  | {
+      readonly habit: "chases";
+      readonly share: Share;
+      readonly period: Seconds;
+      readonly cut: AngleSize;
+    };
+
+export interface CourseStep {
+  readonly do: "course";
+  /** `to` and `leg` end at `fix` (or `until` miles before it), `from` ends `until` miles from it. */
+  readonly form: "to" | "from" | "leg";
+  readonly fix: Position;
+  /** The first fix of a leg. */
+  readonly fromFix?: Position;
+  /** At the fix, true. Not for a leg. */
+  readonly course?: TrueDegrees;
+  readonly until: NauticalMiles;
+  /** Largest angle of interception. */
+  readonly cut: AngleSize;
+  readonly scale: NeedleScaleId;
+  readonly flown: Habit;
+  /** Title of the exercise in the truth; null where the course is only a way to the next one. */
+  readonly exercise: string | null;
+}
+
+export type Step =
+  /** A heading held for a time, counted from the roll-out. */
+  | {
+      readonly do: "heading";
+      readonly heading: TrueDegrees;
+      readonly seconds: Seconds;
+      readonly turn?: Side;
+    }
+  /** A turn by so many degrees of heading, right positive; may exceed 360. */
+  | { readonly do: "turn"; readonly by: TurnDegrees }
+  /** Straight to a place, with the wind corrected, until it is so near. */
+  | {
+      readonly do: "direct";
+      readonly to: Position;
+      readonly within: NauticalMiles;
+      readonly turn?: Side;
+    }
+  /** From now on, while the next steps are flown. */
+  | { readonly do: "height"; readonly altitude: FeetMsl; readonly rate: FeetPerMinute }
+  /** From now on: another airspeed, as a share of the first one. */
+  | { readonly do: "speed"; readonly share: Share }
+  | CourseStep;
