@@ -1,5 +1,6 @@
 /** Reads a log of any known format, told by its content, from bytes to columns. */
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
+import { CsvReader } from "./csv.ts";
 import { decoderFor } from "./decode.ts";
 import { GpxReader } from "./gpx.ts";
 import { IgcReader } from "./igc.ts";
@@ -50,12 +51,15 @@ export async function readPlaces(
 async function readContent(bytes: ByteSource, file: string, options: ReadOptions): Promise<ImportedLog> {
   const { head, whole } = await peek(bytes, SNIFF_BYTES);
   const start = decoderFor(head).decode(head);
-  const look = lookOf(head, start);
+  const look = lookOf(head, start, options.csvColumns !== undefined);
   const refuse = (code: string, facts: Issue["facts"]): never => {
     throw new UnusableInput([{ code, severity: "error", where: { file, line: 1, column: 1 }, facts }]);
   };
   if (look === "empty") refuse("empty-file", { bytes: head.length });
   if (look === "igc") return readLines(head, whole, file, options, (tally) => new IgcReader(tally));
+  if (look === "csv") {
+    return readLines(head, whole, file, options, (tally) => new CsvReader(tally, options.csvColumns));
+  }
   if (look !== "xml")
     refuse("unknown-format", { look, begins: look === "binary" ? "" : start.trim().slice(0, 40) });
   return readXml(head, whole, file, options);
