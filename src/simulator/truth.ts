@@ -1,9 +1,10 @@
 /** The truth of a flight, to be written beside its log: what it was, free of any estimate. */
-import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, direction, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Seconds, TrueDegrees } from "../quantity/units.ts";
 import type { Flight, FlownCourse, TrueColumns } from "./flight.ts";
+import { type FlownHold, factorFlown } from "./hold.ts";
 import type { Scenario } from "./scenario.ts";
 
 /** Mean over some seconds. Wind *from*, true. */
@@ -51,6 +52,36 @@ export interface TrueEvent {
   readonly quarterUtc: string | null;
 }
 
+/** Times are UTC, angles true, right positive. */
+export interface TrueHold {
+  readonly title: string;
+  readonly fix: readonly [latitude: number, longitude: number];
+  readonly inboundTrueDeg: number;
+  readonly turn: "left" | "right";
+  readonly entry: "direct" | "teardrop" | "parallel";
+  /** First passage of the fix, and the last. */
+  readonly t0: string;
+  readonly t1: string;
+  readonly laps: readonly {
+    /** Over the fix. */
+    readonly utc: string;
+    readonly outboundUtc: string;
+    /** Between the turns. */
+    readonly outboundS: number;
+    readonly inboundUtc: string;
+    /** From the end of the turn to the fix. */
+    readonly inboundS: number;
+    readonly endUtc: string;
+    readonly outboundHeadingTrueDeg: number;
+    readonly rolloutCrossTrackNm: number;
+    readonly neededCorrectionDeg: number | null;
+    /** Outbound correction over the inbound one that the wind needed; null in next to no crosswind. */
+    readonly factor: number | null;
+    readonly solvedOutboundHeadingTrueDeg: number | null;
+    readonly solvedOutboundS: number | null;
+  }[];
+}
+
 export interface Truth {
   readonly format: "hindtrack-truth";
   readonly version: 1;
@@ -66,6 +97,7 @@ export interface Truth {
       readonly series: readonly TrueWind[];
     };
     readonly exercises: readonly TrueExercise[];
+    readonly holds: readonly TrueHold[];
   };
 }
 
@@ -129,7 +161,37 @@ export function truthOf(scenario: Scenario, seed: number, flight: Flight): Truth
     truth: {
       wind: { method: "simulated: mean of the true air velocity, gusts included", bin_seconds: BIN, series },
       exercises: flight.courses.map((course) => trueExercise(course, columns, utc)),
+      holds: flight.holds.map((hold) => trueHold(hold, utc)),
     },
+  };
+}
+
+function trueHold({ step, entry, start, end, laps }: FlownHold, utc: (t: Seconds) => string): TrueHold {
+  return {
+    title: step.exercise,
+    fix: [step.fix.latitude, step.fix.longitude],
+    inboundTrueDeg: rounded(step.inbound, 2),
+    turn: step.turns,
+    entry,
+    t0: utc(start),
+    t1: utc(end),
+    laps: laps.map((lap) => {
+      const factor = factorFlown(lap, step.inbound);
+      return {
+        utc: utc(lap.start),
+        outboundUtc: utc(lap.outboundStart),
+        outboundS: rounded(lap.inboundTurn - lap.outboundStart, 1),
+        inboundUtc: utc(lap.inboundStart),
+        inboundS: rounded(lap.end - lap.inboundStart, 1),
+        endUtc: utc(lap.end),
+        outboundHeadingTrueDeg: rounded(direction(lap.outboundHeading), 1),
+        rolloutCrossTrackNm: rounded(lap.rollOutAcross, 3),
+        neededCorrectionDeg: lap.solved && rounded(lap.solved.inboundCorrection, 1),
+        factor: factor === null ? null : rounded(factor, 2),
+        solvedOutboundHeadingTrueDeg: lap.solved && rounded(lap.solved.outboundHeading, 1),
+        solvedOutboundS: lap.solved && rounded(lap.solved.outboundSeconds, 1),
+      };
+    }),
   };
 }
 
