@@ -4,7 +4,6 @@
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
-  CAUTION,
   type CourseFacts,
   type DebriefDocument,
   type DocumentExercise,
@@ -21,8 +20,9 @@ export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.
 export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
-export { readLog } from "./import/index.ts";
-// what is wrong with an input
+export { Cancelled, readLog, readPlaces } from "./import/index.ts";
+// what every report says, and what is wrong with an input
+export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // words, tables and maps
 export * from "./report/index.ts";

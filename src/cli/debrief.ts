@@ -5,6 +5,7 @@ import { basename, extname } from "node:path";
 import { Command } from "commander";
 import {
   type BriefDraft,
+  briefFromRoute,
   type Debrief,
   debriefFlight,
   debriefGeoJson,
@@ -15,6 +16,8 @@ import {
   pointsCsv,
   readBrief,
   readLog,
+  readPlaces,
+  UnusableInput,
 } from "../index.ts";
 import { note, UnusableFile, writeInto } from "./output.ts";
 
@@ -42,14 +45,23 @@ async function openLog(path: string): Promise<ImportedLog> {
   });
 }
 
+/** A brief of our own, or the first route of a GPX file. */
 async function openBrief(path: string): Promise<BriefDraft> {
-  let text: string;
+  let bytes: Buffer;
   try {
-    text = await readFile(path, "utf8");
+    bytes = await readFile(path);
   } catch (error) {
     throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
   }
-  return readBrief(text, path);
+  const text = bytes.toString("utf8");
+  if (!/^\s*</.test(text)) return readBrief(text, path);
+  const { routes } = await readPlaces([bytes], path);
+  const [route, ...others] = routes;
+  if (!route) {
+    throw new UnusableInput([{ code: "no-route", severity: "error", where: { file: path }, facts: {} }]);
+  }
+  if (others.length > 0) note(`${path}: its first route, ${route.name || "without a name"}, is the brief`);
+  return briefFromRoute(route, path);
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
@@ -92,7 +104,7 @@ export function debriefCommand(): Command {
       "Reads a GPX track log, and the brief of the lesson if there is one, and prints the debrief.",
     )
     .argument("<log...>", "track logs; each gives its own debrief")
-    .option("--brief <file>", "what should have been flown: YAML or JSON")
+    .option("--brief <file>", "what should have been flown: YAML, JSON, or a GPX file with a route")
     .option("--out <folder>", "write files there instead of printing (every form, or those asked for)")
     .option("--json", "the debrief document alone")
     .option("--csv", "exercises as a table (with --out also legs and points)")
@@ -108,7 +120,7 @@ export function debriefCommand(): Command {
     for (const path of logs) {
       const log = await openLog(path);
       if (!brief && log.routes.length > 0) {
-        note(`${path} carries a route; a brief made of it is used only where --brief names this file`);
+        note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
       const debrief = debriefFlight({ log, brief });
       if (options.out) await writeInto(options.out, filesOf(debrief, options, basename(path, extname(path))));

@@ -10,6 +10,9 @@ import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
 import type { PathSeries } from "./series.ts";
 
+/** When an exercise was flown: as matched, or where a line was fitted. */
+type Found = Omit<Match, "by"> & { readonly by: Match["by"] | "fitted" };
+
 /** The flight as the exercises are measured on it. */
 export interface Flight {
   readonly path: PathSeries;
@@ -32,7 +35,7 @@ const columnsOf = ({ path, motion }: Flight) => ({
 
 function result(
   exercise: Exercise,
-  match: Match,
+  match: Found,
   source: "brief" | "fitted",
   flight: Flight,
 ): ExerciseResult {
@@ -77,11 +80,6 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
 export function fittedExercises(flight: Flight): ExerciseResult[] {
   if (!flight.motion) return [];
   return fitCourses(flight.motion, flight.legs).map(({ exercise, span }) =>
-    result(
-      exercise,
-      { exercise: exercise.index, span, by: "fitted", confidence: 1 } as Match,
-      "fitted",
-      flight,
-    ),
+    result(exercise, { exercise: exercise.index, span, by: "fitted", confidence: 1 }, "fitted", flight),
   );
 }

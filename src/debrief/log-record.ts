@@ -1,6 +1,7 @@
 /** What the log was and what was left out of it, as it stands in the document. */
 import { inverse } from "../geodesy/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
+import { droppedByCode } from "../import/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Issue } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
@@ -53,14 +54,14 @@ export function logRecord(log: ImportedLog, cleaned: CleanedTrack, timed: boolea
     endUtc: timed ? utcText(last) : null,
     points: log.pointsSeen,
     used: track.length,
-    dropped: { ...cleaned.dropped },
+    dropped: { ...droppedByCode(log.issues), ...cleaned.dropped },
     medianIntervalS: timed ? median : null,
     longestGapS: timed ? longest : null,
     distanceNm: pathLength(track),
     issues: [...log.issues, ...cleaned.issues].map((issue) => ({
       code: issue.code,
       severity: issue.severity,
-      where: { ...issue.where },
+      where: { file: log.file, ...issue.where },
       facts: { ...issue.facts },
     })),
   };

@@ -2,6 +2,4 @@
 export { exercisesCsv, legsCsv, pointsCsv } from "./csv.ts";
 export { debriefGeoJson } from "./geojson.ts";
 export { debriefText } from "./text.ts";
-export { exerciseSentence, findingSentence, sideNotes, windSentence } from "./words/index.ts";
-export { issueSentence } from "./words/issue.ts";
-export * from "./words/number.ts";
+export * from "./words/index.ts";

@@ -1,8 +1,18 @@
 /** The debrief as plain text for a terminal or a file: the sheet's words, without its drawings. */
 import type { DebriefDocument, DocumentExercise } from "../debrief/document.ts";
-import { exerciseSentence, findingSentence, sideNotes, windSentence } from "./words/index.ts";
-import { issueSentence } from "./words/issue.ts";
-import { clock, count, dateText, duration, miles, share, side } from "./words/number.ts";
+import {
+  clock,
+  count,
+  day,
+  duration,
+  exerciseSentence,
+  findingSentence,
+  issueSentence,
+  otherFindings,
+  secondsBetween,
+  sideNotes,
+  windSentence,
+} from "./words/index.ts";
 
 const WIDTH = 88;
 
@@ -24,8 +34,8 @@ function head(document: DebriefDocument): string[] {
   const { log, brief } = document;
   const when =
     log.startUtc && log.endUtc
-      ? `${dateText(log.startUtc)}, ${clock(log.startUtc)} to ${clock(log.endUtc)} UTC, ${duration(log.startUtc, log.endUtc)}, ${miles(log.distanceNm)}`
-      : `no times in this log, ${miles(log.distanceNm)}`;
+      ? `${day(log.startUtc)}, ${clock(log.startUtc)} to ${clock(log.endUtc)} UTC, ${duration(secondsBetween(log.startUtc, log.endUtc))}, ${Math.round(log.distanceNm)} NM`
+      : `no times in this log, ${Math.round(log.distanceNm)} NM`;
   const left = log.points - log.used;
   return [
     brief?.title ?? log.name,
@@ -38,28 +48,14 @@ function head(document: DebriefDocument): string[] {
   ];
 }
 
-function numbers(exercise: DocumentExercise): string[] {
-  const f = exercise.facts;
-  if (!f) return [];
-  const of = f.judged.shareOf;
-  return [
-    `worst ${side(f.crossTrack.maxNm, miles)}, needle ${share(Math.abs(f.needle.max))} of full scale (${f.scale.label})`,
-    `beyond a quarter ${percent(f.needle.beyondQuarter)}, half ${percent(f.needle.beyondHalf)}, three quarters ${percent(f.needle.beyondThreeQuarter)}, full scale ${percent(f.needle.beyondFull)} of the ${of}`,
-  ];
-}
-
-const percent = (value: number): string => `${Math.round(value * 100)} %`;
-
 function exercise(e: DocumentExercise, index: number): string[] {
   const when = e.startUtc && e.endUtc ? `, ${clock(e.startUtc)} to ${clock(e.endUtc)} UTC` : "";
-  const [, ...others] = e.findings;
   return [
     "",
     `${index + 1}. ${e.title}${when}`,
     wrap(exerciseSentence(e), "   "),
-    ...numbers(e).map((line) => wrap(line, "   ")),
     ...sideNotes(e).map(({ lead, text }) => wrap(`${lead} ${text}`, "   ")),
-    ...others.map((finding) => wrap(findingSentence(finding, e), "   ")),
+    ...otherFindings(e).map((finding) => wrap(findingSentence(finding, e), "   ")),
   ];
 }
 

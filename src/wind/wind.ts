@@ -25,6 +25,7 @@ export interface WindAlongFlight {
   readonly heading: Column<TrueDegrees>;
   readonly headingSd: Column<AngleSize>;
   readonly knowledge: readonly WindKnowledge[];
+  readonly restsOn: readonly RestsOn[];
 }
 
 /** The 95 % ellipse of a wind vector: semi-axes, and the direction of the major one, [0, 180). */

@@ -1,0 +1,49 @@
+/** A brief as read: checked, but with directions as written and clock times without a date. */
+import type { Issue, Where } from "../quantity/issue.ts";
+import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
+import type { FeetMsl } from "../quantity/units.ts";
+import type { NeedleScale } from "../standard/needle.ts";
+import type { Brief, Fix } from "./brief.ts";
+import type { WrittenDirection } from "./direction.ts";
+
+interface DraftBase {
+  readonly title: string;
+  /** Clock times in UTC, as written. */
+  readonly between: { readonly start: string; readonly end: string } | null;
+  readonly altitude: FeetMsl | null;
+  /** Where the exercise is written. */
+  readonly where: Where;
+}
+
+export interface DraftCourse extends DraftBase {
+  readonly kind: "course";
+  readonly form: "to" | "from";
+  readonly fix: Fix;
+  readonly course: WrittenDirection;
+  readonly scale: NeedleScale;
+}
+
+export interface DraftLeg extends DraftBase {
+  readonly kind: "leg";
+  readonly fromFix: Fix;
+  readonly fix: Fix;
+  readonly scale: NeedleScale;
+}
+
+export interface DraftUncompared extends DraftBase {
+  readonly kind: "arc" | "hold" | "descent" | "approach";
+}
+
+export type DraftExercise = DraftCourse | DraftLeg | DraftUncompared;
+
+export interface BriefDraft {
+  readonly title: string;
+  readonly file: string;
+  readonly source: Brief["source"];
+  readonly aircraft: AirspeedPrior | null;
+  readonly standard: string | null;
+  readonly winds: readonly WindPrior[];
+  readonly fixes: readonly Fix[];
+  readonly exercises: readonly DraftExercise[];
+  readonly issues: readonly Issue[];
+}

@@ -1,0 +1,155 @@
+/** One exercise of a brief, from its keys to a checked draft. */
+import type { Issue } from "../quantity/issue.ts";
+import { type LinearScale, NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
+import type { Fix } from "./brief.ts";
+import { clockMillis } from "./clock.ts";
+import { directionText, foundType, readDirection } from "./direction.ts";
+import type { DraftExercise } from "./draft.ts";
+import { nearMiss } from "./near-miss.ts";
+import { errorAt, validated } from "./problems.ts";
+import { samePlace } from "./same-place.ts";
+import type { Path, PlacedValues } from "./text.ts";
+import { EXERCISE_SCHEMAS, type WrittenExercise } from "./written.ts";
+
+/** The key that says what an exercise is. `leg` comes last, because a hold has a leg too. */
+const KINDS = ["course", "arc", "hold", "descent", "approach", "leg"] as const;
+
+/** Looks a fix up by its ident; null where there is none (noted as an issue) or it was in error (noted already). */
+type Lookup = (ident: string, path: Path) => Fix | null;
+
+/**
+ * Reads the exercise at a path. Null when anything in it is wrong: a half-read exercise would be judged
+ * against something that nobody meant. Every problem found is in `issues`.
+ */
+export function readExercise(
+  value: unknown,
+  path: Path,
+  placed: PlacedValues,
+  fixes: ReadonlyMap<string, Fix | null>,
+  issues: Issue[],
+): DraftExercise | null {
+  const found = issues.length;
+  const schema = schemaFor(value, path, placed, issues);
+  if (!schema) return null;
+  const written = validated(schema, value, path, placed, issues) as WrittenExercise | null;
+  const lookup: Lookup = (ident, at) => {
+    const fix = fixes.get(ident);
+    if (fix !== undefined) return fix;
+    const known = [...fixes.keys()];
+    const facts = { ident, didYouMean: nearMiss(ident, known), known: known.join(", ") };
+    issues.push(errorAt(placed, at, "brief-unknown-fix", facts));
+    return null;
+  };
+  if (written === null) {
+    // The fixes of a wrong exercise are looked up as well, so that all its problems are told at once.
+    for (const [at, ident] of identsIn(value)) lookup(ident, [...path, ...at]);
+    return null;
+  }
+  const between = written.between ? { start: written.between[0], end: written.between[1] } : null;
+  if (between && clockMillis(between.start) === clockMillis(between.end)) {
+    issues.push(errorAt(placed, [...path, "between"], "brief-empty-window", { ...between }));
+  }
+  const base = { between, altitude: written.altitude_ft ?? null, where: placed.placeOf(path) };
+  const draft = drafted(written, base, (ident, at) => lookup(ident, [...path, ...at]));
+  if (draft?.kind === "leg" && samePlace(draft.fromFix, draft.fix)) {
+    const facts = { from: draft.fromFix.ident, to: draft.fix.ident };
+    issues.push(errorAt(placed, [...path, "leg"], "brief-leg-without-length", facts));
+  }
+  return issues.length > found ? null : draft;
+}
+
+function schemaFor(value: unknown, path: Path, placed: PlacedValues, issues: Issue[]) {
+  const refuse = (code: string, facts: Record<string, string | null>) => {
+    issues.push(errorAt(placed, path, code, facts));
+    return null;
+  };
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    return refuse("brief-wrong-type", { expected: "map", found: foundType(value) });
+  }
+  const kind = KINDS.find((k) => Object.hasOwn(value, k));
+  if (kind === undefined) {
+    const keys = Object.keys(value);
+    const didYouMean = keys.map((key) => nearMiss(key, KINDS)).find((k) => k !== null) ?? null;
+    return refuse("brief-unknown-exercise", { keys: keys.join(", "), didYouMean, known: KINDS.join(", ") });
+  }
+  if (kind !== "course") return EXERCISE_SCHEMAS[kind];
+  const to = Object.hasOwn(value, "to");
+  const from = Object.hasOwn(value, "from");
+  if (to && from) return refuse("brief-both-to-and-from", {});
+  if (!to && !from) {
+    const slip = Object.keys(value).find((key) => key !== "course" && nearMiss(key, ["to", "from"]) !== null);
+    if (slip === undefined) return refuse("brief-missing-key", { key: "to", or: "from" });
+    const where = placed.placeOfKey(path, slip);
+    const facts = { key: slip, didYouMean: nearMiss(slip, ["to", "from"]), allowed: "to, from" };
+    issues.push({ code: "brief-unknown-key", severity: "error", where, facts });
+    return null;
+  }
+  return to ? EXERCISE_SCHEMAS.courseTo : EXERCISE_SCHEMAS.courseFrom;
+}
+
+/** The fix idents that can be seen in an exercise, with their paths. */
+function identsIn(value: unknown): [Path, string][] {
+  const map = Object(value) as Record<string, unknown>;
+  const approach = Object(map.approach) as Record<string, unknown>;
+  const seen: [Path, unknown][] = [
+    ...["to", "from", "arc", "hold", "descent"].map((key): [Path, unknown] => [[key], map[key]]),
+    ...["final_fix", "missed_to"].map((key): [Path, unknown] => [["approach", key], approach[key]]),
+    ...(Array.isArray(map.leg) ? map.leg.map((ident, i): [Path, unknown] => [["leg", i], ident]) : []),
+  ];
+  return seen.filter((entry): entry is [Path, string] => typeof entry[1] === "string" && entry[1] !== "");
+}
+
+/** The needle that the exercise is flown with: as written; else a VOR's at a VOR, and 1 NM elsewhere. */
+const scaleOf = (written: NeedleScaleId | undefined, fix: Fix): NeedleScale =>
+  NEEDLE_SCALES[written ?? (fix.kind === "vor" ? "vor" : "rnav-1")];
+
+function drafted(
+  written: WrittenExercise,
+  base: Pick<DraftExercise, "between" | "altitude" | "where">,
+  lookup: Lookup,
+): DraftExercise | null {
+  if ("course" in written) {
+    const form = "to" in written ? "to" : "from";
+    const fix = lookup("to" in written ? written.to : written.from, [form]);
+    const course = readDirection(written.course);
+    const title = `Course ${directionText(course)} ${form} ${fix?.ident}`;
+    return fix && { ...base, kind: "course", form, fix, course, scale: scaleOf(written.scale, fix), title };
+  }
+  if ("hold" in written) {
+    const fix = lookup(written.hold, ["hold"]);
+    // Right turns unless told otherwise: FAA AIM 5-3-8 j.
+    const title = `Hold at ${fix?.ident}, inbound ${directionText(readDirection(written.inbound))}, ${written.turns ?? "right"} turns`;
+    return fix && { ...base, kind: "hold", title };
+  }
+  if ("leg" in written) {
+    const fromFix = lookup(written.leg[0], ["leg", 0]);
+    const fix = lookup(written.leg[1], ["leg", 1]);
+    const scale = NEEDLE_SCALES[written.scale ?? "rnav-1"] as LinearScale;
+    return fromFix && fix && { ...base, kind: "leg", fromFix, fix, scale, title: legTitle(fromFix, fix) };
+  }
+  if ("arc" in written) {
+    const fix = lookup(written.arc, ["arc"]);
+    const radials = `${directionText(readDirection(written.from_radial))} to ${directionText(readDirection(written.to_radial))}`;
+    return (
+      fix && {
+        ...base,
+        kind: "arc",
+        title: `Arc ${written.radius_nm} NM around ${fix.ident}, radials ${radials}`,
+      }
+    );
+  }
+  if ("descent" in written) {
+    const fix = lookup(written.descent, ["descent"]);
+    const before = written.before_nm ? `${written.before_nm} NM before ` : "at ";
+    return (
+      fix && { ...base, kind: "descent", title: `Descent to ${written.to_ft} ft, ${before}${fix.ident}` }
+    );
+  }
+  const { final_fix, missed_to, guidance } = written.approach;
+  const fix = lookup(final_fix, ["approach", "final_fix"]);
+  const missed = missed_to === undefined || lookup(missed_to, ["approach", "missed_to"]) !== null;
+  const title = `Approach over ${fix?.ident}, ${guidance === "localizer" ? guidance : guidance.toUpperCase()}`;
+  return fix && missed ? { ...base, kind: "approach", title } : null;
+}
+
+export const legTitle = (from: Fix, to: Fix): string => `Leg ${from.ident} to ${to.ident}`;

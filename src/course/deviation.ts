@@ -1,0 +1,102 @@
+/** Deviation facts of the judged rows: distance off course, needle, track angle error, height. */
+import type { CourseExercise } from "../brief/brief.ts";
+import type { Span } from "../quantity/span.ts";
+import { utcText } from "../quantity/time.ts";
+import type { NeedleScale } from "../standard/needle.ts";
+import type { CourseFacts } from "./facts.ts";
+import type { Judged } from "./judged.ts";
+import { fullScaleNm, type Rows } from "./path.ts";
+import { median, rowOfLargest, shareBeyond, weigh } from "./weigh.ts";
+
+/** Two-sided 95 % of a normal deviate. */
+const Z95 = 1.96;
+
+const utcAt = (rows: Rows, row: number): string | null => (rows.timed ? utcText(rows.timeMs[row]!) : null);
+
+export function judgedFacts(rows: Rows, judged: Judged, weights: Float64Array): CourseFacts["judged"] {
+  const { start, end } = judged.span;
+  let distance = 0;
+  for (let i = start + 1; i < end; i++) {
+    if (rows.gapBefore[i]) continue;
+    distance += Math.hypot(
+      rows.alongNm[i]! - rows.alongNm[i - 1]!,
+      rows.crossTrackNm[i]! - rows.crossTrackNm[i - 1]!,
+    );
+  }
+  return {
+    fromUtc: utcAt(rows, start),
+    toUtc: utcAt(rows, end - 1),
+    seconds: rows.timed ? weights.reduce((a, b) => a + b, 0) : null,
+    distanceNm: distance,
+    shareOf: rows.timed ? "time" : "distance",
+    begins: judged.begins,
+    ends: judged.ends,
+  };
+}
+
+export function crossTrackFacts(rows: Rows, span: Span, weights: Float64Array): CourseFacts["crossTrack"] {
+  const worst = rowOfLargest(rows.crossTrackNm, span);
+  const { mean, rms, weight } = weigh(rows.crossTrackNm, span, weights);
+  const known = weight > 0;
+  return {
+    maxNm: rows.crossTrackNm[worst]!,
+    maxUtc: utcAt(rows, worst),
+    // all of the span over gaps: nothing was flown between its rows that could be weighed
+    meanNm: known ? mean : rows.crossTrackNm[worst]!,
+    rmsNm: known ? rms : Math.abs(rows.crossTrackNm[worst]!),
+    doubt95Nm: Z95 * median(rows.positionSdNm.subarray(span.start, span.end)),
+  };
+}
+
+export function needleFacts(
+  scale: NeedleScale,
+  rows: Rows,
+  span: Span,
+  weights: Float64Array,
+): CourseFacts["needle"] {
+  const worst = rowOfLargest(rows.needle, span);
+  const beyond = (limit: number) => shareBeyond(rows.needle, span, weights, limit);
+  const fullScale = fullScaleNm(scale, rows.distanceToFixNm[worst]!);
+  return {
+    max: rows.needle[worst]!,
+    maxUtc: utcAt(rows, worst),
+    // at the station an angular needle has no scale left: its doubt is the whole of it
+    doubt95: fullScale > 0 ? Math.min(10, (Z95 * rows.positionSdNm[worst]!) / fullScale) : 10,
+    beyondQuarter: beyond(0.25),
+    beyondHalf: beyond(0.5),
+    beyondThreeQuarter: beyond(0.75),
+    beyondFull: beyond(1),
+  };
+}
+
+export function trackFacts(rows: Rows, span: Span, weights: Float64Array): CourseFacts["trackAngleError"] {
+  if (!rows.timed) return null;
+  const worst = rowOfLargest(rows.trackErrorDeg, span);
+  const { mean, rms, weight } = weigh(rows.trackErrorDeg, span, weights);
+  if (worst < 0 || !(weight > 0)) return null;
+  return {
+    meanDeg: mean,
+    rmsDeg: rms,
+    maxDeg: rows.trackErrorDeg[worst]!,
+    maxUtc: utcText(rows.timeMs[worst]!),
+    doubt95Deg: Z95 * median(rows.trackSdDeg.subarray(span.start, span.end)),
+  };
+}
+
+/** Heights as logged; null where the log has none. The worst is farthest from the target, or from the mean. */
+export function altitudeFacts(
+  { altitude: target }: CourseExercise,
+  rows: Rows,
+  span: Span,
+  weights: Float64Array,
+): CourseFacts["altitude"] {
+  const { mean, weight } = weigh(rows.altitudeFt, span, weights);
+  if (!(weight > 0)) return null;
+  const worst = rowOfLargest(rows.altitudeFt, span, target ?? mean);
+  return {
+    targetFt: target,
+    meanFt: mean,
+    worstFt: rows.altitudeFt[worst]!,
+    worstUtc: utcAt(rows, worst),
+  };
+}

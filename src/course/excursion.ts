@@ -1,0 +1,150 @@
+/** The leading indicator: the track leaves the course (A), the needle tells (B), the pilot corrects (C). */
+import { direction } from "../quantity/angle.ts";
+import type { Span } from "../quantity/span.ts";
+import { utcText } from "../quantity/time.ts";
+import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { NeedleScale } from "../standard/needle.ts";
+import { correctionRow } from "./correction.ts";
+import type { Excursion } from "./facts.ts";
+import { fullScaleNm, type Rows } from "./path.ts";
+import { intervals, weigh } from "./weigh.ts";
+
+/** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
+const TRACK_OFF: AngleSize = 3;
+/** The needle tells from here. Common practice, no source. */
+const QUARTER: Share = 0.25;
+/** Shorter lulls do not end a run of track error. Tuned on wander of 2 degrees over 20 s. */
+const LULL: Seconds = 15;
+/** Carried away: outward by this, or to a quarter scale. Tuned: five times what wander makes on a course well kept. */
+const CARRIED_AWAY: NauticalMiles = 0.1;
+/** On course for practical purposes: a tenth of full scale, held between these. Tuned likewise. */
+const ON_COURSE: Share = 0.1;
+const ON_COURSE_LEAST: NauticalMiles = 0.02;
+const ON_COURSE_MOST: NauticalMiles = 0.08;
+
+/** An excursion with its rows, for what is measured on it. */
+export interface ExcursionRows {
+  readonly record: Excursion;
+  /** A to C, or to the worst point where no correction came. */
+  readonly drifting: Span;
+  readonly worst: number;
+}
+
+/** Half-width of the strip in which the aircraft counts as on the course. */
+function onCourse(scale: NeedleScale, rows: Rows, i: number): NauticalMiles {
+  const strip = ON_COURSE * fullScaleNm(scale, rows.distanceToFixNm[i]!);
+  return Math.min(ON_COURSE_MOST, Math.max(ON_COURSE_LEAST, strip));
+}
+
+/** Diverging by more than the threshold (and than its doubt): +1 to the right, -1 to the left, else 0. */
+function diverging(scale: NeedleScale, rows: Rows, i: number): number {
+  const error = rows.trackErrorDeg[i]!;
+  if (!(Math.abs(error) >= Math.max(TRACK_OFF, 1.96 * rows.trackSdDeg[i]!)) || Math.abs(error) > 90) return 0;
+  const side = Math.sign(error);
+  return rows.crossTrackNm[i]! * side >= -onCourse(scale, rows, i) ? side : 0;
+}
+
+/** A run of divergence [start, end): its rows are off to one side, but for lulls. */
+function divergingRun(scale: NeedleScale, rows: Rows, from: number, end: number, side: number): Span {
+  let start = from;
+  let last = from;
+  let sum = rows.trackErrorDeg[from]! * side;
+  for (let i = from + 1; i < end; i++) {
+    if (rows.gapBefore[i]) break;
+    sum += rows.trackErrorDeg[i]! * side;
+    if (diverging(scale, rows, i) === side) {
+      // for good: wander that fell back before the track really left is no beginning
+      if (i > last + 1 && sum / (i - start + 1) < TRACK_OFF) {
+        start = i;
+        sum = rows.trackErrorDeg[i]! * side;
+      }
+      last = i;
+    } else if (rows.trackErrorDeg[i]! * side < -TRACK_OFF) break;
+    else if (rows.timeMs[i]! - rows.timeMs[last]! > LULL * 1000) break;
+  }
+  return { start, end: last + 1 };
+}
+
+/** All excursions of the judged rows, in flown order. Empty where the log has no times. */
+export function findExcursions(rows: Rows, judged: Span, scale: NeedleScale): ExcursionRows[] {
+  const found: ExcursionRows[] = [];
+  if (!rows.timed) return found;
+  let i = judged.start;
+  while (i < judged.end) {
+    const side = diverging(scale, rows, i);
+    if (side === 0) {
+      i++;
+      continue;
+    }
+    const run = divergingRun(scale, rows, i, judged.end, side);
+    const out = (k: number) => rows.crossTrackNm[k]! * side;
+    let far = run.start;
+    for (let k = run.start; k < run.end; k++) if (out(k) > out(far)) far = k;
+    const told = rows.needle[far]! * side >= QUARTER && rows.needle[run.start]! * side < QUARTER;
+    const moved = out(far) - out(run.start);
+    if (moved >= CARRIED_AWAY || (told && moved >= ON_COURSE_LEAST)) {
+      const excursion = excursionFrom(rows, judged, scale, run.start, far, side);
+      found.push(excursion.rows);
+      i = Math.max(excursion.back, run.end);
+    } else i = run.end;
+  }
+  return found;
+}
+
+/** From A at a row, by way of a row that is far off, to back on course or the end of what is judged. */
+function excursionFrom(
+  rows: Rows,
+  judged: Span,
+  scale: NeedleScale,
+  a: number,
+  far: number,
+  side: number,
+): { rows: ExcursionRows; back: number } {
+  const out = (k: number) => rows.crossTrackNm[k]! * side;
+  let back = far;
+  while (back < judged.end && out(back) > onCourse(scale, rows, back)) back++;
+  let worst = a;
+  for (let k = a; k < back; k++) if (out(k) > out(worst)) worst = k;
+  let left = a;
+  while (left < worst && out(left) - out(a) < ON_COURSE_LEAST) left++;
+  const turned = correctionRow(rows, { start: a, end: back }, side, left);
+  // back on course without a turn that stands out: it turned at the farthest point at the latest
+  const c = turned ?? (back < judged.end ? worst : null);
+  let b = -1;
+  for (let k = a; k < back && b < 0; k++) if (rows.needle[k]! * side >= QUARTER) b = k;
+  const drifting = { start: a, end: Math.min(judged.end, Math.max(a + 2, (c ?? worst) + 1)) };
+  const weights = intervals(rows, drifting);
+  const error = weigh(rows.trackErrorDeg, drifting, weights).mean;
+  const course = weigh(unwrapped(rows.courseAtFootDeg, drifting), drifting, weights).mean;
+  const utc = (k: number) => utcText(rows.timeMs[k]!);
+  const seconds = (k: number) => (rows.timeMs[k]! - rows.timeMs[a]!) / 1000;
+  return {
+    back,
+    rows: {
+      drifting,
+      worst,
+      record: {
+        side: side > 0 ? "right" : "left",
+        trackOffUtc: utc(a),
+        trackErrorDeg: error,
+        trackTrueDeg: direction(course + error),
+        quarterUtc: b < 0 ? null : utc(b),
+        correctedUtc: c === null ? null : utc(c),
+        silentS: b < 0 ? null : seconds(b),
+        leadS: c === null ? null : seconds(c),
+        worstCrossTrackNm: rows.crossTrackNm[worst]!,
+        worstNeedle: rows.needle[worst]!,
+        worstUtc: utc(worst),
+      },
+    },
+  };
+}
+
+/** Directions of a span as numbers that do not jump at north. */
+function unwrapped(column: Float64Array, span: Span): Float64Array {
+  const copy = column.slice();
+  for (let i = span.start + 1; i < span.end; i++) {
+    copy[i] = copy[i - 1]! + ((((copy[i]! - copy[i - 1]! + 180) % 360) + 360) % 360) - 180;
+  }
+  return copy;
+}

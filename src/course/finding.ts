@@ -1,0 +1,170 @@
+/** What is worth saying of a course as flown: codes with facts and the times they rest on, most telling first. */
+import type { CourseExercise } from "../brief/brief.ts";
+import { direction, magneticFromTrue } from "../quantity/angle.ts";
+import type { Finding } from "../quantity/record.ts";
+import type { Span } from "../quantity/span.ts";
+import { utcText } from "../quantity/time.ts";
+import type { Seconds } from "../quantity/units.ts";
+import { windFinding } from "./cause.ts";
+import type { ExcursionRows } from "./excursion.ts";
+import type { CourseFacts } from "./facts.ts";
+import { isFitted } from "./fit.ts";
+import type { Judged } from "./judged.ts";
+import type { Rows } from "./path.ts";
+import type { Reversals } from "./reversal.ts";
+import type { CorrectionMeasured } from "./wind-correction.ts";
+
+/** Reversals at this rate, and this many, are called chasing. Tuned: tidy simulated pilots stay under a third of it. */
+const CHASED_PER_MINUTE = 1;
+const CHASED_COUNT = 3;
+/** Excursions shorter than this belong to the chase that they are part of. Half of the longest chasing period. */
+const CHASE_LEAD: Seconds = 35;
+/** A track off for less than this was put right at once: it stays among the facts, and nothing is said of it. Tuned: a return that passes through the course takes up to 8 s to turn. */
+const PROMPT: Seconds = 10;
+/** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
+const OVERSHOT_NEEDLE = 0.25;
+
+export interface FindingsFrom {
+  readonly exercise: CourseExercise;
+  readonly rows: Rows;
+  readonly judged: Judged;
+  readonly facts: CourseFacts;
+  readonly excursions: readonly ExcursionRows[];
+  readonly reversals: Reversals | null;
+  /** Correction over the drifting rows of an excursion; null where the wind is not known. */
+  readonly correctionOver: (span: Span) => CorrectionMeasured | null;
+  /** Share of full scale that the overshoot of the intercept came to. */
+  readonly overshootNeedle: number;
+}
+
+export function findingsOf(from: FindingsFrom): Finding[] {
+  const { exercise, rows, judged, facts, excursions, reversals } = from;
+  if (isFitted(exercise)) return [trackedWithin(from), ...gaps(rows, judged.span)];
+  const neverEstablished: Finding[] =
+    rows.timed && judged.establishedAt === null
+      ? [
+          {
+            code: "never-established",
+            facts: { worstNeedle: Math.abs(facts.needle.max), worstNm: facts.crossTrack.maxNm },
+            evidence: evidence(rows, judged.span),
+          },
+        ]
+      : [];
+  const chased = reversals && chasedFinding(rows, reversals);
+  const told = excursions
+    .filter((e) => (e.record.leadS ?? PROMPT) >= PROMPT)
+    .filter((e) => !(chased && (e.record.leadS ?? driftSeconds(rows, e)) < CHASE_LEAD))
+    .sort((a, b) => Math.abs(b.record.worstNeedle) - Math.abs(a.record.worstNeedle));
+  const drifts = told.flatMap((e) => {
+    const measured = from.correctionOver(e.drifting);
+    const cause = measured && windFinding(e, measured);
+    return cause ? [driftFinding(exercise, rows, e), cause] : [driftFinding(exercise, rows, e)];
+  });
+  return [
+    ...neverEstablished,
+    ...(chased ? [chased] : []),
+    ...drifts,
+    ...overshot(from),
+    trackedWithin(from),
+    ...gaps(rows, judged.span),
+  ];
+}
+
+const driftSeconds = (rows: Rows, { drifting }: ExcursionRows): Seconds =>
+  (rows.timeMs[drifting.end - 1]! - rows.timeMs[drifting.start]!) / 1000;
+
+function evidence(rows: Rows, span: Span): Finding["evidence"] {
+  if (!rows.timed) return { fromUtc: null, toUtc: null };
+  return { fromUtc: utcText(rows.timeMs[span.start]!), toUtc: utcText(rows.timeMs[span.end - 1]!) };
+}
+
+function trackedWithin({ rows, judged, facts }: FindingsFrom): Finding {
+  return {
+    code: "tracked-within",
+    facts: {
+      worstNeedle: Math.abs(facts.needle.max),
+      worstNm: facts.crossTrack.maxNm,
+      meanNm: facts.crossTrack.meanNm,
+      doubt95Nm: facts.crossTrack.doubt95Nm,
+    },
+    evidence: evidence(rows, judged.span),
+  };
+}
+
+function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): Finding {
+  const { record } = e;
+  const { degrees, from } = exercise.variation;
+  const course = direction(record.trackTrueDeg - record.trackErrorDeg);
+  const magnetic = (d: number) =>
+    from === "unknown" || exercise.magnetic === null ? null : magneticFromTrue(d, degrees);
+  return {
+    code: "drifted-before-needle",
+    facts: {
+      side: record.side,
+      degrees: Math.abs(record.trackErrorDeg),
+      trackTrueDeg: record.trackTrueDeg,
+      trackMagneticDeg: magnetic(record.trackTrueDeg),
+      courseTrueDeg: course,
+      courseMagneticDeg: exercise.magnetic === null ? null : magnetic(course),
+      silentS: record.silentS,
+      leadS: record.leadS,
+      driftS: driftSeconds(rows, e),
+      quarterReached: record.quarterUtc !== null,
+      worstNeedle: Math.abs(record.worstNeedle),
+      worstNm: record.worstCrossTrackNm,
+    },
+    evidence: { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc },
+  };
+}
+
+function chasedFinding(rows: Rows, r: Reversals): Finding | null {
+  const minutes = (rows.timeMs[r.to]! - rows.timeMs[r.from]!) / 60_000;
+  if (!(r.count >= CHASED_COUNT && r.perMinute >= CHASED_PER_MINUTE) || !(minutes > 0)) return null;
+  return {
+    code: "chased",
+    facts: {
+      reversals: r.count,
+      perMinute: r.perMinute,
+      amplitudeDeg: r.medianAmplitudeDeg,
+      periodS: r.medianPeriodS,
+    },
+    evidence: evidence(rows, { start: r.from, end: r.to + 1 }),
+  };
+}
+
+function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {
+  const { intercept } = facts;
+  if (!intercept || !(overshootNeedle >= OVERSHOT_NEEDLE)) return [];
+  return [
+    {
+      code: "intercept-overshot",
+      facts: {
+        side: intercept.startCrossTrackNm > 0 ? "left" : "right",
+        overshootNm: intercept.overshootNm,
+        overshootNeedle,
+        angleDeg: Math.abs(intercept.angleDeg),
+      },
+      evidence: { fromUtc: intercept.startUtc, toUtc: intercept.joinedUtc },
+    },
+  ];
+}
+
+function gaps(rows: Rows, judged: Span): Finding[] {
+  const found: { at: number; seconds: number }[] = [];
+  for (let i = judged.start + 1; i < judged.end; i++) {
+    if (rows.gapBefore[i]) found.push({ at: i, seconds: (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000 });
+  }
+  if (found.length === 0) return [];
+  const longest = found.reduce((a, b) => (b.seconds > a.seconds ? b : a));
+  return [
+    {
+      code: "gap-in-exercise",
+      facts: {
+        gaps: found.length,
+        longestS: longest.seconds,
+        silentS: found.reduce((sum, g) => sum + g.seconds, 0),
+      },
+      evidence: evidence(rows, { start: longest.at - 1, end: longest.at + 1 }),
+    },
+  ];
+}

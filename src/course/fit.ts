@@ -1,0 +1,106 @@
+/** Without a brief: each long straight becomes a course fitted to what was flown, so that straightness can be measured. */
+import type { CourseExercise } from "../brief/brief.ts";
+import type { Course } from "../geodesy/course.ts";
+import {
+  courseBetween,
+  courseThrough,
+  inverse,
+  measureColumns,
+  positionOn,
+  variationAt,
+} from "../geodesy/index.ts";
+import { direction, magneticFromTrue } from "../quantity/angle.ts";
+import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import type { Span } from "../quantity/span.ts";
+import type { NauticalMiles, Seconds } from "../quantity/units.ts";
+import { NEEDLE_SCALES } from "../standard/needle.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+
+/** Shorter straights are not called courses. Tuned: longer than a downwind leg's minute, shorter than any lesson's leg. */
+const LEAST_TIME: Seconds = 90;
+const LEAST_DISTANCE: NauticalMiles = 2;
+
+/** A course that nobody asked for: measured for straightness, never blamed. */
+export interface FittedExercise extends CourseExercise {
+  readonly fitted: true;
+}
+
+export const isFitted = (exercise: CourseExercise): exercise is FittedExercise =>
+  "fitted" in exercise && exercise.fitted === true;
+
+/**
+ * The geodesic from beside the first row to beside the last that is nearest to the rows in between, by least squares
+ * of the distance across, each row weighted by the time about it.
+ */
+export function fitGeodesic(motion: Motion, { start, end }: Span): Course {
+  const at = (i: number) => ({ latitude: motion.latitude[i]!, longitude: motion.longitude[i]! });
+  const latitude = motion.latitude.subarray(start, end);
+  const longitude = motion.longitude.subarray(start, end);
+  let course = courseBetween(at(start), at(end - 1));
+  // one step is exact to the curvature across the strip; the second mends a bad first guess
+  for (let step = 0; step < 2; step++) {
+    const { along, across } = measureColumns(course, latitude, longitude);
+    let [w, wa, wx, waa, wax] = [0, 0, 0, 0, 0];
+    for (let k = 0; k < along.length; k++) {
+      const before = motion.time[start + Math.max(0, k - 1)]!;
+      const after = motion.time[start + Math.min(along.length - 1, k + 1)]!;
+      const weight = (after - before) / 2000;
+      const a = along[k]!;
+      w += weight;
+      wa += weight * a;
+      wx += weight * across[k]!;
+      waa += weight * a * a;
+      wax += weight * a * across[k]!;
+    }
+    const slope = (w * wax - wa * wx) / (w * waa - wa * wa);
+    const offset = (wx - slope * wa) / w;
+    const origin = positionOn(course, 0, offset);
+    const azimuth = direction(course.azimuth + Math.atan(slope) * DEGREES_PER_RADIAN);
+    course = { ...courseThrough(origin, azimuth), length: along[along.length - 1]! };
+  }
+  return course;
+}
+
+const whole = (degrees: number): string => String(Math.round(degrees) % 360 || 360).padStart(3, "0");
+
+/** The long straights of a flight as fitted courses, in flown order, with the rows that each was flown on. */
+export function fitCourses(
+  motion: Motion,
+  legs: readonly Leg[],
+): { readonly exercise: FittedExercise; readonly span: Span }[] {
+  const found: { exercise: FittedExercise; span: Span }[] = [];
+  for (const { kind, span } of legs) {
+    if (kind !== "straight" || span.end - span.start < 3) continue;
+    const last = span.end - 1;
+    const at = (i: number) => ({ latitude: motion.latitude[i]!, longitude: motion.longitude[i]! });
+    const seconds = (motion.time[last]! - motion.time[span.start]!) / 1000;
+    const miles = inverse(at(span.start), at(last)).distance / METRES_PER_NAUTICAL_MILE;
+    if (!(seconds >= LEAST_TIME && miles >= LEAST_DISTANCE)) continue;
+    const course = fitGeodesic(motion, span);
+    const variation = variationAt(course.origin, motion.time[span.start]!);
+    const magnetic = variation && magneticFromTrue(course.azimuth, variation.degrees);
+    const end = positionOn(course, course.length ?? 0);
+    found.push({
+      span,
+      exercise: {
+        kind: "course",
+        fitted: true,
+        index: found.length,
+        title: `Straight on ${magnetic === null ? `${whole(course.azimuth)}°T` : `${whole(magnetic)}°M`}`,
+        between: null,
+        altitude: null,
+        form: "leg",
+        fix: { ...end, ident: "", kind: "other", declination: null, elevation: null },
+        fromFix: null,
+        course,
+        magnetic,
+        variation: variation
+          ? { degrees: variation.degrees, from: "model", model: variation.model }
+          : { degrees: 0, from: "unknown", model: null },
+        scale: NEEDLE_SCALES["rnav-1"],
+      },
+    });
+  }
+  return found;
+}

@@ -1,0 +1,55 @@
+/** How the course was joined: the cut, where it began, and how far it went past. */
+import { utcText } from "../quantity/time.ts";
+import type { AngleSize, Seconds } from "../quantity/units.ts";
+import type { CourseFacts } from "./facts.ts";
+import type { Judged } from "./judged.ts";
+import type { Rows } from "./path.ts";
+import { median } from "./weigh.ts";
+
+/** Less than this toward the course is no cut but keeping it. The trade's small correction is 5 degrees. */
+const CUT: AngleSize = 10;
+/** More than this toward the course is a turn that has still to be made. */
+const CUT_MOST: AngleSize = 100;
+/** A crossing of the course later than this after joining is no overshoot of the intercept. Tuned. */
+const OVERSHOOT_WITHIN: Seconds = 60;
+
+/** The intercept before the course was joined; null where there was none, or where it cannot be told. */
+export function measureIntercept(rows: Rows, judged: Judged): CourseFacts["intercept"] {
+  const joined = judged.establishedAt;
+  if (!rows.timed || joined === null || joined === 0) return null;
+  // back from joining to the beginning of the cut: the side it came from is that of its widest row
+  const converging = (i: number, side: number) => {
+    const toward = -rows.trackErrorDeg[i]! * side;
+    return toward >= CUT && toward <= CUT_MOST && rows.crossTrackNm[i]! * side > 0;
+  };
+  let last = joined - 1;
+  while (last >= 0 && !converging(last, Math.sign(rows.crossTrackNm[last]!))) last--;
+  if (last < 0) return null;
+  const side = Math.sign(rows.crossTrackNm[last]!);
+  let start = last;
+  while (start > 0 && !rows.gapBefore[start] && converging(start - 1, side)) start--;
+
+  const errors = rows.trackErrorDeg.slice(start, last + 1);
+  const steady = errors.filter((_, k) => Math.abs(rows.turnRate[start + k]!) < 1);
+  const angle = median(steady.length > 0 ? steady : errors);
+  return {
+    startUtc: utcText(rows.timeMs[start]!),
+    angleDeg: angle,
+    startCrossTrackNm: rows.crossTrackNm[start]!,
+    joinedUtc: utcText(rows.timeMs[joined]!),
+    overshootNm: overshoot(rows, last, joined, side),
+  };
+}
+
+/** The farthest past the course before the track turned back to it, NM, never negative. */
+function overshoot(rows: Rows, from: number, joined: number, side: number): number {
+  const until = rows.timeMs[joined]! + OVERSHOOT_WITHIN * 1000;
+  let past = 0;
+  for (let i = from; i < rows.length; i++) {
+    const beyond = -rows.crossTrackNm[i]! * side;
+    if (beyond > 0) past = Math.max(past, beyond);
+    const turnedBack = beyond > 0 && rows.trackErrorDeg[i]! * side >= 0;
+    if (turnedBack || (beyond <= 0 && rows.timeMs[i]! > until)) break;
+  }
+  return past;
+}

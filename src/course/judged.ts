@@ -1,0 +1,67 @@
+/** Which part of an exercise is judged: from established on the course to the mile before the station. */
+import type { CourseExercise } from "../brief/brief.ts";
+import type { Span } from "../quantity/span.ts";
+import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { Rows } from "./path.ts";
+
+/** Established: needle within half scale. ICAO wording quoted in FAA-H-8261-1, p. 4-6 ("within half full scale deflection"). */
+const ESTABLISHED_NEEDLE: Share = 0.5;
+/** ... and the track within this of the course, for this long. Tuned: wider than a hand-flown heading’s wander, narrower than any intercept; a standard-rate turn through the course passes these 20 degrees in 7 s. */
+const ESTABLISHED_TRACK: AngleSize = 10;
+const ESTABLISHED_FOR: Seconds = 10;
+/** Nearer to a station than this an angular needle is not judged. Common practice, no source. */
+export const NEAR_STATION: NauticalMiles = 1;
+
+export interface Judged {
+  readonly span: Span;
+  readonly begins: "established" | "start-of-match" | "near-station";
+  readonly ends: "end-of-match" | "near-station";
+  /** First row established on the course; null where that never was, or where it cannot be told without times. */
+  readonly establishedAt: number | null;
+  /** Nothing was left beyond the mile about the station: all rows are judged. */
+  readonly allNearStation: boolean;
+}
+
+function establishedRow(rows: Rows): number | null {
+  let since = -1;
+  for (let i = 0; i < rows.length; i++) {
+    const small =
+      Math.abs(rows.needle[i]!) <= ESTABLISHED_NEEDLE &&
+      (!rows.timed || Math.abs(rows.trackErrorDeg[i]!) <= ESTABLISHED_TRACK);
+    if (!small) since = -1;
+    else {
+      if (since < 0 || rows.gapBefore[i]) since = i;
+      if (!rows.timed || rows.timeMs[i]! - rows.timeMs[since]! >= ESTABLISHED_FOR * 1000) return since;
+    }
+  }
+  return null;
+}
+
+/** Too near to its station, or past it, for an angular needle to be judged. */
+export const nearStation = ({ scale }: CourseExercise, rows: Rows, i: number): boolean =>
+  scale.kind === "angular" && (rows.distanceToFixNm[i]! < NEAR_STATION || rows.pastFix[i] === 1);
+
+/** The judged rows [start, end) of an exercise; at least two. */
+export function judgedSpan(exercise: CourseExercise, rows: Rows): Judged {
+  const establishedAt = establishedRow(rows);
+  let start = establishedAt ?? 0;
+  let end = rows.length;
+  let begins: Judged["begins"] = establishedAt === null ? "start-of-match" : "established";
+  let ends: Judged["ends"] = "end-of-match";
+  const whole = { span: { start, end }, begins, ends, establishedAt };
+  if (exercise.scale.kind === "angular") {
+    const near = (i: number) => nearStation(exercise, rows, i);
+    while (start < rows.length && near(start)) {
+      start++;
+      begins = "near-station";
+    }
+    end = start;
+    while (end < rows.length && !near(end)) end++;
+    if (end < rows.length) ends = "near-station";
+  }
+  if (end - start < 2) {
+    const from = Math.min(whole.span.start, rows.length - 2);
+    return { ...whole, span: { start: from, end: rows.length }, allNearStation: true };
+  }
+  return { span: { start, end }, begins, ends, establishedAt, allNearStation: false };
+}

@@ -1,0 +1,174 @@
+/** The facts of one course as flown, gathered: deviation, track, wind correction, excursions, findings, columns. */
+import type { CourseExercise } from "../brief/brief.ts";
+import { positionOn } from "../geodesy/index.ts";
+import { metresFromNauticalMiles } from "../quantity/factor.ts";
+import type { Finding } from "../quantity/record.ts";
+import type { Span } from "../quantity/span.ts";
+import type { Motion } from "../track/motion.ts";
+import { windOver, windRecord } from "../wind/index.ts";
+import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
+import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
+import { findExcursions } from "./excursion.ts";
+import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
+import { findingsOf } from "./finding.ts";
+import { isFitted } from "./fit.ts";
+import { measureIntercept } from "./intercept.ts";
+import { judgedSpan, nearStation } from "./judged.ts";
+import { type CoursePath, fullScaleNm, measureRows, type Rows } from "./path.ts";
+import { whatWouldHaveWorked } from "./rejoin.ts";
+import { countReversals } from "./reversal.ts";
+import type { CourseSeries } from "./series.ts";
+import { intervals, weigh } from "./weigh.ts";
+import { measureCorrection } from "./wind-correction.ts";
+
+export interface CourseToMeasure {
+  readonly exercise: CourseExercise;
+  /** The used flight; rows are those of the motion where there is one. */
+  readonly path: CoursePath;
+  /** Rows of the path in which the exercise was flown; at least two. */
+  readonly span: Span;
+  /** Null where the log has no times. */
+  readonly motion: Motion | null;
+  readonly wind: WindEstimate | null;
+}
+
+export interface CourseMeasured {
+  readonly facts: CourseFacts;
+  readonly findings: Finding[];
+  readonly whatWouldHaveWorked: WhatWouldHaveWorked;
+  readonly series: CourseSeries;
+}
+
+/**
+ * Measures a course as flown. Right of course positive throughout. What cannot be told is null and stands in
+ * `cannotTell` with a reason: `no-times`, `wind-along-only`, `wind-not-known`, `all-near-station`, `no-height`.
+ * @throws RangeError when the span has fewer than two rows or lies outside the path.
+ */
+export function measureCourse({ exercise, path, span, motion, wind }: CourseToMeasure): CourseMeasured {
+  const rows = measureRows(exercise, path, span, motion, wind);
+  const judged = judgedSpan(exercise, rows);
+  const weights = intervals(rows, judged.span);
+  const fitted = isFitted(exercise);
+  const onPath = (s: Span): Span => ({ start: s.start + rows.pathStart, end: s.end + rows.pathStart });
+  const windFact: WindFact | null = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
+  const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
+  const excursions = fitted ? [] : findExcursions(rows, judged.span, exercise.scale);
+  const reversals = countReversals(rows, judged.span);
+  const intercept = fitted ? null : measureIntercept(rows, judged);
+  const altitude = altitudeFacts(exercise, rows, judged.span, weights);
+  const cannotTell: CannotTell[] = [
+    ...wholeReasons(rows, judged, altitude === null),
+    ...correctionFacts(rows, windFact, measured),
+  ];
+  const speed = weigh(rows.groundSpeedKt, judged.span, weights);
+
+  const facts: CourseFacts = {
+    form: fitted ? "fitted" : exercise.form,
+    fix: fitted ? null : exercise.fix.ident,
+    fromFix: exercise.fromFix?.ident ?? null,
+    courseTrueDeg: exercise.course.azimuth,
+    courseMagneticDeg: exercise.magnetic,
+    variation: { ...exercise.variation },
+    scale: scaleFacts(exercise),
+    line: lineOf(exercise, rows, judged.span),
+    flownNm: flown(rows, { start: 0, end: rows.length }),
+    judged: judgedFacts(rows, judged, weights),
+    crossTrack: crossTrackFacts(rows, judged.span, weights),
+    needle: needleFacts(exercise.scale, rows, judged.span, weights),
+    trackAngleError: trackFacts(rows, judged.span, weights),
+    groundSpeedKt: speed.weight > 0 ? speed.mean : null,
+    wind: windFact && windRecord(windFact),
+    drift: measured && { meanDeg: measured.drift, doubt95Deg: measured.driftDoubt95 },
+    windCorrection: measured && {
+      flownDeg: measured.flown,
+      neededDeg: measured.needed,
+      doubt95Deg: measured.doubt95,
+      headingFlownTrueDeg: (measured.course + measured.flown + 360) % 360,
+      headingNeededTrueDeg: (measured.course + measured.needed + 360) % 360,
+    },
+    intercept,
+    excursions: excursions.map((e) => e.record),
+    reversals: reversals && {
+      count: reversals.count,
+      perMinute: reversals.perMinute,
+      medianAmplitudeDeg: reversals.medianAmplitudeDeg,
+      medianPeriodS: reversals.medianPeriodS,
+    },
+    altitude,
+    cannotTell,
+  };
+
+  const joinedRow = judged.establishedAt ?? 0;
+  const findings = findingsOf({
+    exercise,
+    rows,
+    judged,
+    facts,
+    excursions,
+    reversals,
+    correctionOver: (s) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null),
+    overshootNeedle:
+      intercept && !nearStation(exercise, rows, joinedRow)
+        ? intercept.overshootNm / fullScaleNm(exercise.scale, rows.distanceToFixNm[joinedRow]!)
+        : 0,
+  });
+  const worst = excursions.reduce<(typeof excursions)[number] | null>(
+    (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
+    null,
+  );
+  return {
+    facts,
+    findings,
+    whatWouldHaveWorked: fitted
+      ? null
+      : whatWouldHaveWorked(exercise, rows, measured?.course ?? exercise.course.azimuth, windFact, worst),
+    series: seriesOf(rows, judged.span),
+  };
+}
+
+function scaleFacts({ scale }: CourseExercise): CourseFacts["scale"] {
+  const { id, label } = scale;
+  return scale.kind === "angular"
+    ? { id, kind: "angular", fullScaleDeg: scale.fullScaleDeg, label }
+    : { id, kind: "linear", fullScaleNm: scale.fullScaleNm, label };
+}
+
+function lineOf(exercise: CourseExercise, rows: Rows, { start, end }: Span): CourseFacts["line"] {
+  const at = (row: number): [number, number] => {
+    const p = positionOn(exercise.course, metresFromNauticalMiles(rows.alongNm[row]!));
+    return [p.latitude, p.longitude];
+  };
+  return { start: at(start), end: at(end - 1) };
+}
+
+/** Distance over the ground between the rows of a span, NM; straight over gaps. */
+export function flown(rows: Rows, { start, end }: Span): number {
+  let sum = 0;
+  for (let i = start + 1; i < end; i++) {
+    sum += Math.hypot(
+      rows.alongNm[i]! - rows.alongNm[i - 1]!,
+      rows.crossTrackNm[i]! - rows.crossTrackNm[i - 1]!,
+    );
+  }
+  return sum;
+}
+
+function seriesOf(rows: Rows, judged: Span): CourseSeries {
+  const mask = new Uint8Array(rows.length);
+  mask.fill(1, judged.start, judged.end);
+  return {
+    pathStart: rows.pathStart,
+    timeMs: rows.timeMs,
+    alongNm: rows.alongNm,
+    distanceToFixNm: rows.distanceToFixNm,
+    crossTrackNm: rows.crossTrackNm,
+    needle: rows.needle,
+    trackAngleErrorDeg: rows.trackErrorDeg,
+    trackTrueDeg: rows.trackDeg,
+    headingTrueDeg: rows.headingDeg,
+    groundSpeedKt: rows.groundSpeedKt,
+    altitudeFt: rows.altitudeFt,
+    judged: mask,
+  };
+}

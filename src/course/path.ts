@@ -1,0 +1,133 @@
+/** The exercise as it stands against its course, row by row: the one place where positions become deviations. */
+import type { CourseExercise } from "../brief/brief.ts";
+import { measureColumns } from "../geodesy/index.ts";
+import { turnFrom } from "../quantity/angle.ts";
+import {
+  DEGREES_PER_RADIAN,
+  METRES_PER_NAUTICAL_MILE,
+  nauticalMilesFromMetres,
+  RADIANS_PER_DEGREE,
+} from "../quantity/factor.ts";
+import type { Span } from "../quantity/span.ts";
+import type { Degrees, FeetMsl, NauticalMiles, Share, UtcMillis } from "../quantity/units.ts";
+import type { NeedleScale } from "../standard/needle.ts";
+import type { Motion } from "../track/motion.ts";
+import type { Column } from "../track/track.ts";
+import type { WindEstimate } from "../wind/wind.ts";
+
+/** The used flight, one row a point; rows are those of the motion where there is one. */
+export interface CoursePath {
+  /** Null where the log has no times. */
+  readonly time: Column<UtcMillis> | null;
+  readonly latitude: Column<Degrees>;
+  readonly longitude: Column<Degrees>;
+  readonly altitude: Column<FeetMsl>;
+}
+
+/** Rows of one exercise. Signs: right of course positive. NaN where not known. */
+export interface Rows {
+  readonly length: number;
+  /** Path row of row 0. */
+  readonly pathStart: number;
+  /** NaN throughout where the log has no times. */
+  readonly timeMs: Float64Array;
+  readonly timed: boolean;
+  readonly alongNm: Float64Array;
+  readonly crossTrackNm: Float64Array;
+  /** To the fix for `to` and `leg`, from it for `from`; never negative. */
+  readonly distanceToFixNm: Float64Array;
+  /** 1 where the aircraft is on the far side of the fix that the course ends or begins at. */
+  readonly pastFix: Uint8Array;
+  readonly needle: Float64Array;
+  readonly courseAtFootDeg: Float64Array;
+  readonly trackDeg: Float64Array;
+  readonly trackErrorDeg: Float64Array;
+  /** Standard deviation of the track angle, from that of the velocity. */
+  readonly trackSdDeg: Float64Array;
+  readonly turnRate: Float64Array;
+  readonly groundSpeedKt: Float64Array;
+  readonly headingDeg: Float64Array;
+  readonly altitudeFt: Float64Array;
+  readonly positionSdNm: Float64Array;
+  /** 1 where the log is silent between this row and the one before. */
+  readonly gapBefore: Uint8Array;
+}
+
+/** Full scale of a needle at a distance from the station, NM; angular scales open with distance. */
+export function fullScaleNm(scale: NeedleScale, distance: NauticalMiles): NauticalMiles {
+  if (scale.kind === "linear") return scale.fullScaleNm;
+  return Math.abs(distance) * Math.tan(scale.fullScaleDeg * RADIANS_PER_DEGREE);
+}
+
+/**
+ * Deviation as a share of full scale, right of course positive; may exceed 1. Angular: the angle at the station
+ * between the course and the aircraft. Source of full scales: `standard/needle.ts`.
+ */
+export function needleOf(scale: NeedleScale, across: NauticalMiles, distance: NauticalMiles): Share {
+  if (scale.kind === "linear") return across / scale.fullScaleNm;
+  return (Math.atan2(across, Math.abs(distance)) * DEGREES_PER_RADIAN) / scale.fullScaleDeg;
+}
+
+/** Receiver errors too slow for a smoother to see: 8 m horizontal, 95 % (GPS SPS Performance Standard 2020, 3.8.3, from memory), one axis, one standard deviation. */
+const SLOW_POSITION_SD_NM = 8 / 2.448 / METRES_PER_NAUTICAL_MILE;
+
+export function measureRows(
+  exercise: CourseExercise,
+  path: CoursePath,
+  span: Span,
+  motion: Motion | null,
+  wind: WindEstimate | null,
+): Rows {
+  const { start, end } = span;
+  const length = end - start;
+  if (!(length >= 2 && start >= 0 && end <= path.latitude.length)) {
+    throw new RangeError(`invalid span of an exercise: ${start} to ${end}`);
+  }
+  const { course, scale, form } = exercise;
+  const line = measureColumns(
+    course,
+    path.latitude.subarray(start, end),
+    path.longitude.subarray(start, end),
+  );
+  const column = () => new Float64Array(length).fill(Number.NaN);
+  const cut = (source: Float64Array | undefined | null) => source?.subarray(start, end) ?? column();
+  const rows = {
+    length,
+    pathStart: start,
+    timed: path.time !== null,
+    timeMs: cut(path.time),
+    alongNm: line.along.map(nauticalMilesFromMetres),
+    crossTrackNm: line.across.map(nauticalMilesFromMetres),
+    distanceToFixNm: column(),
+    pastFix: new Uint8Array(length),
+    needle: column(),
+    courseAtFootDeg: line.courseAtFoot,
+    trackDeg: cut(motion?.trackAngle),
+    trackErrorDeg: column(),
+    trackSdDeg: column(),
+    turnRate: cut(motion?.turnRate),
+    groundSpeedKt: cut(motion?.groundSpeed),
+    headingDeg: cut(wind?.alongFlight.heading),
+    altitudeFt: cut(path.altitude),
+    positionSdNm: column(),
+    gapBefore: new Uint8Array(length),
+  };
+  for (const s of motion?.spans ?? []) {
+    if (s.start > start && s.start < end) rows.gapBefore[s.start - start] = 1;
+  }
+  const fixAlong = form === "leg" && course.length !== null ? nauticalMilesFromMetres(course.length) : 0;
+  for (let i = 0; i < length; i++) {
+    const toGo = form === "from" ? rows.alongNm[i]! : fixAlong - rows.alongNm[i]!;
+    rows.pastFix[i] = toGo < 0 ? 1 : 0;
+    rows.distanceToFixNm[i] = Math.abs(toGo);
+    rows.needle[i] = needleOf(scale, rows.crossTrackNm[i]!, toGo);
+    if (motion) {
+      const sd = motion.velocitySd[start + i]! / Math.max(1, rows.groundSpeedKt[i]!);
+      rows.trackErrorDeg[i] = turnFrom(rows.courseAtFootDeg[i]!, rows.trackDeg[i]!);
+      rows.trackSdDeg[i] = Math.min(180, sd * DEGREES_PER_RADIAN);
+    }
+    const smoothed = motion ? motion.positionSd[start + i]! / METRES_PER_NAUTICAL_MILE : 0;
+    rows.positionSdNm[i] = Math.hypot(smoothed, SLOW_POSITION_SD_NM);
+  }
+  return rows;
+}

@@ -1,0 +1,63 @@
+/** What would have worked: the heading that holds the course in that wind, and the cut that rejoins from the worst point. */
+import type { CourseExercise } from "../brief/brief.ts";
+import { direction, magneticFromTrue, tanDeg } from "../quantity/angle.ts";
+import { utcText } from "../quantity/time.ts";
+import type { AngleSize, NauticalMiles } from "../quantity/units.ts";
+import type { WindFact } from "../wind/wind.ts";
+import type { ExcursionRows } from "./excursion.ts";
+import type { WhatWouldHaveWorked } from "./facts.ts";
+import { NEAR_STATION } from "./judged.ts";
+import type { Rows } from "./path.ts";
+import { neededCorrection } from "./wind-correction.ts";
+
+/** Cuts that a pilot can fly without a table, smallest first. Common practice, no source. */
+const CUTS: readonly AngleSize[] = [5, 10, 15, 20, 30, 45];
+/** The course is to be joined again within this, or within half of what is left to the station. */
+const REJOIN_WITHIN: NauticalMiles = 3;
+/** With less room than this before the station there is nothing left to rejoin. Common practice, no source. */
+const LEAST_ROOM: NauticalMiles = 0.5;
+
+/** The smallest of the cuts that joins a course again within a distance along it; the largest where none does. */
+export function rejoinCut(
+  off: NauticalMiles,
+  within: NauticalMiles,
+): { cut: AngleSize; distance: NauticalMiles } {
+  const size = Math.abs(off);
+  const cut = CUTS.find((c) => size / tanDeg(c) <= within) ?? CUTS.at(-1)!;
+  return { cut, distance: size / tanDeg(cut) };
+}
+
+/** Null where the wind is not known in full: no heading can be named then. */
+export function whatWouldHaveWorked(
+  exercise: CourseExercise,
+  rows: Rows,
+  courseTrue: number,
+  wind: WindFact | null,
+  worst: ExcursionRows | null,
+): WhatWouldHaveWorked {
+  const correction = wind && neededCorrection(courseTrue, wind);
+  if (!wind || !correction) return null;
+  const { degrees, from } = exercise.variation;
+  const { heading } = correction;
+  return {
+    headingTrueDeg: heading,
+    headingMagneticDeg:
+      from === "unknown" || exercise.magnetic === null ? null : magneticFromTrue(heading, degrees),
+    windCorrectionDeg: correction.needed,
+    doubt95Deg: correction.doubt95,
+    rejoin: worst && rejoin(exercise, rows, wind, worst),
+  };
+}
+
+function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, { worst }: ExcursionRows) {
+  const off = rows.crossTrackNm[worst]!;
+  const toGo = rows.distanceToFixNm[worst]!;
+  const room = exercise.form === "from" ? REJOIN_WITHIN : Math.max(0, toGo - NEAR_STATION) / 2;
+  if (room < LEAST_ROOM) return null;
+  const { cut, distance } = rejoinCut(off, Math.min(REJOIN_WITHIN, room));
+  const signed = -Math.sign(off) * cut;
+  const solved = neededCorrection(direction(rows.courseAtFootDeg[worst]! + signed), wind);
+  if (!solved) return null;
+  const fromUtc = utcText(rows.timeMs[worst]!);
+  return { cutDeg: signed, headingTrueDeg: solved.heading, distanceNm: distance, fromUtc };
+}

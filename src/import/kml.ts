@@ -1,0 +1,219 @@
+/** KML 2.2: timed tracks, timed placemarks, or bare lines, whichever tells most of the flight. */
+import { GrowingColumns } from "./columns.ts";
+import type { Waypoint } from "./imported.ts";
+import { commaTuple, Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
+import type { Found, XmlLogReader } from "./log-reader.ts";
+import type { Tally } from "./tally.ts";
+import type { XmlStream } from "./xml-stream.ts";
+
+/** Points of one kind: only the best kind of the file becomes the track. */
+class Source {
+  readonly columns = new GrowingColumns();
+  seen = 0;
+  name = "";
+  /** Told only when this kind becomes the track: points of another kind are not lost, but unused. */
+  readonly faults: (() => void)[] = [];
+}
+
+/**
+ * Read, the best kind that the file has: `Track` (in a `MultiTrack` or not; each is a segment; the nth `when`
+ * belongs to the nth `coord`), else placemarks with a `Point` and a `TimeStamp` (or a `TimeSpan`'s `begin`), else
+ * the points of each `LineString`, without times. What else of these kinds there is, is noted (`unused-geometry`).
+ * Placemarks with a point and no time are places. Names come from the placemark, else the document.
+ * Counted: `unreadable-position` (an empty `coord` too), `track-lists-differ` (more `when` than `coord`: those are
+ * left out; fewer: the last points have no time). `ExtendedData` arrays and `gx:angles` are not read: the format
+ * states no unit for the first, and the second is a model's pose.
+ * Source: OGC 07-147r2, KML 2.2; Google, KML Reference (gx:Track).
+ */
+export class KmlReader implements XmlLogReader {
+  private readonly tracks = new Source();
+  private readonly timed = new Source();
+  private readonly lines = new Source();
+  private readonly waypoints: Waypoint[] = [];
+  private readonly whens: WhenReader;
+  private geometry: Geometry | null = null;
+  private geometryName = "";
+  private placemarkDepth = 0;
+  private placemarkName = "";
+  private placemarkTime = Number.NaN;
+  private point: Geometry | null = null;
+  private documentName = "";
+  private wanted = "";
+  private wantedDepth = 0;
+  private value = "";
+  private wantedLine = 0;
+  private readonly at: XmlStream;
+  private readonly tally: Tally;
+
+  constructor(at: XmlStream, tally: Tally) {
+    this.at = at;
+    this.tally = tally;
+    this.whens = new WhenReader(tally);
+  }
+
+  open(name: string, _: Readonly<Record<string, string>>, depth: number): void {
+    switch (name) {
+      case "Placemark":
+        this.endPlacemark();
+        this.placemarkDepth = depth;
+        this.placemarkName = "";
+        this.placemarkTime = Number.NaN;
+        break;
+      case "Track":
+      case "LineString":
+      case "Point":
+        this.geometry = new Geometry();
+        this.geometryName = name;
+        break;
+      case "name":
+        if (depth === this.placemarkDepth + 1 || (this.documentName === "" && this.placemarkDepth === 0)) {
+          this.want(name, depth);
+        }
+        break;
+      case "when":
+      case "begin":
+        this.want(name, depth);
+        break;
+      case "coord":
+      case "coordinates":
+      case "altitudeMode":
+        if (this.geometry !== null) this.want(name, depth);
+    }
+  }
+
+  text(text: string): void {
+    if (this.wanted !== "") this.value += text;
+  }
+
+  close(name: string, depth: number): void {
+    if (this.wanted !== "" && depth === this.wantedDepth) this.take();
+    else if (this.geometry !== null && name === this.geometryName) this.endGeometry();
+    else if (depth === this.placemarkDepth) this.endPlacemark();
+  }
+
+  end(): void {
+    this.wanted = "";
+    if (this.geometry !== null) this.endGeometry();
+    this.endPlacemark();
+  }
+
+  finish(file: string): Found {
+    const kinds = [this.tracks, this.timed, this.lines];
+    const best = kinds.find((k) => k.columns.length > 0) ?? kinds.find((k) => k.seen > 0) ?? this.tracks;
+    for (const kind of kinds) {
+      if (kind === best || kind.seen === 0) continue;
+      const facts = { geometry: kind === this.timed ? "timed-placemark" : "line", points: kind.seen };
+      this.tally.add(
+        "unused-geometry",
+        "note",
+        { line: 0, column: 0, point: -1 },
+        { facts, detail: facts.geometry },
+      );
+    }
+    for (const tell of best.faults) tell();
+    const name = best.name || this.documentName || file;
+    return {
+      track: best.columns.finish(name, "kml"),
+      waypoints: this.waypoints,
+      routes: [],
+      pointsSeen: best.seen,
+    };
+  }
+
+  private want(name: string, depth: number): void {
+    this.wanted = name;
+    this.wantedDepth = depth;
+    this.value = "";
+    this.wantedLine = this.at.line;
+  }
+
+  private take(): void {
+    const { wanted, value, geometry } = this;
+    this.wanted = "";
+    if (wanted === "name") {
+      if (this.placemarkDepth > 0) this.placemarkName = value.trim();
+      else this.documentName = value.trim();
+    } else if (wanted === "when" || wanted === "begin") {
+      const time = this.whens.read(value, this.at.place());
+      if (geometry !== null && this.geometryName === "Track") geometry.times.push(time);
+      else if (Number.isNaN(this.placemarkTime)) this.placemarkTime = time;
+    } else if (geometry === null) return;
+    else if (wanted === "altitudeMode") geometry.mode = value.trim();
+    else if (wanted === "coord") {
+      geometry.coordinates.push(spaceTuple(value));
+      geometry.lines.push(this.wantedLine);
+    } else this.takeCoordinates(geometry, value);
+  }
+
+  /** Tuples are divided by white space; each knows its own line. */
+  private takeCoordinates(geometry: Geometry, value: string): void {
+    let line = this.wantedLine;
+    let start = -1;
+    for (let i = 0; i <= value.length; i++) {
+      const c = i < value.length ? value.charCodeAt(i) : 32;
+      if (c === 32 || (c >= 9 && c <= 13)) {
+        if (start >= 0) {
+          geometry.coordinates.push(commaTuple(value.slice(start, i)));
+          geometry.lines.push(line);
+          start = -1;
+        }
+        if (c === 10) line++;
+      } else if (start < 0) start = i;
+    }
+  }
+
+  private endGeometry(): void {
+    const { geometry } = this;
+    this.geometry = null;
+    if (geometry === null) return;
+    if (this.geometryName === "Point") this.point = geometry;
+    else if (this.geometryName === "LineString") this.addAll(this.lines, geometry);
+    else {
+      this.addAll(this.tracks, geometry);
+      const surplus = geometry.times.length - geometry.coordinates.length;
+      if (surplus === 0 || geometry.times.length === 0) return;
+      const facts = { times: geometry.times.length, coordinates: geometry.coordinates.length };
+      const dropped = Math.max(0, surplus);
+      this.tracks.seen += dropped;
+      const place = this.at.place();
+      this.tracks.faults.push(() =>
+        this.tally.add("track-lists-differ", "warning", place, { facts, dropped }),
+      );
+    }
+  }
+
+  /** A placemark is over: its point is one of the flight where it has a time, else a place. */
+  private endPlacemark(): void {
+    const { point } = this;
+    this.point = null;
+    this.placemarkDepth = 0;
+    if (point === null || point.coordinates.length === 0) return;
+    if (!Number.isNaN(this.placemarkTime)) {
+      point.times.push(this.placemarkTime);
+      this.addAll(this.timed, point);
+      return;
+    }
+    const { latitude, longitude } = point.coordinates[0]!;
+    if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) {
+      this.tally.add("unreadable-place", "warning", this.at.place());
+      return;
+    }
+    const height = point.heights(null, this.at.place())[0]!;
+    const altitude = Number.isNaN(height) ? null : height;
+    this.waypoints.push({ ident: this.placemarkName, latitude, longitude, altitude });
+  }
+
+  private addAll(to: Source, geometry: Geometry): void {
+    if (to !== this.timed) to.columns.breakHere();
+    if (to.name === "" && to !== this.timed) to.name = this.placemarkName;
+    const heights = geometry.heights(this.tally, this.at.place());
+    geometry.coordinates.forEach(({ latitude, longitude }, i) => {
+      const line = geometry.lines[i]!;
+      if (Number.isNaN(latitude) || Number.isNaN(longitude)) {
+        const place = { line, column: 0, point: to.seen };
+        to.faults.push(() => this.tally.add("unreadable-position", "warning", place, { dropped: 1 }));
+      } else to.columns.push(geometry.times[i] ?? Number.NaN, latitude, longitude, heights[i]!, line);
+      to.seen++;
+    });
+  }
+}

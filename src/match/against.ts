@@ -1,0 +1,32 @@
+/** The path against one exercise, row by row. */
+import type { CourseExercise } from "../brief/brief.ts";
+import { measureColumns } from "../geodesy/index.ts";
+import { turnFrom } from "../quantity/angle.ts";
+import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import type { NauticalMiles, TurnDegrees } from "../quantity/units.ts";
+import type { Column } from "../track/track.ts";
+import type { Flown, FlownPath } from "./flown.ts";
+
+export interface Against {
+  readonly exercise: CourseExercise;
+  /** From the origin of the course. */
+  readonly along: Column<NauticalMiles>;
+  /** Right of course positive. */
+  readonly across: Column<NauticalMiles>;
+  /** Track less course at the foot, right positive. */
+  readonly trackError: Column<TurnDegrees>;
+  /** Distance flown from the first row. */
+  readonly flown: Column<NauticalMiles>;
+}
+
+export function measured(exercise: CourseExercise, path: FlownPath, { trackAngle, flown }: Flown): Against {
+  const columns = measureColumns(exercise.course, path.latitude, path.longitude);
+  const inNm = (metres: number) => metres / METRES_PER_NAUTICAL_MILE;
+  return {
+    exercise,
+    along: columns.along.map(inNm),
+    across: columns.across.map(inNm),
+    trackError: columns.courseAtFoot.map((course, i) => turnFrom(course, trackAngle[i]!)),
+    flown,
+  };
+}

@@ -1,0 +1,74 @@
+/** The door of the matcher: a brief and a path in, when each exercise was flown out. */
+import type { Brief, Exercise } from "../brief/brief.ts";
+import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import { type Flown, type FlownPath, flownOf } from "./flown.ts";
+import type { Match } from "./match.ts";
+import { inOrder } from "./order.ts";
+import { type Run, runsOf } from "./runs.ts";
+
+export type { FlownPath } from "./flown.ts";
+export type { Match } from "./match.ts";
+
+/** A window given by the brief outweighs any run, so that what comes before and after it keeps its place. */
+const GIVEN = 2;
+
+/**
+ * One match for each exercise, in the order of the brief.
+ *
+ * An exercise with a window has the rows of that window. The others are found by geometry: runs along the
+ * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
+ * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
+ * taken. Exercises other than courses are found by their window only.
+ * Valid for: rows in flown order, finite positions; times may be missing.
+ */
+export function matchExercises(brief: Brief, path: FlownPath): Match[] {
+  const windows = brief.exercises.map((exercise) => windowOf(exercise, path));
+  const flown = flownOf(path);
+  const runs = brief.exercises.map((exercise, i) => candidates(exercise, windows[i]!, windows, path, flown));
+  const chosen = inOrder(runs);
+  const ends: number[] = []; // of the exercises before, in the order of the brief
+  return windows.map((window, i): Match => {
+    if (window !== null) {
+      if (window !== "outside") ends.push(window.end);
+      const span = window === "outside" ? null : window;
+      return { exercise: i, span, by: "between", confidence: span ? 1 : 0 };
+    }
+    const choice = chosen[i];
+    if (!choice) return { exercise: i, span: null, by: "geometry", confidence: 0 };
+    const { run, rival } = choice;
+    // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
+    const start = Math.max(run.span.start, ...ends.filter((end) => end < run.core.end - 1));
+    const span = { start, end: run.span.end };
+    ends.push(span.end);
+    const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
+    return { exercise: i, span, by: "geometry", confidence };
+  });
+}
+
+/** The rows of the window that the brief gives, "outside" where the flight has none of it, null without a window. */
+function windowOf({ between }: Exercise, { time }: FlownPath): Span | "outside" | null {
+  if (!between || !time) return null;
+  const start = firstAtOrAfter(time, between.start);
+  const end = firstAtOrAfter(time, between.end);
+  return end - start < 2 ? "outside" : { start, end };
+}
+
+function candidates(
+  exercise: Exercise,
+  window: Span | "outside" | null,
+  windows: readonly (Span | "outside" | null)[],
+  path: FlownPath,
+  flown: Flown,
+): Run[] {
+  if (window === "outside") return [];
+  if (window) return [{ core: window, span: window, score: GIVEN }];
+  if (exercise.kind !== "course" || path.latitude.length < 2) return [];
+  return runsOf(exercise, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
+}
+
+/** Whether more than half of a run lies in the window of another exercise. */
+function taken(core: Span, window: Span | "outside" | null): boolean {
+  if (window === null || window === "outside") return false;
+  const shared = Math.min(core.end, window.end) - Math.max(core.start, window.start);
+  return shared > (core.end - core.start) / 2;
+}

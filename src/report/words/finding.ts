@@ -1,0 +1,83 @@
+/** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
+import type { DocumentExercise, Finding } from "../../debrief/document.ts";
+import { clock, degreesToSide, duration, flownDirection, offCourse, percent } from "./number.ts";
+import { acrossWords } from "./wind.ts";
+
+type Words = (facts: Finding["facts"], finding: Finding, exercise: DocumentExercise) => string;
+
+const num = (fact: unknown): number => Number(fact);
+const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
+const at = ({ evidence }: Finding): string => (evidence.fromUtc ? `At ${clock(evidence.fromUtc)} UTC ` : "");
+const share = (needle: unknown): string => `${Math.abs(num(needle)).toFixed(2)} of full scale`;
+/** "1 second", "82 seconds", "2 min 40 s". */
+const seconds = (s: unknown): string => (num(s) < 120 ? `${Math.round(num(s))} seconds` : duration(num(s)));
+const directionIn = (facts: Finding["facts"], what: "track" | "course"): string =>
+  flownDirection(num(facts[`${what}TrueDeg`]), given(facts[`${what}MagneticDeg`]));
+
+function drifted(facts: Finding["facts"], finding: Finding): string {
+  const turned = `${at(finding)}the track, ${directionIn(facts, "track")}, stood ${Math.round(num(facts.degrees))}° ${facts.side} of the course, ${directionIn(facts, "course")}.`;
+  const silent =
+    facts.quarterReached === true && facts.silentS !== null
+      ? `The needle stayed under a quarter for ${seconds(facts.silentS)}`
+      : "The needle never reached a quarter";
+  const corrected =
+    facts.leadS === null
+      ? "no correction followed"
+      : `the first correction came after ${seconds(facts.leadS)}`;
+  return `${capital(turned)} ${silent}; ${corrected}.`;
+}
+
+const causeTail = (facts: Finding["facts"]): string =>
+  `${degreesToSide(num(facts.neededDeg))} was needed (± ${Math.max(1, Math.round(num(facts.doubt95Deg)))}°) with ${acrossWords(num(facts.windAcrossKt))}`;
+
+const WORDS: Readonly<Record<string, Words>> = {
+  "tracked-within": (f, _, e) => {
+    const worst = num(f.worstNm);
+    const line = e.source === "fitted" ? "the fitted line" : "course";
+    const off = offCourse(worst).replace("course", line);
+    return e.source === "fitted"
+      ? `Straight to within ${Math.abs(worst).toFixed(2)} NM of the line fitted to it.`
+      : `Within ${share(f.worstNeedle)}; farthest ${off}.`;
+  },
+  "never-established": (f) =>
+    `Never established on the course: the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
+  chased: (f) =>
+    `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
+  "drifted-before-needle": drifted,
+  "wind-uncorrected": (f) =>
+    `The wind was left uncorrected: the heading was ${Math.abs(num(f.flownDeg)) < 0.5 ? "on the course" : `within ${Math.ceil(Math.abs(num(f.flownDeg)))}° of the course`}, and ${causeTail(f)}.`,
+  "under-corrected": (f) =>
+    `Too little wind correction: ${degreesToSide(num(f.flownDeg))} was flown, ${causeTail(f)}.`,
+  "over-corrected": (f) =>
+    `Too much wind correction: ${degreesToSide(num(f.flownDeg))} was flown, ${causeTail(f)}.`,
+  "corrected-wrong-way": (f) =>
+    `The heading was turned downwind: ${degreesToSide(num(f.flownDeg))} was flown, ${causeTail(f)}.`,
+  "intercept-overshot": (f) =>
+    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${num(f.overshootNeedle) > 1 ? "over full scale" : share(f.overshootNeedle)}, before it came back.`,
+  "gap-in-exercise": (f) =>
+    `The log is silent for ${seconds(f.silentS)} within this exercise (${num(f.gaps) === 1 ? "one gap" : `${f.gaps} gaps`}, the longest ${seconds(f.longestS)}); nothing is said about that time.`,
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A code without words is still told. */
+export function findingSentence(finding: Finding, exercise: DocumentExercise): string {
+  return WORDS[finding.code]?.(finding.facts, finding, exercise) ?? `${finding.code.replaceAll("-", " ")}.`;
+}
+
+/** As in "beyond a quarter 28 % of the time, beyond half 6 %"; empty where the needle stayed under a quarter. */
+export function beyondWords(needle: NonNullable<DocumentExercise["facts"]>["needle"], of: string): string {
+  const steps: [string, number][] = [
+    ["a quarter", needle.beyondQuarter],
+    ["half", needle.beyondHalf],
+    ["three quarters", needle.beyondThreeQuarter],
+    ["full scale", needle.beyondFull],
+  ];
+  return steps
+    .filter(([, part]) => part > 0)
+    .map(
+      ([name, part], i) =>
+        `beyond ${name} ${part < 0.005 ? "under 1 %" : percent(part)}${i === 0 ? ` of the ${of}` : ""}`,
+    )
+    .join(", ");
+}

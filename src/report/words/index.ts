@@ -1,0 +1,6 @@
+/** Every sentence that Hindtrack says. */
+export { exerciseSentence, notMeasured, otherFindings, type SideNote, sideNotes } from "./exercise.ts";
+export { findingSentence } from "./finding.ts";
+export { issueSentence } from "./issue.ts";
+export * from "./number.ts";
+export { acrossWords, alongWords, isLight, restsOn, windDoubt, windHeadline, windSentence } from "./wind.ts";

@@ -1,0 +1,142 @@
+/** What each issue code means in words, and what to do about it. */
+import type { DocumentIssue } from "../../debrief/document.ts";
+
+type Facts = DocumentIssue["facts"];
+type Words = (facts: Facts) => string;
+
+const known = (fact: unknown): boolean => fact !== null && fact !== undefined && fact !== "";
+const quote = (fact: unknown): string => `“${String(fact)}”`;
+const maybe = (facts: Facts): string =>
+  known(facts.didYouMean) ? ` Did you mean ${quote(facts.didYouMean)}?` : "";
+
+/** "3 points" or "1 point", as counted. */
+function points(facts: Facts): string {
+  const n = Number(facts.count ?? 0);
+  return n === 1 ? "1 point" : `${n.toLocaleString("en-GB")} points`;
+}
+const were = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "was" : "were");
+const have = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "has" : "have");
+
+/** The file as a whole. */
+const FILE: Record<string, Words> = {
+  "empty-file": () => "the file is empty. Export the log again from the receiver.",
+  "unknown-format": () =>
+    "this is not a track log that Hindtrack reads. It reads GPX; export the flight in that format.",
+  "web-page": () =>
+    "this is a web page, not a track log. Download the log itself, not the page that shows it.",
+  "xml-not-a-log": (f) =>
+    `this is XML, but its outer element is ${quote(f.root ?? f.element ?? "unknown")}, not a track log. Export the flight as GPX.`,
+  "no-points": (f) =>
+    Number(f.seen) > 0
+      ? `none of its ${f.seen} track points could be read. Export the log again.`
+      : `there are no track points in it (${f.waypoints} waypoints, ${f.routes} routes). Export the recorded track, not the plan.`,
+  "no-places": () =>
+    "there is neither a route nor a waypoint in it. Export the plan again, or write a brief.",
+  "no-route": () =>
+    "there is no route in it, so no brief can be made of it. Export the plan as a route, or write a brief.",
+  "no-log-given": () => "this is a brief; a track log is needed beside it. Open both together.",
+  "no-usable-points": (f) => `none of its ${f.of} points can be true. Export the log again.`,
+  "too-few-points": (f) =>
+    `only ${f.used} of its ${f.points} points can be used, and a path needs two. Export the whole log.`,
+  "broken-xml": (f) =>
+    `the file breaks off or is damaged here (${f.reason}). What stood before was read; export the log again to get the rest.`,
+  "xml-too-deep": (f) =>
+    `elements are nested over ${f.limit} deep, which no track log needs. Reading stopped here; what stood before was kept.`,
+  "xml-too-long": (f) =>
+    `one text or name is over ${f.limit} characters long, which no track log needs. Reading stopped here; what stood before was kept.`,
+  "unknown-encoding": (f) =>
+    `the character encoding ${quote(f.name)} is not known here; the file was read as UTF-8. Names may look odd, numbers are right.`,
+  "undecodable-bytes": (f) =>
+    `some bytes are not ${f.encoding} text and show as a replacement sign. Names may look odd, numbers are right.`,
+  "place-too-long": (f) =>
+    `a waypoint or route point is over ${f.limit} characters long and was left out. Shorten its description.`,
+};
+
+/** Points of the log. */
+const POINTS: Record<string, Words> = {
+  "unreadable-position": (f) =>
+    `${points(f)} ${have(f)} no readable latitude and longitude${known(f.lat) || known(f.lon) ? ` (first: lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""} and ${were(f)} left out.`,
+  "unreadable-place": (f) =>
+    `a waypoint or route point has no readable place${known(f.lat) || known(f.lon) ? ` (lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""} and was left out. Correct it in the file.`,
+  "unreadable-time": (f) =>
+    `${points(f)} ${have(f)} a time that cannot be read${known(f.time) ? ` (first: ${quote(f.time)})` : ""}. Times are written as 2026-10-17T09:44:10Z.`,
+  "unreadable-value": (f) =>
+    `${points(f)} ${have(f)} an unreadable ${quote(f.element)} (first: ${quote(f.value)}); it counts as missing.`,
+  "time-without-zone": (f) => `${points(f)} ${have(f)} a time without a zone, taken as UTC.`,
+  "point-without-fix": (f) => `${points(f)} ${were(f)} recorded without a GPS fix and left out.`,
+  "no-times": () =>
+    "the log has no times. Geometry is still compared; what needs time (track, drift, wind) cannot be told. Record with times on.",
+  "too-few-times": (f) =>
+    `only ${points(f)} ${have(f)} a time, too few to use. Geometry is still compared; what needs time cannot be told.`,
+  "point-without-time": (f) => `${points(f)} without a time ${were(f)} left out of a log that has times.`,
+  "duplicate-time": (f) => `${points(f)} with the same time as the point before ${were(f)} left out.`,
+  "time-going-back": (f) => `${points(f)} with a time before that of an earlier point ${were(f)} left out.`,
+  "out-of-range": (f) =>
+    `${points(f)} with a latitude over 90° or a longitude over 180° ${were(f)} left out.`,
+  "zero-zero": (f) =>
+    `${points(f)} at exactly 0° latitude and 0° longitude, as receivers write without a fix, ${were(f)} left out.`,
+  "impossible-jump": (f) =>
+    `${points(f)} that would have needed more than ${f.limitKt} kt ${were(f)} left out.`,
+  "position-step": () =>
+    "the position steps aside here and stays there. Nothing was left out; nothing is measured across the step.",
+  "frozen-position": (f) =>
+    `${points(f)} repeating a place while the aircraft flew on ${were(f)} left out, as the receiver had stopped.`,
+  "ground-noise": (f) => `${points(f)} from standing before or after the flight ${were(f)} left out.`,
+  "impossible-height": (f) =>
+    `${points(f)} ${have(f)} a height under ${f.lowestFt} or over ${Number(f.highestFt).toLocaleString("en-GB")} ft; the place was kept, the height counts as missing.`,
+  "height-jump": (f) =>
+    `${points(f)} ${have(f)} a height that would have needed more than ${Number(f.limitFpm).toLocaleString("en-GB")} ft/min; the place was kept, the height counts as missing.`,
+  "gap-in-log": (f) =>
+    `the log has ${Number(f.count) === 1 ? "a gap" : `${f.count} gaps`} of over ${Math.round(Number(f.limitS))} s, the longest ${Math.round(Number(f.longestS))} s. Nothing is measured across ${Number(f.count) === 1 ? "it" : "them"}.`,
+};
+
+/** The brief. */
+const BRIEF: Record<string, Words> = {
+  "brief-not-yaml": (f) => `this cannot be read as YAML or JSON (${f.reason}). Mend the line or its indent.`,
+  "brief-duplicate-key": () => "this key stands twice. Keep one of them.",
+  "brief-empty": () => "the brief is empty. Write at least a fix and an exercise.",
+  "brief-no-exercises": () =>
+    "the brief has no exercise that can be used. Add one, such as a course to a fix.",
+  "brief-unknown-key": (f) => `the key ${quote(f.key)} is not known here.${maybe(f)} Allowed: ${f.allowed}.`,
+  "brief-missing-key": (f) =>
+    `the key ${quote(f.key)}${known(f.or) ? ` (or ${quote(f.or)})` : ""} is missing. Add it.`,
+  "brief-wrong-type": (f) =>
+    `here should stand a ${f.expected}, but it is ${known(f.value) ? quote(f.value) : `a ${f.found}`}.`,
+  "brief-wrong-length": (f) =>
+    `the list here has ${f.found} ${Number(f.found) === 1 ? "entry" : "entries"}${known(f.expected) ? `, but ${f.expected} are needed` : ", which does not fit"}.`,
+  "brief-not-allowed": (f) => `${quote(f.value)} is not possible here.${maybe(f)} Possible: ${f.allowed}.`,
+  "brief-out-of-range": (f) =>
+    `${quote(f.value)} is out of range: ${[known(f.least) ? `at least ${f.least}` : "", known(f.most) ? `at most ${f.most}` : ""].filter(Boolean).join(", ")}${f.inclusive === false ? ", limit not included" : ""}.`,
+  "brief-course-out-of-range": (f) =>
+    `the direction ${f.value} is out of range. Write ${f.least} to ${f.most} degrees, magnetic, or true with a T, as in 218T.`,
+  "brief-not-a-direction": (f) =>
+    `${quote(f.value)} is no direction. Write degrees magnetic, as in 218, or true with a T, as in 218T.`,
+  "brief-not-a-time": (f) => `${quote(f.value)} is no time. Write hh:mm or hh:mm:ss, UTC, as in 09:44.`,
+  "brief-not-a-leg-length": (f) =>
+    `${quote(f.value)} is no leg length. Write a time or a distance, as in 1 min or 4 NM.`,
+  "brief-unknown-fix": (f) =>
+    `the fix ${quote(f.ident)} is not among the fixes of this brief.${maybe(f)} ${known(f.known) ? `There are: ${f.known}.` : "It names none; add it under fixes."}`,
+  "brief-unknown-exercise": (f) => `this is no exercise that is known here.${maybe(f)} Possible: ${f.known}.`,
+  "brief-leg-without-length": (f) =>
+    `the leg from ${f.from} to ${f.to} has no length: both are at the same place.`,
+  "brief-both-to-and-from": () => "a course goes either to a fix or from one. Keep one of the two.",
+  "brief-angular-scale-on-leg": (f) =>
+    `the needle scale ${quote(f.scale)} follows the angle at a station, and a leg has none. Use one of ${f.allowed}, or write a course to or from the station.`,
+  "brief-empty-window": () => "the time window has no length. Write its start and its end.",
+  "brief-left-out": (f) =>
+    `left out because of errors: ${Object.entries(f)
+      .filter(([, n]) => Number(n) > 0)
+      .map(([what, n]) => `${n} of its ${what}`)
+      .join(", ")}. The rest was compared.`,
+  "route-leg-without-length": (f) => `the leg from ${f.from} to ${f.to} has no length and was left out.`,
+  "route-without-legs": (f) =>
+    `the route ${quote(f.route)} has no leg: it needs two points at different places.`,
+  "window-without-date": (f) =>
+    `${f.exercise}: the window ${f.start} to ${f.end} needs a log with times; the exercise was looked for by its geometry instead.`,
+  "no-variation": (f) =>
+    `${f.exercise}: no magnetic model fits ${known(f.date) ? `the date ${f.date}` : "a log without a date"}, so the course cannot be turned true and was not compared. Give the fix a declination, or write the course true, as in 218T.`,
+  "variation-date-assumed": (f) =>
+    `the log has no date, so the variation at ${f.fix} is that of ${f.model} on ${f.date}. Give the fix a declination, or write the course true, as in 218T.`,
+};
+
+export const ISSUE_WORDS: Readonly<Record<string, Words>> = { ...FILE, ...POINTS, ...BRIEF };

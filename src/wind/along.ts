@@ -1,0 +1,114 @@
+/** The estimate brought from its few facts to every row of the motion. */
+import { directionOf } from "../quantity/angle.ts";
+import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+import { varianceAlong } from "./ellipse.ts";
+import { AIRSPEED } from "./facts.ts";
+import type { Belief } from "./filter.ts";
+import { knowledgeOf } from "./knowledge.ts";
+import { type Solution, windAt } from "./solve.ts";
+import type { RestsOn, WindAlongFlight, WindKnowledge } from "./wind.ts";
+
+/** Turns count for a row this near, s, and together from this many degrees on. */
+const TURNS_REACH = 900;
+const TURNS_LEAST = 60;
+
+/** Nothing known anywhere. */
+export function unknownAlong(motion: Motion): WindAlongFlight {
+  const unknown = () => new Float64Array(motion.length).fill(NaN);
+  return {
+    airEast: unknown(),
+    airNorth: unknown(),
+    varianceEast: unknown(),
+    varianceNorth: unknown(),
+    covariance: unknown(),
+    trueAirspeed: unknown(),
+    trueAirspeedSd: unknown(),
+    heading: unknown(),
+    headingSd: unknown(),
+    knowledge: new Array<WindKnowledge>(motion.length).fill("none"),
+    restsOn: new Array<RestsOn>(motion.length).fill("nothing"),
+  };
+}
+
+/** Wind at each row, between the facts around it; NaN on the ground. */
+export function alongRows(
+  motion: Motion,
+  solution: Solution,
+  belief: Belief,
+  flown: Uint8Array,
+): WindAlongFlight {
+  const { smoother, scale } = solution;
+  const { facts } = smoother;
+  const used = Array.from({ length: facts.count }, (_, i) => i).filter((i) => facts.kind[i] === AIRSPEED);
+  const rows = unknownAlong(motion);
+  const knowledge = rows.knowledge as WindKnowledge[];
+  for (let k = 0, u = 0; k < motion.length; k++) {
+    if (flown[k] === 0) continue;
+    const t = (motion.time[k]! - motion.time[0]!) / 1000;
+    while (u < used.length - 2 && facts.seconds[used[u + 1]!]! <= t) u++;
+    const i = used[u]!;
+    const j = used[Math.min(u + 1, used.length - 1)]!;
+    const gap = facts.seconds[j]! - facts.seconds[i]!;
+    const f = gap > 0 ? Math.max(0, Math.min(1, (t - facts.seconds[i]!) / gap)) : 0;
+    const between = (column: Float64Array) => column[i]! * (1 - f) + column[j]! * f;
+    // a bridge over the gap: what the wind may do between two facts, or beyond the last
+    const beyond = Math.max(0, facts.seconds[i]! - t, t - facts.seconds[j]!);
+    const free = 2 * belief.windWander ** 2 * Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
+    const bridge = free + f * (1 - f) * facts.windStep[j]!;
+    const [eastI, northI] = windAt(smoother, i);
+    const [eastJ, northJ] = windAt(smoother, j);
+    const airEast = eastI * (1 - f) + eastJ * f;
+    const airNorth = northI * (1 - f) + northJ * f;
+    const varianceEast = scale * (between(smoother.varianceEast) + bridge);
+    const varianceNorth = scale * (between(smoother.varianceNorth) + bridge);
+    const covariance = scale * between(smoother.covariance);
+    rows.airEast[k] = airEast;
+    rows.airNorth[k] = airNorth;
+    rows.varianceEast[k] = varianceEast;
+    rows.varianceNorth[k] = varianceNorth;
+    rows.covariance[k] = covariance;
+    const noseEast = motion.velocityEast[k]! - airEast;
+    const noseNorth = motion.velocityNorth[k]! - airNorth;
+    const airspeed = Math.hypot(noseEast, noseNorth);
+    const own = motion.velocitySd[k]! ** 2;
+    const u0 = airspeed > 0 ? noseEast / airspeed : 0;
+    const v0 = airspeed > 0 ? noseNorth / airspeed : 0;
+    rows.trueAirspeed[k] = airspeed;
+    rows.trueAirspeedSd[k] = Math.sqrt(varianceAlong(varianceEast, varianceNorth, covariance, u0, v0) + own);
+    const speed = motion.groundSpeed[k]!;
+    const trackEast = speed > 0 ? motion.velocityEast[k]! / speed : 0;
+    const trackNorth = speed > 0 ? motion.velocityNorth[k]! / speed : 0;
+    knowledge[k] = knowledgeOf(varianceEast, varianceNorth, covariance, trackEast, trackNorth);
+    if (knowledge[k] === "full" && airspeed > 0) {
+      const across = varianceAlong(varianceEast, varianceNorth, covariance, v0, -u0) + own;
+      rows.heading[k] = directionOf(noseEast, noseNorth);
+      rows.headingSd[k] = (Math.sqrt(across) / airspeed) * DEGREES_PER_RADIAN;
+    }
+  }
+  return rows;
+}
+
+/** What each row rests on: the user's word where nothing would be known without it, else turns near enough, else courses. */
+export function restsOn(
+  motion: Motion,
+  legs: readonly Leg[],
+  known: WindAlongFlight,
+  alone: WindAlongFlight,
+): RestsOn[] {
+  const turned = new Float64Array(motion.length + 1);
+  for (const { kind, span, turn } of legs) {
+    const share = kind === "turn" ? Math.abs(turn) / Math.max(1, span.end - span.start) : 0;
+    for (let k = span.start; k < span.end; k++) turned[k + 1] = turned[k]! + share;
+  }
+  const rest = new Array<RestsOn>(motion.length);
+  for (let k = 0, low = 0, high = 0; k < motion.length; k++) {
+    while (motion.time[k]! - motion.time[low]! > TURNS_REACH * 1000) low++;
+    while (high < motion.length && motion.time[high]! - motion.time[k]! <= TURNS_REACH * 1000) high++;
+    if (known.knowledge[k] === "none") rest[k] = "nothing";
+    else if (alone.knowledge[k] !== "full" && alone.knowledge[k] !== known.knowledge[k]) rest[k] = "prior";
+    else rest[k] = turned[high]! - turned[low]! >= TURNS_LEAST ? "turns" : "courses";
+  }
+  return rest;
+}

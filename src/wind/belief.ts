@@ -1,0 +1,136 @@
+/** What is believed of wind and airspeed before the first fact, and what the user says of them, as facts. */
+
+import { cosDeg, sinDeg } from "../quantity/angle.ts";
+import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
+import { AIRSPEED, EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
+import { type Belief, N } from "./filter.ts";
+
+/** Airspeed is about the median ground speed, with this standard deviation as a share of it. */
+const AIRSPEED_SHARE = 0.35;
+/** Wind, each component, kt, and its growth with height, kt per 1,000 ft. Common experience, no source. */
+const WIND_SD = 15;
+const WIND_SD_GROWTH = 1.5;
+/** Wander of the wind, kt over s, and the distance in which it fades, m; of the airspeed, kt at 100 kt over s. From the noise model that the project was planned with. */
+const WIND_WANDER = 2.5;
+const WIND_SECONDS = 900;
+const WIND_REACH_METRES = 60_000;
+const AIRSPEED_WANDER = 1.5;
+const AIRSPEED_SECONDS = 60;
+/** Airspeed lost in a standard-rate turn, kt at 100 kt: mean and standard deviation. */
+const TURN_LOSS = 0.5;
+const TURN_LOSS_SD = 1.2;
+
+export function beliefOf(groundSpeed: number, altitude: number): Belief {
+  const scale = groundSpeed / 100;
+  const mean = new Float64Array(N);
+  const variance = new Float64Array(N);
+  variance.fill((WIND_SD + (WIND_SD_GROWTH * Math.max(0, altitude)) / 1000) ** 2, 0, 2);
+  variance.fill(WIND_WANDER ** 2, 2, 4);
+  mean[4] = groundSpeed;
+  variance[4] = (AIRSPEED_SHARE * groundSpeed) ** 2;
+  variance[5] = AIRSPEED_WANDER ** 2 * scale;
+  mean[6] = TURN_LOSS * scale;
+  variance[6] = (TURN_LOSS_SD * scale) ** 2;
+  const fade = WIND_REACH_METRES / ((groundSpeed * 1852) / 3600);
+  return {
+    mean,
+    variance,
+    windWander: WIND_WANDER,
+    windSeconds: Math.min(WIND_SECONDS, fade),
+    airspeedWander: AIRSPEED_WANDER * Math.sqrt(scale),
+    airspeedSeconds: AIRSPEED_SECONDS,
+  };
+}
+
+/** A stated airspeed is held to on each level straight; straights this near share what it says, s. */
+const SHARED_SECONDS = 600;
+/** Level: vertical speed below this, ft/min. */
+const LEVEL_FLIGHT = 300;
+/** A stated wind is met where the flight was nearest its height, and again after this, s, sharing what it says. */
+const WIND_AGAIN_SECONDS = 1800;
+/** Not beyond this from its height, ft. */
+const WIND_HEIGHT_REACH = 2500;
+
+/** The facts with what the user said among them, in order of time. */
+export function withPriors(facts: Facts, airspeed: AirspeedPrior | null, winds: readonly WindPrior[]): Facts {
+  const extra: { after: number; kind: number; value: number; variance: number }[] = [];
+  if (airspeed) {
+    const level = firstLevelFacts(facts);
+    for (const i of level) {
+      const sharing = level.filter((j) => Math.abs(facts.seconds[j]! - facts.seconds[i]!) < SHARED_SECONDS);
+      const variance = airspeed.doubt ** 2 * sharing.length;
+      extra.push({ after: i, kind: LEVEL_PRIOR, value: airspeed.trueAirspeed * facts.growth[i]!, variance });
+    }
+  }
+  for (const wind of winds) {
+    const at = nearestInHeight(facts, wind.altitude);
+    for (const i of at) {
+      const variance = wind.doubt ** 2 * at.length;
+      extra.push({ after: i, kind: EAST_PRIOR, value: -wind.speed * sinDeg(wind.from), variance });
+      extra.push({ after: i, kind: NORTH_PRIOR, value: -wind.speed * cosDeg(wind.from), variance });
+    }
+  }
+  return extra.length === 0 ? facts : insert(facts, extra);
+}
+
+/** The first fact of each level straight of two blocks or more. */
+function firstLevelFacts(facts: Facts): number[] {
+  const found: number[] = [];
+  for (let i = 0; i + 1 < facts.count; i++) {
+    const begins = i === 0 || facts.leg[i] !== facts.leg[i - 1];
+    const straight = facts.turning[i] === 0 && facts.leg[i] === facts.leg[i + 1];
+    if (begins && straight && Math.abs(facts.verticalSpeed[i]!) < LEVEL_FLIGHT) found.push(i);
+  }
+  return found;
+}
+
+/** Facts nearest a height, one each half hour; of the middle of the flight where no height is said. */
+function nearestInHeight(facts: Facts, altitude: number | null): number[] {
+  const found: number[] = [];
+  for (let i = 0; i < facts.count; ) {
+    let end = i;
+    let best = -1;
+    let least = WIND_HEIGHT_REACH;
+    for (; end < facts.count && facts.seconds[end]! - facts.seconds[i]! < WIND_AGAIN_SECONDS; end++) {
+      const known = altitude !== null && !Number.isNaN(facts.altitude[end]!);
+      const off = known ? Math.abs(facts.altitude[end]! - altitude) : 0;
+      if (off < least) {
+        least = off;
+        best = end;
+      }
+    }
+    if (best >= 0) found.push(best);
+    i = end;
+  }
+  return found;
+}
+
+function insert(
+  facts: Facts,
+  extra: { after: number; kind: number; value: number; variance: number }[],
+): Facts {
+  const result = emptyFacts(facts.count + extra.length);
+  const columns = (Object.keys(facts) as (keyof Facts)[]).filter((key) => key !== "count");
+  const copy = (i: number): number => {
+    const to = result.count++;
+    for (const key of columns) {
+      (result[key] as Float64Array)[to] = (facts[key] as Float64Array)[i]!;
+    }
+    return to;
+  };
+  for (let i = 0; i < facts.count; i++) {
+    copy(i);
+    for (const e of extra) {
+      if (e.after !== i) continue;
+      const to = copy(i);
+      result.kind[to] = e.kind;
+      result.east[to] = e.value;
+      result.noise[to] = e.variance;
+      result.levelStep[to] = 0;
+      result.windStep[to] = 0;
+    }
+  }
+  return result;
+}
+
+export const isPrior = (facts: Facts, i: number): boolean => facts.kind[i] !== AIRSPEED;

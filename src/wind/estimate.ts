@@ -1,0 +1,73 @@
+/** Wind and airspeed along a flight from its ground velocities alone, with their doubt. */
+import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+import { airborneRows } from "./airborne.ts";
+import { alongRows, restsOn, unknownAlong } from "./along.ts";
+import { beliefOf, withPriors } from "./belief.ts";
+import { dayWind, windOver } from "./fact.ts";
+import { collectFacts, type Facts, middleAltitude, speedOf } from "./facts.ts";
+import { solveFacts } from "./solve.ts";
+import { setSteps } from "./steps.ts";
+import { allowGusts, unrestOf } from "./unrest.ts";
+import type { WindAlongFlight, WindEstimate, WindFact } from "./wind.ts";
+
+export interface WindPriors {
+  readonly airspeed: AirspeedPrior | null;
+  readonly winds: readonly WindPrior[];
+}
+
+/**
+ * The wind along a flight. Legs must be those of the motion, in order.
+ *
+ * Each ground velocity gives one equation: less the wind, its length is the airspeed. Courses that differ, and turns
+ * most of all, make both components known; a single straight tells at most the part along the track, and that only
+ * where an airspeed is stated. What cannot be known is said to be unknown.
+ *
+ * Method: iterated Kalman smoother (Gauss-Newton for the most probable path) over few facts, from several starts;
+ * each turn is predicted from all others and loses trust where they contradict it. Linear in the length of the flight.
+ */
+export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindPriors): WindEstimate {
+  const flown = airborneRows(motion);
+  const altitude = middleAltitude(motion, flown);
+  const along = (airspeed: AirspeedPrior | null, winds: readonly WindPrior[]): WindAlongFlight => {
+    const facts = collectFacts(motion, legs, flown);
+    const groundSpeed = medianSpeed(facts);
+    if (facts.count < 2 || !(groundSpeed > 0)) return unknownAlong(motion);
+    setSteps(facts, groundSpeed);
+    const calm = beliefOf(groundSpeed, altitude);
+    const { gust, wander } = unrestOf(facts, calm.airspeedWander);
+    allowGusts(facts, gust);
+    const belief = { ...calm, airspeedWander: calm.airspeedWander * wander };
+    return alongRows(
+      motion,
+      solveFacts(withPriors(facts, airspeed, winds), belief, groundSpeed),
+      belief,
+      flown,
+    );
+  };
+  const known = along(priors.airspeed, priors.winds);
+  const sources = statedSources(priors);
+  // what would be known without the user's word tells what rests on it
+  const alone = sources.length > 0 ? along(null, []) : known;
+  const alongFlight = { ...known, restsOn: restsOn(motion, legs, known, alone) };
+  const estimate = {
+    alongFlight,
+    legs: [] as WindFact[],
+    day: dayWind(alongFlight, motion),
+    priorsUsed: sources,
+  };
+  for (const leg of legs) estimate.legs.push(windOver(estimate, motion, leg.span));
+  return estimate;
+}
+
+function medianSpeed(facts: Facts): number {
+  const speeds = Float64Array.from({ length: facts.count }, (_, i) => speedOf(facts, i));
+  return speeds.sort()[speeds.length >> 1] ?? 0;
+}
+
+/** The user's priors in words: the wind's own source, and the airspeed. */
+function statedSources({ airspeed, winds }: WindPriors): string[] {
+  const sources = winds.map((w) => w.source);
+  return airspeed ? [`true airspeed ${airspeed.trueAirspeed} ± ${airspeed.doubt} kt`, ...sources] : sources;
+}

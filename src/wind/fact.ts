@@ -1,0 +1,160 @@
+/** The wind over a span of the flight, and of the day, as facts. */
+
+import type { Span } from "../quantity/span.ts";
+import type { Motion } from "../track/motion.ts";
+import { ellipse95, HALF_WIDTH_95, varianceAlong } from "./ellipse.ts";
+import { knowledgeOf } from "./knowledge.ts";
+import { windOfAir } from "./triangle.ts";
+import type { RestsOn, WindAlongFlight, WindEllipse, WindEstimate, WindFact } from "./wind.ts";
+
+/** A span has a mean track only where its ground velocities agree: length of their mean over mean length. */
+const ONE_TRACK = 0.8;
+/** The wind of the day is that within this height, ft, of where it is known best. */
+const DAY_HEIGHT = 1500;
+
+/** Mean of the columns of the estimate over some rows. */
+interface Means {
+  readonly rows: number;
+  readonly east: number;
+  readonly north: number;
+  readonly varianceEast: number;
+  readonly varianceNorth: number;
+  readonly covariance: number;
+  readonly airspeed: number;
+  readonly airspeedVariance: number;
+}
+
+/**
+ * Mean wind over the rows of a span. Errors of neighbouring rows are nearly the same, so the doubt of the mean is the
+ * mean of the doubts: never too small. On the ground, and where nothing is known, knowledge is `none`.
+ */
+export function windOver(estimate: WindEstimate, motion: Motion, span: Span): WindFact {
+  if (!(span.start >= 0 && span.end <= motion.length))
+    throw new RangeError(`invalid span: ${span.start} to ${span.end}`);
+  const { alongFlight } = estimate;
+  const means = meansOver(alongFlight, span, () => 1);
+  let trackEast = 0;
+  let trackNorth = 0;
+  let speed = 0;
+  for (let k = span.start; k < span.end; k++) {
+    trackEast += motion.velocityEast[k]!;
+    trackNorth += motion.velocityNorth[k]!;
+    speed += motion.groundSpeed[k]!;
+  }
+  const size = Math.hypot(trackEast, trackNorth);
+  const oneTrack = size > 0 && size >= ONE_TRACK * speed;
+  return factOf(
+    means,
+    oneTrack ? [trackEast / size, trackNorth / size] : null,
+    mostCommon(alongFlight.restsOn, span),
+  );
+}
+
+/** The mean wind where the flight knew it best, weighted by that knowledge. */
+export function dayWind(alongFlight: WindAlongFlight, motion: Motion): WindEstimate["day"] {
+  let best = -1;
+  let least = Infinity;
+  const doubt = (k: number) => alongFlight.varianceEast[k]! + alongFlight.varianceNorth[k]!;
+  for (let k = 0; k < motion.length; k++) {
+    if (doubt(k) < least) {
+      least = doubt(k);
+      best = k;
+    }
+  }
+  const all = { start: 0, end: motion.length };
+  const near = (k: number) => !(Math.abs(motion.altitude[k]! - motion.altitude[best]!) > DAY_HEIGHT);
+  const weight = (k: number) => (best >= 0 && near(k) && doubt(k) < 4 * least ? 1 / doubt(k) ** 2 : 0);
+  const fact = factOf(
+    meansOver(alongFlight, all, weight),
+    null,
+    best >= 0 ? alongFlight.restsOn[best]! : "nothing",
+  );
+  let sum = 0;
+  let weights = 0;
+  for (let k = 0; k < motion.length; k++) {
+    const w = weight(k);
+    if (w > 0 && !Number.isNaN(motion.altitude[k]!)) {
+      sum += w * motion.altitude[k]!;
+      weights += w;
+    }
+  }
+  return { ...fact, altitude: fact.knowledge === "none" || weights === 0 ? null : sum / weights };
+}
+
+function meansOver(a: WindAlongFlight, span: Span, weight: (k: number) => number): Means {
+  let rows = 0;
+  const sums = new Float64Array(7);
+  for (let k = span.start; k < span.end; k++) {
+    const w = Number.isNaN(a.airEast[k]!) ? 0 : weight(k);
+    if (!(w > 0)) continue;
+    rows += w;
+    sums[0] = sums[0]! + w * a.airEast[k]!;
+    sums[1] = sums[1]! + w * a.airNorth[k]!;
+    sums[2] = sums[2]! + w * a.varianceEast[k]!;
+    sums[3] = sums[3]! + w * a.varianceNorth[k]!;
+    sums[4] = sums[4]! + w * a.covariance[k]!;
+    sums[5] = sums[5]! + w * a.trueAirspeed[k]!;
+    sums[6] = sums[6]! + w * a.trueAirspeedSd[k]! ** 2;
+  }
+  const [east, north, varianceEast, varianceNorth, covariance, airspeed, airspeedVariance] = sums.map(
+    (s) => s / rows,
+  );
+  return {
+    rows,
+    east: east!,
+    north: north!,
+    varianceEast: varianceEast!,
+    varianceNorth: varianceNorth!,
+    covariance: covariance!,
+    airspeed: airspeed!,
+    airspeedVariance: airspeedVariance!,
+  };
+}
+
+/** Wider than any wind: what stands for a doubt without bounds, kt. */
+const UNBOUNDED: WindEllipse = { major: 500, minor: 500, majorAxis: 0 };
+
+function factOf(m: Means, track: readonly [number, number] | null, rest: RestsOn): WindFact {
+  const [te, tn] = track ?? [0, 0];
+  const knowledge = m.rows > 0 ? knowledgeOf(m.varianceEast, m.varianceNorth, m.covariance, te, tn) : "none";
+  if (knowledge === "none") {
+    return {
+      knowledge,
+      from: null,
+      speed: null,
+      along: null,
+      across: null,
+      along95: null,
+      across95: null,
+      ellipse95: m.rows > 0 ? ellipse95(m.varianceEast, m.varianceNorth, m.covariance) : UNBOUNDED,
+      trueAirspeed: null,
+      trueAirspeed95: null,
+      restsOn: "nothing",
+    };
+  }
+  const wind = windOfAir(m.east, m.north);
+  const full = knowledge === "full";
+  const half = (east: number, north: number) =>
+    HALF_WIDTH_95 * Math.sqrt(varianceAlong(m.varianceEast, m.varianceNorth, m.covariance, east, north));
+  return {
+    knowledge,
+    from: full ? wind.from : null,
+    speed: full ? wind.speed : null,
+    along: track ? m.east * te + m.north * tn : null,
+    across: track && full ? m.east * tn - m.north * te : null,
+    along95: track ? half(te, tn) : null,
+    across95: track && full ? half(tn, -te) : null,
+    ellipse95: ellipse95(m.varianceEast, m.varianceNorth, m.covariance),
+    trueAirspeed: m.airspeed,
+    trueAirspeed95: HALF_WIDTH_95 * Math.sqrt(m.airspeedVariance),
+    restsOn: rest === "nothing" ? "courses" : rest,
+  };
+}
+
+/** What most rows rest on, of those that rest on something. */
+function mostCommon(rest: readonly RestsOn[], span: Span): RestsOn {
+  const counts = new Map<RestsOn, number>();
+  for (let k = span.start; k < span.end; k++) counts.set(rest[k]!, (counts.get(rest[k]!) ?? 0) + 1);
+  counts.delete("nothing");
+  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? "nothing";
+}

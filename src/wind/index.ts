@@ -1,0 +1,15 @@
+/** The door of the wind wing: the estimator, the wind triangle and the velocity circle. */
+export { circleOfThree, fitCircle, fromThreeHeadings, type VelocityCircle } from "./circle.ts";
+export { estimateWind, type WindPriors } from "./estimate.ts";
+export { windOver } from "./fact.ts";
+export {
+  type AirVector,
+  type GroundVector,
+  groundOf,
+  headingForCourse,
+  type Wind,
+  windBetween,
+  windComponents,
+  windOfAir,
+} from "./triangle.ts";
+export { windRecord } from "./write.ts";

@@ -1,0 +1,147 @@
+/** The most probable wind and airspeed along the facts: several starts, iteration, robust weights, and the flight's check of itself. */
+import { checkRun, type TurnCheck } from "./check.ts";
+import { AIRSPEED, type Facts } from "./facts.ts";
+import { type Belief, FactSmoother, N } from "./filter.ts";
+import { allowShocks } from "./shocks.ts";
+
+/** Starts other than calm: winds from four sides of this share of the ground speed (18 kt at 100 kt). */
+const START_SHARE = 0.18;
+const FIRST_ITERATIONS = 4;
+const MORE_ITERATIONS = 4;
+const SHOCK_ROUNDS = 4;
+/** A normalised innovation beyond this is met with doubt (Huber, Ann. Math. Statist. 35, 1964: 95 % efficiency at 1.345; looser here, since innovations are correlated). */
+const HUBER = 2;
+/** A turn that the others contradict this much, as mean square, loses trust in its airspeed. Tuned on simulated flights. */
+const CONTRADICTED = 2.5;
+const MOST_LOOSENED = 6;
+/** Airspeed variance at the ends of a contradicted turn, as a share of airspeed, squared below. */
+const LOOSENED_SHARE = 0.08;
+const LEAST_TURN = 50;
+/** Others contradict a turn only where they know the wind without it to this standard deviation, kt. */
+const KNOWN_WITHOUT = 8;
+/** The covariance is never scaled below this: the model is not the air. */
+const LEAST_SCALE = 1.1;
+
+export interface Solution {
+  readonly smoother: FactSmoother;
+  /** Factor for all variances, from the flight's check of itself. */
+  readonly scale: number;
+  readonly checks: readonly TurnCheck[];
+}
+
+export function solveFacts(facts: Facts, belief: Belief, groundSpeed: number): Solution {
+  const smoother = bestStart(facts, belief, groundSpeed);
+  for (let round = 0; round < SHOCK_ROUNDS && allowShocks(smoother) > 0; round++)
+    iterate(smoother, belief, 2);
+  iterate(smoother, belief, MORE_ITERATIONS);
+  const turns = runsOfTurns(facts);
+  let checks = checkAll(smoother, belief, turns);
+  for (let round = 0; round < MOST_LOOSENED; round++) {
+    const worst = checks.reduce<TurnCheck | null>(
+      (w, c) => (c.statistic > CONTRADICTED && c.statistic > (w?.statistic ?? 0) ? c : w),
+      null,
+    );
+    if (!worst) break;
+    loosen(facts, worst, groundSpeed);
+    iterate(smoother, belief, 2);
+    checks = checkAll(smoother, belief, turns);
+  }
+  smoother.settle();
+  // shrunk toward 1 by two imagined turns that agree
+  const sum = checks.reduce((s, c) => s + Math.min(c.statistic, 4), 0);
+  return { smoother, checks, scale: Math.max(LEAST_SCALE, (sum + 2) / (checks.length + 2)) };
+}
+
+function bestStart(facts: Facts, belief: Belief, groundSpeed: number): FactSmoother {
+  const w = START_SHARE * groundSpeed;
+  const starts = [
+    [belief.mean[0]!, belief.mean[1]!],
+    [w, 0],
+    [-w, 0],
+    [0, w],
+    [0, -w],
+  ];
+  let best: FactSmoother | null = null;
+  let least = Infinity;
+  for (const [east, north] of starts) {
+    const smoother = new FactSmoother(facts);
+    smoother.startFrom(east!, north!);
+    let cost = Infinity;
+    for (let i = 0; i < FIRST_ITERATIONS; i++) {
+      cost = smoother.pass(belief);
+      smoother.relinearise();
+    }
+    cost = smoother.pass(belief);
+    if (cost < least || !best) {
+      least = cost;
+      best = smoother;
+    }
+  }
+  return best!;
+}
+
+function iterate(smoother: FactSmoother, belief: Belief, times: number): void {
+  const { facts, doubtFactor, innovation, innovationVariance } = smoother;
+  for (let i = 0; i < times; i++) {
+    smoother.relinearise();
+    smoother.pass(belief);
+    if (i === times - 1) break;
+    for (let k = 0; k < facts.count; k++) {
+      const base = innovationVariance[k]! - facts.noise[k]! * (doubtFactor[k]! - 1);
+      const wild = Math.abs(innovation[k]!) / Math.sqrt(base);
+      // Huber's weight HUBER / wild, as a variance of the whole innovation
+      const wanted = wild > HUBER ? 1 + (base * (wild / HUBER - 1)) / facts.noise[k]! : 1;
+      doubtFactor[k] = facts.kind[k] === AIRSPEED ? wanted : 1;
+    }
+  }
+}
+
+/** Runs of facts within one turn of enough degrees. */
+function runsOfTurns(facts: Facts): { first: number; after: number }[] {
+  const runs: { first: number; after: number }[] = [];
+  for (let i = 0; i < facts.count; ) {
+    let j = i + 1;
+    while (j < facts.count && facts.leg[j] === facts.leg[i]) j++;
+    if (facts.turning[i]! > 0 && turned(facts, i, j) >= LEAST_TURN) runs.push({ first: i, after: j });
+    i = j;
+  }
+  return runs;
+}
+
+function turned(facts: Facts, first: number, after: number): number {
+  let sum = 0;
+  for (let i = first + 1; i < after; i++) {
+    const cross = facts.north[i - 1]! * facts.east[i]! - facts.east[i - 1]! * facts.north[i]!;
+    const dot = facts.north[i - 1]! * facts.north[i]! + facts.east[i - 1]! * facts.east[i]!;
+    sum += Math.atan2(cross, dot);
+  }
+  return (Math.abs(sum) * 180) / Math.PI;
+}
+
+function checkAll(
+  smoother: FactSmoother,
+  belief: Belief,
+  turns: readonly { first: number; after: number }[],
+): TurnCheck[] {
+  const checks: TurnCheck[] = [];
+  for (const { first, after } of turns) {
+    const check = checkRun(smoother, belief, first, after);
+    if (check && check.without < KNOWN_WITHOUT) checks.push(check);
+  }
+  return checks;
+}
+
+/** The airspeed of a contradicted turn may be another at its ends and wander more within. */
+function loosen(facts: Facts, { first, after }: TurnCheck, groundSpeed: number): void {
+  const jump = (LOOSENED_SHARE * groundSpeed) ** 2;
+  const inside = jump / Math.max(1, after - first);
+  for (let i = first; i <= after && i < facts.count; i++) {
+    facts.levelStep[i] = facts.levelStep[i]! + inside + (i === first || i === after ? jump : 0);
+  }
+}
+
+/** Smoothed wind of a fact. */
+export const windAt = (s: FactSmoother, i: number): readonly [east: number, north: number] => [
+  s.state[i * N]! + s.state[i * N + 2]!,
+  s.state[i * N + 1]! + s.state[i * N + 3]!,
+];

@@ -1,0 +1,205 @@
+/** Files and samples become a sheet; what cannot be used is said, and the page stays usable. */
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { parse } from "yaml";
+import { drop, launch, openSample, sampleFile, type Watched, watchedPage } from "./page.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+async function on(work: (watched: Watched) => Promise<void>): Promise<void> {
+  const watched = await watchedPage(browser);
+  try {
+    await work(watched);
+    expect(watched.elsewhere, "requests that left the local server").toEqual([]);
+    expect(watched.trouble, "console errors and broken policies").toEqual([]);
+  } finally {
+    await watched.close();
+  }
+}
+
+const SAMPLES = [
+  ["calm-and-tidy", "Calm and tidy"],
+  ["strong-crosswind-badly-corrected", "A strong crosswind"],
+  ["needle-chased", "The needle chased"],
+] as const;
+
+test.each(SAMPLES)(
+  "sample %s opens by one click, with the title and every exercise of its brief",
+  (name, title) =>
+    on(async ({ page }) => {
+      await openSample(page, title);
+      const brief = parse(sampleFile(name, "brief.yaml"));
+      expect(await page.locator("h1").textContent()).toBe(brief.title);
+      expect(await page.locator(".lineup tbody tr").count()).toBe(brief.exercises.length);
+      expect(await page.locator(".ex .course-figure canvas").count()).toBeGreaterThanOrEqual(1);
+      const points = sampleFile(name, "log.gpx")
+        .match(/<trkpt/g)!
+        .length.toLocaleString("en-GB");
+      expect(await page.locator(".head .what").textContent()).toContain(`of ${points} points used`);
+    }),
+);
+
+test("log and brief dropped together give the sheet, told apart by content and not by name", () =>
+  on(async ({ page }) => {
+    await drop(page, [
+      { name: "first.dat", text: sampleFile("calm-and-tidy", "brief.yaml") },
+      { name: "second.dat", text: sampleFile("calm-and-tidy", "log.gpx") },
+    ]);
+    await page.waitForSelector(".head h1");
+    expect(await page.locator("h1").textContent()).toBe(
+      parse(sampleFile("calm-and-tidy", "brief.yaml")).title,
+    );
+    expect(await page.locator("#log").textContent()).toContain("second.dat");
+  }));
+
+test("a log without a brief gives fitted courses, said to show straightness and not deviation", () =>
+  on(async ({ page }) => {
+    await drop(page, [{ name: "log.gpx", text: sampleFile("calm-and-tidy", "log.gpx") }]);
+    await page.waitForSelector(".head h1");
+    expect(await page.locator(".head .what").textContent()).toContain("straightness, not deviation");
+    expect(await page.locator(".lineup tbody tr").count()).toBeGreaterThan(0);
+  }));
+
+test("a log without times is compared in space, and what needs time is said to be unknown", () =>
+  on(async ({ page }) => {
+    const untimed = sampleFile("calm-and-tidy", "log.gpx").replace(/<time>[^<]*<\/time>/g, "");
+    await drop(page, [
+      { name: "untimed.gpx", text: untimed },
+      { name: "brief.yaml", text: sampleFile("calm-and-tidy", "brief.yaml") },
+    ]);
+    await page.waitForSelector(".head h1");
+    expect(await page.locator(".head .what").textContent()).toContain("the log gives no times");
+    expect(await page.locator(".facts").first().textContent()).toContain("cannot tell");
+    expect(await page.locator("body").textContent()).not.toMatch(/NaN|undefined|Invalid/);
+  }));
+
+test("two logs: the first is read, and the other is named as left out", () =>
+  on(async ({ page }) => {
+    await drop(page, [
+      { name: "one.gpx", text: sampleFile("calm-and-tidy", "log.gpx") },
+      { name: "two.gpx", text: sampleFile("needle-chased", "log.gpx") },
+    ]);
+    await page.waitForSelector(".head h1");
+    expect(await page.getByRole("alert").textContent()).toContain("Left out: two.gpx");
+    expect(await page.locator("#log").textContent()).toContain("one.gpx");
+  }));
+
+test("the log's own route becomes the brief by one click", () =>
+  on(async ({ page }) => {
+    const brief = parse(sampleFile("calm-and-tidy", "brief.yaml"));
+    const fixes = Object.entries<{ lat: number; lon: number }>(brief.fixes);
+    const points = fixes.map(
+      ([ident, f]) => `<rtept lat="${f.lat}" lon="${f.lon}"><name>${ident}</name></rtept>`,
+    );
+    const route = `<rte><name>Round the vale</name>${points.join("")}</rte>`;
+    const log = sampleFile("calm-and-tidy", "log.gpx").replace(/<trk>/, `${route}<trk>`);
+    await drop(page, [{ name: "routed.gpx", text: log }]);
+    await page.getByRole("button", { name: "Take it as the brief" }).click();
+    await page.waitForFunction(() => /the route in/.test(document.querySelector(".what")?.textContent ?? ""));
+    // A leg between each two neighbours of the route.
+    expect(await page.locator(".lineup tbody tr").count()).toBe(fixes.length - 1);
+  }));
+
+const log = () => sampleFile("calm-and-tidy", "log.gpx");
+const goodBrief = () => sampleFile("calm-and-tidy", "brief.yaml");
+
+const BAD: readonly (readonly [string, () => { name: string; text: string }[], RegExp])[] = [
+  ["a text that is not XML", () => [{ name: "notes.gpx", text: "met at the field\n" }], /notes\.gpx/],
+  ["XML that is not GPX", () => [{ name: "page.gpx", text: "<html><body/></html>" }], /page\.gpx/],
+  [
+    "a GPX without points",
+    () => [{ name: "empty.gpx", text: '<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"/>' }],
+    /empty\.gpx/,
+  ],
+  ["a brief without a log", () => [{ name: "brief.yaml", text: goodBrief() }], /brief\.yaml/],
+  [
+    "a brief with an unknown key",
+    () => [
+      { name: "log.gpx", text: log() },
+      { name: "brief.yaml", text: `${goodBrief()}\ncuorse: 218\n` },
+    ],
+    /brief\.yaml.*cuorse/s,
+  ],
+  [
+    "a brief with a course of 400",
+    () => [
+      { name: "log.gpx", text: log() },
+      { name: "brief.yaml", text: goodBrief().replace(/course: \d+/, "course: 400") },
+    ],
+    /brief\.yaml.*400/s,
+  ],
+];
+
+test.each(BAD)("%s is said in words, and a sample still opens afterwards", (_, files, words) =>
+  on(async ({ page }) => {
+    await drop(page, files());
+    const alert = page.getByRole("alert");
+    await page.waitForSelector(".notices p");
+    const said = (await alert.textContent()) ?? "";
+    expect(said).toMatch(words);
+    expect(said, "no record, code or trace in a message").not.toMatch(/[{}]|undefined|\bat \w+ \(|Error:/);
+    // What is readable of a brief is kept, and the sheet stands on it: back to where files are opened.
+    await page.getByRole("link", { name: "Open", exact: true }).click();
+    await openSample(page, "Calm and tidy");
+    expect(await alert.textContent()).toBe("");
+  }),
+);
+
+test("a reload loses neither the sheet nor the remark", () =>
+  on(async ({ page }) => {
+    await openSample(page, "Calm and tidy");
+    const title = await page.locator("h1").textContent();
+    await page.getByRole("textbox", { name: "Remarks" }).fill("Held the last course well.");
+    // The bytes are kept after the sheet stands: wait until they are.
+    await page.waitForFunction(async () => (await indexedDB.databases()).some((d) => d.name === "hindtrack"));
+    await page.waitForTimeout(300);
+    await page.reload();
+    await page.waitForSelector(".head h1");
+    expect(await page.locator("h1").textContent()).toBe(title);
+    expect(await page.getByRole("textbox", { name: "Remarks" }).inputValue()).toBe(
+      "Held the last course well.",
+    );
+  }));
+
+test("the sheet is saved as a document that holds the remark, and as CSV and GeoJSON", () =>
+  on(async ({ page }) => {
+    await openSample(page, "Calm and tidy");
+    await page.getByRole("textbox", { name: "Remarks" }).fill("Well held.");
+    const saved = async (button: string): Promise<string> => {
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: button }).click(),
+      ]);
+      const chunks: Buffer[] = [];
+      for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+      return Buffer.concat(chunks).toString("utf8");
+    };
+    const document = JSON.parse(await saved("document (JSON)"));
+    expect(document.format).toBe("hindtrack-debrief");
+    expect(document.remarks).toEqual([{ exercise: null, text: "Well held." }]);
+    expect(JSON.parse(await saved("map (GeoJSON)")).type).toBe("FeatureCollection");
+    const points = sampleFile("calm-and-tidy", "log.gpx").match(/<trkpt/g)!.length;
+    const dropped = document.log.points - document.log.used;
+    const table = (await saved("points (CSV)")).trim().split("\n");
+    expect(table).toHaveLength(points - dropped + 1);
+    // Left of course is a number below zero, and a spreadsheet must read it as a number.
+    expect(table.join("\n")).toMatch(/,-0\.\d+,/);
+    expect(table.join("\n")).not.toContain("'-");
+  }));
+
+test("work under way can be cancelled, and the page stays where it was", () =>
+  on(async ({ page }) => {
+    // Far more points than a flight has, so that there is time to press the button.
+    const point = (i: number) =>
+      `<trkpt lat="${(35 + i * 1e-6).toFixed(6)}" lon="-172.3"><time>${new Date(1.79e12 + i * 1000).toISOString()}</time></trkpt>`;
+    const points = Array.from({ length: 300_000 }, (_, i) => point(i)).join("");
+    const text = `<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><trk><trkseg>${points}</trkseg></trk></gpx>`;
+    await drop(page, [{ name: "long.gpx", text }]);
+    await page.getByRole("button", { name: "Cancel" }).click();
+    expect(await page.getByRole("status").textContent()).toBe("");
+    expect(await page.locator("h1").textContent()).toMatch(/^Hindtrack reads/);
+  }));

@@ -1,0 +1,71 @@
+/** A page under watch: every request, console error and broken policy is remembered. */
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { inject } from "vitest";
+import { chromiumPath, LAUNCH_ARGUMENTS } from "./chromium.ts";
+
+export const launch = (): Promise<Browser> =>
+  chromium.launch({ executablePath: chromiumPath(), args: LAUNCH_ARGUMENTS });
+
+export interface Watched {
+  readonly page: Page;
+  /** Addresses asked for that are not on the local server. */
+  readonly elsewhere: string[];
+  /** All addresses asked for. */
+  readonly asked: string[];
+  /** Console errors and warnings, uncaught errors, broken policies. */
+  readonly trouble: string[];
+  readonly close: () => Promise<void>;
+}
+
+const LOCAL = /^(data|blob):/;
+
+export async function watchedPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Watched> {
+  const address = inject("address");
+  const context = await browser.newContext({ locale: "en-GB", ...options });
+  const [elsewhere, asked, trouble]: string[][] = [[], [], []];
+  context.on("request", (request) => {
+    asked.push(request.url());
+    if (!request.url().startsWith(address) && !LOCAL.test(request.url())) elsewhere.push(request.url());
+  });
+  context.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) trouble.push(message.text());
+  });
+  context.on("weberror", (error) => trouble.push(String(error.error().stack)));
+  const page = await context.newPage();
+  await page.exposeFunction("hindtrackTrouble", (text: string) => trouble.push(text));
+  await page.addInitScript(() => {
+    addEventListener("securitypolicyviolation", (event) => {
+      const tell = (window as unknown as { hindtrackTrouble: (text: string) => void }).hindtrackTrouble;
+      tell(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  await page.goto(address);
+  await page.waitForSelector("h1");
+  return { page, elsewhere, asked, trouble, close: () => context.close() };
+}
+
+export interface Given {
+  readonly name: string;
+  readonly text: string;
+}
+
+const samples = new URL("../../samples/", import.meta.url);
+export const sampleFile = (name: string, file: string): string =>
+  readFileSync(fileURLToPath(new URL(`${name}/${file}`, samples)), "utf8");
+
+/** Drops files on the page as a hand would: a drop event that carries them. */
+export async function drop(page: Page, files: readonly Given[]): Promise<void> {
+  const carried = await page.evaluateHandle((given) => {
+    const transfer = new DataTransfer();
+    for (const { name, text } of given) transfer.items.add(new File([text], name));
+    return transfer;
+  }, files);
+  await page.dispatchEvent(".drop, .head", "drop", { dataTransfer: carried });
+}
+
+export const openSample = async (page: Page, title: string): Promise<void> => {
+  await page.getByRole("button", { name: title }).click();
+  await page.waitForSelector(".head h1");
+};

@@ -1,0 +1,129 @@
+/** Everybody can read the page: by keyboard, screen reader, small screen, at night and on paper. */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { launch, openSample, watchedPage } from "./page.ts";
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+/** What axe-core finds that is serious or critical, with the places. */
+async function serious(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const axe = (window as unknown as { axe: typeof import("axe-core") }).axe;
+    const { violations, passes } = await axe.run();
+    if (passes.length === 0) return ["axe-core looked at nothing"];
+    return violations
+      .filter((v) => v.impact === "serious" || v.impact === "critical")
+      .map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ")).join(", ")}`);
+  });
+}
+
+const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+const LOOKS = [
+  ["wide and light", { viewport: { width: 1280, height: 900 }, colorScheme: "light" }],
+  ["wide and dark", { viewport: { width: 1280, height: 900 }, colorScheme: "dark" }],
+  ["narrow and light", { viewport: { width: 390, height: 844 }, colorScheme: "light" }],
+  ["narrow and dark", { viewport: { width: 390, height: 844 }, colorScheme: "dark" }],
+] as const;
+
+test.each(LOOKS)("%s: axe-core finds nothing serious, nothing scrolls sideways", async (_, options) => {
+  const { page, trouble, close } = await watchedPage(browser, { ...options, bypassCSP: true });
+  expect(await serious(page), "the view for opening").toEqual([]);
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
+  await openSample(page, "A strong crosswind");
+  for (const summary of await page.locator("details > summary").all()) await summary.click();
+  expect(await serious(page), "the sheet").toEqual([]);
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
+  expect(trouble).toEqual([]);
+  await close();
+});
+
+test("dark: the paper is dark and the ink light", async () => {
+  const { page, close } = await watchedPage(browser, { colorScheme: "dark" });
+  const [paper, ink] = await page.evaluate(() => {
+    const style = getComputedStyle(document.documentElement);
+    return [style.backgroundColor, style.color].map(
+      (c) =>
+        c
+          .match(/\d+/g)!
+          .slice(0, 3)
+          .map(Number)
+          .reduce((a, b) => a + b, 0) / 3,
+    );
+  });
+  expect(paper).toBeLessThan(60);
+  expect(ink).toBeGreaterThan(200);
+  await close();
+});
+
+test("by keyboard alone: skip link, sample, focus on the title of the sheet", async () => {
+  const { page, close } = await watchedPage(browser);
+  await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.textContent?.trim())).toBe("To the content");
+  await page.getByRole("button", { name: "Calm and tidy" }).focus();
+  await page.keyboard.press("Enter");
+  await page.waitForSelector(".head h1");
+  await page.waitForFunction(() => document.activeElement?.tagName === "H1");
+  const levels = await page.evaluate(() =>
+    [...document.querySelectorAll("h1, h2, h3")].map((h) => Number(h.tagName[1])),
+  );
+  expect(levels.filter((level) => level === 1)).toHaveLength(1);
+  levels.forEach((level, i) => {
+    expect(level - (levels[i - 1] ?? 0), "no heading level is skipped").toBeLessThanOrEqual(1);
+  });
+  await close();
+});
+
+test("every drawing of the sheet has a name, every table has its heads", async () => {
+  const { page, close } = await watchedPage(browser);
+  await openSample(page, "Calm and tidy");
+  const nameless = await page.evaluate(
+    () =>
+      [...document.querySelectorAll("svg, canvas")].filter(
+        (d) => d.getAttribute("aria-hidden") !== "true" && !d.getAttribute("aria-label"),
+      ).length,
+  );
+  expect(nameless).toBe(0);
+  const headless = await page.evaluate(
+    () => [...document.querySelectorAll("table")].filter((t) => !t.querySelector("th")).length,
+  );
+  expect(headless).toBe(0);
+  expect(await page.locator("canvas").count()).toBeGreaterThan(0);
+  await close();
+});
+
+test("paper: A4 pages, nothing wider than the sheet, replay and buttons gone, remarks and caution there", async () => {
+  const { page, close } = await watchedPage(browser);
+  await openSample(page, "Calm and tidy");
+  const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true });
+  const text = pdf.toString("latin1");
+  // A4 is 595.28 by 841.89 points (ISO 216: 210 by 297 mm).
+  const boxes = [...text.matchAll(/\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/g)].map((m) => [+m[1]!, +m[2]!]);
+  expect(boxes.length).toBeGreaterThan(1);
+  for (const [width, height] of boxes) {
+    expect(Math.abs(width! - 595.28)).toBeLessThan(1);
+    expect(Math.abs(height! - 841.89)).toBeLessThan(1);
+  }
+  await page.emulateMedia({ media: "print" });
+  // 186 mm between the margins, at 96 px an inch.
+  await page.setViewportSize({ width: 703, height: 1000 });
+  await page.waitForTimeout(300);
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
+  for (const gone of [".replay", ".save", ".fit", "details"]) {
+    expect(await page.locator(gone).first().isVisible(), gone).toBe(false);
+  }
+  for (const there of [".caution", ".remarks textarea", ".sign", ".foot", ".course-figure"]) {
+    expect(await page.locator(there).first().isVisible(), there).toBe(true);
+  }
+  await close();
+});

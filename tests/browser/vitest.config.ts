@@ -1,0 +1,16 @@
+/** The page in a real browser: built once, served locally, driven as a user would. */
+import { defineConfig } from "vitest/config";
+
+process.env.TZ = "Pacific/Chatham";
+
+export default defineConfig({
+  root: import.meta.dirname,
+  test: {
+    include: ["**/*.spec.ts"],
+    globalSetup: ["./served.ts"],
+    testTimeout: 90_000,
+    hookTimeout: 300_000,
+    // One browser at a time: they share one machine.
+    fileParallelism: false,
+  },
+});

@@ -1,0 +1,124 @@
+import { describe, expect, it } from "vitest";
+import { readLog } from "../../src/import/index.ts";
+import { fixtureBytes } from "./fixtures.ts";
+
+const read = async (name: string) => (await readLog([fixtureBytes(name)], name)).track;
+
+describe("GPX 1.1 schema (Topografix, gpx.xsd) and GPX 1.0 by its use", () => {
+  it("reads degrees as they stand, metres as feet, times as UTC", async () => {
+    const track = await read("gpx-1.1-plain.gpx");
+    expect(track.name).toBe("Lesson over the sea");
+    expect(track.kind).toBe("gpx");
+    expect([...track.latitude]).toEqual([35.6, 35.6, 35.6, 35.6, 35.6]);
+    expect([...track.longitude]).toEqual([172.3, 172.300568, 172.301136, 172.301704, 172.302272]);
+    expect(track.altitude[0]).toBe(3000); // 914.4 m
+    expect(track.time[0]).toBe(Date.UTC(2026, 9, 17, 9, 44, 10));
+    expect(track.groundSpeed).toBeUndefined();
+  });
+
+  it("reads speed (m/s) and course (true) of 1.0, and a negative one as not known", async () => {
+    const track = await read("gpx-1.0-speed-course.gpx");
+    expect(track.groundSpeed![0]).toBeCloseTo(100, 1); // 51.44 m/s
+    expect([...track.trackAngle!]).toEqual([90, 90, 90, Number.NaN]);
+    expect(track.groundSpeed![3]).toBeNaN();
+  });
+
+  it("reads speed and course in extensions by local name", async () => {
+    const track = await read("gpx-extensions-speed-course.gpx");
+    expect([...track.trackAngle!]).toEqual([90.5, 91.5, 92.5, 91]);
+    expect(track.groundSpeed![3]).toBe(50 / (1852 / 3600));
+    expect((await read("gpx-undeclared-prefix.gpx")).groundSpeed![0]).toBeCloseTo(100, 1);
+  });
+
+  it("takes no time or height from extensions", async () => {
+    const track = await read("gpx-extensions-foreign-time.gpx");
+    expect(track.time[0]).toBe(Date.UTC(2026, 9, 17, 9, 44, 10));
+    expect(track.altitude[0]).toBe(3000);
+  });
+
+  it("reads hdop, and heights that are missing as unknown", async () => {
+    expect([...(await read("gpx-hdop-fix-sat.gpx")).hdop!]).toEqual([0.7, 0.8, 0.9]);
+    const { altitude } = await read("gpx-missing-ele.gpx");
+    expect([...altitude].map(Number.isNaN)).toEqual([false, true, false, true]);
+  });
+
+  it("reads offsets, fractions and times without zone as UTC", async () => {
+    const base = Date.UTC(2026, 9, 17, 9, 44, 10);
+    expect([...(await read("gpx-times-with-offset.gpx")).time].map((t) => t - base)).toEqual([
+      0, 1000, 2000, 3000,
+    ]);
+    expect([...(await read("gpx-times-with-fraction.gpx")).time].map((t) => t - base)).toEqual([
+      0, 1250, 2500, 3123,
+    ]);
+    expect([...(await read("gpx-times-without-zone.gpx")).time].map((t) => t - base)).toEqual([
+      0, 1000, 2000,
+    ]);
+  });
+
+  it("counts a new segment at each that has points, over all tracks", async () => {
+    expect([...(await read("gpx-two-tracks-three-segments.gpx")).segment]).toEqual([0, 0, 1, 1, 2, 2]);
+    expect((await read("gpx-two-tracks-three-segments.gpx")).name).toBe("Lesson over the sea");
+  });
+
+  it("reads names in UTF-16, ISO-8859-1 and Windows-1252, CDATA and the five entities", async () => {
+    for (const name of ["gpx-utf16le-mark", "gpx-utf16be-mark", "gpx-utf16le-no-mark", "gpx-iso-8859-1"]) {
+      expect((await read(`${name}.gpx`)).name).toBe("Übung über See");
+    }
+    expect((await read("gpx-windows-1252.gpx")).name).toBe("Course “TARNO”");
+    expect((await read("gpx-cdata.gpx")).name).toBe("Radials & <holds>");
+    expect((await read("gpx-five-entities.gpx")).name).toBe("A & B <C> \"D\" 'E' F G");
+  });
+
+  it("never takes half a value where the file is cut off", async () => {
+    const track = await read("gpx-truncated-in-text.gpx");
+    expect(track.time[6]).toBeNaN();
+    expect(track.altitude[6]).toBe(915 / 0.3048);
+  });
+
+  it("keeps the points on both sides of a fault, with their own values", async () => {
+    const track = await read("gpx-broken-midway.gpx");
+    expect([...track.longitude]).toEqual([172.3, 172.300568, 172.301136, 172.301704, 172.302272]);
+    expect([0, 1, 3, 4].map((row) => track.altitude[row])).toEqual(
+      [914.4, 914.5, 914.7, 914.8].map((m) => m / 0.3048),
+    );
+  });
+});
+
+describe("OGC 07-147r2 KML 2.2 and Google's KML Reference (gx:Track)", () => {
+  it("pairs the nth time with the nth coordinate, lon lat alt, in every arrangement", async () => {
+    const plain = await read("gpx-1.1-plain.gpx");
+    for (const name of [
+      "track",
+      "track-interleaved",
+      "track-mode-after",
+      "track-without-prefix",
+      "prefixed",
+      "timed-placemarks",
+      "time-spans",
+    ]) {
+      const track = await read(`kml-${name}.kml`);
+      expect([...track.time], name).toEqual([...plain.time]);
+      expect([...track.longitude], name).toEqual([...plain.longitude]);
+      expect([...track.latitude], name).toEqual([...plain.latitude]);
+      expect([...track.altitude], name).toEqual([...plain.altitude]);
+      expect(track.kind).toBe("kml");
+    }
+  });
+
+  it("makes a segment of each track of a MultiTrack, and names the flight by its placemark", async () => {
+    const track = await read("kml-multitrack.kml");
+    expect([...track.segment]).toEqual([0, 0, 0, 1, 1]);
+    expect(track.name).toBe("Flight");
+  });
+
+  it("takes heights above ground, and zeroes clamped to it, as unknown; true heights with no mode as they are", async () => {
+    expect([...(await read("kml-height-above-ground.kml")).altitude].every(Number.isNaN)).toBe(true);
+    expect([...(await read("kml-height-zero-on-ground.kml")).altitude].every(Number.isNaN)).toBe(true);
+    expect((await read("kml-height-mode-ground.kml")).altitude[0]).toBe(3000);
+  });
+
+  it("tells each tuple's own line", async () => {
+    const { line } = await read("kml-line.kml");
+    expect([...line].map((l) => l - line[0]!)).toEqual([0, 1, 2, 3, 4]);
+  });
+});

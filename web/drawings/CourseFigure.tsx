@@ -1,0 +1,194 @@
+/** The figure of a course: needle, track angle error and wind against one axis, at the fixed scale, row under row. */
+import { useSignalEffect } from "@preact/signals";
+import { Chart, Filler, LinearScale, LineController, LineElement, PointElement } from "chart.js";
+import { useLayoutEffect, useRef } from "preact/hooks";
+import type { CourseFacts, CourseSeries, DocumentExercise, DocumentLeg } from "./contract.ts";
+import { courseChart } from "./courseChart.ts";
+import { abscissa, isTimed } from "./courseColumns.ts";
+import { type CourseRow, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
+import { type Cursor, rowAt } from "./cursor.ts";
+import { cutRows } from "./rows.ts";
+import { fixedScales, PX_PER_MM } from "./scale.ts";
+import { type Surroundings, surroundings } from "./surroundings.ts";
+import { useWidth } from "./useWidth.ts";
+import { WindStrip } from "./WindStrip.tsx";
+import { clockText, millimetreText } from "./words.ts";
+
+Chart.register(LineController, LineElement, PointElement, LinearScale, Filler);
+
+/** The printed column: A4 less its margins of 12 mm each; Letter is wider. */
+const PAPER_PX = Math.floor((210 - 24) * PX_PER_MM);
+/** Canvases on paper are painted finer than the screen, so that lines stay lines. */
+const PAPER_PIXEL_RATIO = 3;
+
+export interface CourseFigureProps {
+  readonly exercise: DocumentExercise;
+  readonly series: CourseSeries;
+  readonly legs: readonly DocumentLeg[];
+  readonly cursor: Cursor;
+  /** One row as wide as the column instead of the fixed scale; the figure says so. */
+  readonly fit?: boolean;
+}
+
+export function CourseFigure({ exercise, series, legs, cursor, fit = false }: CourseFigureProps) {
+  const box = useRef<HTMLDivElement>(null);
+  const column = useWidth(box);
+  const around = surroundings().value;
+  const facts = exercise.facts;
+  const x = abscissa(series);
+  const span = finiteSpan(x);
+  const width = around.paper ? PAPER_PX : column;
+  return (
+    <div class="course-figure" ref={box}>
+      {facts !== null && span !== null && width > 0 && (
+        <Rows facts={facts} {...{ title: exercise.title, series, legs, cursor, fit, around, width, span }} />
+      )}
+    </div>
+  );
+}
+
+function Rows(props: {
+  facts: CourseFacts;
+  title: string;
+  series: CourseSeries;
+  legs: readonly DocumentLeg[];
+  cursor: Cursor;
+  fit: boolean;
+  around: Surroundings;
+  width: number;
+  span: { from: number; to: number };
+}) {
+  const { facts, title, series, legs, cursor, fit, around, width, span } = props;
+  const { narrow, palette, paper } = around;
+  const scales = fixedScales(narrow);
+  const timed = isTimed(series);
+  const m = margins(narrow);
+  const unit = timed ? MINUTE_MS : 1;
+  const mmPerUnit = timed ? scales.mmPerMinute : scales.mmPerMileOfChart;
+  const { rows, pxPerUnit } = cutRows({
+    ...span,
+    pxPerUnit: (mmPerUnit * PX_PER_MM) / unit,
+    step: unit,
+    roomPx: Math.max(40, width - m.left - m.right - 1),
+    fit,
+  });
+  const per = timed ? "1 min" : "1 NM";
+  const shownMm = millimetreText((pxPerUnit * unit) / PX_PER_MM);
+  const full = `full scale = ${scales.mmPerFullScale} mm${timed ? `, 10° = ${scales.mmPerTenDegrees} mm` : ""}`;
+  return (
+    <>
+      {rows.map((row, k) => {
+        const given = { facts, series, ...row, pxPerUnit, scales, narrow, continued: k > 0, palette };
+        return (
+          <div class="course-row" key={row.from}>
+            <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
+            {timed && (
+              <WindStrip
+                legs={legs}
+                from={row.from}
+                to={row.to}
+                pxPerMs={pxPerUnit}
+                left={m.left}
+                width={rowSize(given).width}
+                courseTrueDeg={facts.courseTrueDeg}
+              />
+            )}
+          </div>
+        );
+      })}
+      <p class="drawing-scale">
+        {fit ? (
+          <>
+            <b>Fitted, not the fixed scale:</b> {per} = {shownMm}, {full}.
+          </>
+        ) : (
+          <>
+            Fixed scale: {per} = {shownMm}, {full}.{rows.length > 1 && " The course goes on in the next row."}
+          </>
+        )}
+      </p>
+    </>
+  );
+}
+
+type RowProps = Omit<CourseRow, "cursor" | "devicePixelRatio"> & {
+  title: string;
+  cursorSignal: Cursor;
+  paper: boolean;
+};
+
+function RowCanvas(props: RowProps) {
+  const { cursorSignal: cursor, series, title, paper, from, to, pxPerUnit, narrow } = props;
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const chart = useRef<Chart<"line"> | null>(null);
+  const size = rowSize(props);
+  const timed = isTimed(series);
+  useLayoutEffect(() => {
+    if (!canvas.current) return;
+    const place = () => {
+      const row = paper ? null : rowAt(series.timeMs, cursor.peek());
+      return row === null ? null : series.timeMs[row];
+    };
+    canvas.current.width = size.width;
+    canvas.current.height = size.height;
+    const ratio = paper ? PAPER_PIXEL_RATIO : Math.max(1, devicePixelRatio);
+    const drawn = new Chart(
+      canvas.current,
+      courseChart({ ...props, cursor: place, devicePixelRatio: ratio }) as never,
+    );
+    chart.current = drawn as unknown as Chart<"line">;
+    return () => {
+      drawn.destroy();
+      chart.current = null;
+    };
+  }, [
+    series,
+    props.facts,
+    from,
+    to,
+    pxPerUnit,
+    narrow,
+    props.palette,
+    paper,
+    size.width,
+    size.height,
+    title,
+  ]);
+  const marked = useRef(false);
+  useSignalEffect(() => {
+    const moment = cursor.value;
+    const inside = moment !== null && moment >= from - 1000 && moment <= to + 1000;
+    // Only the row that holds the moment is drawn again, and the one that has just lost it.
+    if (inside || marked.current) chart.current?.draw();
+    marked.current = inside;
+  });
+  const point = (event: PointerEvent) => {
+    if (!timed) return;
+    const left = (event.currentTarget as HTMLElement).getBoundingClientRect().left;
+    const moment = from + (event.clientX - left - margins(narrow).left) / pxPerUnit;
+    cursor.value = moment >= from && moment <= to ? Math.round(moment) : null;
+  };
+  const name = `${title}: needle${timed ? ` and track angle error against time, ${clockText(from)} to ${clockText(to)} UTC` : " against distance"}`;
+  return (
+    <canvas
+      ref={canvas}
+      role="img"
+      aria-label={name}
+      onPointerMove={point}
+      onPointerDown={point}
+      onPointerLeave={() => {
+        cursor.value = null;
+      }}
+    />
+  );
+}
+
+function finiteSpan(x: Float64Array): { from: number; to: number } | null {
+  let from = Number.POSITIVE_INFINITY;
+  let to = Number.NEGATIVE_INFINITY;
+  for (const value of x) {
+    if (value < from) from = value;
+    if (value > to) to = value;
+  }
+  return to > from ? { from, to } : null;
+}

@@ -1,0 +1,141 @@
+/** A course seen from above, laid to the right: right of course is below the line, one mile is 10 mm both ways. */
+import { useRef } from "preact/hooks";
+import { CursorRing } from "./CursorRing.tsx";
+import type { CourseSeries, DocumentExercise, WindRecord } from "./contract.ts";
+import type { Cursor } from "./cursor.ts";
+import { usePanZoom } from "./panZoom.ts";
+import { line, pathThrough } from "./path.ts";
+import { fixPlaces, limitLines, planFrame } from "./planGeometry.ts";
+import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
+import { hachures } from "./plugins/coast.ts";
+import { ticksWithin } from "./rows.ts";
+import { fixedScales, PX_PER_MM } from "./scale.ts";
+import { surroundings } from "./surroundings.ts";
+import { useWidth } from "./useWidth.ts";
+import { WindSign } from "./WindArrow.tsx";
+import type { Point } from "./windGeometry.ts";
+import { directionText, millimetreText, windText } from "./words.ts";
+
+const PAPER_PX = 700;
+
+export function CoursePlan(props: {
+  exercise: DocumentExercise;
+  series: CourseSeries;
+  wind: WindRecord | null;
+  cursor: Cursor;
+  fit?: boolean;
+}) {
+  const { exercise, series, wind, cursor, fit = false } = props;
+  const box = useRef<HTMLDivElement>(null);
+  const column = useWidth(box);
+  const around = surroundings().value;
+  const facts = exercise.facts;
+  const width = around.paper ? PAPER_PX : column;
+  const fixed = fixedScales(around.narrow).mmPerMileOfPlan * PX_PER_MM;
+  const frame = facts && width > 0 ? planFrame(facts, series, width, fixed, fit || around.paper) : null;
+  const height = frame?.height ?? 0;
+  const { view, moved, handlers } = usePanZoom(width, height);
+  if (!facts || !frame) return <div class="course-plan" ref={box} />;
+  const px = frame.pxPerMile * view.zoom;
+  const place = (along: number, across: number): Point => [
+    frame.left * view.zoom + (along - frame.startNm) * px + view.x,
+    frame.middle * view.zoom + across * px + view.y,
+  ];
+  const limits = limitLines(facts, frame);
+  const flown = Array.from(series.alongNm, (along, i) => place(along, series.crossTrackNm[i]));
+  const isFixed = !moved && Math.abs(frame.pxPerMile - fixed) < 1e-9;
+  const scaleWords = `1 NM = ${millimetreText(px / PX_PER_MM)}${isFixed ? "" : moved ? ", moved by hand" : ", fitted"}`;
+  const name = `${exercise.title} from above, drawn with the course to the right`;
+  const cutOff = isFixed && frame.neededPx > width;
+  return (
+    <div class="course-plan" ref={box}>
+      <section
+        class="plan-window"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan is moved by keys, so it must take focus
+        tabIndex={0}
+        aria-label={`${name}. Arrow keys move it, plus and minus zoom, 0 goes back.`}
+        {...handlers}
+      >
+        <svg
+          class="drawing plan"
+          role="img"
+          width={width}
+          height={height}
+          viewBox={`0 0 ${width} ${height}`}
+          aria-label={name}
+        >
+          <title>{name}</title>
+          {ticksWithin(frame.startNm, frame.endNm, frame.tickNm).map((mile) => {
+            const [x, y] = place(mile, 0);
+            return <path key={mile} class="axis" d={line(x, y - 3, x, y + 3)} />;
+          })}
+          <path class="course" d={pathThrough([place(frame.startNm, 0), place(frame.endNm, 0)])} />
+          {limits.map(({ share, side, from, to }) => {
+            const [a, b] = [place(...from), place(...to)];
+            if (share === 1)
+              return <path key={`${share}${side}`} class="fullscale" d={pathThrough([a, b])} />;
+            return <SlantedCoast key={`${share}${side}`} from={a} to={b} side={side} />;
+          })}
+          <path class="flown" d={pathThrough(flown)} />
+          {fixPlaces(facts, series).map(({ ident, alongNm }) => {
+            const [x, y] = place(alongNm, 0);
+            const atEnd = alongNm > (frame.startNm + frame.endNm) / 2;
+            return (
+              <FixSign
+                key={ident}
+                x={x}
+                y={y}
+                ident={ident}
+                dx={atEnd ? 9 : -6}
+                dy={atEnd ? 4 : -10}
+                anchor="start"
+              />
+            );
+          })}
+          <CursorRing cursor={cursor} timeMs={series.timeMs} points={flown} />
+          {wind && (
+            <g>
+              <title>{windText(wind)}</title>
+              <WindSign
+                wind={wind}
+                upTrueDeg={facts.courseTrueDeg - 90}
+                trackTrueDeg={facts.courseTrueDeg}
+                x={34}
+                y={30}
+              />
+            </g>
+          )}
+          <NorthArrow x={width - 30} y={32} upTrueDeg={facts.courseTrueDeg - 90} />
+          <text class="lab-i halo" x={84} y={20}>
+            course{" "}
+            {facts.courseMagneticDeg === null
+              ? directionText(facts.courseTrueDeg, "T")
+              : directionText(facts.courseMagneticDeg, "M")}{" "}
+            to the right
+          </text>
+          <ScaleBar x={8} y={height - 12} pxPerMile={px} words={scaleWords} />
+        </svg>
+      </section>
+      {cutOff && (
+        <p class="drawing-scale screen">
+          The plan goes on to the right: drag it, or move it with the arrow keys.
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** A coast along any line; hachures on its far side: above on the left of the course, below on the right. */
+function SlantedCoast({ from, to, side }: { from: Point; to: Point; side: 1 | -1 }) {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  const teeth = hachures(0, length, 0, side)
+    .map(([x1, y1, x2, y2]) => line(x1, y1, x2, y2))
+    .join("");
+  return (
+    <g transform={`translate(${from[0].toFixed(1)} ${from[1].toFixed(1)}) rotate(${turn.toFixed(2)})`}>
+      <path class="limit" d={line(0, 0, length, 0)} />
+      <path class="hach" d={teeth} />
+    </g>
+  );
+}

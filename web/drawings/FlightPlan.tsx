@@ -1,0 +1,146 @@
+/** The whole flight, north-up: fixes, courses, the exercises numbered along the flown line. */
+import { useRef } from "preact/hooks";
+import { CursorRing } from "./CursorRing.tsx";
+import type { DebriefDocument, FlightSeries } from "./contract.ts";
+import type { Cursor } from "./cursor.ts";
+import { pathThrough } from "./path.ts";
+import { boundsOf, planeAt, steppedScale } from "./plane.ts";
+import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
+import { PX_PER_MM } from "./scale.ts";
+import { surroundings } from "./surroundings.ts";
+import { useWidth } from "./useWidth.ts";
+import { WindSign } from "./WindArrow.tsx";
+import type { Point } from "./windGeometry.ts";
+import { millimetreText } from "./words.ts";
+
+const PAPER_PX = 700;
+const MOST_HEIGHT_MM = 130;
+const MARGIN_PX = 48;
+const FOOT_PX = 34;
+
+export function FlightPlan(props: { document: DebriefDocument; series: FlightSeries; cursor?: Cursor }) {
+  const { document: debrief, series, cursor } = props;
+  const box = useRef<HTMLDivElement>(null);
+  const column = useWidth(box);
+  const width = surroundings().value.paper ? PAPER_PX : column;
+  return (
+    <div class="flight-plan" ref={box}>
+      {width > 0 && <Drawn debrief={debrief} series={series} width={width} {...(cursor ? { cursor } : {})} />}
+    </div>
+  );
+}
+
+function Drawn({
+  debrief,
+  series,
+  width,
+  cursor,
+}: {
+  debrief: DebriefDocument;
+  series: FlightSeries;
+  width: number;
+  cursor?: Cursor;
+}) {
+  const { path } = series;
+  const fixes = debrief.brief?.fixes ?? [];
+  const middle = middleOf(path.latitude, path.longitude);
+  if (middle === null) return null;
+  const plane = planeAt(...middle);
+  const flown = Array.from(path.latitude, (latitude, i) => plane.place(latitude, path.longitude[i]));
+  const bounds = boundsOf([...flown, ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude))]);
+  if (bounds === null) return null;
+  const [wide, high] = [bounds.east - bounds.west, bounds.north - bounds.south];
+  const mmPerMile = steppedScale(wide, high, (width - 2 * MARGIN_PX) / PX_PER_MM, MOST_HEIGHT_MM);
+  const px = mmPerMile * PX_PER_MM;
+  const height = Math.ceil(high * px + 2 * MARGIN_PX + FOOT_PX);
+  const left = (width - wide * px) / 2;
+  const place = ([east, north]: readonly [number, number]): Point => [
+    left + (east - bounds.west) * px,
+    MARGIN_PX + (bounds.north - north) * px,
+  ];
+  const drawn = flown.map(place);
+  const name = `The flight from above, north-up, with ${series.exercises.filter((e) => e !== null).length} exercises numbered`;
+  return (
+    <svg
+      class="drawing plan"
+      role="img"
+      width={width}
+      height={height}
+      viewBox={`0 0 ${width} ${height}`}
+      aria-label={name}
+    >
+      <title>{name}</title>
+      {debrief.exercises.map(({ facts, title }) =>
+        facts === null ? null : (
+          <path
+            key={title}
+            class="iso"
+            d={pathThrough([facts.line.start, facts.line.end].map((at) => place(plane.place(at[0], at[1]))))}
+          />
+        ),
+      )}
+      <path class="flown thin" d={pathThrough(drawn)} />
+      {series.exercises.map((exercise) =>
+        exercise === null ? null : (
+          <path
+            key={exercise.pathStart}
+            class="flown"
+            d={pathThrough(drawn.slice(exercise.pathStart, exercise.pathStart + exercise.alongNm.length))}
+          />
+        ),
+      )}
+      {fixes.map((fix) => {
+        const [x, y] = place(plane.place(fix.latitude, fix.longitude));
+        return <FixSign key={fix.ident} x={x} y={y} ident={fix.ident} />;
+      })}
+      {series.exercises.map((exercise, k) =>
+        exercise === null ? null : (
+          <ExerciseNumber
+            key={exercise.pathStart}
+            number={k + 1}
+            points={drawn}
+            from={exercise.pathStart}
+            rows={exercise.alongNm.length}
+          />
+        ),
+      )}
+      {cursor && <CursorRing cursor={cursor} timeMs={path.timeMs} points={drawn} />}
+      {debrief.wind && <WindSign wind={debrief.wind} x={34} y={34} />}
+      <NorthArrow x={width - 24} y={34} upTrueDeg={0} />
+      <ScaleBar x={8} y={height - 12} pxPerMile={px} words={`1 NM = ${millimetreText(mmPerMile)}`} />
+    </svg>
+  );
+}
+
+/** The number stands beside the middle of the exercise, on the right-hand side of the flown line. */
+function ExerciseNumber({
+  number,
+  points,
+  from,
+  rows,
+}: {
+  number: number;
+  points: readonly Point[];
+  from: number;
+  rows: number;
+}) {
+  const middle = from + (rows >> 1);
+  const at = points[middle];
+  const next = points[Math.min(points.length - 1, middle + 5)];
+  const before = points[Math.max(0, middle - 5)];
+  if (!at || !next || !before) return null;
+  const length = Math.hypot(next[0] - before[0], next[1] - before[1]) || 1;
+  const [nx, ny] = [-(next[1] - before[1]) / length, (next[0] - before[0]) / length];
+  return (
+    <text class="plan-number halo" x={at[0] + nx * 14} y={at[1] + ny * 14 + 6} text-anchor="middle">
+      {number}
+    </text>
+  );
+}
+
+function middleOf(latitude: Float64Array, longitude: Float64Array): [number, number] | null {
+  const n = latitude.length;
+  for (let i = n >> 1; i < n; i++)
+    if (Number.isFinite(latitude[i]) && Number.isFinite(longitude[i])) return [latitude[i], longitude[i]];
+  return n > 0 && Number.isFinite(latitude[0]) ? [latitude[0], longitude[0]] : null;
+}

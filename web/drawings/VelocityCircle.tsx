@@ -1,0 +1,100 @@
+/** Ground velocities in turns lie on a circle: its middle is the wind, its radius the true airspeed. North-up. */
+import type { DebriefDocument, FlightSeries } from "./contract.ts";
+import { line } from "./path.ts";
+import { fixedScales, PX_PER_MM } from "./scale.ts";
+import { surroundings } from "./surroundings.ts";
+import { turnVelocities } from "./turnVelocities.ts";
+import { WindSign } from "./WindArrow.tsx";
+import { windText } from "./words.ts";
+
+const MARGIN_PX = 14;
+const HEAD_PX = 20;
+const FOOT_PX = 34;
+/** Direction in which the radius is drawn: below east, clear of the arrow of most winds. Own choice. */
+const RADIUS_AT_DEG = 118;
+
+export function VelocityCircle({
+  series,
+  document: debrief,
+}: {
+  series: FlightSeries;
+  document: DebriefDocument;
+}) {
+  const { narrow } = surroundings().value;
+  const velocities = turnVelocities(series.path);
+  const { wind } = debrief;
+  if (velocities.length === 0) return null;
+  const mm = fixedScales(narrow).mmPerTenKnotsOfCircle;
+  const px = (mm / 10) * PX_PER_MM;
+  const known =
+    wind !== null && wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null;
+  const toward = known ? ((wind.fromTrueDeg as number) + 180) * (Math.PI / 180) : 0;
+  const [east, north] = known
+    ? [Math.sin(toward) * (wind.speedKt as number), Math.cos(toward) * (wind.speedKt as number)]
+    : [0, 0];
+  const airspeed = wind?.tasKt ?? null;
+  const circles =
+    airspeed === null
+      ? []
+      : [
+          [0, 0],
+          [east, north],
+        ].flatMap(([e, n]) => [
+          [e - airspeed, n - airspeed],
+          [e + airspeed, n + airspeed],
+        ]);
+  const corners = [...velocities, ...circles];
+  const [west, right] = [Math.min(0, ...corners.map((v) => v[0])), Math.max(0, ...corners.map((v) => v[0]))];
+  const [south, top] = [Math.min(0, ...corners.map((v) => v[1])), Math.max(0, ...corners.map((v) => v[1]))];
+  const x = (kt: number) => MARGIN_PX + (kt - west) * px;
+  const y = (kt: number) => HEAD_PX + (top - kt) * px;
+  const width = Math.ceil(x(right) + MARGIN_PX);
+  const height = Math.ceil(y(south) + MARGIN_PX + FOOT_PX);
+  const a = (RADIUS_AT_DEG * Math.PI) / 180;
+  const tip =
+    airspeed === null ? null : ([east + Math.sin(a) * airspeed, north + Math.cos(a) * airspeed] as const);
+  const name = `Velocity circle, north-up: ${velocities.length} ground velocities in turns, ${wind ? windText(wind) : "wind not known"}${airspeed === null ? "" : `, true airspeed ${Math.round(airspeed)} kt`}`;
+  return (
+    <svg
+      class="drawing velocity-circle"
+      role="img"
+      width={width}
+      height={height}
+      viewBox={`0 0 ${width} ${height}`}
+      aria-label={name}
+    >
+      <title>{name}</title>
+      <path class="hair" d={line(x(west), y(0), x(right), y(0))} />
+      <path class="hair" d={line(x(0), HEAD_PX - 2, x(0), y(south))} />
+      {airspeed !== null && <circle class="still" cx={x(0)} cy={y(0)} r={airspeed * px} />}
+      {airspeed !== null && known && <circle class="solved" cx={x(east)} cy={y(north)} r={airspeed * px} />}
+      {velocities.map(([e, n], i) => (
+        <circle key={i} class="gv" cx={x(e)} cy={y(n)} r={1.9} />
+      ))}
+      <text class="lab-i" x={x(0)} y={12} text-anchor="middle">
+        north, T
+      </text>
+      {tip && airspeed !== null && known && (
+        <>
+          <path class="radius" d={line(x(east), y(north), x(tip[0]), y(tip[1]))} />
+          <text
+            class="lab sol halo"
+            x={(x(east) + x(tip[0])) / 2}
+            y={(y(north) + y(tip[1])) / 2 - 6}
+            text-anchor="middle"
+          >
+            airspeed {Math.round(airspeed)} kt
+          </text>
+        </>
+      )}
+      {known && wind && <WindSign wind={wind} x={x(0)} y={y(0)} pxPerKnot={px} fromRing />}
+      <text class="lab" x={x(0) - 8} y={y(0) + 15} text-anchor="end">
+        0
+      </text>
+      <path class="scalebar" d={`M14 ${height - 18}V${height - 14}H${14 + 50 * px}V${height - 18}`} />
+      <text class="lab" x={14 + 50 * px + 8} y={height - 10}>
+        50 kt (10 kt = {mm} mm)
+      </text>
+    </svg>
+  );
+}

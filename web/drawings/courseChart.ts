@@ -1,0 +1,234 @@
+/** A row of a course as a Chart.js configuration: needle above, track angle error beneath, one axis of time or distance. */
+import type { ChartConfiguration, Plugin, ScaleOptionsByType } from "chart.js";
+import type { CourseFacts, CourseSeries } from "./contract.ts";
+import { abscissa, beyond, type Dot, dots, isTimed, mileTicks, pegged } from "./courseColumns.ts";
+import {
+  type CourseRow,
+  MARKED_SHARE,
+  MINUTE_MS,
+  margins,
+  QUIET_DEG,
+  QUIET_SHARE,
+  rowSize,
+  SHOWN_DEG,
+} from "./courseLayout.ts";
+import { veilSpans } from "./judgedWords.ts";
+import { momentsOf } from "./moments.ts";
+import { coast } from "./plugins/coast.ts";
+import { cursorLine } from "./plugins/cursorLine.ts";
+import { dimensionLines } from "./plugins/dimensionLines.ts";
+import { frame } from "./plugins/frame.ts";
+import { isolineMiles, isolines } from "./plugins/isolines.ts";
+import { TEXT_PX } from "./plugins/pen.ts";
+import { veil } from "./plugins/veil.ts";
+import { tickStep, ticksWithin } from "./rows.ts";
+import { clockText, sideLetter } from "./words.ts";
+
+const LEVELS = [-1, -0.5, 0, 0.5, 1];
+const levelText = (value: number): string =>
+  `${{ 0: "0", 0.5: "½", 1: "1" }[Math.abs(value)] ?? Math.abs(value)}${sideLetter(value)}`;
+const degreeText = (value: number): string => `${Math.abs(value)}°${sideLetter(value)}`;
+
+export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
+  const { facts, series, palette, narrow } = row;
+  const size = rowSize(row);
+  const m = margins(narrow);
+  const timed = isTimed(series);
+  const x = abscissa(series);
+  const needle = pegged(dots(x, series.needle));
+  const common = {
+    parsing: false as const,
+    pointRadius: 0,
+    borderJoinStyle: "round" as const,
+    spanGaps: false,
+  };
+  const outside = { ...common, yAxisID: "needle", borderColor: palette.outside, borderWidth: 3.4 };
+  const textFont = { family: palette.sans, size: TEXT_PX };
+  const upright = (axis: "needle" | "error", shown: number, height: number) =>
+    ({
+      type: "linear",
+      position: "left",
+      stack: "charts",
+      stackWeight: height,
+      // Weights order the stack, the lowest number on top.
+      weight: axis === "needle" ? 3 : 1,
+      reverse: true,
+      min: -shown,
+      max: shown,
+      afterFit: (scale: { width: number }) => {
+        scale.width = m.left;
+      },
+      border: { color: palette["ink-3"] },
+    }) as const;
+  const minuteStep = tickStep(row.pxPerUnit * MINUTE_MS, 46, [1, 2, 5, 10, 15, 30, 60, 120]) * MINUTE_MS;
+  const yScales: Record<string, unknown> = {
+    needle: {
+      ...upright("needle", 1, size.needle),
+      afterBuildTicks: setTicks(LEVELS),
+      grid: { drawOnChartArea: false, tickLength: 4, tickColor: palette["ink-3"] },
+      ticks: { callback: levelText, font: textFont, color: palette["ink-2"], autoSkip: false, padding: 3 },
+    },
+  };
+  if (timed) {
+    yScales.gap = {
+      ...upright("error", 1, size.gap),
+      weight: 2,
+      border: { display: false },
+      grid: { display: false },
+      ticks: { display: false },
+    };
+    yScales.error = {
+      ...upright("error", SHOWN_DEG, size.error),
+      afterBuildTicks: setTicks([-30, -20, -10, 0, 10, 20, 30]),
+      grid: { tickLength: 4, tickColor: palette["ink-3"], color: palette.hair, lineWidth: 0.75 },
+      ticks: {
+        callback: (value: number) => (Math.abs(value) === SHOWN_DEG ? "" : degreeText(value)),
+        font: textFont,
+        color: palette["ink-2"],
+        autoSkip: false,
+        padding: 3,
+      },
+    };
+  }
+  const limitWords = "¾ scale";
+  const plugins: Plugin<"line">[] = [
+    frame({
+      axis: "needle",
+      quiet: QUIET_SHARE,
+      title: `Needle, share of full scale${narrow ? "" : ` (${facts.scale.label})`}${row.continued ? ", continued" : ""}`,
+      palette,
+      ...(narrow ? {} : { zeroLabel: "course" }),
+      miles: {
+        ticks: mileTicks(x, series.distanceToFixNm, mileStep(row, timed)),
+        title: milesTitle(facts, narrow),
+      },
+    }),
+    isolines({
+      axis: "needle",
+      scale: facts.scale,
+      miles: isolineMiles(facts.scale, typicalDistance(series)),
+      x,
+      distanceNm: series.distanceToFixNm,
+      palette,
+    }),
+    coast({ axis: "needle", limit: MARKED_SHARE, label: limitWords, palette, labelOutside: !narrow }),
+    veil({ axis: "needle", spans: veilSpans(facts, series), palette }),
+    cursorLine(row.cursor, palette),
+  ];
+  if (timed) {
+    plugins.splice(1, 0, frame({ axis: "error", quiet: QUIET_DEG, title: "Track angle error", palette }));
+    plugins.push(
+      dimensionLines({
+        moments: momentsOf(facts.excursions, series),
+        axes: { needle: "needle", error: "error" },
+        palette,
+      }),
+    );
+  }
+  return {
+    type: "line",
+    data: {
+      datasets: [
+        {
+          ...outside,
+          label: "beyond ¾ scale, right",
+          data: beyond(needle, MARKED_SHARE),
+          fill: { value: MARKED_SHARE },
+          backgroundColor: palette["outside-wash"],
+          order: 1,
+        },
+        {
+          ...outside,
+          label: "beyond ¾ scale, left",
+          data: beyond(needle, -MARKED_SHARE),
+          fill: { value: -MARKED_SHARE },
+          backgroundColor: palette["outside-wash"],
+          order: 1,
+        },
+        {
+          ...common,
+          label: "needle",
+          yAxisID: "needle",
+          data: needle,
+          borderColor: palette.ink,
+          borderWidth: 2,
+          order: 2,
+        },
+        ...(timed
+          ? [
+              {
+                ...common,
+                label: "track angle error",
+                yAxisID: "error",
+                data: dots(x, series.trackAngleErrorDeg),
+                borderColor: palette.ink,
+                borderWidth: 2,
+                order: 2,
+              },
+            ]
+          : []),
+      ],
+    },
+    options: {
+      responsive: false,
+      animation: false,
+      events: [],
+      devicePixelRatio: row.devicePixelRatio,
+      layout: {
+        autoPadding: false,
+        padding: { top: m.top, left: 0, bottom: 0, right: size.width - m.left - size.plot },
+      },
+      plugins: { legend: { display: false }, tooltip: { enabled: false }, title: { display: false } },
+      scales: {
+        x: {
+          type: "linear",
+          position: "bottom",
+          min: row.from,
+          max: row.to,
+          afterFit: (scale) => {
+            scale.height = size.height - m.top - size.needle - size.gap - size.error;
+          },
+          afterBuildTicks: setTicks(timed ? ticksWithin(row.from, row.to, minuteStep) : []),
+          border: { color: palette["ink-3"] },
+          grid: { drawOnChartArea: false, tickLength: 4, tickColor: palette["ink-3"] },
+          ticks: {
+            callback: (value) => clockText(Number(value)),
+            font: textFont,
+            color: palette["ink-2"],
+            autoSkip: false,
+            maxRotation: 0,
+            padding: 2,
+          },
+        },
+        ...(yScales as Record<string, ScaleOptionsByType<"linear">>),
+      },
+    } as ChartConfiguration<"line", Dot[]>["options"] & object,
+    plugins,
+  };
+}
+
+const setTicks = (values: readonly number[]) => (scale: { ticks: { value: number }[] }) => {
+  scale.ticks = values.map((value) => ({ value }));
+};
+
+function mileStep(row: CourseRow, timed: boolean): number {
+  // 90 kt, a usual ground speed of a school aircraft, spaces the miles well enough; a whole mile at least.
+  const pxPerMile = timed
+    ? row.pxPerUnit * MINUTE_MS * (60 / (row.facts.groundSpeedKt ?? 90))
+    : row.pxPerUnit;
+  return tickStep(pxPerMile, 20, [1, 2, 5, 10, 20, 50]);
+}
+
+const milesTitle = (facts: CourseFacts, narrow: boolean): string => {
+  if (facts.fix === null) return "NM";
+  return narrow ? "NM" : `NM ${facts.form === "from" ? "from" : "to"} ${facts.fix}`;
+};
+
+/** The median distance of the judged rows, for choosing isolines. */
+function typicalDistance(series: CourseSeries): number {
+  const judged = Array.from(series.distanceToFixNm).filter(
+    (d, i) => series.judged[i] === 1 && Number.isFinite(d),
+  );
+  judged.sort((a, b) => a - b);
+  return judged[judged.length >> 1] ?? 5;
+}

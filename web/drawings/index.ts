@@ -1,0 +1,10 @@
+/** The drawings of the sheet: charts and plans as components, the pointed-at moment as one signal. */
+export { CourseFigure, type CourseFigureProps } from "./CourseFigure.tsx";
+export { CoursePlan } from "./CoursePlan.tsx";
+export { type Cursor, createCursor } from "./cursor.ts";
+export { FlightPlan } from "./FlightPlan.tsx";
+export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
+export { Replay } from "./Replay.tsx";
+export { VelocityCircle } from "./VelocityCircle.tsx";
+export { WindArrow, WindSign } from "./WindArrow.tsx";
+export { WindLegArrow, WindLegs } from "./WindLegs.tsx";

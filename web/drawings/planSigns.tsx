@@ -1,0 +1,78 @@
+/** Signs that plans share: scale bar, north arrow, a named fix. */
+import { line, pathThrough } from "./path.ts";
+import { barMiles } from "./plane.ts";
+import { onPaper } from "./windGeometry.ts";
+
+export function ScaleBar({
+  x,
+  y,
+  pxPerMile,
+  words,
+}: {
+  x: number;
+  y: number;
+  pxPerMile: number;
+  words: string;
+}) {
+  const miles = barMiles(pxPerMile, 120);
+  const end = x + miles * pxPerMile;
+  return (
+    <g class="scale-bar">
+      <path
+        class="scalebar"
+        d={pathThrough([
+          [x, y - 4],
+          [x, y],
+          [end, y],
+          [end, y - 4],
+        ])}
+      />
+      <text class="lab halo" x={end + 8} y={y + 3}>
+        {miles} NM{words && ` (${words})`}
+      </text>
+    </g>
+  );
+}
+
+/** A slim arrow to true north, its middle at x, y. */
+export function NorthArrow({ x, y, upTrueDeg }: { x: number; y: number; upTrueDeg: number }) {
+  const [ux, uy] = onPaper(0, upTrueDeg);
+  const [tipX, tipY] = [x + ux * 18, y + uy * 18];
+  const [neckX, neckY] = [x + ux * 7, y + uy * 7];
+  return (
+    <g class="north-arrow">
+      <path class="northline" d={line(x - ux * 18, y - uy * 18, tipX, tipY)} />
+      <path
+        class="northhead"
+        d={`${pathThrough([
+          [tipX, tipY],
+          [neckX - uy * 3, neckY + ux * 3],
+          [neckX, neckY],
+        ])}Z`}
+      />
+      <text class="lab-i" x={tipX + ux * 9} y={tipY + uy * 9 + 4} text-anchor="middle">
+        N
+      </text>
+    </g>
+  );
+}
+
+export function FixSign(props: {
+  x: number;
+  y: number;
+  ident: string;
+  dx?: number;
+  dy?: number;
+  anchor?: "start" | "middle" | "end";
+}) {
+  const { x, y, ident, dx = 9, dy = 4, anchor = "start" } = props;
+  return (
+    <g class="fix-sign">
+      <circle class="fixhole" cx={x} cy={y} r={4.6} />
+      <circle class="fixdot" cx={x} cy={y} r={1.6} />
+      <text class="lab b halo" x={x + dx} y={y + dy} text-anchor={anchor}>
+        {ident}
+      </text>
+    </g>
+  );
+}

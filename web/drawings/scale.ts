@@ -1,0 +1,42 @@
+/** The fixed scales of the drawings, in millimetres on paper and on screen. */
+
+/** Exactly, by definition: 96 px to the inch of 25.4 mm. CSS Values and Units Level 3, section 5.2. */
+export const PX_PER_MM = 96 / 25.4;
+
+/** Under this width of the window, time and distance axes halve. Own choice of the look. */
+export const NARROW_PX = 820;
+
+export interface FixedScales {
+  /** Along the time axis of a course. */
+  readonly mmPerMinute: number;
+  /** Along the distance axis of a course whose log has no times. */
+  readonly mmPerMileOfChart: number;
+  /** From needle centred to full scale. */
+  readonly mmPerFullScale: number;
+  readonly mmPerTenDegrees: number;
+  /** Plan view of a course. */
+  readonly mmPerMileOfPlan: number;
+  /** Wind arrows everywhere. */
+  readonly mmPerTenKnots: number;
+  readonly mmPerTenKnotsOfCircle: number;
+  /** Line-up: from 0 to full scale. */
+  readonly mmPerFullScaleOfLineUp: number;
+}
+
+const WIDE: FixedScales = {
+  mmPerMinute: 20,
+  mmPerMileOfChart: 20,
+  mmPerFullScale: 20,
+  mmPerTenDegrees: 5.5,
+  mmPerMileOfPlan: 10,
+  mmPerTenKnots: 5,
+  mmPerTenKnotsOfCircle: 5,
+  mmPerFullScaleOfLineUp: 52,
+};
+
+/** The scales for a window: plans and wind arrows keep theirs when it is narrow. */
+export function fixedScales(narrow: boolean): FixedScales {
+  return narrow ? { ...WIDE, mmPerMinute: 10, mmPerMileOfChart: 10, mmPerTenKnotsOfCircle: 4 } : WIDE;
+}
+
+export const PX_PER_KNOT = (WIDE.mmPerTenKnots / 10) * PX_PER_MM;

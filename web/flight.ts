@@ -1,0 +1,93 @@
+/** What the page knows: the flight on the sheet, the work under way, and what there is to say about the files. */
+import { signal } from "@preact/signals";
+import { issueSentence } from "../src/index.ts";
+import { keep, kept } from "./kept.ts";
+import type { Debriefed, OpenRequest, WorkerMessage } from "./messages.ts";
+
+export interface Flight extends Debriefed {
+  /** As it was opened, to open it again with its own route as the brief. */
+  readonly request: OpenRequest;
+}
+
+export type Work = { readonly words: string; readonly share: number | null };
+
+export const flight = signal<Flight | null>(null);
+export const work = signal<Work | null>(null);
+/** Sentences, announced as they come. */
+export const notices = signal<readonly string[]>([]);
+
+let worker: Worker | null = null;
+
+/** Ends the work under way; what stood on the page stays. */
+export function cancel(): void {
+  worker?.terminate();
+  worker = null;
+  work.value = null;
+}
+
+function run(request: OpenRequest, heard: (message: WorkerMessage) => void): void {
+  cancel();
+  work.value = { words: "Reading", share: null };
+  worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
+  worker.onmessage = (event: MessageEvent<WorkerMessage>) => heard(event.data);
+  worker.onerror = (event) => heard({ kind: "fault", text: event.message || "the worker did not start" });
+  worker.postMessage(request);
+}
+
+const leftOutSentence = (names: readonly string[], log: string): string =>
+  `Left out: ${names.join(", ")}. One log and one brief make a sheet; this one is of ${log}.`;
+
+/** What must not wait until the foot of the sheet: files not read, parts of the brief not usable. */
+function noticesOf({ leftOut, document }: Debriefed): string[] {
+  const brief = document.brief?.issues.filter((issue) => issue.severity !== "note") ?? [];
+  const log = document.log.issues.filter((issue) => issue.severity === "error");
+  return [
+    ...(leftOut.length > 0 ? [leftOutSentence(leftOut, document.log.file)] : []),
+    ...[...brief, ...log].map((issue) => issueSentence(issue)),
+  ];
+}
+
+function done(debriefed: Debriefed, request: OpenRequest): void {
+  cancel();
+  flight.value = { ...debriefed, request };
+  notices.value = noticesOf(debriefed);
+}
+
+/** Opens files given together. `then` runs once the sheet stands. */
+export function openFiles(files: readonly File[], route: number | null, then: () => void): void {
+  if (files.length === 0) return;
+  const request: OpenRequest = { files, route };
+  notices.value = [];
+  run(request, (message) => {
+    if (message.kind === "reading") {
+      work.value = { words: `Reading ${message.file}`, share: message.share };
+    } else if (message.kind === "working") {
+      work.value = { words: "Working out the wind and the courses", share: null };
+    } else if (message.kind === "done") {
+      done(message.flight, request);
+      then();
+      void keep(request).then((kept) => {
+        if (!kept)
+          notices.value = [...notices.value, "This browser keeps nothing: a reload will lose the sheet."];
+      });
+    } else {
+      cancel();
+      notices.value =
+        message.kind === "unusable"
+          ? message.issues.map((issue) => issueSentence(issue))
+          : [
+              `Hindtrack itself failed on these files: ${message.text}. Nothing was changed; other files can be opened.`,
+            ];
+    }
+  });
+}
+
+/** Opens again what was open before a reload; says nothing where that fails. */
+export async function reopen(): Promise<void> {
+  const request = await kept();
+  if (!request || flight.value || worker) return;
+  run(request, (message) => {
+    if (message.kind === "done") done(message.flight, request);
+    else if (message.kind === "unusable" || message.kind === "fault") cancel();
+  });
+}

@@ -1,0 +1,36 @@
+/** The lines under the title of a sheet. */
+import type { DebriefDocument } from "../src/index.ts";
+import { clock, count, day, duration, secondsBetween } from "../src/index.ts";
+
+type Log = DebriefDocument["log"];
+
+/** As in "17 October 2026, 09:31 to 10:36 UTC, 1 h 05 min, 96 NM". */
+export function timeWords({ startUtc, endUtc, distanceNm }: Log): string {
+  const distance = `${Math.round(distanceNm)} NM`;
+  if (!startUtc || !endUtc)
+    return `${distance}; the log gives no times, so nothing of time or speed can be told`;
+  const span = `${clock(startUtc)} to ${clock(endUtc)} UTC`;
+  return `${day(startUtc)}, ${span}, ${duration(secondsBetween(startUtc, endUtc))}, ${distance}`;
+}
+
+export function aircraftWords({ brief }: DebriefDocument): string {
+  if (!brief) return "No brief: courses are fitted to what was flown and show straightness, not deviation";
+  const { aircraft, standard, file, source } = brief;
+  const from = source === "gpx-route" ? `brief: the route in ${file}` : `brief ${file}`;
+  return [
+    ...(aircraft ? [`Aircraft ${aircraft.tasKt} ± ${aircraft.doubtKt} kt true airspeed`] : []),
+    from,
+    ...(standard ? [`standard: ${standardWords(standard)}`] : []),
+  ].join("; ");
+}
+
+/** As in "instrument rating, US". */
+const standardWords = (id: string): string =>
+  id.replaceAll("-", " ").replace(/ (us|eu)$/, (_, where: string) => `, ${where.toUpperCase()}`);
+
+/** As in "Log 1 s, 3,874 of 3,902 points used, longest gap 6 s." */
+export function logWords({ medianIntervalS, points, used, longestGapS }: Log): string {
+  const interval = medianIntervalS === null ? "Log" : `Log ${Number(medianIntervalS.toFixed(1))} s`;
+  const gap = longestGapS === null ? "" : `, longest gap ${duration(longestGapS)}`;
+  return `${interval}, ${count(used)} of ${count(points)} points used${gap}.`;
+}

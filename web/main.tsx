@@ -1,0 +1,13 @@
+/** The page begins here. */
+import "./jitless.ts";
+import { render } from "preact";
+import { App } from "./app.tsx";
+import "./tokens.css";
+import "./page.css";
+import "./open.css";
+import "./sheet.css";
+import "./drawings/drawings.css";
+import "./narrow.css";
+import "./print.css";
+
+render(<App />, document.getElementById("page")!);

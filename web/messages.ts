@@ -1,0 +1,30 @@
+/** What the page and its worker say to each other. */
+import type { DebriefDocument, DocumentIssue, FlightSeries } from "../src/index.ts";
+
+/** Files as dropped, and, where the log's own route is to be the brief, which one. */
+export interface OpenRequest {
+  readonly files: readonly File[];
+  readonly route: number | null;
+}
+
+/** A route in the log that could serve as the brief. */
+export interface RouteOffer {
+  readonly name: string;
+  readonly idents: readonly string[];
+}
+
+export interface Debriefed {
+  readonly document: DebriefDocument;
+  readonly series: FlightSeries;
+  readonly routes: readonly RouteOffer[];
+  /** Names of files that were given but not read. */
+  readonly leftOut: readonly string[];
+}
+
+export type WorkerMessage =
+  | { readonly kind: "reading"; readonly file: string; readonly share: number }
+  | { readonly kind: "working" }
+  | { readonly kind: "done"; readonly flight: Debriefed }
+  | { readonly kind: "unusable"; readonly issues: readonly DocumentIssue[] }
+  /** A fault of ours, not of the files. */
+  | { readonly kind: "fault"; readonly text: string };

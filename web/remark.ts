@@ -1,0 +1,24 @@
+/** The instructor's remark on a flight, kept in this browser letter by letter. */
+import type { DebriefDocument } from "../src/index.ts";
+
+/** One flight is one log file and the time it begins. */
+const key = ({ log }: DebriefDocument): string => `hindtrack remark ${log.file} ${log.startUtc ?? "untimed"}`;
+
+export function remarkOf(document: DebriefDocument): string {
+  try {
+    return localStorage.getItem(key(document)) ?? "";
+  } catch {
+    return "";
+  }
+}
+
+/** False where this browser keeps nothing. */
+export function keepRemark(document: DebriefDocument, text: string): boolean {
+  try {
+    if (text) localStorage.setItem(key(document), text);
+    else localStorage.removeItem(key(document));
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,44 @@
+/** The made-up flights that come with the page: logs and briefs lie beside it and are fetched when asked for. */
+
+const FOUND = import.meta.glob<string>("../samples/*/{log.gpx,brief.yaml}", {
+  query: "?url",
+  import: "default",
+  eager: true,
+});
+
+export interface Sample {
+  /** The name of its folder. */
+  readonly name: string;
+  readonly title: string;
+  readonly words: string;
+}
+
+export const SAMPLES: readonly Sample[] = [
+  { name: "calm-and-tidy", title: "Calm and tidy", words: "light wind, four courses held" },
+  {
+    name: "strong-crosswind-badly-corrected",
+    title: "A strong crosswind",
+    words: "the track turns off long before the needle says so",
+  },
+  {
+    name: "needle-chased",
+    title: "The needle chased",
+    words: "a turn after every swing of the needle",
+  },
+];
+
+async function fetched(address: string, name: string): Promise<File> {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${name}: ${answer.status}`);
+  return new File([await answer.blob()], name);
+}
+
+/** The log and the brief, named for the sample. */
+export function sampleFiles(sample: Sample): Promise<File[]> {
+  const files = ["log.gpx", "brief.yaml"].map((file) => {
+    const address = FOUND[`../samples/${sample.name}/${file}`];
+    if (!address) throw new Error(`${sample.name} has no ${file}`);
+    return fetched(address, `${sample.name}.${file.split(".")[1]}`);
+  });
+  return Promise.all(files);
+}

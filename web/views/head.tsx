@@ -1,0 +1,42 @@
+/** What was flown, when, by what log; the wind of the day with its doubt; and the ways to save it. */
+import type { DebriefDocument } from "../../src/index.ts";
+import { windDoubt, windHeadline } from "../../src/index.ts";
+import { WindArrow } from "../drawings/index.ts";
+import type { Flight } from "../flight.ts";
+import { aircraftWords, logWords, timeWords } from "../head-words.ts";
+import { Save } from "./save.tsx";
+
+function WindOfTheDay({ wind }: { wind: NonNullable<DebriefDocument["wind"]> }) {
+  return (
+    <div class="windday">
+      <WindArrow wind={wind} />
+      <div>
+        <strong>{windHeadline(wind)}</strong>
+        {windDoubt(wind)}
+      </div>
+    </div>
+  );
+}
+
+export function Head({ flight }: { flight: Flight }) {
+  const { document } = flight;
+  return (
+    <header class="head">
+      <div>
+        <h1 tabIndex={-1}>{document.brief?.title || document.log.name}</h1>
+        <p class="what">
+          {timeWords(document.log)}
+          <br />
+          {aircraftWords(document)}
+          <br />
+          {logWords(document.log)}{" "}
+          <a href="#log" class="screen">
+            What was dropped
+          </a>
+        </p>
+        <Save flight={flight} />
+      </div>
+      {document.wind && <WindOfTheDay wind={document.wind} />}
+    </header>
+  );
+}

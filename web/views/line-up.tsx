@@ -1,0 +1,84 @@
+/** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
+import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
+import { clock, sided } from "../../src/index.ts";
+import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
+import { whyNot } from "../why-not.ts";
+
+function words(exercise: DocumentExercise): string {
+  const { facts } = exercise;
+  if (!facts) return whyNot(exercise);
+  const off = sided(facts.crossTrack.maxNm, 2, " NM");
+  if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
+  return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
+}
+
+interface RowProps {
+  readonly number: number;
+  readonly exercise: DocumentExercise;
+  readonly columns: CourseSeries | null;
+}
+
+function Row({ number, exercise, columns }: RowProps) {
+  const { facts, startUtc, title } = exercise;
+  return (
+    <tr>
+      <td class="n">{number}</td>
+      <td class="t">{startUtc ? clock(startUtc) : ""}</td>
+      <th scope="row" class="x">
+        {facts ? <a href={`#exercise-${number}`}>{title}</a> : title}
+      </th>
+      <td class="d">
+        {facts && columns && facts.form !== "fitted" && (
+          <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
+        )}
+      </td>
+      <td class={facts ? "why" : "why v-un"}>{words(exercise)}</td>
+    </tr>
+  );
+}
+
+interface Props {
+  readonly exercises: readonly DocumentExercise[];
+  readonly series: FlightSeries;
+}
+
+export function LineUp({ exercises, series }: Props) {
+  if (exercises.length === 0) return null;
+  const fitted = exercises.every((e) => e.source === "fitted");
+  return (
+    <>
+      <table class="lineup">
+        <caption>{fitted ? "The courses that were held" : "The lesson in flown order"}</caption>
+        <thead>
+          <tr>
+            <th>
+              <span class="vh">Number</span>
+            </th>
+            <th>UTC</th>
+            <th>Exercise</th>
+            <th class="d">
+              <span class="vh">Worst needle, share of full scale</span>
+              {!fitted && <LineUpHead />}
+            </th>
+            <th>{fitted ? "How straight" : "Worst"}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {exercises.map((exercise, i) => (
+            <Row
+              key={`${exercise.title} ${exercise.startUtc}`}
+              number={i + 1}
+              exercise={exercise}
+              columns={series.exercises[i] ?? null}
+            />
+          ))}
+        </tbody>
+      </table>
+      <p class="fine">
+        {fitted
+          ? "No brief was given, so these are straight lines fitted to what was flown: they show straightness, not deviation."
+          : "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+/** The sheet as files, and on paper. */
+import { debriefGeoJson, exercisesCsv, legsCsv, pointsCsv } from "../../src/index.ts";
+import type { Flight } from "../flight.ts";
+import { remarkOf } from "../remark.ts";
+
+function download(name: string, type: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The browser reads the blob after the click has been handled.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/** The log's file name without its ending. */
+const stem = (file: string): string => file.replace(/\.[^.]*$/, "") || "flight";
+
+function withRemark({ document }: Flight) {
+  const text = remarkOf(document).trim();
+  return text ? { ...document, remarks: [...document.remarks, { exercise: null, text }] } : document;
+}
+
+export function Save({ flight }: { flight: Flight }) {
+  const name = stem(flight.document.log.file);
+  const json = () =>
+    download(`${name}.debrief.json`, "application/json", JSON.stringify(withRemark(flight), null, 2));
+  const csv = (what: string, text: string) => download(`${name}.${what}.csv`, "text/csv", text);
+  const map = () =>
+    download(
+      `${name}.geojson`,
+      "application/geo+json",
+      JSON.stringify(debriefGeoJson(flight.document, flight.series)),
+    );
+  return (
+    <p class="fine save screen">
+      Save as{" "}
+      <button type="button" onClick={json}>
+        document (JSON)
+      </button>
+      <button type="button" onClick={() => csv("exercises", exercisesCsv(flight.document))}>
+        exercises (CSV)
+      </button>
+      <button type="button" onClick={() => csv("legs", legsCsv(flight.document))}>
+        legs and wind (CSV)
+      </button>
+      <button type="button" onClick={() => csv("points", pointsCsv(flight.document, flight.series))}>
+        points (CSV)
+      </button>
+      <button type="button" onClick={map}>
+        map (GeoJSON)
+      </button>
+      <button type="button" onClick={() => print()}>
+        Print
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,47 @@
+/** One flight, read from top to bottom like a report. */
+import { useMemo } from "preact/hooks";
+import { createCursor, FlightPlan } from "../drawings/index.ts";
+import type { Flight } from "../flight.ts";
+import { Exercise } from "./exercise.tsx";
+import { Foot } from "./foot.tsx";
+import { Head } from "./head.tsx";
+import { LineUp } from "./line-up.tsx";
+import { NotCompared } from "./not-compared.tsx";
+import { Remarks } from "./remarks.tsx";
+import { RouteOffers } from "./route-offers.tsx";
+import { WindOfTheFlight } from "./wind.tsx";
+
+export function Sheet({ flight }: { flight: Flight }) {
+  const { document, series } = flight;
+  const cursor = useMemo(createCursor, [flight]);
+  return (
+    <>
+      <Head flight={flight} />
+      <p class="caution">{document.caution}</p>
+      <RouteOffers flight={flight} />
+      <LineUp exercises={document.exercises} series={series} />
+      <figure class="above" aria-label="The flight from above">
+        <FlightPlan document={document} series={series} cursor={cursor} />
+        <figcaption>The whole flight from above, north-up. Numbers are those of the exercises.</figcaption>
+      </figure>
+      {document.exercises.map((exercise, i) => {
+        const columns = series.exercises[i];
+        return exercise.facts && columns ? (
+          <Exercise
+            key={`${exercise.title} ${exercise.startUtc}`}
+            number={i + 1}
+            exercise={exercise}
+            facts={exercise.facts}
+            columns={columns}
+            flight={flight}
+            cursor={cursor}
+          />
+        ) : null;
+      })}
+      <NotCompared exercises={document.exercises} />
+      <WindOfTheFlight document={document} series={series} />
+      <Remarks document={document} />
+      <Foot document={document} />
+    </>
+  );
+}

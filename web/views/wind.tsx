@@ -1,0 +1,110 @@
+/** The wind of the flight: in a sentence, leg by leg with its doubt, and as a circle of velocities. */
+import {
+  alongWords,
+  clock,
+  count,
+  type DebriefDocument,
+  type DocumentLeg,
+  type FlightSeries,
+  restsOn,
+  trueDirection,
+  windSentence,
+} from "../../src/index.ts";
+import { VelocityCircle, WindLegArrow } from "../drawings/index.ts";
+
+function WindCells({ leg }: { leg: DocumentLeg }) {
+  const { wind } = leg;
+  if (wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null) {
+    const doubt = wind.ellipse95Kt ? ` ± ${wind.ellipse95Kt.majorKt.toFixed(1)}` : "";
+    return (
+      <>
+        <td class="r">{trueDirection(wind.fromTrueDeg)}</td>
+        <td class="r">
+          {Math.round(wind.speedKt)}
+          <span class="u">{doubt}</span>
+        </td>
+      </>
+    );
+  }
+  const doubt = wind.along95Kt === null ? "" : ` ± ${Math.round(wind.along95Kt)}`;
+  return (
+    <td class="v-cannot" colSpan={2}>
+      {wind.alongKt === null
+        ? "cannot be told"
+        : `${alongWords(wind.alongKt)}${doubt}; across: cannot be told`}
+    </td>
+  );
+}
+
+function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
+  const straights = legs.filter((leg) => leg.kind === "straight");
+  const turns = legs.length - straights.length;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
+    <section class="scroll" tabIndex={0} aria-label="Wind, straight by straight">
+      <table class="data">
+        <caption>
+          Straight by straight, north-up, 10 kt = 5 mm; {turns} {turns === 1 ? "turn" : "turns"} between them
+        </caption>
+        <thead>
+          <tr>
+            <th>
+              <span class="vh">Arrow</span>
+            </th>
+            <th>UTC</th>
+            <th class="r">From</th>
+            <th class="r">Speed, kt</th>
+            <th>Rests on</th>
+          </tr>
+        </thead>
+        <tbody>
+          {straights.map((leg) => (
+            <tr key={leg.startUtc}>
+              <td>
+                <WindLegArrow leg={leg} />
+              </td>
+              <td>
+                {clock(leg.startUtc)} to {clock(leg.endUtc)}
+                <br />
+                <span class="u">
+                  track {trueDirection(leg.trackTrueDeg)}
+                  {leg.altitudeFt !== null && `, ${count(Math.round(leg.altitudeFt / 100) * 100)} ft`}
+                </span>
+              </td>
+              <WindCells leg={leg} />
+              <td class="cite">{restsOn(leg.wind)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+export function WindOfTheFlight({ document, series }: { document: DebriefDocument; series: FlightSeries }) {
+  return (
+    <section class="ex full" id="wind" aria-labelledby="wind-title">
+      <div class="no">
+        <b class="w">w</b>
+        <span>from {count(document.log.used)} positions</span>
+      </div>
+      <div class="body">
+        <h2 id="wind-title">The wind</h2>
+        <p class="finding">{windSentence(document)}</p>
+        {document.legs.length > 0 && (
+          <div class="wsec">
+            <Legs legs={document.legs} />
+            <figure>
+              <VelocityCircle document={document} series={series} />
+              <figcaption>
+                Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on the
+                dotted circle; the wind moves the whole circle to the dashed one. The arrow is the wind, its
+                oval the 95 % doubt.
+              </figcaption>
+            </figure>
+          </div>
+        )}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,80 @@
+/** Reads the files and works the flight out, away from the page so that the page never stands still. */
+import "./jitless.ts";
+import {
+  briefFromRoute,
+  debriefFlight,
+  type ImportedLog,
+  readBrief,
+  readLog,
+  UnusableInput,
+} from "../src/index.ts";
+import type { OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
+import { fileRole, sortFiles } from "./sorting.ts";
+
+/** Enough to see past a comment at the head of a brief. */
+const BEGINNING_BYTES = 4096;
+
+const say = (message: WorkerMessage, transfer: Transferable[] = []): void =>
+  self.postMessage(message, { transfer });
+
+/** The pieces of a stream, for browsers whose streams cannot be iterated. */
+async function* pieces(stream: ReadableStream<Uint8Array>): AsyncGenerator<Uint8Array> {
+  const reader = stream.getReader();
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return;
+    yield value;
+  }
+}
+
+async function sorted(files: readonly File[]) {
+  const beginnings = files.map(async (file) => ({
+    file,
+    role: fileRole(file.name, await file.slice(0, BEGINNING_BYTES).text()),
+  }));
+  return sortFiles(await Promise.all(beginnings));
+}
+
+function read(file: File): Promise<ImportedLog> {
+  say({ kind: "reading", file: file.name, share: 0 });
+  let said = 0;
+  return readLog(pieces(file.stream()), file.name, {
+    onProgress: (bytes) => {
+      if (performance.now() - said < 100) return;
+      said = performance.now();
+      say({ kind: "reading", file: file.name, share: bytes / file.size });
+    },
+  });
+}
+
+const offer = (log: ImportedLog): RouteOffer[] =>
+  log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
+
+async function open({ files, route }: OpenRequest): Promise<void> {
+  const { log: logFile, brief: briefFile, leftOut } = await sorted(files);
+  if (!logFile) {
+    const file = briefFile?.name ?? "";
+    throw new UnusableInput([{ code: "no-log-given", severity: "error", where: { file }, facts: {} }]);
+  }
+  // The brief first: it is short, and a mistake in it is said at once.
+  const briefDraft = briefFile ? readBrief(await briefFile.text(), briefFile.name) : null;
+  const log = await read(logFile);
+  say({ kind: "working" });
+  const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, logFile.name);
+  const { document, series } = debriefFlight({ log, brief: draft });
+  const routes = draft ? [] : offer(log);
+  const columns = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
+  const buffers = new Set(columns.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
+  say({ kind: "done", flight: { document, series, routes, leftOut: leftOut.map((f) => f.name) } }, [
+    ...buffers,
+  ]);
+}
+
+self.onmessage = async (event: MessageEvent<OpenRequest>) => {
+  try {
+    await open(event.data);
+  } catch (error) {
+    if (error instanceof UnusableInput) say({ kind: "unusable", issues: error.issues });
+    else say({ kind: "fault", text: error instanceof Error ? error.message : String(error) });
+  }
+};
