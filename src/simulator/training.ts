@@ -1,5 +1,5 @@
 /** An hour of training: climbs, courses, holds, approaches and changes of speed, in air drawn anew for every seed. */
-import { destination } from "../geodesy/geodesic.ts";
+import { destination } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
 import { DRAWN_MODELS } from "./models.ts";
