@@ -6,11 +6,15 @@ import { PATTERN_SCENARIOS } from "./patterns.ts";
 import { receive } from "./receiver.ts";
 import { SAMPLE_SCENARIOS } from "./samples.ts";
 import type { Scenario } from "./scenario.ts";
+import { truthOf } from "./tell.ts";
 import { TRAINING } from "./training.ts";
-import { type Truth, truthOf } from "./truth.ts";
+import type { Truth } from "./truth.ts";
 
 export type { TrueColumns } from "./flight.ts";
+export { DRAWN_MODELS, GUSTS, KNOWN_MODELS } from "./models.ts";
+export { crossCountry, holdAtTarno, procedureTurn } from "./patterns.ts";
 export type { Scenario } from "./scenario.ts";
+export type { HoldSkill, Step } from "./script.ts";
 export type { Truth } from "./truth.ts";
 
 /** Every scenario by its name. */

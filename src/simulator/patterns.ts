@@ -3,7 +3,7 @@ import type { Position } from "../geodesy/position.ts";
 import { direction } from "../quantity/angle.ts";
 import type { TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { DRAWN_MODELS } from "./models.ts";
-import { atTarno, TARNO } from "./orsaVale.ts";
+import { atTarno, TARNO } from "./orsa-vale.ts";
 import type { Scenario } from "./scenario.ts";
 import type { HoldSkill, HoldStep, Side, Step } from "./script.ts";
 import { stepOver } from "./step.ts";

@@ -3,7 +3,7 @@ import { destination } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
 import { DRAWN_MODELS } from "./models.ts";
-import { atTarno, BELVO, KESTI, LINDHOLT_22, RUNWAY_22, TARNO } from "./orsaVale.ts";
+import { atTarno, BELVO, KESTI, LINDHOLT_22, RUNWAY_22, TARNO } from "./orsa-vale.ts";
 import { GOOD_HOLD, holdAtTarno, procedureTurn } from "./patterns.ts";
 import type { Scenario } from "./scenario.ts";
 import type { CourseStep, Habit, Step } from "./script.ts";
