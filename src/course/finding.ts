@@ -19,6 +19,8 @@ const CHASED_PER_MINUTE = 1;
 const CHASED_COUNT = 3;
 /** Excursions shorter than this belong to the chase that they are part of. Half of the longest chasing period. */
 const CHASE_LEAD: Seconds = 35;
+/** A track off for less than this was put right at once: it stays among the facts, and nothing is said of it. Tuned: a return that passes through the course takes up to 8 s to turn. */
+const PROMPT: Seconds = 10;
 /** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
 const OVERSHOT_NEEDLE = 0.25;
 
@@ -50,7 +52,8 @@ export function findingsOf(from: FindingsFrom): Finding[] {
       : [];
   const chased = reversals && chasedFinding(rows, reversals);
   const told = excursions
-    .filter((e) => !(chased && (e.record.leadS ?? Number.POSITIVE_INFINITY) < CHASE_LEAD))
+    .filter((e) => (e.record.leadS ?? PROMPT) >= PROMPT)
+    .filter((e) => !(chased && (e.record.leadS ?? driftSeconds(rows, e)) < CHASE_LEAD))
     .sort((a, b) => Math.abs(b.record.worstNeedle) - Math.abs(a.record.worstNeedle));
   const drifts = told.flatMap((e) => {
     const measured = from.correctionOver(e.drifting);
@@ -66,6 +69,9 @@ export function findingsOf(from: FindingsFrom): Finding[] {
     ...gaps(rows, judged.span),
   ];
 }
+
+const driftSeconds = (rows: Rows, { drifting }: ExcursionRows): Seconds =>
+  (rows.timeMs[drifting.end - 1]! - rows.timeMs[drifting.start]!) / 1000;
 
 function evidence(rows: Rows, span: Span): Finding["evidence"] {
   if (!rows.timed) return { fromUtc: null, toUtc: null };
@@ -86,7 +92,7 @@ function trackedWithin({ rows, judged, facts }: FindingsFrom): Finding {
 }
 
 function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): Finding {
-  const { record, drifting } = e;
+  const { record } = e;
   const { degrees, from } = exercise.variation;
   const course = direction(record.trackTrueDeg - record.trackErrorDeg);
   const magnetic = (d: number) =>
@@ -102,7 +108,7 @@ function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): F
       courseMagneticDeg: exercise.magnetic === null ? null : magnetic(course),
       silentS: record.silentS,
       leadS: record.leadS,
-      driftS: (rows.timeMs[drifting.end - 1]! - rows.timeMs[drifting.start]!) / 1000,
+      driftS: driftSeconds(rows, e),
       quarterReached: record.quarterUtc !== null,
       worstNeedle: Math.abs(record.worstNeedle),
       worstNm: record.worstCrossTrackNm,

@@ -14,6 +14,8 @@ import { neededCorrection } from "./wind-correction.ts";
 const CUTS: readonly AngleSize[] = [5, 10, 15, 20, 30, 45];
 /** The course is to be joined again within this, or within half of what is left to the station. */
 const REJOIN_WITHIN: NauticalMiles = 3;
+/** With less room than this before the station there is nothing left to rejoin. Common practice, no source. */
+const LEAST_ROOM: NauticalMiles = 0.5;
 
 /** The smallest of the cuts that joins a course again within a distance along it; the largest where none does. */
 export function rejoinCut(
@@ -51,6 +53,7 @@ function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, { worst }:
   const off = rows.crossTrackNm[worst]!;
   const toGo = rows.distanceToFixNm[worst]!;
   const room = exercise.form === "from" ? REJOIN_WITHIN : Math.max(0, toGo - NEAR_STATION) / 2;
+  if (room < LEAST_ROOM) return null;
   const { cut, distance } = rejoinCut(off, Math.min(REJOIN_WITHIN, room));
   const signed = -Math.sign(off) * cut;
   const solved = neededCorrection(direction(rows.courseAtFootDeg[worst]! + signed), wind);

@@ -11,7 +11,7 @@ const AIRSPEED_SHARE = 0.35;
 const WIND_SD = 15;
 const WIND_SD_GROWTH = 1.5;
 /** Wander of the wind, kt over s, and the distance in which it fades, m; of the airspeed, kt at 100 kt over s. From the noise model that the project was planned with. */
-const WIND_WANDER = 2;
+const WIND_WANDER = 2.5;
 const WIND_SECONDS = 900;
 const WIND_REACH_METRES = 60_000;
 const AIRSPEED_WANDER = 1.5;

@@ -1,8 +1,16 @@
 /** The wind of the flight: in a sentence, leg by leg with its doubt, and as a circle of velocities. */
-import { type DebriefDocument, type DocumentLeg, type FlightSeries, windSentence } from "../../src/index.ts";
+import {
+  alongWords,
+  clock,
+  count,
+  type DebriefDocument,
+  type DocumentLeg,
+  type FlightSeries,
+  restsOn,
+  trueDirection,
+  windSentence,
+} from "../../src/index.ts";
 import { VelocityCircle, WindLegArrow } from "../drawings/index.ts";
-import { alongWords, restsOn } from "../wind-words.ts";
-import { clock, count, trueDirection } from "../words.ts";
 
 function WindCells({ leg }: { leg: DocumentLeg }) {
   const { wind } = leg;
