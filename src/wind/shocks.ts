@@ -8,8 +8,8 @@
 import { type FactSmoother, N } from "./filter.ts";
 
 const LEVEL = 4;
-/** A fall of chi-square by this much is a jump: 3 standard deviations, met by chance a few times in a thousand. */
-const STRAIN = 9;
+/** A fall of chi-square by this much is a jump: 2.7 standard deviations, met by chance six times in a thousand. Tuned on simulated flights. */
+const STRAIN = 7.5;
 /** Jumps found at one time are this far apart, s. */
 const APART = 60;
 /** A jump takes time: it is allowed over the steps within this of it, s. */

@@ -10,7 +10,7 @@ const FIRST_ITERATIONS = 4;
 const MORE_ITERATIONS = 4;
 const SHOCK_ROUNDS = 4;
 /** A normalised innovation beyond this is met with doubt (Huber, Ann. Math. Statist. 35, 1964: 95 % efficiency at 1.345; looser here, since innovations are correlated). */
-const HUBER = 2;
+const HUBER = 3;
 /** A turn that the others contradict this much, as mean square, loses trust in its airspeed. Tuned on simulated flights. */
 const CONTRADICTED = 2.5;
 const MOST_LOOSENED = 6;

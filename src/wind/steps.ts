@@ -26,9 +26,9 @@ const HEIGHT_DEADBAND = 200;
 const WIND_WALK = 3;
 /** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
 const CHANGES = [
-  { blocks: 1, over: 3 },
-  { blocks: 3, over: 4.5 },
-  { blocks: 7, over: 5.5 },
+  { blocks: 1, over: 4 },
+  { blocks: 3, over: 6.5 },
+  { blocks: 7, over: 7.5 },
 ] as const;
 
 /** Fills `levelStep` and `windStep`. */
