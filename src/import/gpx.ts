@@ -167,12 +167,13 @@ export class GpxReader implements XmlLogReader {
 
   private takeTime(value: string): void {
     const time = this.times.read(value);
-    const place = () => this.at.place(this.pointsSeen - 1);
     if (!Number.isNaN(time)) {
       this.time = time;
-      if (!this.times.zoned) this.tally.add("time-without-zone", "note", place());
+      if (!this.times.zoned) this.tally.add("time-without-zone", "note", this.at.place(this.pointsSeen - 1));
     } else if (value.trim() !== "") {
-      this.tally.add("unreadable-time", "warning", place(), { facts: { time: value.trim().slice(0, 40) } });
+      this.tally.add("unreadable-time", "warning", this.at.place(this.pointsSeen - 1), {
+        facts: { time: value.trim().slice(0, 40) },
+      });
     }
   }
 
