@@ -21,11 +21,11 @@ const have = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "has" :
 const FILE: Record<string, Words> = {
   "empty-file": () => "the file is empty. Export the log again from the receiver.",
   "unknown-format": () =>
-    "this is not a track log that Hindtrack reads. It reads GPX; export the flight in that format.",
+    "this is not a track log that Hindtrack reads. It reads GPX, KML, KMZ, FAI IGC and CSV; export the flight in one of these.",
   "web-page": () =>
     "this is a web page, not a track log. Download the log itself, not the page that shows it.",
   "xml-not-a-log": (f) =>
-    `this is XML, but its outer element is ${quote(f.root ?? f.element ?? "unknown")}, not a track log. Export the flight as GPX.`,
+    `this is XML, but its outer element is ${quote(f.root ?? f.element ?? "unknown")}, not a track log. Export the flight as GPX or KML.`,
   "no-points": (f) =>
     Number(f.seen) > 0
       ? `none of its ${f.seen} track points could be read. Export the log again.`
@@ -35,6 +35,10 @@ const FILE: Record<string, Words> = {
   "no-route": () =>
     "there is no route in it, so no brief can be made of it. Export the plan as a route, or write a brief.",
   "no-log-given": () => "this is a brief; a track log is needed beside it. Open both together.",
+  "no-such-flight": (f) =>
+    `it holds ${f.flights} ${Number(f.flights) === 1 ? "flight" : "flights"}, not ${f.asked}. Choose one of 1 to ${f.flights}.`,
+  "other-flights": (f) =>
+    `the log holds ${f.flights} flights; this is number ${f.chosen}, and ${Number(f.dropped).toLocaleString("en-GB")} points of the others were left out.`,
   "no-usable-points": (f) => `none of its ${f.of} points can be true. Export the log again.`,
   "too-few-points": (f) =>
     `only ${f.used} of its ${f.points} points can be used, and a path needs two. Export the whole log.`,
