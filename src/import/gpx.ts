@@ -7,6 +7,7 @@ import { IsoTimeReader } from "./iso-time.ts";
 import type { Found, XmlLogReader } from "./log-reader.ts";
 import { PlaceCutter } from "./places.ts";
 import type { Tally } from "./tally.ts";
+import { segmentsInOrder } from "./time-order.ts";
 import type { XmlStream } from "./xml-stream.ts";
 
 type Wanted = "ele" | "time" | "hdop" | "speed" | "course" | "fix" | "name" | null;
@@ -95,8 +96,9 @@ export class GpxReader implements XmlLogReader {
   }
 
   finish(file: string): Found {
-    const { pointsSeen } = this;
-    return { track: this.columns.finish(this.name || file, "gpx"), pointsSeen, ...this.places.finish() };
+    const { pointsSeen, tally } = this;
+    const track = segmentsInOrder(this.columns.finish(this.name || file, "gpx"), tally);
+    return { track, pointsSeen, ...this.places.finish() };
   }
 
   /** A point or place that was never closed ends where the next part of the file begins. */

@@ -4,6 +4,7 @@ import type { Waypoint } from "./imported.ts";
 import { commaTuple, Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
 import type { Found, XmlLogReader } from "./log-reader.ts";
 import type { Tally } from "./tally.ts";
+import { segmentsInOrder } from "./time-order.ts";
 import type { XmlStream } from "./xml-stream.ts";
 
 /** Points of one kind: only the best kind of the file becomes the track. */
@@ -113,7 +114,7 @@ export class KmlReader implements XmlLogReader {
     for (const tell of best.faults) tell();
     const name = best.name || this.documentName || file;
     return {
-      track: best.columns.finish(name, "kml"),
+      track: segmentsInOrder(best.columns.finish(name, "kml"), this.tally),
       waypoints: this.waypoints,
       routes: [],
       pointsSeen: best.seen,
