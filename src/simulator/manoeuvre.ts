@@ -42,7 +42,10 @@ export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Wi
       a.airspeed.set(draw(step.share, chances.script));
       return () => null;
     case "heading":
-      return holdHeading(unwrap(a.heading, step.heading, step.turn), draw(step.seconds, chances.script));
+      return holdHeading(
+        step.heading === undefined ? a.heading : unwrap(a.heading, step.heading, step.turn),
+        draw(step.seconds, chances.script),
+      );
     case "turn":
       return holdHeading(a.heading + draw(step.by, chances.script), 0);
     case "direct": {

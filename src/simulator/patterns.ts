@@ -4,6 +4,7 @@ import { direction } from "../quantity/angle.ts";
 import type { TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { DRAWN_MODELS } from "./models.ts";
 import { atTarno, TARNO } from "./orsa-vale.ts";
+import type { Drawn } from "./random.ts";
 import type { Scenario } from "./scenario.ts";
 import type { HoldSkill, HoldStep, Side, Step } from "./script.ts";
 import { stepOver } from "./step.ts";
@@ -42,16 +43,18 @@ export const procedureTurn = (outbound: TrueDegrees, away: Side): readonly Step[
   ];
 };
 
-/** Headings that change by so much after each leg. */
+/** Legs with a change of heading before each but the first; each change may be a range to draw from. */
 export const crossCountry = (
   first: TrueDegrees,
-  changes: readonly TurnDegrees[],
-  legSeconds: number,
-): readonly Step[] => {
-  const headings = [first];
-  for (const change of changes) headings.push(headings.at(-1)! + change);
-  return headings.map((heading) => straight(heading, legSeconds));
-};
+  changes: readonly Drawn[],
+  legSeconds: Drawn,
+): readonly Step[] => [
+  { do: "heading", heading: first, seconds: legSeconds },
+  ...changes.flatMap((by): Step[] => [
+    { do: "turn", by },
+    { do: "heading", seconds: legSeconds },
+  ]),
+];
 
 /** So many metres from TARNO at a bearing, for arriving at the hold from there. */
 function arriving(heading: TrueDegrees): Scenario["start"] {
@@ -92,7 +95,15 @@ export const PATTERN_SCENARIOS: readonly Scenario[] = [
   ]),
   pattern("procedure-turn", "Outbound, a 45/180 procedure turn, inbound.", procedureTurn(250, "right")),
   pattern("cross-country", "Four legs with changes of heading of 30 to 90 degrees.", [
-    ...crossCountry(250, [60, -30, 90], 420),
+    ...crossCountry(
+      250,
+      [
+        [30, 90],
+        [-90, -30],
+        [30, 90],
+      ],
+      [300, 600],
+    ),
   ]),
   pattern("one-straight-leg", "A single straight leg: the crosswind cannot be known from it.", [
     straight(250, 900),

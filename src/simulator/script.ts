@@ -80,10 +80,10 @@ export interface HoldStep {
 }
 
 export type Step =
-  /** A heading held for a time, counted from the roll-out. */
+  /** A heading held for a time, counted from the roll-out; without one, the present heading. */
   | {
       readonly do: "heading";
-      readonly heading: TrueDegrees;
+      readonly heading?: TrueDegrees;
       readonly seconds: Drawn;
       readonly turn?: Side;
     }

@@ -1,5 +1,5 @@
 /** Which rows were flown: on the ground the nose points where the wheels roll, and tells nothing of the wind. */
-import type { Motion } from "../track/motion.ts";
+import type { Motion } from "./motion.ts";
 
 /** Slower than this, kt, for a while, is on the ground. */
 const GROUND_SPEED = 30;
