@@ -2,4 +2,5 @@
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { findLegs } from "./legs.ts";
 export { smoothTrack } from "./smooth.ts";
+export { taxiSpeed } from "./taxi.ts";
 export type { Column, LogKind, Track } from "./track.ts";
