@@ -4,7 +4,6 @@
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
-  CAUTION,
   type CourseFacts,
   type DebriefDocument,
   type DocumentExercise,
@@ -22,7 +21,8 @@ export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
 export { Cancelled, readLog, readPlaces } from "./import/index.ts";
-// what is wrong with an input
+// what every report says, and what is wrong with an input
+export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // words, tables and maps
 export * from "./report/index.ts";

@@ -10,7 +10,7 @@ import {
   plusMinus,
   sided,
   trueDirection,
-} from "./words.ts";
+} from "../src/index.ts";
 
 export interface FactRow {
   readonly fact: string;
@@ -143,6 +143,11 @@ export const factRows = (facts: CourseFacts): FactRow[] => [
   ...trackRows(facts),
   ...windRows(facts),
   ...otherRows(facts),
+  ...facts.cannotTell.map(({ fact, reason }) => ({
+    fact: plain(fact),
+    value: "cannot tell",
+    note: plain(reason),
+  })),
 ];
 
 /** As in "218°M (220°T)"; the magnetic one leads where it is known. */

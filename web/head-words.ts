@@ -1,6 +1,6 @@
 /** The lines under the title of a sheet. */
 import type { DebriefDocument } from "../src/index.ts";
-import { clock, count, day, duration, secondsBetween } from "./words.ts";
+import { clock, count, day, duration, secondsBetween } from "../src/index.ts";
 
 type Log = DebriefDocument["log"];
 

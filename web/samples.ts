@@ -14,16 +14,16 @@ export interface Sample {
 }
 
 export const SAMPLES: readonly Sample[] = [
-  { name: "calm-and-tidy", title: "Calm and tidy", words: "little wind, three courses well held" },
+  { name: "calm-and-tidy", title: "Calm and tidy", words: "light wind, four courses held" },
   {
     name: "strong-crosswind-badly-corrected",
     title: "A strong crosswind",
-    words: "the correction came late and was too small",
+    words: "the track turns off long before the needle says so",
   },
   {
     name: "needle-chased",
     title: "The needle chased",
-    words: "the heading swings after every move of the needle",
+    words: "a turn after every swing of the needle",
   },
 ];
 

@@ -1,11 +1,9 @@
 /** The debrief document: the versioned JSON contract between the analysis and everything that shows it. */
 import { z } from "zod";
 import { courseFactsSchema, whatWouldHaveWorkedSchema } from "../course/facts.ts";
+import { CAUTION } from "../quantity/caution.ts";
 import { findingSchema, issueSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-
-export const CAUTION =
-  "Training aid, after the flight only. Not for navigation, not an official grade, no substitute for the instructor, the published procedure, the aircraft’s instruments or local rules. GPS height is not an altimeter.";
 
 const legSchema = z.strictObject({
   kind: z.enum(["straight", "turn"]),

@@ -2,10 +2,11 @@
 import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
+import { CAUTION } from "../quantity/caution.ts";
 import { UnusableInput } from "../quantity/issue.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
 import { estimateWind, windRecord } from "../wind/index.ts";
-import { CAUTION, type DebriefDocument } from "./document.ts";
+import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";

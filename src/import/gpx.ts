@@ -53,15 +53,26 @@ export class GpxReader implements XmlLogReader {
   }
 
   open(name: string, attributes: Readonly<Record<string, string>>, depth: number): void {
+    switch (name) {
+      case "trkpt":
+        this.leave();
+        this.beginPoint(attributes, depth);
+        return;
+      case "trkseg":
+      case "trk":
+        this.leave();
+        this.columns.breakHere();
+        if (name === "trk") this.inTrack = true;
+        return;
+      case "wpt":
+      case "rte":
+        this.leave();
+        this.places.begin(name, attributes, depth, this.at.place());
+        return;
+    }
     if (this.places.busy) this.places.open(name, attributes, depth);
-    else if (name === "trkpt") this.beginPoint(attributes, depth);
     else if (this.pointDepth > 0) this.openInPoint(name, depth);
-    else if (name === "wpt" || name === "rte") this.places.begin(name, attributes, depth, this.at.place());
-    else if (name === "trkseg") this.columns.breakHere();
-    else if (name === "trk") {
-      this.columns.breakHere();
-      this.inTrack = true;
-    } else if (name === "name" && (this.name === "" || (this.inTrack && !this.nameOfTrack))) {
+    else if (name === "name" && (this.name === "" || (this.inTrack && !this.nameOfTrack))) {
       this.want("name", depth);
     }
   }
@@ -73,21 +84,26 @@ export class GpxReader implements XmlLogReader {
 
   close(name: string, depth: number): void {
     if (this.wanted !== null && depth === this.wantedDepth) this.take();
-    if (this.places.busy) this.places.close(name, depth);
+    if (this.places.busy) this.places.close(depth);
     else if (depth === this.pointDepth) this.endPoint();
     else if (depth === this.extensionsDepth) this.extensionsDepth = 0;
     else if (name === "trk") this.inTrack = false;
   }
 
   end(): void {
-    this.wanted = null;
-    this.places.end();
-    if (this.pointDepth > 0) this.endPoint();
+    this.leave();
   }
 
   finish(file: string): Found {
     const { pointsSeen } = this;
     return { track: this.columns.finish(this.name || file, "gpx"), pointsSeen, ...this.places.finish() };
+  }
+
+  /** A point or place that was never closed ends where the next part of the file begins. */
+  private leave(): void {
+    this.wanted = null;
+    if (this.places.busy) this.places.end();
+    if (this.pointDepth > 0) this.endPoint();
   }
 
   private want(wanted: Wanted, depth: number): void {
@@ -97,7 +113,6 @@ export class GpxReader implements XmlLogReader {
   }
 
   private beginPoint(attributes: Readonly<Record<string, string>>, depth: number): void {
-    if (this.pointDepth > 0) this.endPoint(); // the one before was never closed
     this.pointDepth = depth;
     this.extensionsDepth = 0;
     this.wanted = null;
@@ -152,12 +167,13 @@ export class GpxReader implements XmlLogReader {
 
   private takeTime(value: string): void {
     const time = this.times.read(value);
-    const place = () => this.at.place(this.pointsSeen - 1);
     if (!Number.isNaN(time)) {
       this.time = time;
-      if (!this.times.zoned) this.tally.add("time-without-zone", "note", place());
+      if (!this.times.zoned) this.tally.add("time-without-zone", "note", this.at.place(this.pointsSeen - 1));
     } else if (value.trim() !== "") {
-      this.tally.add("unreadable-time", "warning", place(), { facts: { time: value.trim().slice(0, 40) } });
+      this.tally.add("unreadable-time", "warning", this.at.place(this.pointsSeen - 1), {
+        facts: { time: value.trim().slice(0, 40) },
+      });
     }
   }
 

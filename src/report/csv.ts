@@ -5,10 +5,11 @@ import type { FlightSeries } from "../debrief/series.ts";
 
 type Cell = string | number | null | undefined;
 
-/** Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe. */
+/** Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe; a number below zero is none. */
 function cell(value: Cell, digits = 6): string {
   if (value === null || value === undefined) return "";
-  if (typeof value === "string") return /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  if (typeof value === "string")
+    return /^[=+\-@\t\r]/.test(value) && !Number.isFinite(Number(value)) ? `'${value}` : value;
   return Number.isFinite(value) ? String(Number(value.toFixed(digits))) : "";
 }
 

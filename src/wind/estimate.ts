@@ -1,8 +1,8 @@
 /** Wind and airspeed along a flight from its ground velocities alone, with their doubt. */
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
+import { airborneRows } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
-import { airborneRows } from "./airborne.ts";
 import { alongRows, restsOn, unknownAlong } from "./along.ts";
 import { beliefOf, withPriors } from "./belief.ts";
 import { dayWind, windOver } from "./fact.ts";

@@ -64,6 +64,19 @@ test("a log without a brief gives fitted courses, said to show straightness and 
     expect(await page.locator(".lineup tbody tr").count()).toBeGreaterThan(0);
   }));
 
+test("a log without times is compared in space, and what needs time is said to be unknown", () =>
+  on(async ({ page }) => {
+    const untimed = sampleFile("calm-and-tidy", "log.gpx").replace(/<time>[^<]*<\/time>/g, "");
+    await drop(page, [
+      { name: "untimed.gpx", text: untimed },
+      { name: "brief.yaml", text: sampleFile("calm-and-tidy", "brief.yaml") },
+    ]);
+    await page.waitForSelector(".head h1");
+    expect(await page.locator(".head .what").textContent()).toContain("the log gives no times");
+    expect(await page.locator(".facts").first().textContent()).toContain("cannot tell");
+    expect(await page.locator("body").textContent()).not.toMatch(/NaN|undefined|Invalid/);
+  }));
+
 test("two logs: the first is read, and the other is named as left out", () =>
   on(async ({ page }) => {
     await drop(page, [
@@ -171,7 +184,11 @@ test("the sheet is saved as a document that holds the remark, and as CSV and Geo
     expect(JSON.parse(await saved("map (GeoJSON)")).type).toBe("FeatureCollection");
     const points = sampleFile("calm-and-tidy", "log.gpx").match(/<trkpt/g)!.length;
     const dropped = document.log.points - document.log.used;
-    expect((await saved("points (CSV)")).trim().split("\n")).toHaveLength(points - dropped + 1);
+    const table = (await saved("points (CSV)")).trim().split("\n");
+    expect(table).toHaveLength(points - dropped + 1);
+    // Left of course is a number below zero, and a spreadsheet must read it as a number.
+    expect(table.join("\n")).toMatch(/,-0\.\d+,/);
+    expect(table.join("\n")).not.toContain("'-");
   }));
 
 test("work under way can be cancelled, and the page stays where it was", () =>

@@ -2,6 +2,7 @@
 import {
   type CourseFacts,
   type CourseSeries,
+  clock,
   type DocumentExercise,
   exerciseSentence,
   sideNotes,
@@ -9,7 +10,6 @@ import {
 import type { Cursor } from "../drawings/index.ts";
 import { factRows } from "../fact-rows.ts";
 import type { Flight } from "../flight.ts";
-import { clock } from "../words.ts";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
 

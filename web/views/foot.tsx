@@ -1,6 +1,5 @@
 /** The caution again, what was left out of the log and why, and how angles are written. */
-import { type DebriefDocument, issueSentence } from "../../src/index.ts";
-import { count, plain } from "../words.ts";
+import { count, type DebriefDocument, issueSentence, plain } from "../../src/index.ts";
 
 function Dropped({ log }: { log: DebriefDocument["log"] }) {
   const dropped = Object.entries(log.dropped).filter(([, n]) => n > 0);

@@ -1,7 +1,7 @@
 /** The chart of a course as a table, for those who read numbers, and for screen readers. */
 import type { CourseFacts, CourseSeries } from "../../src/index.ts";
+import { clockSeconds, sided, utcOf } from "../../src/index.ts";
 import { sampledRows } from "../half-minutes.ts";
-import { clockSeconds, sided, utcOf } from "../words.ts";
 
 interface Props {
   readonly title: string;

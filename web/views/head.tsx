@@ -1,9 +1,9 @@
 /** What was flown, when, by what log; the wind of the day with its doubt; and the ways to save it. */
 import type { DebriefDocument } from "../../src/index.ts";
+import { windDoubt, windHeadline } from "../../src/index.ts";
 import { WindArrow } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
 import { aircraftWords, logWords, timeWords } from "../head-words.ts";
-import { windDoubt, windHeadline } from "../wind-words.ts";
 import { Save } from "./save.tsx";
 
 function WindOfTheDay({ wind }: { wind: NonNullable<DebriefDocument["wind"]> }) {

@@ -1,8 +1,8 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
 import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
+import { clock, sided } from "../../src/index.ts";
 import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
 import { whyNot } from "../why-not.ts";
-import { clock, sided } from "../words.ts";
 
 function words(exercise: DocumentExercise): string {
   const { facts } = exercise;
@@ -66,7 +66,7 @@ export function LineUp({ exercises, series }: Props) {
         <tbody>
           {exercises.map((exercise, i) => (
             <Row
-              key={exercise.title}
+              key={`${exercise.title} ${exercise.startUtc}`}
               number={i + 1}
               exercise={exercise}
               columns={series.exercises[i] ?? null}

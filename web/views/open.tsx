@@ -4,6 +4,7 @@ import { CAUTION } from "../../src/index.ts";
 import { notices } from "../flight.ts";
 import { openOnSheet } from "../opening.ts";
 import { SAMPLES, type Sample, sampleFiles } from "../samples.ts";
+import { SampleSign } from "./sample-sign.tsx";
 
 function Drop() {
   const input = useRef<HTMLInputElement>(null);
@@ -52,6 +53,7 @@ function Samples() {
         {SAMPLES.map((sample) => (
           <li key={sample.name}>
             <button type="button" onClick={() => void openSample(sample)}>
+              <SampleSign name={sample.name} />
               <span>
                 <b>{sample.title}</b>
                 <span class="fine">{sample.words}</span>

@@ -28,7 +28,7 @@ export function Sheet({ flight }: { flight: Flight }) {
         const columns = series.exercises[i];
         return exercise.facts && columns ? (
           <Exercise
-            key={exercise.title}
+            key={`${exercise.title} ${exercise.startUtc}`}
             number={i + 1}
             exercise={exercise}
             facts={exercise.facts}

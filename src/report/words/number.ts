@@ -53,7 +53,11 @@ export const secondsBetween = (startUtc: string, endUtc: string): number =>
   (Date.parse(endUtc) - Date.parse(startUtc)) / 1000;
 
 /** A code of the document as words, as in "low-confidence" to "low confidence". */
-export const plain = (code: string): string => code.replaceAll("-", " ");
+export const plain = (code: string): string =>
+  code
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .replaceAll("-", " ")
+    .toLowerCase();
 
 /** As in "0.49 NM right of course"; "on course" where it rounds to nothing. */
 export function offCourse(nm: number, digits = 2): string {

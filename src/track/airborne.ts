@@ -1,6 +1,6 @@
 /** Which rows were flown: on the ground the nose points where the wheels roll, and tells nothing of the wind. */
-import { taxiSpeed } from "../track/index.ts";
-import type { Motion } from "../track/motion.ts";
+import type { Motion } from "./motion.ts";
+import { taxiSpeed } from "./taxi.ts";
 
 /** Slow for so long, s, is on the ground. */
 const GROUND_SECONDS = 5;
