@@ -32,6 +32,8 @@ export const READABLE: Readonly<Record<string, Expected>> = {
   "gpx-five-entities.gpx": { points: [5, 5, 5], codes: [] },
   "gpx-unknown-entity.gpx": { points: [5, 5, 5], codes: ["broken-xml"] },
   "gpx-two-tracks-three-segments.gpx": { points: [6, 6, 6], codes: [] },
+  "gpx-newest-track-first.gpx": { points: [7, 7, 7], codes: ["segments-out-of-order"] },
+  "gpx-overlapping-tracks.gpx": { points: [10, 10, 8], codes: ["time-going-back"] },
   "gpx-one-point-segment.gpx": { points: [3, 3, 3], codes: [] },
   "gpx-track-without-segment.gpx": { points: [5, 5, 5], codes: [] },
   "gpx-extensions-speed-course.gpx": { points: [4, 4, 4], codes: [] },
