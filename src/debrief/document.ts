@@ -89,6 +89,18 @@ export const documentSchema = z.strictObject({
   variation: z.strictObject({ degrees: z.number(), model: z.string() }).nullable(),
   /** The wind of the day. */
   wind: windSchema.extend({ altitudeFt: z.number().nullable(), priorsUsed: z.array(z.string()) }).nullable(),
+  /** Where direction and speed are known, by bands of height, the lowest first; heights as the log gives them. */
+  windByHeight: z
+    .array(
+      z.strictObject({
+        lowFt: z.number(),
+        highFt: z.number(),
+        altitudeFt: z.number(),
+        seconds: z.number(),
+        wind: windSchema,
+      }),
+    )
+    .optional(),
   legs: z.array(legSchema),
   exercises: z.array(exerciseSchema),
   remarks: z.array(z.strictObject({ exercise: z.number().nullable(), text: z.string() })),

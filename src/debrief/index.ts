@@ -5,7 +5,7 @@ import type { ImportedLog } from "../import/imported.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { UnusableInput } from "../quantity/issue.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
-import { estimateWind, windRecord } from "../wind/index.ts";
+import { estimateWind, windByHeight, windRecord } from "../wind/index.ts";
 import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
@@ -97,6 +97,16 @@ export function debriefFlight({ log, brief: draft, flight: asked = null }: Debri
       altitudeFt: wind.day.altitude,
       priorsUsed: [...wind.priorsUsed],
     },
+    windByHeight:
+      motion && wind
+        ? windByHeight(wind, motion).map((band) => ({
+            lowFt: band.low,
+            highFt: band.high,
+            altitudeFt: band.altitude,
+            seconds: band.seconds,
+            wind: windRecord(band),
+          }))
+        : [],
     legs: motion && wind ? legRecords(motion, legs, wind) : [],
     exercises: exercises.map((e) => e.record),
     remarks: [],

@@ -81,7 +81,7 @@ export function dayWind(alongFlight: WindAlongFlight, motion: Motion): WindEstim
   return { ...fact, altitude: fact.knowledge === "none" || weights === 0 ? null : sum / weights };
 }
 
-function meansOver(a: WindAlongFlight, span: Span, weight: (k: number) => number): Means {
+export function meansOver(a: WindAlongFlight, span: Span, weight: (k: number) => number): Means {
   let rows = 0;
   const sums = new Float64Array(7);
   for (let k = span.start; k < span.end; k++) {
@@ -114,7 +114,7 @@ function meansOver(a: WindAlongFlight, span: Span, weight: (k: number) => number
 /** Wider than any wind: what stands for a doubt without bounds, kt. */
 const UNBOUNDED: WindEllipse = { major: 500, minor: 500, majorAxis: 0 };
 
-function factOf(m: Means, track: readonly [number, number] | null, rest: RestsOn): WindFact {
+export function factOf(m: Means, track: readonly [number, number] | null, rest: RestsOn): WindFact {
   const [te, tn] = track ?? [0, 0];
   const knowledge = m.rows > 0 ? knowledgeOf(m.varianceEast, m.varianceNorth, m.covariance, te, tn) : "none";
   if (knowledge === "none") {

@@ -10,6 +10,9 @@ import { windText } from "./words.ts";
 const MARGIN_PX = 14;
 const HEAD_PX = 20;
 const FOOT_PX = 34;
+/** Widest drawing that stands beside the table, and in the column of a narrow window. Own choice. */
+const WIDEST_PX = 500;
+const WIDEST_NARROW_PX = 320;
 /** Direction in which the radius is drawn: below east, clear of the arrow of most winds. Own choice. */
 const RADIUS_AT_DEG = 118;
 
@@ -21,11 +24,9 @@ export function VelocityCircle({
   document: DebriefDocument;
 }) {
   const { narrow } = surroundings().value;
-  const velocities = turnVelocities(series.path);
+  const velocities = turnVelocities(series.path, debrief.wind?.altitudeFt ?? null);
   const { wind } = debrief;
   if (velocities.length === 0) return null;
-  const mm = fixedScales(narrow).mmPerTenKnotsOfCircle;
-  const px = (mm / 10) * PX_PER_MM;
   const known =
     wind !== null && wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null;
   const toward = known ? ((wind.fromTrueDeg as number) + 180) * (Math.PI / 180) : 0;
@@ -43,9 +44,15 @@ export function VelocityCircle({
           [e - airspeed, n - airspeed],
           [e + airspeed, n + airspeed],
         ]);
-  const corners = [...velocities, ...circles];
+  const corners = [...velocities.map(({ east: e, north: n }) => [e, n]), ...circles];
   const [west, right] = [Math.min(0, ...corners.map((v) => v[0])), Math.max(0, ...corners.map((v) => v[0]))];
   const [south, top] = [Math.min(0, ...corners.map((v) => v[1])), Math.max(0, ...corners.map((v) => v[1]))];
+  // A fast aircraft would not fit: its scale goes down by whole millimetres, and the scale bar says so.
+  const fixedMm = fixedScales(narrow).mmPerTenKnotsOfCircle;
+  const widest = (narrow ? WIDEST_NARROW_PX : WIDEST_PX) / PX_PER_MM;
+  const fitting = Math.max(1, Math.floor((widest * 10) / (right - west)));
+  const mm = Math.min(fixedMm, fitting);
+  const px = (mm / 10) * PX_PER_MM;
   const x = (kt: number) => MARGIN_PX + (kt - west) * px;
   const y = (kt: number) => HEAD_PX + (top - kt) * px;
   const width = Math.ceil(x(right) + MARGIN_PX);
@@ -68,8 +75,8 @@ export function VelocityCircle({
       <path class="hair" d={line(x(0), HEAD_PX - 2, x(0), y(south))} />
       {airspeed !== null && <circle class="still" cx={x(0)} cy={y(0)} r={airspeed * px} />}
       {airspeed !== null && known && <circle class="solved" cx={x(east)} cy={y(north)} r={airspeed * px} />}
-      {velocities.map(([e, n], i) => (
-        <circle key={i} class="gv" cx={x(e)} cy={y(n)} r={1.9} />
+      {velocities.map(({ east: e, north: n, near }, i) => (
+        <circle key={i} class={near ? "gv" : "dot-o"} cx={x(e)} cy={y(n)} r={1.9} />
       ))}
       <text class="lab-i" x={x(0)} y={12} text-anchor="middle">
         north, T
@@ -93,7 +100,7 @@ export function VelocityCircle({
       </text>
       <path class="scalebar" d={`M14 ${height - 18}V${height - 14}H${14 + 50 * px}V${height - 18}`} />
       <text class="lab" x={14 + 50 * px + 8} y={height - 10}>
-        50 kt (10 kt = {mm} mm)
+        50 kt (10 kt = {mm} mm{mm < fixedMm && ", fitted, not the fixed scale"})
       </text>
     </svg>
   );

@@ -8,7 +8,7 @@ import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts"
 import { surroundings } from "./surroundings.ts";
 import { useWidth } from "./useWidth.ts";
 import { TEN_MINUTES_MS, type WindRow, windRowSize, windWindow } from "./windChartLayout.ts";
-import { windStrokes } from "./windStrokes.ts";
+import { legSpans, windStrokes } from "./windStrokes.ts";
 import { windTimeChart } from "./windTimeChart.ts";
 import { clockText } from "./words.ts";
 
@@ -19,7 +19,7 @@ export function WindChart({ legs }: { legs: readonly DocumentLeg[] }) {
   const box = useRef<HTMLDivElement>(null);
   const column = useWidth(box);
   const { narrow, palette, paper } = surroundings().value;
-  const strokes = useMemo(() => windStrokes(legs), [legs]);
+  const strokes = useMemo(() => windStrokes(legSpans(legs)), [legs]);
   const window = useMemo(() => windWindow(strokes), [strokes]);
   const width = paper ? PAPER_PX : column;
   const [from, to] = [strokes[0]?.from ?? 0, strokes.at(-1)?.to ?? 0];

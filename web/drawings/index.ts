@@ -8,4 +8,5 @@ export { Replay } from "./Replay.tsx";
 export { VelocityCircle } from "./VelocityCircle.tsx";
 export { WindArrow, WindSign } from "./WindArrow.tsx";
 export { WindChart } from "./WindChart.tsx";
+export { shownByHeight, WindHeight } from "./WindHeight.tsx";
 export { WindLegArrow, WindLegs } from "./WindLegs.tsx";

@@ -27,6 +27,8 @@ export interface FixedScales {
   /** The wind against time: along its axis, and for its direction. */
   readonly mmPerTenMinutesOfWind: number;
   readonly mmPerThirtyDegreesOfWind: number;
+  /** The wind against height. */
+  readonly mmPerThousandFeetOfWind: number;
   /** Line-up: from 0 to full scale. */
   readonly mmPerFullScaleOfLineUp: number;
 }
@@ -41,6 +43,7 @@ const WIDE: FixedScales = {
   mmPerTenKnotsOfCircle: 5,
   mmPerTenMinutesOfWind: 30,
   mmPerThirtyDegreesOfWind: 10,
+  mmPerThousandFeetOfWind: 10,
   mmPerFullScaleOfLineUp: 52,
 };
 

@@ -1,6 +1,6 @@
-/** The winds of the legs as strokes over time: direction unwrapped about one middle, speed, or the part along the track. */
+/** Winds as strokes over time or height: direction unwrapped about one middle, speed, or the part along the track. */
 import { windReach } from "../../src/index.ts";
-import type { DocumentLeg } from "./contract.ts";
+import type { DocumentLeg, WindRecord } from "./contract.ts";
 
 /** `light`: fully known, but its doubt holds calm, so that it has no direction. */
 export type Known = "full" | "light" | "along" | "none";
@@ -11,6 +11,22 @@ export interface Level {
   readonly low: number;
   readonly high: number;
 }
+
+/** A wind and how long it holds, ms. */
+export interface WindSpan {
+  readonly wind: WindRecord;
+  readonly from: number;
+  readonly to: number;
+  readonly turn: boolean;
+}
+
+export const legSpans = (legs: readonly DocumentLeg[]): WindSpan[] =>
+  legs.map(({ wind, kind, startUtc, endUtc }) => ({
+    wind,
+    from: Date.parse(startUtc),
+    to: Date.parse(endUtc),
+    turn: kind === "turn",
+  }));
 
 export interface WindStroke {
   readonly from: number;
@@ -27,10 +43,9 @@ export interface WindStroke {
 
 const wrap = (degrees: number): number => ((((degrees + 180) % 360) + 360) % 360) - 180;
 
-export function windStrokes(legs: readonly DocumentLeg[]): WindStroke[] {
-  const middle = middleDirection(legs);
-  return legs.map((leg) => {
-    const { wind } = leg;
+export function windStrokes(spans: readonly WindSpan[]): WindStroke[] {
+  const middle = middleDirection(spans);
+  return spans.map(({ wind, from, to, turn }) => {
     const reach = windReach(wind);
     const d = reach?.direction ?? null;
     const shift = d === null ? 0 : middle + wrap(d.from - middle) - d.from;
@@ -40,10 +55,10 @@ export function windStrokes(legs: readonly DocumentLeg[]): WindStroke[] {
       wind.knowledge === "along" && wind.alongKt !== null ? alongLevel(wind.alongKt, wind.along95Kt) : null;
     const known = reach ? (direction ? "full" : "light") : along ? "along" : "none";
     return {
-      from: Date.parse(leg.startUtc),
-      to: Date.parse(leg.endUtc),
+      from,
+      to,
       known,
-      turn: leg.kind === "turn",
+      turn,
       direction,
       speed,
       along,
@@ -58,15 +73,16 @@ function alongLevel(alongKt: number, doubt: number | null): Level & { behind: bo
 }
 
 /** The mean of the directions as unit vectors, each for as long as it was flown, degrees; 0 where there is none. */
-function middleDirection(legs: readonly DocumentLeg[]): number {
+function middleDirection(spans: readonly WindSpan[]): number {
   let east = 0;
   let north = 0;
-  for (const { wind, startUtc, endUtc } of legs) {
-    const from = windReach(wind)?.direction?.from;
-    if (from === undefined) continue;
-    const ms = Date.parse(endUtc) - Date.parse(startUtc);
-    east += ms * Math.sin((from * Math.PI) / 180);
-    north += ms * Math.cos((from * Math.PI) / 180);
+  for (const { wind, from, to } of spans) {
+    const direction = windReach(wind)?.direction?.from;
+    if (direction === undefined) continue;
+    // never nothing, so that a single moment still has its direction
+    const ms = Math.max(1, to - from);
+    east += ms * Math.sin((direction * Math.PI) / 180);
+    north += ms * Math.cos((direction * Math.PI) / 180);
   }
   return (Math.atan2(east, north) * 180) / Math.PI;
 }

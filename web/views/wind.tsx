@@ -12,7 +12,7 @@ import {
   trueDirection,
   windSentence,
 } from "../../src/index.ts";
-import { VelocityCircle, WindChart, WindLegArrow } from "../drawings/index.ts";
+import { shownByHeight, VelocityCircle, WindChart, WindHeight, WindLegArrow } from "../drawings/index.ts";
 
 function WindCells({ leg }: { leg: DocumentLeg }) {
   const { wind } = leg;
@@ -115,14 +115,25 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
         {document.legs.length > 0 && (
           <div class="wsec">
             <Legs legs={document.legs} />
-            <figure>
-              <VelocityCircle document={document} series={series} />
-              <figcaption>
-                Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on the
-                dotted circle; the wind moves the whole circle to the dashed one. The arrow is the wind, its
-                oval the 95 % doubt.
-              </figcaption>
-            </figure>
+            <div>
+              <figure>
+                <VelocityCircle document={document} series={series} />
+                <figcaption>
+                  Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on the
+                  dotted circle; the wind moves the whole circle to the dashed one. The arrow is the wind, its
+                  oval the 95 % doubt. Hollow dots were flown 1,500 ft and more above or below it.
+                </figcaption>
+              </figure>
+              {shownByHeight(document.windByHeight) && (
+                <figure>
+                  <WindHeight bands={document.windByHeight} />
+                  <figcaption>
+                    The wind against height, its mean over each band while direction and speed were known,
+                    with 95 % doubt; heights by GPS. A wind too light for a direction has a speed alone.
+                  </figcaption>
+                </figure>
+              )}
+            </div>
           </div>
         )}
       </div>

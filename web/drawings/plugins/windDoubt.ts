@@ -72,7 +72,14 @@ export function windDoubt({ axis, title, bands, unknown, palette }: WindDoubtOpt
         }
         if (!band.words || widthOf(c, palette, band.words, "plain") + 6 > x2 - x1) continue;
         const style = { face: "plain", colour: palette.wind, align: "center", halo: palette.paper } as const;
-        write(c, palette, band.words, (x1 + x2) / 2, y1 - 5 < top + 10 ? y2 + 14 : y1 - 5, style);
+        write(
+          c,
+          palette,
+          band.words,
+          (x1 + x2) / 2,
+          y1 - 5 < top + 10 ? Math.min(bottom - 4, y2 + 14) : y1 - 5,
+          style,
+        );
       }
     },
   };
