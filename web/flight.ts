@@ -35,7 +35,7 @@ function run(request: OpenRequest, heard: (message: WorkerMessage) => void): voi
 }
 
 const leftOutSentence = (names: readonly string[], log: string): string =>
-  `Left out: ${names.join(", ")}. One log and one brief make a sheet; this one is of ${log}.`;
+  `Left out: ${names.join(", ")}. One brief makes a sheet; this one is of ${log}.`;
 
 /** What must not wait until the foot of the sheet: files not read, parts of the brief not usable. */
 function noticesOf({ leftOut, document }: Debriefed): string[] {
@@ -54,9 +54,8 @@ function done(debriefed: Debriefed, request: OpenRequest): void {
 }
 
 /** Opens files given together. `then` runs once the sheet stands. */
-export function openFiles(files: readonly File[], route: number | null, then: () => void): void {
-  if (files.length === 0) return;
-  const request: OpenRequest = { files, route };
+export function openFiles(request: OpenRequest, then: () => void): void {
+  if (request.files.length === 0) return;
   notices.value = [];
   run(request, (message) => {
     if (message.kind === "reading") {

@@ -34,7 +34,7 @@ export async function keep(request: OpenRequest): Promise<boolean> {
     const files = await Promise.all(
       request.files.map(async (f) => new File([await f.arrayBuffer()], f.name, { type: f.type })),
     );
-    await inStore("readwrite", (store) => store.put({ files, route: request.route }, KEY));
+    await inStore("readwrite", (store) => store.put({ ...request, files }, KEY));
     return true;
   } catch {
     return false;

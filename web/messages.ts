@@ -5,6 +5,8 @@ import type { DebriefDocument, DocumentIssue, FlightSeries } from "../src/index.
 export interface OpenRequest {
   readonly files: readonly File[];
   readonly route: number | null;
+  /** Which flight, of a log that holds several. Null: the longest that went anywhere. */
+  readonly flight: number | null;
 }
 
 /** A route in the log that could serve as the brief. */

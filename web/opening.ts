@@ -2,8 +2,11 @@
 import { openFiles } from "./flight.ts";
 import { go } from "./place.ts";
 
-export const openOnSheet = (files: readonly File[], route: number | null = null): void =>
-  openFiles(files, route, () => {
+export const openOnSheet = (
+  files: readonly File[],
+  { route = null, flight = null }: { route?: number | null; flight?: number | null } = {},
+): void =>
+  openFiles({ files, route, flight }, () => {
     go("sheet");
     scrollTo(0, 0);
     // Once the sheet stands, a screen reader goes on from its title.

@@ -15,18 +15,17 @@ export function fileRole(name: string, beginning: string): FileRole {
 }
 
 export interface Sorted<F> {
-  readonly log: F | null;
+  readonly logs: readonly F[];
   readonly brief: F | null;
   readonly leftOut: readonly F[];
 }
 
-/** The first log and the first brief; the rest is left out. */
+/** All logs, which are of one flight, and the first brief; other briefs are left out. */
 export function sortFiles<F>(files: readonly { readonly file: F; readonly role: FileRole }[]): Sorted<F> {
-  const log = files.find((f) => f.role === "log");
   const brief = files.find((f) => f.role === "brief");
   return {
-    log: log?.file ?? null,
+    logs: files.filter((f) => f.role === "log").map((f) => f.file),
     brief: brief?.file ?? null,
-    leftOut: files.filter((f) => f !== log && f !== brief).map((f) => f.file),
+    leftOut: files.filter((f) => f.role === "brief" && f !== brief).map((f) => f.file),
   };
 }

@@ -4,6 +4,7 @@ import {
   briefFromRoute,
   debriefFlight,
   type ImportedLog,
+  joinLogs,
   readBrief,
   readLog,
   UnusableInput,
@@ -35,7 +36,7 @@ async function sorted(files: readonly File[]) {
   return sortFiles(await Promise.all(beginnings));
 }
 
-function read(file: File): Promise<ImportedLog> {
+function readOne(file: File): Promise<ImportedLog> {
   say({ kind: "reading", file: file.name, share: 0 });
   let said = 0;
   return readLog(pieces(file.stream()), file.name, {
@@ -50,24 +51,44 @@ function read(file: File): Promise<ImportedLog> {
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
-async function open({ files, route }: OpenRequest): Promise<void> {
-  const { log: logFile, brief: briefFile, leftOut } = await sorted(files);
-  if (!logFile) {
+async function open({ files, route, flight }: OpenRequest): Promise<void> {
+  const { logs, brief: briefFile, leftOut } = await sorted(files);
+  if (logs.length === 0) {
     const file = briefFile?.name ?? "";
     throw new UnusableInput([{ code: "no-log-given", severity: "error", where: { file }, facts: {} }]);
   }
   // The brief first: it is short, and a mistake in it is said at once.
   const briefDraft = briefFile ? readBrief(await briefFile.text(), briefFile.name) : null;
-  const log = await read(logFile);
+  const read: ImportedLog[] = [];
+  const unread: { readonly file: File; readonly error: UnusableInput }[] = [];
+  for (const file of logs) {
+    try {
+      read.push(await readOne(file));
+    } catch (error) {
+      if (!(error instanceof UnusableInput)) throw error;
+      unread.push({ file, error });
+    }
+  }
+  if (read.length === 0) throw new UnusableInput(unread.flatMap(({ error }) => error.issues));
+  const log = joinLogs(read);
   say({ kind: "working" });
-  const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, logFile.name);
-  const { document, series } = debriefFlight({ log, brief: draft });
+  const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, log.file);
+  const { document, series } = debriefFlight({ log, brief: draft, flight });
   const routes = draft ? [] : offer(log);
   const columns = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
   const buffers = new Set(columns.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
-  say({ kind: "done", flight: { document, series, routes, leftOut: leftOut.map((f) => f.name) } }, [
-    ...buffers,
-  ]);
+  say(
+    {
+      kind: "done",
+      flight: {
+        document,
+        series,
+        routes,
+        leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),
+      },
+    },
+    [...buffers],
+  );
 }
 
 self.onmessage = async (event: MessageEvent<OpenRequest>) => {

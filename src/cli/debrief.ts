@@ -2,7 +2,7 @@
 import { createReadStream } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { basename, extname } from "node:path";
-import { Command } from "commander";
+import { Command, InvalidArgumentError } from "commander";
 import {
   type BriefDraft,
   briefFromRoute,
@@ -12,6 +12,7 @@ import {
   debriefText,
   exercisesCsv,
   type ImportedLog,
+  joinLogs,
   legsCsv,
   pointsCsv,
   readBrief,
@@ -27,6 +28,8 @@ interface Options {
   readonly json?: boolean;
   readonly csv?: boolean;
   readonly geojson?: boolean;
+  readonly join?: boolean;
+  readonly flight?: number;
 }
 
 async function openLog(path: string): Promise<ImportedLog> {
@@ -62,6 +65,19 @@ async function openBrief(path: string): Promise<BriefDraft> {
   }
   if (others.length > 0) note(`${path}: its first route, ${route.name || "without a name"}, is the brief`);
   return briefFromRoute(route, path);
+}
+
+/** Which of several, counted from 1 as a person does; the analysis counts from 0. */
+function counting(text: string): number {
+  if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError("count from 1.");
+  return Number(text) - 1;
+}
+
+/** One after the other, so that no two logs are held open at once. */
+async function inTurn<T, U>(items: readonly T[], work: (item: T) => Promise<U>): Promise<U[]> {
+  const results: U[] = [];
+  for (const item of items) results.push(await work(item));
+  return results;
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
@@ -101,11 +117,17 @@ export function debriefCommand(): Command {
   const command = new Command("debrief")
     .summary("make a debrief of a track log")
     .description(
-      "Reads a GPX track log, and the brief of the lesson if there is one, and prints the debrief.",
+      "Reads a track log (GPX, KML, KMZ, FAI IGC, CSV), and the brief of the lesson if there is one, and prints the debrief.",
     )
-    .argument("<log...>", "track logs; each gives its own debrief")
+    .argument("<log...>", "track logs; each gives its own debrief, or one with --join")
     .option("--brief <file>", "what should have been flown: YAML, JSON, or a GPX file with a route")
     .option("--out <folder>", "write files there instead of printing (every form, or those asked for)")
+    .option("--join", "the logs are of one flight: join them, without what was recorded twice")
+    .option(
+      "--flight <number>",
+      "of a log that holds several flights, which; the longest if not given",
+      counting,
+    )
     .option("--json", "the debrief document alone")
     .option("--csv", "exercises as a table (with --out also legs and points)")
     .option("--geojson", "the flown path, courses and fixes");
@@ -113,16 +135,17 @@ export function debriefCommand(): Command {
     const forms = [options.json, options.csv, options.geojson].filter(Boolean).length;
     if (forms > 1 && !options.out)
       command.error("choose one of --json, --csv, --geojson, or name a folder with --out", { exitCode: 2 });
-    if (logs.length > 1 && (options.json || options.geojson) && !options.out) {
+    if (logs.length > 1 && !options.join && (options.json || options.geojson) && !options.out) {
       command.error("several logs give several documents: name a folder with --out", { exitCode: 2 });
     }
     const brief = options.brief ? await openBrief(options.brief) : null;
-    for (const path of logs) {
-      const log = await openLog(path);
+    for (const paths of options.join ? [logs] : logs.map((path) => [path])) {
+      const path = paths[0]!;
+      const log = joinLogs(await inTurn(paths, openLog));
       if (!brief && log.routes.length > 0) {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
-      const debrief = debriefFlight({ log, brief });
+      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null });
       if (options.out) await writeInto(options.out, filesOf(debrief, options, basename(path, extname(path))));
       else process.stdout.write(printed(debrief, options));
     }

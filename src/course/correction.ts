@@ -11,6 +11,9 @@ const QUICKEST: DegreesPerSecond = 0.5;
 const BEFORE: Seconds = 12;
 const AFTER: Seconds = 12;
 const TURN: Seconds = 6;
+/** A turn back by this is a correction, whatever follows; a smaller one has to last so long. Tuned: five times the wander. */
+const PLAIN: AngleSize = 10;
+const LASTING: readonly Seconds[] = [20, 30, 45];
 /** The turn begins where its rate has come to this share of the quickest. Tuned against scripted turns with a roll lag of 2.5 s. */
 const ONSET = 0.3;
 
@@ -29,27 +32,26 @@ function meanError(rows: Rows, from: number, to: number, span: Span): number {
 
 /**
  * The row where the first correction begins in a span that starts with the track off to a side (+1 right), or null.
- * A correction is a turn toward the course, quicker and larger than wander; the run of divergence ends at
- * `runStop`, where a turn that ended it is looked for at the latest.
+ * A correction is a turn toward the course, quicker and larger than wander, from the row `left` on where the
+ * aircraft has left the course. A small one counts when it lasts: wander of that size soon swings back.
  */
-export function correctionRow(rows: Rows, span: Span, side: number, runStop: number): number | null {
-  const lastMs = rows.timeMs[Math.min(runStop, span.end - 1)]! + (TURN + AFTER) * 1000;
+export function correctionRow(rows: Rows, span: Span, side: number, left: number): number | null {
   const rate = (i: number) => -side * rows.turnRate[i]!;
   const startMs = rows.timeMs[span.start]!;
-  for (let i = span.start + 1; i < span.end && rows.timeMs[i]! <= lastMs; i++) {
-    if (rows.gapBefore[i]) return null;
+  const whole = { start: span.start, end: rows.length };
+  for (let i = Math.max(left, span.start + 1); i < span.end; i++) {
     const isPeak =
-      rate(i) >= QUICKEST && rate(i) >= rate(i - 1) && !(i + 1 < span.end && rate(i + 1) > rate(i));
+      rate(i) >= QUICKEST && rate(i) >= rate(i - 1) && !(i + 1 < rows.length && rate(i + 1) > rate(i));
     if (!isPeak) continue;
     const t = rows.timeMs[i]!;
-    const before = meanError(
-      rows,
-      Math.max(startMs, t - (TURN / 2 + BEFORE) * 1000),
-      Math.max(startMs, t - (TURN / 2) * 1000),
-      span,
-    );
-    const after = meanError(rows, t + (TURN / 2) * 1000, t + (TURN / 2 + AFTER) * 1000, span);
-    if (!(side * (before - after) >= TURNED_BACK)) continue;
+    const turnStart = t - (TURN / 2) * 1000;
+    const turnEnd = t + (TURN / 2) * 1000;
+    const before = meanError(rows, Math.max(startMs, turnStart - BEFORE * 1000), turnStart, whole);
+    const after = (seconds: Seconds) => meanError(rows, turnEnd, turnEnd + seconds * 1000, whole);
+    const back = side * (before - after(AFTER));
+    if (!(back >= TURNED_BACK)) continue;
+    const lasts = LASTING.every((s) => side * (before - after(s)) >= TURNED_BACK);
+    if (back < PLAIN && !lasts) continue;
     let onset = i;
     while (onset > span.start + 1 && rate(onset - 1) > ONSET * rate(i)) onset--;
     return onset;

@@ -1,4 +1,5 @@
 /** The leading indicator: the track leaves the course (A), the needle tells (B), the pilot corrects (C). */
+import { direction } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
@@ -10,7 +11,7 @@ import { intervals, weigh } from "./weigh.ts";
 
 /** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
 const TRACK_OFF: AngleSize = 3;
-/** The needle tells from here: the wing of the needle's quiet zone. Common practice, no source. */
+/** The needle tells from here. Common practice, no source. */
 const QUARTER: Share = 0.25;
 /** Shorter lulls do not end a run of track error. Tuned on wander of 2 degrees over 20 s. */
 const LULL: Seconds = 15;
@@ -24,7 +25,7 @@ const ON_COURSE_MOST: NauticalMiles = 0.08;
 /** An excursion with its rows, for what is measured on it. */
 export interface ExcursionRows {
   readonly record: Excursion;
-  /** A to C, or to the end of the run where no correction came. */
+  /** A to C, or to the worst point where no correction came. */
   readonly drifting: Span;
   readonly worst: number;
 }
@@ -43,16 +44,25 @@ function diverging(scale: NeedleScale, rows: Rows, i: number): number {
   return rows.crossTrackNm[i]! * side >= -onCourse(scale, rows, i) ? side : 0;
 }
 
-/** The end of the run of divergence that begins at a row: lulls that still carry outward are bridged. */
-function runEnd(scale: NeedleScale, rows: Rows, start: number, end: number, side: number): number {
-  let last = start;
-  for (let i = start + 1; i < end; i++) {
+/** A run of divergence [start, end): its rows are off to one side, but for lulls. */
+function divergingRun(scale: NeedleScale, rows: Rows, from: number, end: number, side: number): Span {
+  let start = from;
+  let last = from;
+  let sum = rows.trackErrorDeg[from]! * side;
+  for (let i = from + 1; i < end; i++) {
     if (rows.gapBefore[i]) break;
-    if (diverging(scale, rows, i) === side) last = i;
-    else if (rows.trackErrorDeg[i]! * side < -TRACK_OFF) break;
+    sum += rows.trackErrorDeg[i]! * side;
+    if (diverging(scale, rows, i) === side) {
+      // for good: wander that fell back before the track really left is no beginning
+      if (i > last + 1 && sum / (i - start + 1) < TRACK_OFF) {
+        start = i;
+        sum = rows.trackErrorDeg[i]! * side;
+      }
+      last = i;
+    } else if (rows.trackErrorDeg[i]! * side < -TRACK_OFF) break;
     else if (rows.timeMs[i]! - rows.timeMs[last]! > LULL * 1000) break;
   }
-  return last + 1;
+  return { start, end: last + 1 };
 }
 
 /** All excursions of the judged rows, in flown order. Empty where the log has no times. */
@@ -66,39 +76,43 @@ export function findExcursions(rows: Rows, judged: Span, scale: NeedleScale): Ex
       i++;
       continue;
     }
-    const end = runEnd(scale, rows, i, judged.end, side);
+    const run = divergingRun(scale, rows, i, judged.end, side);
     const out = (k: number) => rows.crossTrackNm[k]! * side;
-    let far = i;
-    for (let k = i; k < end; k++) if (out(k) > out(far)) far = k;
-    const told = rows.needle[far]! * side >= QUARTER && rows.needle[i]! * side < QUARTER;
-    const moved = out(far) - out(i);
+    let far = run.start;
+    for (let k = run.start; k < run.end; k++) if (out(k) > out(far)) far = k;
+    const told = rows.needle[far]! * side >= QUARTER && rows.needle[run.start]! * side < QUARTER;
+    const moved = out(far) - out(run.start);
     if (moved >= CARRIED_AWAY || (told && moved >= ON_COURSE_LEAST)) {
-      const excursion = excursionFrom(rows, judged, scale, i, end, side);
+      const excursion = excursionFrom(rows, judged, scale, run.start, far, side);
       found.push(excursion.rows);
-      i = Math.max(excursion.back, end);
-    } else i = end;
+      i = Math.max(excursion.back, run.end);
+    } else i = run.end;
   }
   return found;
 }
 
+/** From A at a row, by way of a row that is far off, to back on course or the end of what is judged. */
 function excursionFrom(
   rows: Rows,
   judged: Span,
   scale: NeedleScale,
   a: number,
-  runStop: number,
+  far: number,
   side: number,
 ): { rows: ExcursionRows; back: number } {
   const out = (k: number) => rows.crossTrackNm[k]! * side;
-  const c = correctionRow(rows, { start: a, end: judged.end }, side, runStop);
-  // back on course, or the end of what is judged
-  let back = c ?? runStop;
+  let back = far;
   while (back < judged.end && out(back) > onCourse(scale, rows, back)) back++;
   let worst = a;
   for (let k = a; k < back; k++) if (out(k) > out(worst)) worst = k;
+  let left = a;
+  while (left < worst && out(left) - out(a) < ON_COURSE_LEAST) left++;
+  const turned = correctionRow(rows, { start: a, end: back }, side, left);
+  // back on course without a turn that stands out: it turned at the farthest point at the latest
+  const c = turned ?? (back < judged.end ? worst : null);
   let b = -1;
   for (let k = a; k < back && b < 0; k++) if (rows.needle[k]! * side >= QUARTER) b = k;
-  const drifting = { start: a, end: Math.max(a + 2, Math.min(judged.end, (c ?? runStop - 1) + 1)) };
+  const drifting = { start: a, end: Math.min(judged.end, Math.max(a + 2, (c ?? worst) + 1)) };
   const weights = intervals(rows, drifting);
   const error = weigh(rows.trackErrorDeg, drifting, weights).mean;
   const course = weigh(unwrapped(rows.courseAtFootDeg, drifting), drifting, weights).mean;
@@ -113,7 +127,7 @@ function excursionFrom(
         side: side > 0 ? "right" : "left",
         trackOffUtc: utc(a),
         trackErrorDeg: error,
-        trackTrueDeg: (((course + error) % 360) + 360) % 360,
+        trackTrueDeg: direction(course + error),
         quarterUtc: b < 0 ? null : utc(b),
         correctedUtc: c === null ? null : utc(c),
         silentS: b < 0 ? null : seconds(b),

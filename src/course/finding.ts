@@ -19,6 +19,8 @@ const CHASED_PER_MINUTE = 1;
 const CHASED_COUNT = 3;
 /** Excursions shorter than this belong to the chase that they are part of. Half of the longest chasing period. */
 const CHASE_LEAD: Seconds = 35;
+/** A track off for less than this was put right at once: it stays among the facts, and nothing is said of it. Tuned: a return that passes through the course takes up to 8 s to turn. */
+const PROMPT: Seconds = 10;
 /** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
 const OVERSHOT_NEEDLE = 0.25;
 
@@ -50,6 +52,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
       : [];
   const chased = reversals && chasedFinding(rows, reversals);
   const told = excursions
+    .filter((e) => (e.record.leadS ?? PROMPT) >= PROMPT)
     .filter((e) => !(chased && (e.record.leadS ?? driftSeconds(rows, e)) < CHASE_LEAD))
     .sort((a, b) => Math.abs(b.record.worstNeedle) - Math.abs(a.record.worstNeedle));
   const drifts = told.flatMap((e) => {

@@ -14,12 +14,16 @@ import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor
 import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles, Seconds } from "../quantity/units.ts";
 import { NEEDLE_SCALES } from "../standard/needle.ts";
+import { airborneRows } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 
 /** Shorter straights are not called courses. Tuned: longer than a downwind leg's minute, shorter than any lesson's leg. */
 const LEAST_TIME: Seconds = 90;
 const LEAST_DISTANCE: NauticalMiles = 2;
+
+/** A straight that strays farther than this from its line is two, parted where it strayed most. Common practice, no source. */
+const FARTHEST_ASTRAY: NauticalMiles = 0.5;
 
 /** A course that nobody asked for: measured for straightness, never blamed. */
 export interface FittedExercise extends CourseExercise {
@@ -64,43 +68,82 @@ export function fitGeodesic(motion: Motion, { start, end }: Span): Course {
 
 const whole = (degrees: number): string => String(Math.round(degrees) % 360 || 360).padStart(3, "0");
 
+interface Fitted {
+  readonly course: Course;
+  readonly span: Span;
+}
+
+/** The parts of a span that were flown, not rolled on the ground. */
+function flownParts({ start, end }: Span, airborne: Uint8Array): Span[] {
+  const parts: Span[] = [];
+  for (let i = start; i < end; i++) {
+    if (airborne[i] !== 1) continue;
+    const from = i;
+    while (i < end && airborne[i] === 1) i++;
+    parts.push({ start: from, end: i });
+  }
+  return parts;
+}
+
+/**
+ * Lines along a straight, each near what was flown; none where it is too short.
+ * Method: D. H. Douglas and T. K. Peucker, Cartographica 10 (1973) 112-122, parting at the farthest row; here the
+ * line is the fitted one, not the chord.
+ */
+function fittedLines(motion: Motion, span: Span): Fitted[] {
+  if (span.end - span.start < 3) return [];
+  const last = span.end - 1;
+  const at = (i: number) => ({ latitude: motion.latitude[i]!, longitude: motion.longitude[i]! });
+  const seconds = (motion.time[last]! - motion.time[span.start]!) / 1000;
+  const miles = inverse(at(span.start), at(last)).distance / METRES_PER_NAUTICAL_MILE;
+  if (!(seconds >= LEAST_TIME && miles >= LEAST_DISTANCE)) return [];
+  const course = fitGeodesic(motion, span);
+  const { across } = measureColumns(
+    course,
+    motion.latitude.subarray(span.start, span.end),
+    motion.longitude.subarray(span.start, span.end),
+  );
+  const farthest = across.reduce((far, x, k) => (Math.abs(x) > Math.abs(across[far]!) ? k : far), 0);
+  if (Math.abs(across[farthest]!) <= FARTHEST_ASTRAY * METRES_PER_NAUTICAL_MILE) return [{ course, span }];
+  const middle = span.start + Math.min(Math.max(farthest, 1), across.length - 2);
+  return [
+    ...fittedLines(motion, { start: span.start, end: middle + 1 }),
+    ...fittedLines(motion, { start: middle, end: span.end }),
+  ];
+}
+
+function fittedExercise(motion: Motion, { course, span }: Fitted, index: number): FittedExercise {
+  const variation = variationAt(course.origin, motion.time[span.start]!);
+  const magnetic = variation && magneticFromTrue(course.azimuth, variation.degrees);
+  const end = positionOn(course, course.length ?? 0);
+  return {
+    kind: "course",
+    fitted: true,
+    index,
+    title: `Straight on ${magnetic === null ? `${whole(course.azimuth)}°T` : `${whole(magnetic)}°M`}`,
+    between: null,
+    altitude: null,
+    form: "leg",
+    fix: { ...end, ident: "", kind: "other", declination: null, elevation: null },
+    fromFix: null,
+    course,
+    magnetic,
+    variation: variation
+      ? { degrees: variation.degrees, from: "model", model: variation.model }
+      : { degrees: 0, from: "unknown", model: null },
+    scale: NEEDLE_SCALES["rnav-1"],
+  };
+}
+
 /** The long straights of a flight as fitted courses, in flown order, with the rows that each was flown on. */
 export function fitCourses(
   motion: Motion,
   legs: readonly Leg[],
 ): { readonly exercise: FittedExercise; readonly span: Span }[] {
-  const found: { exercise: FittedExercise; span: Span }[] = [];
-  for (const { kind, span } of legs) {
-    if (kind !== "straight" || span.end - span.start < 3) continue;
-    const last = span.end - 1;
-    const at = (i: number) => ({ latitude: motion.latitude[i]!, longitude: motion.longitude[i]! });
-    const seconds = (motion.time[last]! - motion.time[span.start]!) / 1000;
-    const miles = inverse(at(span.start), at(last)).distance / METRES_PER_NAUTICAL_MILE;
-    if (!(seconds >= LEAST_TIME && miles >= LEAST_DISTANCE)) continue;
-    const course = fitGeodesic(motion, span);
-    const variation = variationAt(course.origin, motion.time[span.start]!);
-    const magnetic = variation && magneticFromTrue(course.azimuth, variation.degrees);
-    const end = positionOn(course, course.length ?? 0);
-    found.push({
-      span,
-      exercise: {
-        kind: "course",
-        fitted: true,
-        index: found.length,
-        title: `Straight on ${magnetic === null ? `${whole(course.azimuth)}°T` : `${whole(magnetic)}°M`}`,
-        between: null,
-        altitude: null,
-        form: "leg",
-        fix: { ...end, ident: "", kind: "other", declination: null, elevation: null },
-        fromFix: null,
-        course,
-        magnetic,
-        variation: variation
-          ? { degrees: variation.degrees, from: "model", model: variation.model }
-          : { degrees: 0, from: "unknown", model: null },
-        scale: NEEDLE_SCALES["rnav-1"],
-      },
-    });
-  }
-  return found;
+  const airborne = airborneRows(motion);
+  return legs
+    .filter((leg) => leg.kind === "straight")
+    .flatMap((leg) => flownParts(leg.span, airborne))
+    .flatMap((span) => fittedLines(motion, span))
+    .map((fitted, index) => ({ exercise: fittedExercise(motion, fitted, index), span: fitted.span }));
 }

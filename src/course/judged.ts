@@ -2,6 +2,7 @@
 import type { CourseExercise } from "../brief/brief.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import { isFitted } from "./fit.ts";
 import type { Rows } from "./path.ts";
 
 /** Established: needle within half scale. ICAO wording quoted in FAA-H-8261-1, p. 4-6 ("within half full scale deflection"). */
@@ -43,7 +44,8 @@ export const nearStation = ({ scale }: CourseExercise, rows: Rows, i: number): b
 
 /** The judged rows [start, end) of an exercise; at least two. */
 export function judgedSpan(exercise: CourseExercise, rows: Rows): Judged {
-  const establishedAt = establishedRow(rows);
+  // a line fitted to what was flown has no joining: all of it is judged
+  const establishedAt = isFitted(exercise) ? null : establishedRow(rows);
   let start = establishedAt ?? 0;
   let end = rows.length;
   let begins: Judged["begins"] = establishedAt === null ? "start-of-match" : "established";

@@ -65,6 +65,11 @@ export const documentSchema = z.strictObject({
     medianIntervalS: z.number().nullable(),
     longestGapS: z.number().nullable(),
     distanceNm: z.number(),
+    /** The flights that the log holds, and the index of this one. `farthestNm` is from where it began. */
+    flights: z.array(
+      z.strictObject({ startUtc: utc.nullable(), endUtc: utc.nullable(), farthestNm: z.number() }),
+    ),
+    flight: z.number(),
     issues: z.array(issueSchema),
   }),
   brief: z

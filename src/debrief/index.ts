@@ -6,6 +6,7 @@ import { CAUTION } from "../quantity/caution.ts";
 import { UnusableInput } from "../quantity/issue.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
 import { estimateWind, windRecord } from "../wind/index.ts";
+import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
 import { legRecords } from "./leg-records.ts";
@@ -17,6 +18,8 @@ import type { FlightSeries } from "./series.ts";
 export interface DebriefInput {
   readonly log: ImportedLog;
   readonly brief: BriefDraft | null;
+  /** Which flight of a log that holds several, from 0; the longest that went anywhere where not given. */
+  readonly flight?: number | null;
 }
 
 export interface Debrief {
@@ -26,23 +29,24 @@ export interface Debrief {
 
 /**
  * The debrief of one flight. Pure: the same log and brief give the same document.
- * @throws UnusableInput when fewer than two points are left after cleaning.
+ * @throws UnusableInput when fewer than two points are left after cleaning, or there is no such flight.
  */
-export function debriefFlight({ log, brief: draft }: DebriefInput): Debrief {
+export function debriefFlight({ log, brief: draft, flight: asked = null }: DebriefInput): Debrief {
   const cleaned = cleanTrack(log.track);
-  const { track } = cleaned;
-  if (track.length < 2) {
+  if (cleaned.track.length < 2) {
     throw new UnusableInput([
       {
         code: "too-few-points",
         severity: "error",
         where: { file: log.file },
-        facts: { points: log.pointsSeen, used: track.length },
+        facts: { points: log.pointsSeen, used: cleaned.track.length },
       },
       ...cleaned.issues,
     ]);
   }
 
+  const chosen = chooseFlight(cleaned.track, log.file, asked);
+  const { track } = chosen;
   const motion = smoothTrack(track);
   const legs = motion ? findLegs(motion) : [];
   const start = motion ? motion.time[0]! : null;
@@ -65,7 +69,7 @@ export function debriefFlight({ log, brief: draft }: DebriefInput): Debrief {
     format: "hindtrack-debrief",
     version: 1,
     caution: CAUTION,
-    log: logRecord(log, cleaned, motion !== null),
+    log: logRecord(log, cleaned, chosen, motion !== null),
     brief: brief && {
       title: brief.title,
       file: brief.file,

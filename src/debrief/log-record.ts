@@ -3,17 +3,11 @@ import { inverse } from "../geodesy/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
 import { droppedByCode } from "../import/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { Issue } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
+import type { CleanedTrack } from "../track/index.ts";
 import type { Track } from "../track/track.ts";
+import type { ChosenFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
-
-/** What cleaning made of the imported track. */
-export interface CleanedTrack {
-  readonly track: Track;
-  readonly issues: readonly Issue[];
-  readonly dropped: Readonly<Record<string, number>>;
-}
 
 /** Median and longest of the times between used points, s; null where fewer than two have times. */
 function intervals(track: Track): { median: number | null; longest: number | null } {
@@ -40,8 +34,13 @@ function pathLength(track: Track): number {
   return nauticalMilesFromMetres(metres);
 }
 
-export function logRecord(log: ImportedLog, cleaned: CleanedTrack, timed: boolean): DebriefDocument["log"] {
-  const { track } = cleaned;
+export function logRecord(
+  log: ImportedLog,
+  cleaned: CleanedTrack,
+  chosen: ChosenFlight,
+  timed: boolean,
+): DebriefDocument["log"] {
+  const { track } = chosen;
   const { median, longest } = intervals(track);
   const first = track.time[0]!;
   const last = track.time[track.length - 1]!;
@@ -54,11 +53,13 @@ export function logRecord(log: ImportedLog, cleaned: CleanedTrack, timed: boolea
     endUtc: timed ? utcText(last) : null,
     points: log.pointsSeen,
     used: track.length,
-    dropped: { ...droppedByCode(log.issues), ...cleaned.dropped },
+    dropped: { ...droppedByCode(log.issues), ...cleaned.dropped, ...chosen.dropped },
     medianIntervalS: timed ? median : null,
     longestGapS: timed ? longest : null,
     distanceNm: pathLength(track),
-    issues: [...log.issues, ...cleaned.issues].map((issue) => ({
+    flights: chosen.flights,
+    flight: chosen.index,
+    issues: [...log.issues, ...cleaned.issues, ...chosen.issues].map((issue) => ({
       code: issue.code,
       severity: issue.severity,
       where: { file: log.file, ...issue.where },

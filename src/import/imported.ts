@@ -33,4 +33,24 @@ export interface ReadOptions {
   readonly onProgress?: (bytesRead: number) => void;
   /** Looked at between pieces; reading stops with a `Cancelled` error. */
   readonly signal?: { readonly aborted: boolean };
+  /** Of a table: the heading of a column, where its own words do not tell. */
+  readonly csvColumns?: Readonly<Partial<Record<CsvColumn, string>>>;
 }
+
+/** What a table of points may tell. `time` may hold the date too; `utcOffset` is local less UTC, as in +12:00. */
+export type CsvColumn =
+  | "latitude"
+  | "longitude"
+  | "altitude"
+  | "pressureAltitude"
+  | "time"
+  | "date"
+  | "utcOffset"
+  | "groundSpeed"
+  | "trackAngle"
+  | "headingTrue"
+  | "headingMagnetic"
+  | "trueAirspeed"
+  | "indicatedAirspeed"
+  | "outsideAir"
+  | "hdop";

@@ -80,15 +80,14 @@ export class IsoTimeReader {
 
   /** The same date comes point after point: it is worked out once. */
   private day(text: string, at: number): number {
-    const date = text.slice(at, at + 10);
-    if (date === this.lastDate) return this.lastDay;
+    if (this.lastDate !== "" && text.startsWith(this.lastDate, at)) return this.lastDay;
     if (text.charCodeAt(at + 4) !== 45 || text.charCodeAt(at + 7) !== 45) return Number.NaN;
     const year = digitsAt(text, at, 4);
     const month = digitsAt(text, at + 5, 2);
     const day = digitsAt(text, at + 8, 2);
     if (!(month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month))) return Number.NaN;
     if (Number.isNaN(year)) return Number.NaN;
-    this.lastDate = date;
+    this.lastDate = text.slice(at, at + 10);
     this.lastDay = daysFromCivil(year, month, day);
     return this.lastDay;
   }

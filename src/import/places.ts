@@ -8,11 +8,15 @@ import type { Place, Tally } from "./tally.ts";
 
 /** Characters of source handed over at once: the DOM costs a hundred times its text, so it is kept small. */
 const BATCH = 200_000;
-/** Characters of source of one place; a longer one keeps what came before. */
+/** Characters of source of one place; a longer one is left out and counted (`place-too-long`). */
 const MAX_PLACE = 100_000;
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: characters that XML 1.0 does not allow
 const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
+
+/** Element names that are carried over: well-formed, and none that the library would take for a place or a track. */
+const isCarried = (name: string): boolean =>
+  /^[A-Za-z_][\w.-]*$/.test(name) && !/^(?:gpx|wpt|rte|rtept|trk|trkseg|trkpt)$/.test(name);
 
 const escaped = (text: string): string =>
   text.replace(NOT_XML, "\ufffd").replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
@@ -36,6 +40,7 @@ export class PlaceCutter {
   private pointDepth = 0;
   private pointSource = "";
   private wantsName = false;
+  private readonly inner: { readonly name: string; readonly depth: number }[] = [];
   private target: Waypoint[] = this.waypoints;
   private readonly tally: Tally;
 
@@ -67,22 +72,22 @@ export class PlaceCutter {
     if (this.pointDepth === 0) {
       if (name === "rtept") this.beginPoint(attributes, depth);
       else this.wantsName = name === "name" && depth === this.outerDepth + 1;
-    } else if (/^[A-Za-z_][\w.-]*$/.test(name) && name !== "wpt" && name !== "rtept") {
+    } else if (isCarried(name)) {
       this.pointSource += `<${name}>`;
+      this.inner.push({ name, depth });
     }
   }
 
   text(text: string): void {
-    if (this.pointDepth > 0) this.pointSource += escaped(text);
-    else if (this.wantsName) this.routeNames[this.routeNames.length - 1] += text;
+    if (this.pointDepth > 0) {
+      if (this.pointSource.length <= MAX_PLACE) this.pointSource += escaped(text);
+    } else if (this.wantsName) this.routeNames[this.routeNames.length - 1] += text;
   }
 
-  close(name: string, depth: number): void {
+  close(depth: number): void {
     if (this.pointDepth === depth) this.endPoint();
-    else if (this.pointDepth > 0) {
-      if (/^[A-Za-z_][\w.-]*$/.test(name) && name !== "wpt" && name !== "rtept")
-        this.pointSource += `</${name}>`;
-    } else this.wantsName = false;
+    else if (this.pointDepth > 0) this.closeInner(depth);
+    else this.wantsName = false;
     if (depth <= this.outerDepth) {
       this.busy = false;
       if (this.sourceLength > BATCH) this.read();
@@ -118,7 +123,16 @@ export class PlaceCutter {
   }
   private readable = false;
 
+  /** Closes what is open at this depth and deeper: broken files leave elements open. */
+  private closeInner(depth: number): void {
+    for (let last = this.inner.at(-1); last !== undefined && last.depth >= depth; last = this.inner.at(-1)) {
+      this.pointSource += `</${last.name}>`;
+      this.inner.pop();
+    }
+  }
+
   private endPoint(): void {
+    this.closeInner(0);
     this.pointDepth = 0;
     if (!this.readable) return;
     if (this.pointSource.length > MAX_PLACE) {

@@ -1,5 +1,6 @@
 /** Reads a log of any known format, told by its content, from bytes to columns. */
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
+import { CsvReader } from "./csv.ts";
 import { decoderFor } from "./decode.ts";
 import { GpxReader } from "./gpx.ts";
 import { IgcReader } from "./igc.ts";
@@ -10,6 +11,7 @@ import type { LineLogReader, XmlLogReader } from "./log-reader.ts";
 import { lookOf, SNIFF_BYTES } from "./sniff.ts";
 import { paced, peek } from "./source.ts";
 import { Tally } from "./tally.ts";
+import { unpack } from "./unpack.ts";
 import { XmlStream } from "./xml-stream.ts";
 
 /**
@@ -47,18 +49,48 @@ export async function readPlaces(
   throw new UnusableInput([none, ...issues]);
 }
 
-async function readContent(bytes: ByteSource, file: string, options: ReadOptions): Promise<ImportedLog> {
+async function readContent(
+  bytes: ByteSource,
+  file: string,
+  options: ReadOptions,
+  inArchive = false,
+): Promise<ImportedLog> {
   const { head, whole } = await peek(bytes, SNIFF_BYTES);
   const start = decoderFor(head).decode(head);
-  const look = lookOf(head, start);
+  const look = lookOf(head, start, options.csvColumns !== undefined);
   const refuse = (code: string, facts: Issue["facts"]): never => {
     throw new UnusableInput([{ code, severity: "error", where: { file, line: 1, column: 1 }, facts }]);
   };
   if (look === "empty") refuse("empty-file", { bytes: head.length });
+  if ((look === "zip" || look === "gzip") && !inArchive) return readArchive(look, whole, file, options);
   if (look === "igc") return readLines(head, whole, file, options, (tally) => new IgcReader(tally));
+  if (look === "csv") {
+    return readLines(head, whole, file, options, (tally) => new CsvReader(tally, options.csvColumns));
+  }
   if (look !== "xml")
-    refuse("unknown-format", { look, begins: look === "binary" ? "" : start.trim().slice(0, 40) });
+    refuse("unknown-format", { look, begins: look === "text" ? start.trim().slice(0, 40) : "" });
   return readXml(head, whole, file, options);
+}
+
+/** An archive inside an archive is refused: `unknown-format`. */
+async function readArchive(
+  kind: "zip" | "gzip",
+  whole: AsyncIterable<Uint8Array>,
+  file: string,
+  options: ReadOptions,
+): Promise<ImportedLog> {
+  const tally = new Tally(file);
+  const { onProgress: _, ...inner } = options; // progress counts the packed bytes
+  const unpacked = unpack(kind, paced(whole, file, options), tally);
+  try {
+    const log = await readContent(unpacked.bytes, file, inner, true);
+    return { ...log, issues: [...tally.issues(), ...log.issues] };
+  } catch (error) {
+    if (!(error instanceof UnusableInput)) throw error;
+    if (unpacked.entry() !== null) throw new UnusableInput([...error.issues, ...tally.issues()]);
+    const none: Issue = { code: "archive-without-log", severity: "error", where: { file }, facts: {} };
+    throw new UnusableInput([none, ...tally.issues()]);
+  }
 }
 
 /** Text of the whole file, piece by piece; what of its encoding is wrong is told. */

@@ -8,10 +8,11 @@ export const SNIFF_BYTES = 2048;
 
 /**
  * The look of a file from its first bytes and the same decoded. XML begins with `<` (after spaces); FAI IGC with
- * an A record and has B or H records; CSV is lines of equal many fields; a control character that no text
- * format has makes it binary.
+ * an A record and has B or H records; a table has a line with a delimiter
+ * and "lat" in it (or with a delimiter, where the caller has `named` the columns); a control character that no
+ * text format has makes it binary.
  */
-export function lookOf(head: Uint8Array, text: string): Look {
+export function lookOf(head: Uint8Array, text: string, named = false): Look {
   if (head[0] === 0x50 && head[1] === 0x4b && (head[2] === 3 || head[2] === 5)) return "zip";
   if (head[0] === 0x1f && head[1] === 0x8b) return "gzip";
   const trimmed = text.trimStart();
@@ -21,6 +22,6 @@ export function lookOf(head: Uint8Array, text: string): Look {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
   if (/[\u0000-\u0008\u000e-\u001f]/.test(trimmed)) return "binary";
   if (/^[A-Z]/.test(trimmed) && /^(?:B\d{6}\d{7}[NS]\d{8}[EW]|HF?[A-Z]?DTE)/m.test(trimmed)) return "igc";
-  const first = trimmed.split(/[\r\n]/, 1)[0]!;
-  return /[,;\t|]/.test(first) && /[A-Za-z]/.test(first) ? "csv" : "text";
+  const table = trimmed.split(/[\r\n]+/).some((line) => /[,;\t|]/.test(line) && (named || /lat/i.test(line)));
+  return table ? "csv" : "text";
 }

@@ -4,7 +4,7 @@ import type { Place, Tally } from "./tally.ts";
 
 /** Elements inside each other. GPX and KML need about 10; a parser's work grows with the depth. */
 export const MAX_DEPTH = 64;
-/** Characters of one text, attribute, comment or tag. A KML line of 100,000 points has 4 million. */
+/** Characters from one tag to the next: of a text, comment, or the tag itself. A KML line of 100,000 points has 4 million. */
 export const MAX_STRETCH = 1 << 24;
 
 /** What one format makes of the elements. Names come without their prefix. */
@@ -45,7 +45,7 @@ export class XmlStream {
   private depth = 0;
   private tagLine = 1;
   private tagColumn = 1;
-  private lastEvent = 0;
+  private lastTag = 0;
   /** An `&` near the end of a piece waits for the next: what follows tells whether it begins a reference. */
   private carried = "";
   private hasBare = false;
@@ -62,11 +62,9 @@ export class XmlStream {
     parser.on("opentagstart", (tag) => this.tagStart(tag.name));
     parser.on("opentag", (tag) => this.open(tag));
     parser.on("text", (text) => {
-      this.lastEvent = this.parser.position;
       if (this.reader !== null) this.reader.text(this.hasBare ? this.restored(text, true) : text);
     });
     parser.on("cdata", (text) => {
-      this.lastEvent = this.parser.position;
       if (this.reader !== null) this.reader.text(this.hasBare ? this.restored(text, false) : text);
     });
     parser.on("closetag", (tag) => {
@@ -91,7 +89,7 @@ export class XmlStream {
     const end = cut < 0 ? whole.length : cut;
     this.carried = whole.slice(end);
     this.parse(end === whole.length ? whole : whole.slice(0, end));
-    if (!this.stopped && this.parser.position - this.lastEvent > MAX_STRETCH) {
+    if (!this.stopped && this.parser.position - this.lastTag > MAX_STRETCH) {
       this.stop("xml-too-long", { limit: MAX_STRETCH });
     }
   }
@@ -135,7 +133,7 @@ export class XmlStream {
 
   private tagStart(name: string): void {
     const { parser } = this;
-    this.lastEvent = parser.position;
+    this.lastTag = parser.position;
     // The parser stands one character past the name. Behind a line's end that character was the end.
     if (parser.column === 0) {
       this.tagLine = parser.line - 1;
@@ -147,7 +145,6 @@ export class XmlStream {
   }
 
   private open(tag: SaxesTagPlain): void {
-    this.lastEvent = this.parser.position;
     if (++this.depth > MAX_DEPTH) {
       this.depth--;
       this.stop("xml-too-deep", { limit: MAX_DEPTH });

@@ -13,7 +13,7 @@ import type {
 } from "../quantity/units.ts";
 import { type Air, windField } from "./air.ts";
 import { type Airspeed, airspeed } from "./airspeed.ts";
-import { gaussMarkov } from "./gaussMarkov.ts";
+import { gaussMarkov } from "./gauss-markov.ts";
 import { randomStream } from "./random.ts";
 import type { Scenario } from "./scenario.ts";
 import type { Side } from "./script.ts";

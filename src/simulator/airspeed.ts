@@ -1,7 +1,7 @@
 /** The true airspeed: what the pilot sets, and what the air and the turns make of it. */
 import type { DegreesPerSecond, FeetMsl, Knots, Seconds } from "../quantity/units.ts";
 import { densityRatio } from "./air.ts";
-import { gaussMarkov, type Wander } from "./gaussMarkov.ts";
+import { gaussMarkov, type Wander } from "./gauss-markov.ts";
 import { type Drawn, draw, type Random } from "./random.ts";
 
 export interface AirspeedModel {

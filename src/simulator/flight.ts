@@ -3,6 +3,7 @@ import type { Degrees, FeetMsl, Knots, Seconds, TrueDegrees } from "../quantity/
 import type { Column } from "../track/track.ts";
 import { newAircraft, STEP } from "./aircraft.ts";
 import type { EventCode } from "./habits.ts";
+import type { FlownHold } from "./hold.ts";
 import { manoeuvre } from "./manoeuvre.ts";
 import { randomStream } from "./random.ts";
 import type { Scenario } from "./scenario.ts";
@@ -36,6 +37,7 @@ export interface FlownCourse {
 export interface Flight {
   readonly columns: TrueColumns;
   readonly courses: readonly FlownCourse[];
+  readonly holds: readonly FlownHold[];
 }
 
 /** A script that has not ended by then will not end, seconds. */
@@ -44,9 +46,10 @@ const LONGEST = 4 * 3600;
 /** Flies a scenario, without the receiver. */
 export function flyTrue(scenario: Scenario, seed: number): Flight {
   const a = newAircraft(scenario, seed);
-  const random = randomStream(seed, "habits");
+  const chances = { script: randomStream(seed, "script"), pilot: randomStream(seed, "habits") };
   const rows: number[][] = [[], [], [], [], [], [], [], []];
   const courses: FlownCourse[] = [];
+  const holds: FlownHold[] = [];
   const record = () => {
     const values = [
       a.time,
@@ -65,8 +68,9 @@ export function flyTrue(scenario: Scenario, seed: number): Flight {
     const start = a.time;
     const sights: Sight[] = [];
     const events: { code: EventCode; time: Seconds }[] = [];
-    const steer = manoeuvre(step, a, random, {
+    const steer = manoeuvre(step, a, chances, {
       saw: (sight) => sights.push(sight),
+      held: (hold) => holds.push(hold),
       note: (code) => events.push({ code, time: a.time }),
     });
     for (let wanted = steer(a); wanted !== null; wanted = steer(a)) {
@@ -102,5 +106,6 @@ export function flyTrue(scenario: Scenario, seed: number): Flight {
       airNorth,
     },
     courses,
+    holds,
   };
 }

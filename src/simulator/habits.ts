@@ -49,7 +49,8 @@ function softCut(across: Metres, speed: MetresPerSecond, time: Seconds, most: An
 export const joining = (m: Moment, most: AngleSize): TrueDegrees =>
   m.sight.course + m.needed - softCut(m.sight.across, m.speed, JOINING, most);
 
-const keeping = (m: Moment, share: Share): TrueDegrees =>
+/** The heading that keeps a course, with a share of the wind correction. */
+export const keeping = (m: Moment, share: Share): TrueDegrees =>
   m.sight.course + share * m.needed - softCut(m.sight.across, m.speed, KEEPING, 10);
 
 export function steersman(habit: Habit, established: Seconds, random: Random, note: Note): Steersman {

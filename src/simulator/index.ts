@@ -2,17 +2,26 @@
 import type { Track } from "../track/track.ts";
 import { flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";
+import { PATTERN_SCENARIOS } from "./patterns.ts";
 import { receive } from "./receiver.ts";
 import { SAMPLE_SCENARIOS } from "./samples.ts";
 import type { Scenario } from "./scenario.ts";
-import { type Truth, truthOf } from "./truth.ts";
+import { truthOf } from "./tell.ts";
+import { TRAINING } from "./training.ts";
+import type { Truth } from "./truth.ts";
 
 export type { TrueColumns } from "./flight.ts";
+export { DRAWN_MODELS, GUSTS, KNOWN_MODELS } from "./models.ts";
+export { crossCountry, holdAtTarno, procedureTurn } from "./patterns.ts";
 export type { Scenario } from "./scenario.ts";
+export type { HoldSkill, Step } from "./script.ts";
 export type { Truth } from "./truth.ts";
 
 /** Every scenario by its name. */
-export const SCENARIOS: Readonly<Record<string, Scenario>> = { ...SAMPLE_SCENARIOS };
+export const SCENARIOS: Readonly<Record<string, Scenario>> = {
+  ...SAMPLE_SCENARIOS,
+  ...Object.fromEntries([...PATTERN_SCENARIOS, TRAINING].map((scenario) => [scenario.name, scenario])),
+};
 
 /** Parts of a scenario put in the place of its own, whole: `{ logging: { every: 5 } }`. */
 export type Overrides = Partial<Omit<Scenario, "name" | "brief">>;

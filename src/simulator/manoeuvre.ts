@@ -4,7 +4,8 @@ import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantit
 import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
 import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
-import type { Random } from "./random.ts";
+import { type FlownHold, flyHold } from "./hold.ts";
+import { draw, type Random } from "./random.ts";
 import type { CourseStep, Step } from "./script.ts";
 import { type Sight, sightOf } from "./sight.ts";
 import { offset } from "./step.ts";
@@ -16,6 +17,7 @@ export type Manoeuvre = (a: Aircraft) => TurnDegrees | null;
 export interface Witness {
   readonly saw: (sight: Sight) => void;
   readonly note: Note;
+  readonly held: (hold: FlownHold) => void;
 }
 
 /** A step is rolled out when the heading is so near, degrees. */
@@ -24,19 +26,28 @@ const ROLLED_OUT = 3;
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
 
-export function manoeuvre(step: Step, a: Aircraft, random: Random, witness: Witness): Manoeuvre {
+/** Chances of the script's own drawn values, and of the pilot: apart, so that neither shifts the other. */
+export interface Chances {
+  readonly script: Random;
+  readonly pilot: Random;
+}
+
+export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Witness): Manoeuvre {
   switch (step.do) {
     case "height":
       a.altitudeWanted = step.altitude;
       a.climbRate = step.rate;
       return () => null;
     case "speed":
-      a.airspeed.set(step.share);
+      a.airspeed.set(draw(step.share, chances.script));
       return () => null;
     case "heading":
-      return holdHeading(unwrap(a.heading, step.heading, step.turn), step.seconds);
+      return holdHeading(
+        step.heading === undefined ? a.heading : unwrap(a.heading, step.heading, step.turn),
+        draw(step.seconds, chances.script),
+      );
     case "turn":
-      return holdHeading(a.heading + step.by, 0);
+      return holdHeading(a.heading + draw(step.by, chances.script), 0);
     case "direct": {
       let side = step.turn;
       return (now) => {
@@ -48,7 +59,11 @@ export function manoeuvre(step: Step, a: Aircraft, random: Random, witness: Witn
       };
     }
     case "course":
-      return flyCourse(step, random, witness);
+      return flyCourse(step, chances.pilot, witness);
+    case "hold": {
+      const hold = flyHold(step, a, chances.pilot, witness.held);
+      return () => hold.next().value ?? null;
+    }
   }
 }
 

@@ -8,3 +8,30 @@ export const KNOWN_MODELS = {
   receiver: { bias: { sd: 2.5, time: 180 }, white: 0.4, decimals: 5 },
   logging: { every: 1 },
 } satisfies Partial<Scenario>;
+
+/**
+ * Values drawn anew for each seed over what light aircraft, pilots and portable receivers show: flights for measuring
+ * accuracy. Sizes: common practice, no source; receiver: between the 3 m of good sets (SPS PS 2008, preface) and its half.
+ */
+export const DRAWN_MODELS = {
+  wind: {
+    from: [0, 360],
+    speed: [5, 35],
+    altitude: 3000,
+    slow: { sd: 2, time: 900 },
+    shearRms: 3,
+    gusts: null,
+  },
+  airspeed: {
+    trueAirspeed: [90, 120],
+    wander: { sd: 1.5, time: 60 },
+    lostInTurns: [0, 1],
+    heldIndicated: false,
+  },
+  pilot: KNOWN_MODELS.pilot,
+  receiver: { bias: { sd: [2, 3], time: [60, 300] }, white: [0.3, 0.5], decimals: 5 },
+  logging: { every: 1 },
+} satisfies Partial<Scenario>;
+
+/** Gusts of 2 kt that last 8 s: an override for rough air. Common practice, no source. */
+export const GUSTS = { sd: 2, time: 8 };

@@ -3,7 +3,7 @@ import { METRES_PER_FOOT, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { Metres } from "../quantity/units.ts";
 import type { Track } from "../track/track.ts";
 import type { TrueColumns } from "./flight.ts";
-import { gaussMarkov } from "./gaussMarkov.ts";
+import { gaussMarkov } from "./gauss-markov.ts";
 import { draw, randomStream } from "./random.ts";
 import type { Logging, Scenario } from "./scenario.ts";
 import { radii } from "./step.ts";

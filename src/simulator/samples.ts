@@ -1,6 +1,6 @@
 /** Three lessons in the Orsa Vale, each a case of its own: the samples that ship with the project. */
 import { KNOWN_MODELS } from "./models.ts";
-import { atTarno, BELVO, FIXES_YAML, KESTI, TARNO } from "./orsaVale.ts";
+import { atTarno, BELVO, FIXES_YAML, KESTI, TARNO } from "./orsa-vale.ts";
 import type { Scenario } from "./scenario.ts";
 import type { Habit, Step } from "./script.ts";
 

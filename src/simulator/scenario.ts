@@ -3,7 +3,7 @@ import type { Position } from "../geodesy/position.ts";
 import type { FeetMsl, Metres, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
 import type { WindModel } from "./air.ts";
 import type { AirspeedModel } from "./airspeed.ts";
-import type { Wander } from "./gaussMarkov.ts";
+import type { Wander } from "./gauss-markov.ts";
 import type { Drawn } from "./random.ts";
 import type { Step } from "./script.ts";
 

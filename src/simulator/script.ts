@@ -4,13 +4,14 @@ import type {
   AngleSize,
   FeetMsl,
   FeetPerMinute,
+  Knots,
   NauticalMiles,
   Seconds,
   Share,
   TrueDegrees,
-  TurnDegrees,
 } from "../quantity/units.ts";
 import type { NeedleScaleId } from "../standard/needle.ts";
+import type { Drawn } from "./random.ts";
 
 export type Side = "left" | "right";
 
@@ -56,16 +57,38 @@ export interface CourseStep {
   readonly exercise: string | null;
 }
 
+/** How well a hold is planned. */
+export interface HoldSkill {
+  /** Outbound correction over the inbound one, or the racetrack solved for the wind. */
+  readonly factor: 1 | 2 | 3 | "solved";
+  /** Standard deviation of each component of the wind believed, knots, and of the outbound time, seconds. */
+  readonly windWrong: Knots;
+  readonly timingWrong: Seconds;
+}
+
+/** First to the fix; the entry is that of the sector, by the heading there. */
+export interface HoldStep {
+  readonly do: "hold";
+  readonly fix: Position;
+  readonly inbound: TrueDegrees;
+  readonly turns: Side;
+  readonly legSeconds: Seconds;
+  /** Laps after the entry. */
+  readonly laps: number;
+  readonly skill: HoldSkill;
+  readonly exercise: string;
+}
+
 export type Step =
-  /** A heading held for a time, counted from the roll-out. */
+  /** A heading held for a time, counted from the roll-out; without one, the present heading. */
   | {
       readonly do: "heading";
-      readonly heading: TrueDegrees;
-      readonly seconds: Seconds;
+      readonly heading?: TrueDegrees;
+      readonly seconds: Drawn;
       readonly turn?: Side;
     }
   /** A turn by so many degrees of heading, right positive; may exceed 360. */
-  | { readonly do: "turn"; readonly by: TurnDegrees }
+  | { readonly do: "turn"; readonly by: Drawn }
   /** Straight to a place, with the wind corrected, until it is so near. */
   | {
       readonly do: "direct";
@@ -76,5 +99,6 @@ export type Step =
   /** From now on, while the next steps are flown. */
   | { readonly do: "height"; readonly altitude: FeetMsl; readonly rate: FeetPerMinute }
   /** From now on: another airspeed, as a share of the first one. */
-  | { readonly do: "speed"; readonly share: Share }
-  | CourseStep;
+  | { readonly do: "speed"; readonly share: Drawn }
+  | CourseStep
+  | HoldStep;

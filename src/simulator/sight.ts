@@ -25,7 +25,9 @@ export interface Sight {
 const NEEDLE_IGNORED_WITHIN = 1;
 
 /** A function that looks at the course of a step. */
-export function sightOf(step: CourseStep): (at: Position, time: Seconds) => Sight {
+export function sightOf(
+  step: Pick<CourseStep, "form" | "fix" | "fromFix" | "course" | "scale">,
+): (at: Position, time: Seconds) => Sight {
   const leg = step.form === "leg" ? offset(step.fromFix!, step.fix) : null;
   const azimuth = leg ? leg.azimuthAtEnd : step.course!;
   const scale = NEEDLE_SCALES[step.scale];

@@ -32,8 +32,8 @@ function standing(track: Track, rows: ArrayLike<number>): number {
 }
 
 /**
- * Rows more than 30 s before the aircraft first leaves, and more than 30 s after it last enters, a circle of 75 m
- * in which it stands for 2 minutes and more. A log that never leaves the circle is left alone. Times must rise.
+ * Rows more than 30 s before the last within, and more than 30 s after the first within, a circle of 75 m in which
+ * the aircraft stands for 2 minutes and more before and after its flight. A log that never leaves the circle is left alone. Times must rise.
  */
 export function findGroundNoise(track: Track, keep: Uint8Array): CleanFinding {
   const rows = keptRows(keep);
@@ -41,13 +41,13 @@ export function findGroundNoise(track: Track, keep: Uint8Array): CleanFinding {
   const out: number[] = [];
   const ahead = standing(track, rows);
   if (ahead < rows.length && rows.length > 0) {
-    const left = time[rows[ahead]!]!;
+    const left = time[rows[ahead - 1]!]!;
     if (left - time[rows[0]!]! >= SHORTEST_S * 1000) {
       for (let k = 0; k < ahead; k++) if (left - time[rows[k]!]! > KEPT_S * 1000) out.push(rows[k]!);
     }
     const back = rows.slice().reverse();
     const behind = standing(track, back);
-    const entered = time[back[behind]!]!;
+    const entered = time[back[behind - 1]!]!;
     if (time[back[0]!]! - entered >= SHORTEST_S * 1000) {
       for (let k = behind - 1; k >= 0; k--) if (time[back[k]!]! - entered > KEPT_S * 1000) out.push(back[k]!);
     }

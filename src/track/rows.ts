@@ -1,4 +1,5 @@
 /** Keeps some rows of a track, all columns alike. */
+import { type Span, spanLength } from "../quantity/span.ts";
 import type { Track } from "./track.ts";
 
 /** A new track of the rows where `keep` is 1, in their order. Values are copied, never changed. */
@@ -31,4 +32,14 @@ export function keptRows(keep: Uint8Array): Int32Array {
   const rows = new Int32Array(length);
   for (let i = 0, k = 0; i < keep.length; i++) if (keep[i] === 1) rows[k++] = i;
   return rows;
+}
+
+/** The rows of a span as a track of its own. */
+export function cutTrack(track: Track, span: Span): Track {
+  const cut = { ...track, length: spanLength(span) } as Record<string, unknown>;
+  for (const [name, column] of Object.entries(track)) {
+    if (column instanceof Float64Array || column instanceof Int32Array)
+      cut[name] = column.slice(span.start, span.end);
+  }
+  return cut as unknown as Track;
 }

@@ -1,14 +1,15 @@
 /** Wind and airspeed along a flight from its ground velocities alone, with their doubt. */
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
+import { airborneRows } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
-import { airborneRows } from "./airborne.ts";
 import { alongRows, restsOn, unknownAlong } from "./along.ts";
 import { beliefOf, withPriors } from "./belief.ts";
 import { dayWind, windOver } from "./fact.ts";
-import { collectFacts, type Facts, middleAltitude } from "./facts.ts";
+import { collectFacts, type Facts, middleAltitude, speedOf } from "./facts.ts";
 import { solveFacts } from "./solve.ts";
 import { setSteps } from "./steps.ts";
+import { allowGusts, unrestOf } from "./unrest.ts";
 import type { WindAlongFlight, WindEstimate, WindFact } from "./wind.ts";
 
 export interface WindPriors {
@@ -34,7 +35,10 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
     const groundSpeed = medianSpeed(facts);
     if (facts.count < 2 || !(groundSpeed > 0)) return unknownAlong(motion);
     setSteps(facts, groundSpeed);
-    const belief = beliefOf(groundSpeed, altitude);
+    const calm = beliefOf(groundSpeed, altitude);
+    const { gust, wander } = unrestOf(facts, calm.airspeedWander);
+    allowGusts(facts, gust);
+    const belief = { ...calm, airspeedWander: calm.airspeedWander * wander };
     return alongRows(
       motion,
       solveFacts(withPriors(facts, airspeed, winds), belief, groundSpeed),
@@ -58,9 +62,7 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
 }
 
 function medianSpeed(facts: Facts): number {
-  const speeds = Float64Array.from({ length: facts.count }, (_, i) =>
-    Math.hypot(facts.east[i]!, facts.north[i]!),
-  );
+  const speeds = Float64Array.from({ length: facts.count }, (_, i) => speedOf(facts, i));
   return speeds.sort()[speeds.length >> 1] ?? 0;
 }
 

@@ -93,7 +93,7 @@ export class FactSmoother {
 
   /** The coefficients of fact i into `h`; returns the measured value. */
   coefficients(i: number, h: Float64Array): number {
-    const { kind, east, north, growth, wanderShare, turning } = this.facts;
+    const { kind, east, north, excess, growth, wanderShare, turning } = this.facts;
     h.fill(0);
     if (kind[i] === AIRSPEED) {
       const u = this.noseEast[i]!;
@@ -105,7 +105,7 @@ export class FactSmoother {
       h[4] = growth[i]!;
       h[5] = wanderShare[i]!;
       h[6] = -turning[i]!;
-      return u * east[i]! + v * north[i]!;
+      return u * east[i]! + v * north[i]! + excess[i]!;
     }
     if (kind[i] === LEVEL_PRIOR) h[4] = growth[i]!;
     else if (kind[i] === EAST_PRIOR) {

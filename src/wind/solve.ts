@@ -2,19 +2,25 @@
 import { checkRun, type TurnCheck } from "./check.ts";
 import { AIRSPEED, type Facts } from "./facts.ts";
 import { type Belief, FactSmoother, N } from "./filter.ts";
+import { allowShocks } from "./shocks.ts";
 
 /** Starts other than calm: winds from four sides of this share of the ground speed (18 kt at 100 kt). */
 const START_SHARE = 0.18;
 const FIRST_ITERATIONS = 4;
 const MORE_ITERATIONS = 4;
+const SHOCK_ROUNDS = 4;
 /** A normalised innovation beyond this is met with doubt (Huber, Ann. Math. Statist. 35, 1964: 95 % efficiency at 1.345; looser here, since innovations are correlated). */
-const HUBER = 2;
+const HUBER = 3;
 /** A turn that the others contradict this much, as mean square, loses trust in its airspeed. Tuned on simulated flights. */
 const CONTRADICTED = 2.5;
 const MOST_LOOSENED = 6;
 /** Airspeed variance at the ends of a contradicted turn, as a share of airspeed, squared below. */
 const LOOSENED_SHARE = 0.08;
 const LEAST_TURN = 50;
+/** Others contradict a turn only where they know the wind without it to this standard deviation, kt. */
+const KNOWN_WITHOUT = 8;
+/** The mean statistic of flights that the model fits is 0.3 to 0.4, since neighbours agree; from this on it widens the doubt. Tuned on simulated flights, tried on real ones. */
+const USUAL_STATISTIC = 0.8;
 /** The covariance is never scaled below this: the model is not the air. */
 const LEAST_SCALE = 1.1;
 
@@ -27,6 +33,8 @@ export interface Solution {
 
 export function solveFacts(facts: Facts, belief: Belief, groundSpeed: number): Solution {
   const smoother = bestStart(facts, belief, groundSpeed);
+  for (let round = 0; round < SHOCK_ROUNDS && allowShocks(smoother) > 0; round++)
+    iterate(smoother, belief, 2);
   iterate(smoother, belief, MORE_ITERATIONS);
   const turns = runsOfTurns(facts);
   let checks = checkAll(smoother, belief, turns);
@@ -43,7 +51,11 @@ export function solveFacts(facts: Facts, belief: Belief, groundSpeed: number): S
   smoother.settle();
   // shrunk toward 1 by two imagined turns that agree
   const sum = checks.reduce((s, c) => s + Math.min(c.statistic, 4), 0);
-  return { smoother, checks, scale: Math.max(LEAST_SCALE, (sum + 2) / (checks.length + 2)) };
+  return {
+    smoother,
+    checks,
+    scale: Math.max(LEAST_SCALE, (sum / USUAL_STATISTIC + 2) / (checks.length + 2)),
+  };
 }
 
 function bestStart(facts: Facts, belief: Belief, groundSpeed: number): FactSmoother {
@@ -120,7 +132,7 @@ function checkAll(
   const checks: TurnCheck[] = [];
   for (const { first, after } of turns) {
     const check = checkRun(smoother, belief, first, after);
-    if (check) checks.push(check);
+    if (check && check.without < KNOWN_WITHOUT) checks.push(check);
   }
   return checks;
 }

@@ -1,6 +1,8 @@
 /** One meter for the estimate against the truth: errors, coverage and share claimed, for simulated and for real flights. */
 
 import { findLegs, smoothTrack } from "../../src/track/index.ts";
+import type { Motion } from "../../src/track/motion.ts";
+import { varianceAlong } from "../../src/wind/ellipse.ts";
 import type { WindPriors } from "../../src/wind/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
 import type { Flown } from "../support/flown.ts";
@@ -15,12 +17,15 @@ export class Meter {
   private readonly meanDirectionErrors: number[] = [];
   private readonly flightErrors: number[] = [];
   private readonly predicted: number[] = [];
+  private readonly alongErrors: number[] = [];
+  private alongInside = 0;
   private inside = 0;
   private claimedInside = 0;
   flights = 0;
 
   /** One sample of truth against the estimate at a row; `widened` is the truth's own standard deviation, each axis. */
   sample(
+    motion: Motion,
     estimate: ReturnType<typeof estimateWind>["alongFlight"],
     row: number,
     airEast: number,
@@ -39,6 +44,12 @@ export class Meter {
     this.errors.push(error);
     this.predicted.push(ve + vn);
     if (inside) this.inside++;
+    if (estimate.knowledge[row] === "along") {
+      const te = motion.velocityEast[row]! / motion.groundSpeed[row]!;
+      const tn = motion.velocityNorth[row]! / motion.groundSpeed[row]!;
+      this.alongErrors.push(Math.abs(e * te + n * tn));
+      if ((e * te + n * tn) ** 2 <= 1.96 ** 2 * varianceAlong(ve, vn, c, te, tn)) this.alongInside++;
+    }
     if (estimate.knowledge[row] === "full") {
       this.claimedErrors.push(error);
       if (inside) this.claimedInside++;
@@ -60,7 +71,7 @@ export class Meter {
       Math.round((10_000 * motion.length) / (motion.time[motion.length - 1]! - motion.time[0]!)),
     );
     for (let k = 0; k < motion.length; k += step) {
-      const error = this.sample(estimate.alongFlight, k, truth.airEast[k]!, truth.airNorth[k]!);
+      const error = this.sample(motion, estimate.alongFlight, k, truth.airEast[k]!, truth.airNorth[k]!);
       if (Number.isNaN(error)) continue;
       sum += error * error;
       count++;
@@ -96,6 +107,9 @@ export class Meter {
       coverage: this.inside / errors.length,
       meanWind: rms(this.meanSpeedErrors),
       meanDirection: rms(this.meanDirectionErrors),
+      along: this.alongErrors.length / errors.length,
+      alongMedian: quantile(this.alongErrors, 0.5),
+      alongCoverage: this.alongErrors.length === 0 ? Number.NaN : this.alongInside / this.alongErrors.length,
       claimed: claimedErrors.length / errors.length,
       claimedMedian: quantile(claimedErrors, 0.5),
       claimed90: quantile(claimedErrors, 0.9),

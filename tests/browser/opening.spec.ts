@@ -77,15 +77,44 @@ test("a log without times is compared in space, and what needs time is said to b
     expect(await page.locator("body").textContent()).not.toMatch(/NaN|undefined|Invalid/);
   }));
 
-test("two logs: the first is read, and the other is named as left out", () =>
+/** Each trackpoint of the sample stands on a line of its own. */
+const lines = sampleFile("calm-and-tidy", "log.gpx").split("\n");
+const isPoint = (line: string) => line.includes("<trkpt");
+const part = (keep: (point: number) => boolean) => {
+  let point = -1;
+  return lines.filter((line) => !isPoint(line) || keep(++point)).join("\n");
+};
+
+test("the two halves of a flight, recorded by two files, give one sheet", () =>
   on(async ({ page }) => {
     await drop(page, [
-      { name: "one.gpx", text: sampleFile("calm-and-tidy", "log.gpx") },
-      { name: "two.gpx", text: sampleFile("needle-chased", "log.gpx") },
+      { name: "second.gpx", text: part((i) => i >= 1200) },
+      { name: "first.gpx", text: part((i) => i < 1300) },
+      { name: "brief.yaml", text: sampleFile("calm-and-tidy", "brief.yaml") },
     ]);
     await page.waitForSelector(".head h1");
-    expect(await page.getByRole("alert").textContent()).toContain("Left out: two.gpx");
-    expect(await page.locator("#log").textContent()).toContain("one.gpx");
+    expect(await page.locator(".head .what").textContent()).toContain("01:12 to 01:51 UTC");
+    expect(await page.locator(".ex h2").first().textContent()).toContain("Course 241°M");
+  }));
+
+test("a log of two flights shows one, and the other by one click", () =>
+  on(async ({ page }) => {
+    const points = lines.filter(isPoint);
+    const standing = Array.from({ length: 120 }, (_, i) =>
+      points[0]!.replace(
+        /T\d\d:\d\d:\d\d/,
+        `T05:${String(10 + Math.floor(i / 60))}:${String(i % 60).padStart(2, "0")}`,
+      ),
+    );
+    const flown = points.slice(0, 900).map((line) => line.replace("2026-10-17T01", "2026-10-17T05"));
+    const later = [...standing, ...flown].join("\n");
+    const two = lines.join("\n").replace("</trkseg>", `</trkseg><trkseg>${later}</trkseg>`);
+    await drop(page, [{ name: "two-flights.gpx", text: two }]);
+    await page.waitForSelector(".head h1");
+    const others = page.getByRole("region", { name: "Flights in this log" });
+    expect(await others.textContent()).toContain("The log holds 2 flights. This is number 1.");
+    await others.getByRole("button", { name: "Show this one" }).click();
+    await page.waitForFunction(() => document.querySelector(".head .what")?.textContent?.includes("05:1"));
   }));
 
 test("the log's own route becomes the brief by one click", () =>

@@ -54,7 +54,7 @@ describe("by construction: files written for one case each", () => {
     const [first] = error.issues;
     expect(first?.severity).toBe("error");
     expect(first?.where.file).toBe(name);
-    expect(first?.where.line).toBeGreaterThan(0);
+    if (!name.endsWith(".zip")) expect(first?.where.line).toBeGreaterThan(0);
   });
 
   it.each(Object.keys(READABLE))(

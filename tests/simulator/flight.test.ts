@@ -1,8 +1,9 @@
 /** The true flight, against handbook turns, wind triangles and atmosphere. */
 import geographiclib from "geographiclib-geodesic";
 import { describe, expect, it } from "vitest";
+import { turnFrom } from "../../src/quantity/angle.ts";
 import { densityRatio } from "../../src/simulator/air.ts";
-import { fly, SCENARIOS, type TrueColumns } from "../../src/simulator/index.ts";
+import { crossCountry, fly, SCENARIOS, type TrueColumns } from "../../src/simulator/index.ts";
 import type { Scenario } from "../../src/simulator/scenario.ts";
 import type { Step } from "../../src/simulator/script.ts";
 import { near, nearDirection } from "../support/near.ts";
@@ -175,5 +176,26 @@ describe("by construction: the truth is consistent with itself", () => {
   it("refuses a script that does not end", () => {
     const away: Step = { do: "heading", heading: 90, seconds: Number.POSITIVE_INFINITY };
     expect(() => flown({ script: [away] })).toThrow('invalid script: step "heading" does not end');
+  });
+});
+
+describe("by construction: what a script draws", () => {
+  it("a cross-country changes its heading by what is drawn from 30 to 90 degrees, anew for each seed", () => {
+    const changes = [1, 2, 3, 4, 5, 6, 7, 8].map((seed) => {
+      const calm: Partial<Scenario> = { pilot: STILL.pilot };
+      const { columns } = fly({ ...SCENARIOS["cross-country"]!, ...calm }, seed);
+      return turnFrom(columns.heading[290]!, columns.heading.at(-1)!); // two changes to the right, one to the left
+    });
+    expect(new Set(changes.map(Math.round)).size).toBeGreaterThan(5);
+    for (const change of changes) {
+      expect(change).toBeGreaterThan(-32);
+      expect(change).toBeLessThan(152);
+    }
+  });
+
+  it("three changes of 40, -30 and 90 degrees end 100 degrees to the right", () => {
+    const { columns } = flown({ script: crossCountry(90, [40, -30, 90], 120) });
+    nearDirection(columns.heading.at(-1)!, 190, 10); // each turn is rolled out within 3 degrees
+    near(columns.length, 4 * 120 + 160 / 3, 25, "s");
   });
 });

@@ -1,6 +1,6 @@
 /** The generator, and the noise made of it. */
 import { describe, expect, it } from "vitest";
-import { gaussMarkov } from "../../src/simulator/gaussMarkov.ts";
+import { gaussMarkov } from "../../src/simulator/gauss-markov.ts";
 import { draw, randomStream, xoshiro128 } from "../../src/simulator/random.ts";
 import { near } from "../support/near.ts";
 

@@ -50,7 +50,7 @@ export interface FlownOptions {
 
 export interface Flown {
   readonly track: Track;
-  /** At the rows of the track: kt. Wind as the velocity of the air. */
+  /** At the rows of the track: kt. Wind as the velocity of the air, without the gusts: nobody asks for those. */
   readonly truth: {
     readonly airEast: Float64Array;
     readonly airNorth: Float64Array;
@@ -149,7 +149,8 @@ export function fly(options: FlownOptions): Flown {
       walk = walk.map((w) => w + kick * random.normal());
     }
     const thousands = (altitude - 3000) / 1000;
-    const wind = [0, 1].map((i) => mean[i]! + slow[i]!() + gust[i]!() + shear[i]! * thousands + walk[i]!);
+    const gusts = gust.map((f) => f());
+    const wind = [0, 1].map((i) => mean[i]! + slow[i]!() + gusts[i]! + shear[i]! * thousands + walk[i]!);
     const density = o.indicated
       ? (1 - 6.8756e-6 * o.altitude) ** 2.128 / (1 - 6.8756e-6 * altitude) ** 2.128
       : 1;
@@ -187,8 +188,8 @@ export function fly(options: FlownOptions): Flown {
       Math.round(noisyLatitude * tenth) / tenth,
       Math.round(noisyLongitude * tenth) / tenth,
       altitude + (b[2]! + 2 * o.white * random.normal()) / 0.3048,
-      wind[0]!,
-      wind[1]!,
+      wind[0]! - gusts[0]!,
+      wind[1]! - gusts[1]!,
       airspeed,
       ((nose % 360) + 360) % 360,
       vEast,

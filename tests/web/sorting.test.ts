@@ -12,12 +12,12 @@ test.each([
   expect(fileRole(name, text)).toBe(role);
 });
 
-test("the first log and the first brief are taken, the rest is named", () => {
+test("all logs and the first brief are taken, the rest is named", () => {
   const files = [
     { file: "a", role: "brief" },
     { file: "b", role: "log" },
     { file: "c", role: "log" },
     { file: "d", role: "brief" },
   ] as const;
-  expect(sortFiles(files)).toEqual({ log: "b", brief: "a", leftOut: ["c", "d"] });
+  expect(sortFiles(files)).toEqual({ logs: ["b", "c"], brief: "a", leftOut: ["d"] });
 });

@@ -16,8 +16,8 @@ function Drop() {
     <div class="drop">
       <h2>Drop a track log here</h2>
       <p>
-        GPX, from any portable GPS; the brief of the lesson too, in YAML or JSON, if there is one. The sheet
-        stands a few seconds later.
+        GPX, KML, KMZ, IGC or CSV, from any portable GPS; the brief of the lesson too, in YAML or JSON, if
+        there is one. The sheet stands a few seconds later.
       </p>
       <input
         ref={input}

@@ -10,7 +10,10 @@ export function RouteOffers({ flight }: { flight: Flight }) {
         <p key={route.name}>
           The log carries a route, {route.name ? `${route.name}: ` : ""}
           {route.idents.join(", ")}.{" "}
-          <button type="button" onClick={() => openOnSheet(flight.request.files, i)}>
+          <button
+            type="button"
+            onClick={() => openOnSheet(flight.request.files, { ...flight.request, route: i })}
+          >
             Take it as the brief
           </button>
         </p>

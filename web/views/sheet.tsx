@@ -7,6 +7,7 @@ import { Foot } from "./foot.tsx";
 import { Head } from "./head.tsx";
 import { LineUp } from "./line-up.tsx";
 import { NotCompared } from "./not-compared.tsx";
+import { OtherFlights } from "./other-flights.tsx";
 import { Remarks } from "./remarks.tsx";
 import { RouteOffers } from "./route-offers.tsx";
 import { WindOfTheFlight } from "./wind.tsx";
@@ -19,6 +20,7 @@ export function Sheet({ flight }: { flight: Flight }) {
       <Head flight={flight} />
       <p class="caution">{document.caution}</p>
       <RouteOffers flight={flight} />
+      <OtherFlights flight={flight} />
       <LineUp exercises={document.exercises} series={series} />
       <figure class="above" aria-label="The flight from above">
         <FlightPlan document={document} series={series} cursor={cursor} />

@@ -7,6 +7,7 @@ import {
   type DocumentLeg,
   type FlightSeries,
   restsOn,
+  secondsBetween,
   trueDirection,
   windSentence,
 } from "../../src/index.ts";
@@ -36,15 +37,21 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
   );
 }
 
+/** Shorter straights, as between the swings of a chase, would only lengthen the table. */
+const SHORTEST_S = 60;
+
 function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
-  const straights = legs.filter((leg) => leg.kind === "straight");
-  const turns = legs.length - straights.length;
+  const all = legs.filter((leg) => leg.kind === "straight");
+  const straights = all.filter((leg) => secondsBetween(leg.startUtc, leg.endUtc) >= SHORTEST_S);
+  const turns = legs.length - all.length;
+  const shorter = all.length - straights.length;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
-    <section class="scroll" tabIndex={0} aria-label="Wind, straight by straight">
+    <section class="scroll" tabIndex={0} aria-label="Wind on the straights">
       <table class="data">
         <caption>
-          Straight by straight, north-up, 10 kt = 5 mm; {turns} {turns === 1 ? "turn" : "turns"} between them
+          Straights of a minute or more, north-up, 10 kt = 5 mm; with {turns} {turns === 1 ? "turn" : "turns"}
+          {shorter > 0 && ` and ${shorter} shorter`} between them
         </caption>
         <thead>
           <tr>

@@ -364,6 +364,8 @@ export function inventFlight(): { document: DebriefDocument; series: FlightSerie
       medianIntervalS: 1,
       longestGapS: 1,
       distanceNm: 50,
+      flights: [],
+      flight: 0,
       issues: [],
     },
     brief: {

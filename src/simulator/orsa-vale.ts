@@ -21,3 +21,7 @@ export const FIXES_YAML = `fixes:
   BELVO: { lat: 35.668, lon: 172.069, kind: waypoint }
   KESTI: { lat: 35.785, lon: 172.318, kind: waypoint }
 `;
+
+/** Threshold of runway 22 at Lindholt, 420 ft, and its true direction. */
+export const LINDHOLT_22: Position = { latitude: 35.672, longitude: 172.395 };
+export const RUNWAY_22: TrueDegrees = 221.5;

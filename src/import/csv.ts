@@ -1,0 +1,168 @@
+/** Delimited text with a line of headings: one row a point. */
+import { direction } from "../quantity/angle.ts";
+import { GrowingColumns, OPTIONAL_COLUMNS, type OptionalColumn } from "./columns.ts";
+import { type Meaning, meaningOf } from "./csv-columns.ts";
+import { DELIMITERS, type Delimiter, splitLine } from "./csv-split.ts";
+import { CsvTimeReader } from "./csv-time.ts";
+import { readDecimal } from "./decimal.ts";
+import type { CsvColumn, ReadOptions } from "./imported.ts";
+import type { Found, LineLogReader } from "./log-reader.ts";
+import { plausibleSpeeds } from "./plausible.ts";
+import type { Tally } from "./tally.ts";
+
+/** Lines before the headings that may say other things. */
+const PREAMBLE = 50;
+const ANGLES = new Set<string>(["trackAngle", "headingTrue", "headingMagnetic"]);
+
+/**
+ * The line of headings is the first with a latitude and a longitude (or with what the option names); the delimiter
+ * is the one that finds them; a row of units may follow. Decimal commas are read where the delimiter is another.
+ * Units stand in the headings or beneath them; where not, feet, knots and degrees Celsius are taken (metres for
+ * "elevation" and "height") and said (`unit-assumed`). A plain "heading" or "course" is not used, for it says neither
+ * true nor magnetic (`unclear-column`). Speeds that do not fit the way flown are refused (`implausible-column`).
+ * With heading and true airspeed the wind is measured, not estimated.
+ * Counted: `unreadable-position` (row left out), `unreadable-time`, `unreadable-value`. Noted: `time-without-zone`,
+ * `no-date`.
+ */
+export class CsvReader implements LineLogReader {
+  private readonly columns = new GrowingColumns();
+  private readonly times = new CsvTimeReader();
+  private readonly tally: Tally;
+  private readonly chosen: ReadOptions["csvColumns"];
+  private delimiter: Delimiter = ",";
+  private headings: string[] | null = null;
+  private fields = new Map<CsvColumn, { readonly index: number; readonly meaning: Meaning }>();
+  private unitsMayFollow = false;
+  private seen = 0;
+
+  constructor(tally: Tally, chosen: ReadOptions["csvColumns"]) {
+    this.tally = tally;
+    this.chosen = chosen;
+  }
+
+  readLine(text: string, line: number): void {
+    if (this.headings === null) {
+      if (line <= PREAMBLE) this.findHeadings(text);
+      return;
+    }
+    if (text.startsWith("#")) return;
+    const row = splitLine(text, this.delimiter);
+    if (row.every((field) => field === "")) return;
+    if (this.unitsMayFollow) {
+      this.unitsMayFollow = false;
+      if (!row.some((field) => /\d/.test(field))) {
+        this.understand(this.headings, row);
+        return;
+      }
+    }
+    this.point(row, line);
+  }
+
+  finish(file: string): Found {
+    const nowhere = { line: 0, column: 0, point: -1 };
+    if (this.headings === null)
+      this.tally.add("no-headings", "error", nowhere, { facts: { lines: PREAMBLE } });
+    for (const { meaning } of this.fields.values()) {
+      if (meaning.assumed === null) continue;
+      const facts = { column: meaning.heading.slice(0, 40), unit: meaning.assumed };
+      this.tally.add("unit-assumed", "warning", nowhere, { facts, detail: meaning.column });
+    }
+    for (const heading of this.headings ?? []) {
+      if (meaningOf(heading) !== "unclear" || this.isChosen(heading)) continue;
+      this.tally.add("unclear-column", "note", nowhere, {
+        facts: { column: heading.slice(0, 40) },
+        detail: heading,
+      });
+    }
+    const track = plausibleSpeeds(this.columns.finish(file, "csv"), this.tally);
+    return { track, waypoints: [], routes: [], pointsSeen: this.seen };
+  }
+
+  private isChosen(heading: string): boolean {
+    return Object.values(this.chosen ?? {}).includes(heading);
+  }
+
+  private findHeadings(text: string): void {
+    for (const delimiter of DELIMITERS) {
+      const headings = splitLine(text.replace(/^[#\s]+/, ""), delimiter);
+      this.understand(headings, []);
+      if (!this.fields.has("latitude") || !this.fields.has("longitude")) continue;
+      this.headings = headings;
+      this.delimiter = delimiter;
+      this.unitsMayFollow = true;
+      return;
+    }
+  }
+
+  /** The first column of each meaning counts; what the option names comes before. */
+  private understand(headings: readonly string[], units: readonly string[]): void {
+    this.fields = new Map();
+    for (const [column, heading] of Object.entries(this.chosen ?? {}) as [CsvColumn, string][]) {
+      const index = headings.indexOf(heading);
+      const meaning = index < 0 ? null : meaningOf(heading, units[index], column);
+      if (meaning !== null && meaning !== "unclear") this.fields.set(column, { index, meaning });
+    }
+    headings.forEach((heading, index) => {
+      if (this.isChosen(heading)) return;
+      const meaning = meaningOf(heading, units[index]);
+      if (meaning === null || meaning === "unclear" || this.fields.has(meaning.column)) return;
+      this.fields.set(meaning.column, { index, meaning });
+    });
+  }
+
+  private text(row: readonly string[], column: CsvColumn): string {
+    const field = this.fields.get(column);
+    return field === undefined ? "" : (row[field.index] ?? "");
+  }
+
+  /** The column's number in the track's unit; NaN where empty, or unreadable (then counted). */
+  private number(row: readonly string[], column: CsvColumn, line: number): number {
+    const text = this.text(row, column);
+    if (text === "") return Number.NaN;
+    const value = readDecimal(this.delimiter === "," ? text : text.replace(",", "."));
+    if (Number.isNaN(value)) {
+      const facts = { element: column, value: text.slice(0, 40) };
+      this.tally.add(
+        "unreadable-value",
+        "warning",
+        { line, column: 0, point: this.seen - 1 },
+        { facts, detail: column },
+      );
+      return value;
+    }
+    return this.fields.get(column)!.meaning.convert(value);
+  }
+
+  private point(row: readonly string[], line: number): void {
+    const place = { line, column: 0, point: this.seen++ };
+    const decimal = (text: string) => readDecimal(this.delimiter === "," ? text : text.replace(",", "."));
+    const [lat, lon] = [this.text(row, "latitude"), this.text(row, "longitude")];
+    const [latitude, longitude] = [decimal(lat), decimal(lon)];
+    if (Number.isNaN(latitude) || Number.isNaN(longitude)) {
+      const facts = { lat: lat.slice(0, 40), lon: lon.slice(0, 40) };
+      this.tally.add("unreadable-position", "warning", place, { dropped: 1, facts });
+      return;
+    }
+    this.columns.push(this.time(row, place), latitude, longitude, this.number(row, "altitude", line), line);
+    for (const column of OPTIONAL_COLUMNS) {
+      if (!this.fields.has(column as CsvColumn)) continue;
+      const value = this.number(row, column as CsvColumn, line);
+      if (!Number.isNaN(value))
+        this.columns.set(column as OptionalColumn, ANGLES.has(column) ? direction(value) : value);
+    }
+  }
+
+  private time(row: readonly string[], place: { line: number; column: number; point: number }): number {
+    const [time, date] = [this.text(row, "time"), this.text(row, "date")];
+    if (time === "") return Number.NaN;
+    const value = this.times.read(time, date, this.text(row, "utcOffset"));
+    if (Number.isNaN(value)) {
+      const facts = { time: `${date} ${time}`.trim().slice(0, 40) };
+      this.tally.add("unreadable-time", "warning", place, { facts });
+    } else {
+      if (!this.times.zoned) this.tally.add("time-without-zone", "note", place);
+      if (!this.times.dated) this.tally.add("no-date", "warning", place);
+    }
+    return value;
+  }
+}

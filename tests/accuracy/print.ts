@@ -1,0 +1,86 @@
+/** The big run, `npm run accuracy`: every scenario, mismatch and logging over many seeds, and real flights where there are some. */
+import { boundSquared } from "./bound.ts";
+import { Meter } from "./compare.ts";
+import { scoreReal } from "./real.ts";
+import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
+
+/** Seeds from here on are never used for tuning; those below are. */
+const FIRST_SEED = 500_000;
+
+const kt = (v: number) => (Number.isNaN(v) ? "-" : v.toFixed(2));
+const share = (v: number) => (Number.isNaN(v) ? "-" : v.toFixed(3));
+
+export default function print(args: readonly string[], write: (line: string) => void): void {
+  const after = (flag: string) => (args.includes(flag) ? args[args.indexOf(flag) + 1] : undefined);
+  const folder = after("--real");
+  if (args.includes("--real")) {
+    printReal(folder ?? "", write);
+    return;
+  }
+  const seeds = Number(after("--seeds") ?? 200);
+  if (!(Number.isInteger(seeds) && seeds > 0)) throw new RangeError(`invalid --seeds: ${after("--seeds")}`);
+  write(
+    `${seeds} flights a line; errors of the wind vector, kt; coverage of the 95 % ellipse; nothing told beforehand`,
+  );
+  write(
+    "| log | air | flight | RMSE | bound | coverage | mean wind | direction, deg | claimed | median where claimed | 90 % | coverage where claimed |",
+  );
+  write("|---|---|---|---|---|---|---|---|---|---|---|---|");
+  for (const every of LOGGINGS) {
+    for (const air of every === 1 ? MISMATCHES : MISMATCHES.slice(0, 1)) {
+      for (const scenario of SCENARIOS) {
+        const meter = new Meter();
+        let bound = 0;
+        for (let seed = FIRST_SEED; seed < FIRST_SEED + seeds; seed++) {
+          const flown = flyScenario(scenario, seed, { every, ...air.options });
+          meter.flight(flown);
+          bound += boundSquared(flown) / seeds;
+        }
+        const r = meter.report();
+        if (r.flights !== seeds || r.samples === 0) throw new Error(`${scenario.name} dropped flights`);
+        const matched = air.name === "base" && scenario.matched;
+        write(
+          `| ${[
+            every === "adaptive" ? every : `${every} s`,
+            air.name,
+            scenario.name,
+            kt(r.rmse),
+            matched ? kt(Math.sqrt(bound)) : "-",
+            share(r.coverage),
+            kt(r.meanWind),
+            kt(r.meanDirection),
+            r.claimed.toFixed(2),
+            kt(r.claimedMedian),
+            kt(r.claimed90),
+            share(r.claimedCoverage),
+          ].join(" | ")} |`,
+        );
+      }
+    }
+  }
+}
+
+function printReal(folder: string, write: (line: string) => void): void {
+  const scores = scoreReal(folder);
+  if (!scores) {
+    write(`no folder ${folder}: no real flights scored`);
+    return;
+  }
+  write(
+    "| flight | rows claimed | truth samples | claimed | median kt | 90 % kt | coverage | along-track coverage |",
+  );
+  write("|---|---|---|---|---|---|---|---|");
+  for (const { flight, claimed, score } of scores) {
+    const cells = score
+      ? [
+          score.samples,
+          score.claimed.toFixed(2),
+          kt(score.claimedMedian),
+          kt(score.claimed90),
+          share(score.claimedCoverage),
+          share(score.alongCoverage),
+        ]
+      : ["no measured wind", "-", "-", "-", "-", "-"];
+    write(`| ${[flight, claimed.toFixed(2), ...cells].join(" | ")} |`);
+  }
+}

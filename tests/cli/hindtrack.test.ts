@@ -1,0 +1,148 @@
+/** The command line as a user calls it: built, started as a process, judged by its output and exit code. */
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { build } from "vite";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { documentSchema } from "../../src/debrief/document.ts";
+
+const ROOT = join(import.meta.dirname, "../..");
+const scratch = mkdtempSync(join(tmpdir(), "hindtrack-cli-"));
+const program = join(scratch, "cli", "hindtrack.js");
+const sample = (name: string, file: string) => join(ROOT, "samples", name, file);
+
+function hindtrack(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
+    encoding: "utf8",
+    cwd: scratch,
+    maxBuffer: 1 << 28,
+  });
+  return { status, stdout, stderr };
+}
+
+function file(name: string, text: string): string {
+  writeFileSync(join(scratch, name), text);
+  return name;
+}
+
+beforeAll(async () => {
+  await build({
+    configFile: join(ROOT, "src/cli/vite.config.ts"),
+    logLevel: "error",
+    build: { outDir: join(scratch, "cli"), emptyOutDir: true },
+    // the bundle runs outside of the checkout, so it carries its packages
+    ssr: { noExternal: true },
+  });
+});
+afterAll(() => rmSync(scratch, { recursive: true, force: true }));
+
+describe("hindtrack debrief", () => {
+  const log = sample("strong-crosswind-badly-corrected", "log.gpx");
+  const brief = sample("strong-crosswind-badly-corrected", "brief.yaml");
+
+  it("prints the debrief as text, the caution with it, and says nothing on stderr", () => {
+    const { status, stdout, stderr } = hindtrack("debrief", log, "--brief", brief);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain("Course 241°M to TARNO");
+    expect(stdout).toMatch(/Not for\s+navigation/);
+    expect(stdout).not.toMatch(/undefined|NaN|null/);
+  });
+
+  it("writes the document alone on stdout with --json", () => {
+    const { status, stdout } = hindtrack("debrief", log, "--brief", brief, "--json");
+    expect(status).toBe(0);
+    const document = documentSchema.parse(JSON.parse(stdout));
+    expect(document.exercises).toHaveLength(4);
+  });
+
+  it("writes every form into a folder", () => {
+    const { status } = hindtrack("debrief", log, "--brief", brief, "--out", "out");
+    expect(status).toBe(0);
+    expect(readdirSync(join(scratch, "out")).sort()).toEqual([
+      "log.debrief.json",
+      "log.exercises.csv",
+      "log.geojson",
+      "log.legs.csv",
+      "log.points.csv",
+      "log.txt",
+    ]);
+  });
+
+  it("compares with the route of a GPX file", () => {
+    const route = file(
+      "plan.gpx",
+      `<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><rte><name>Plan</name><rtept lat="35.668" lon="172.069"><name>BELVO</name></rtept><rtept lat="35.785" lon="172.318"><name>KESTI</name></rtept></rte></gpx>`,
+    );
+    const { status, stdout } = hindtrack("debrief", log, "--brief", route);
+    expect(status).toBe(0);
+    expect(stdout).toContain("Leg BELVO to KESTI");
+  });
+
+  const TIMELESS = `<gpx version="1.1"><trk><trkseg>${Array.from({ length: 40 }, (_, i) => `<trkpt lat="${35.6 + i / 400}" lon="172.3"/>`).join("")}</trkseg></trk></gpx>`;
+
+  it("still compares the geometry of a log without times, and says what cannot be told", () => {
+    const timeless = file("timeless.gpx", TIMELESS);
+    const { status, stdout } = hindtrack("debrief", timeless, "--brief", brief);
+    expect(status).toBe(0);
+    expect(stdout).toContain("the log has no times");
+  });
+
+  it.each([
+    ["a missing file", () => "absent.gpx", /absent\.gpx: cannot read it: there is no such file/],
+    ["a folder", () => ".", /cannot read it: it is a folder/],
+    ["what is not XML", () => file("note.gpx", "a shopping list"), /note\.gpx, line 1, .*not a track log/],
+    [
+      "XML that is not GPX",
+      () => file("other.gpx", "<?xml version='1.0'?>\n<recipe/>"),
+      /other\.gpx, line 2, .*“recipe”/,
+    ],
+    [
+      "a GPX without points",
+      () => file("none.gpx", "<gpx version='1.1'></gpx>"),
+      /none\.gpx, line 1: there are no track points/,
+    ],
+    ["an empty file", () => file("empty.gpx", ""), /empty\.gpx, .*the file is empty/],
+  ])("ends with 1 and one line for %s", (_, make, message) => {
+    const { status, stdout, stderr } = hindtrack("debrief", make());
+    expect({ status, stdout }).toEqual({ status: 1, stdout: "" });
+    expect(stderr.trimEnd().split("\n")).toHaveLength(1);
+    expect(stderr).toMatch(message);
+  });
+
+  const briefWith = (line: string) =>
+    `brief: 1\nfixes:\n  TARNO: { lat: 35.6, lon: 172.3, kind: vor }\nexercises:\n  - ${line}\n`;
+  it.each([
+    ["a wrong key", "{ course: 241, to: TARNO, hight_ft: 4000 }", /line 5, column \d+, .*“hight_ft”/],
+    ["an unknown fix", "{ course: 241, to: TARNNO }", /line 5, column \d+, .*“TARNNO”.*Did you mean “TARNO”/],
+    ["a course of 400", "{ course: 400, to: TARNO }", /line 5, column \d+, .*400 is out of range/],
+  ])("ends with 1 and the place for a brief with %s", (_, line, message) => {
+    const { status, stderr } = hindtrack("debrief", log, "--brief", file("b.yaml", briefWith(line)));
+    expect(status).toBe(1);
+    expect(stderr).toMatch(message);
+  });
+});
+
+describe("a wrong call", () => {
+  it.each([[["debrief"]], [["fly", "nowhere", "--out", "x"]], [["sing"]], [["fly", "calm-and-tidy"]]])(
+    "%j ends with 2",
+    (args) => {
+      const { status, stderr } = hindtrack(...args);
+      expect(status).toBe(2);
+      expect(stderr).not.toBe("");
+    },
+  );
+});
+
+describe("hindtrack fly", () => {
+  it("writes the committed sample again, byte for byte", () => {
+    const { status } = hindtrack("fly", "calm-and-tidy", "--seed", "1", "--out", "flown");
+    expect(status).toBe(0);
+    for (const name of ["log.gpx", "brief.yaml"]) {
+      expect(existsSync(join(scratch, "flown", name))).toBe(true);
+      expect(readFileSync(join(scratch, "flown", name), "utf8")).toBe(
+        readFileSync(sample("calm-and-tidy", name), "utf8"),
+      );
+    }
+  });
+});
