@@ -114,6 +114,8 @@ const FORMATS: Record<string, Words> = {
     `the column ${quote(f.column)} does not fit the motion (${f.ratio} times what it should be) and was not used. Check its unit.`,
   "line-too-long": (f) =>
     `${f.lines} ${Number(f.lines) === 1 ? "line was" : "lines were"} too long to be a record and cut.`,
+  "segments-out-of-order": (f) =>
+    `${Number(f.count ?? 1) === 1 ? "a part of the track" : `${f.count} parts of the track`} stood out of order; the parts were put in the order of time.`,
   "lines-out-of-order": (f) => `${points(f)} stood out of order; they were put in the order of time.`,
   "no-date": (f) =>
     `${points(f)} ${have(f)} a time of day but no date. Clock times are right; what needs the date (variation by model) is not.`,
