@@ -29,7 +29,7 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
   }
   const doubt = wind.along95Kt === null ? "" : ` ± ${Math.round(wind.along95Kt)}`;
   return (
-    <td class="v-cannot" colSpan={2}>
+    <td colSpan={2}>
       {wind.alongKt === null
         ? "cannot be told"
         : `${alongWords(wind.alongKt)}${doubt}; across: cannot be told`}
