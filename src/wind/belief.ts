@@ -10,8 +10,8 @@ const AIRSPEED_SHARE = 0.35;
 /** Wind, each component, kt, and its growth with height, kt per 1,000 ft. Common experience, no source. */
 const WIND_SD = 15;
 const WIND_SD_GROWTH = 1.5;
-/** Wander of the wind, kt over s, and the distance in which it fades, m: half as much again as the simulated 2 kt, so that stronger air is covered too. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights. */
-const WIND_WANDER = 3;
+/** Wander of the wind, kt over s, and the distance in which it fades, m: a third more than the simulated 2 kt, so that stronger air is covered too. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights. */
+const WIND_WANDER = 2.7;
 const WIND_SECONDS = 900;
 const WIND_REACH_METRES = 60_000;
 const AIRSPEED_WANDER = 1.5;
