@@ -25,6 +25,8 @@ export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
+// how a needle answers, for drawings
+export { acrossAt, needleOf } from "./quantity/needle.ts";
 // words, tables and maps
 export * from "./report/index.ts";
 // invented flights with known truth

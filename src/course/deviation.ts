@@ -1,11 +1,12 @@
 /** Deviation facts of the judged rows: distance off course, needle, track angle error, height. */
 import type { CourseExercise } from "../brief/brief.ts";
+import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Judged } from "./judged.ts";
-import { fullScaleNm, type Rows } from "./path.ts";
+import type { Rows } from "./path.ts";
 import { median, rowOfLargest, shareBeyond, weigh } from "./weigh.ts";
 
 /** Two-sided 95 % of a normal deviate. */
@@ -56,7 +57,7 @@ export function needleFacts(
 ): CourseFacts["needle"] {
   const worst = rowOfLargest(rows.needle, span);
   const beyond = (limit: number) => shareBeyond(rows.needle, span, weights, limit);
-  const fullScale = fullScaleNm(scale, rows.distanceToFixNm[worst]!);
+  const fullScale = acrossAt(scale, 1, rows.distanceToFixNm[worst]!);
   return {
     max: rows.needle[worst]!,
     maxUtc: utcAt(rows, worst),

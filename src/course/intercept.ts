@@ -10,7 +10,7 @@ import { median } from "./weigh.ts";
 const CUT: AngleSize = 10;
 /** More than this toward the course is a turn that has still to be made. */
 const CUT_MOST: AngleSize = 100;
-/** A crossing of the course later than this after joining is no overshoot of the intercept. Tuned. */
+/** Past the course for longer than this before turning back, or crossing it later than this after joining, is no overshoot of the intercept. Tuned. */
 const OVERSHOOT_WITHIN: Seconds = 60;
 
 /** The intercept before the course was joined; null where there was none, or where it cannot be told. */
@@ -22,12 +22,26 @@ export function measureIntercept(rows: Rows, judged: Judged): CourseFacts["inter
     const toward = -rows.trackErrorDeg[i]! * side;
     return toward >= CUT && toward <= CUT_MOST && rows.crossTrackNm[i]! * side > 0;
   };
+  const beginning = (from: number, side: number) => {
+    let row = from;
+    while (row > 0 && !rows.gapBefore[row] && converging(row - 1, side)) row--;
+    return row;
+  };
   let last = joined - 1;
   while (last >= 0 && !converging(last, Math.sign(rows.crossTrackNm[last]!))) last--;
   if (last < 0) return null;
-  const side = Math.sign(rows.crossTrackNm[last]!);
-  let start = last;
-  while (start > 0 && !rows.gapBefore[start] && converging(start - 1, side)) start--;
+  let side = Math.sign(rows.crossTrackNm[last]!);
+  let start = beginning(last, side);
+  // the way back of a cut that went past the course belongs to that cut
+  for (let i = start - 1; i >= 0 && !rows.gapBefore[i + 1]; i--) {
+    if (rows.timeMs[start]! - rows.timeMs[i]! > OVERSHOOT_WITHIN * 1000) break;
+    if (rows.crossTrackNm[i]! * side > 0) continue;
+    if (!converging(i, -side)) break;
+    side = -side;
+    last = i;
+    start = beginning(i, side);
+    i = start;
+  }
 
   const errors = rows.trackErrorDeg.slice(start, last + 1);
   const steady = errors.filter((_, k) => Math.abs(rows.turnRate[start + k]!) < 1);

@@ -1,7 +1,9 @@
 /** The facts of one course as flown, gathered: deviation, track, wind correction, excursions, findings, columns. */
 import type { CourseExercise } from "../brief/brief.ts";
 import { positionOn } from "../geodesy/index.ts";
+import { direction } from "../quantity/angle.ts";
 import { metresFromNauticalMiles } from "../quantity/factor.ts";
+import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Motion } from "../track/motion.ts";
@@ -15,7 +17,7 @@ import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { measureIntercept } from "./intercept.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
-import { type CoursePath, fullScaleNm, measureRows, type Rows } from "./path.ts";
+import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import { countReversals } from "./reversal.ts";
 import type { CourseSeries } from "./series.ts";
@@ -84,8 +86,8 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       flownDeg: measured.flown,
       neededDeg: measured.needed,
       doubt95Deg: measured.doubt95,
-      headingFlownTrueDeg: (measured.course + measured.flown + 360) % 360,
-      headingNeededTrueDeg: (measured.course + measured.needed + 360) % 360,
+      headingFlownTrueDeg: direction(measured.course + measured.flown),
+      headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
     intercept,
     excursions: excursions.map((e) => e.record),
@@ -110,7 +112,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     correctionOver: (s) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null),
     overshootNeedle:
       intercept && !nearStation(exercise, rows, joinedRow)
-        ? intercept.overshootNm / fullScaleNm(exercise.scale, rows.distanceToFixNm[joinedRow]!)
+        ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
         : 0,
   });
   const worst = excursions.reduce<(typeof excursions)[number] | null>(

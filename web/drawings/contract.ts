@@ -1,5 +1,5 @@
 /** The one place where the drawings meet the analysis: the types of the document and of its columns. */
-import type { CourseFacts, DebriefDocument, Excursion } from "../../src/index.ts";
+import type { CourseFacts, Excursion } from "../../src/index.ts";
 
 export type {
   CourseFacts,
@@ -13,6 +13,6 @@ export type {
   WindRecord,
 } from "../../src/index.ts";
 
-export type DayWind = NonNullable<DebriefDocument["wind"]>;
 export type NeedleScaleFacts = CourseFacts["scale"];
+export { acrossAt, needleOf } from "../../src/index.ts";
 export type Side = Excursion["side"];

@@ -32,7 +32,7 @@ function Row({ number, exercise, columns }: RowProps) {
           <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
         )}
       </td>
-      <td class={facts ? "why" : "why v-un"}>{words(exercise)}</td>
+      <td class="why">{words(exercise)}</td>
     </tr>
   );
 }
