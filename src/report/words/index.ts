@@ -3,4 +3,14 @@ export { exerciseSentence, notMeasured, otherFindings, type SideNote, sideNotes 
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";
-export { acrossWords, alongWords, isLight, restsOn, windDoubt, windHeadline, windSentence } from "./wind.ts";
+export {
+  acrossWords,
+  alongWords,
+  isFull,
+  restsOn,
+  windDoubt,
+  windHeadline,
+  windLabel,
+  windName,
+  windSentence,
+} from "./wind.ts";
