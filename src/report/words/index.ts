@@ -1,5 +1,5 @@
 /** Every sentence that Hindtrack says. */
-export { exerciseSentence, notMeasured, otherFindings, type SideNote, sideNotes } from "./exercise.ts";
+export { exerciseSentence, otherFindings, type SideNote, sideNotes, whyNotMeasured } from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";

@@ -52,6 +52,8 @@ export function duration(seconds: number): string {
 export const secondsBetween = (startUtc: string, endUtc: string): number =>
   (Date.parse(endUtc) - Date.parse(startUtc)) / 1000;
 
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** A code of the document as words, as in "low-confidence" to "low confidence". */
 export const plain = (code: string): string =>
   code
