@@ -70,11 +70,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
   const yScales: Record<string, unknown> = {
     needle: {
       ...upright("needle", 1, size.needle),
-      afterBuildTicks: setTicks(
-        Object.keys(LEVELS)
-          .map(Number)
-          .sort((a, b) => a - b),
-      ),
+      afterBuildTicks: setTicks([...LEVELS.keys()]),
       grid: { drawOnChartArea: false, tickLength: 4, tickColor: palette["ink-3"] },
       ticks: { callback: levelText, font: textFont, color: palette["ink-2"], autoSkip: false, padding: 3 },
     },
