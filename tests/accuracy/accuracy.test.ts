@@ -9,7 +9,7 @@ import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
 
 const SEEDS = 12;
 const FIRST_SEED = 400_000;
-const STRAIGHTS = 40;
+const STRAIGHTS = 150;
 
 /**
  * Limits on the root mean square error of the wind vector, kt, from the prototype that the project was planned on (see
