@@ -19,9 +19,6 @@ const WORTH_A_CUT: Share = 0.25;
 /** With less room than this before the station there is nothing left to rejoin. Common practice, no source. */
 const LEAST_ROOM: NauticalMiles = 0.5;
 
-/** Nearer to the course than this there is nothing to rejoin: wander brings it back. Tuned: what wander makes on a course well kept. */
-const LEAST_OFF: NauticalMiles = 0.1;
-
 /** The smallest of the cuts that joins a course again within a distance along it; the largest where none does. */
 export function rejoinCut(
   off: NauticalMiles,
@@ -59,7 +56,7 @@ function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, { worst }:
   const off = rows.crossTrackNm[worst]!;
   const toGo = rows.distanceToFixNm[worst]!;
   const room = exercise.form === "from" ? REJOIN_WITHIN : Math.max(0, toGo - NEAR_STATION) / 2;
-  if (room < LEAST_ROOM || Math.abs(off) < LEAST_OFF) return null;
+  if (room < LEAST_ROOM) return null;
   const { cut, distance } = rejoinCut(off, Math.min(REJOIN_WITHIN, room));
   const signed = -Math.sign(off) * cut;
   const solved = neededCorrection(direction(rows.courseAtFootDeg[worst]! + signed), wind);

@@ -95,7 +95,9 @@ describe.each(SAMPLES)("the text of %s", (name) => {
 
   it("has every angle in degrees with M, T, a side, a doubt sign, or as a limit", async () => {
     const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
-    for (const [angle] of text.matchAll(/\S+ \d{1,3}°( ?\S+ ?\S* ?\S*)?/g))
-      expect(angle).toMatch(/°[MT]|° true|left|right|±|to each side|within \d+°|on the course/);
+    for (const [angle] of text.matchAll(/\S+ \S+ \d{1,3}°( ?\S+ ?\S* ?\S*)?/g))
+      expect(angle).toMatch(
+        /°[MT]|° true|left|right|±|to each side|within \d+°|on the course|intercept at \d+°/,
+      );
   });
 });
