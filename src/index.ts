@@ -17,6 +17,7 @@ export {
 } from "./debrief/document.ts";
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
+export { debriefJsonSchema } from "./debrief/json-schema.ts";
 export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";

@@ -33,6 +33,23 @@ export class Geometry {
   readonly lines: number[] = [];
   mode = "clampToGround"; // the default (KML 2.2, kml:altitudeMode)
 
+  /** Tuples divided by white space; each knows its own line, counted from that of the element. */
+  addTuples(text: string, firstLine: number): void {
+    let line = firstLine;
+    let start = -1;
+    for (let i = 0; i <= text.length; i++) {
+      const c = i < text.length ? text.charCodeAt(i) : 32;
+      if (c === 32 || (c >= 9 && c <= 13)) {
+        if (start >= 0) {
+          this.coordinates.push(commaTuple(text.slice(start, i)));
+          this.lines.push(line);
+          start = -1;
+        }
+        if (c === 10) line++;
+      } else if (start < 0) start = i;
+    }
+  }
+
   /**
    * Heights in feet. `absolute` is above mean sea level (EGM96). `relativeToGround` needs the terrain: unknown, and
    * counted (`height-above-ground`). `clampToGround` tells viewers to ignore the height, yet loggers write true

@@ -1,19 +1,11 @@
 /** KML 2.2: timed tracks, timed placemarks, or bare lines, whichever tells most of the flight. */
-import { GrowingColumns } from "./columns.ts";
 import type { Waypoint } from "./imported.ts";
-import { commaTuple, Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
+import { Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
+import { KmlSource } from "./kml-source.ts";
 import type { Found, XmlLogReader } from "./log-reader.ts";
 import type { Tally } from "./tally.ts";
+import { segmentsInOrder } from "./time-order.ts";
 import type { XmlStream } from "./xml-stream.ts";
-
-/** Points of one kind: only the best kind of the file becomes the track. */
-class Source {
-  readonly columns = new GrowingColumns();
-  seen = 0;
-  name = "";
-  /** Told only when this kind becomes the track: points of another kind are not lost, but unused. */
-  readonly faults: (() => void)[] = [];
-}
 
 /**
  * Read, the best kind that the file has: `Track` (in a `MultiTrack` or not; each is a segment; the nth `when`
@@ -26,9 +18,9 @@ class Source {
  * Source: OGC 07-147r2, KML 2.2; Google, KML Reference (gx:Track).
  */
 export class KmlReader implements XmlLogReader {
-  private readonly tracks = new Source();
-  private readonly timed = new Source();
-  private readonly lines = new Source();
+  private readonly tracks = new KmlSource();
+  private readonly timed = new KmlSource();
+  private readonly lines = new KmlSource();
   private readonly waypoints: Waypoint[] = [];
   private readonly whens: WhenReader;
   private geometry: Geometry | null = null;
@@ -113,7 +105,7 @@ export class KmlReader implements XmlLogReader {
     for (const tell of best.faults) tell();
     const name = best.name || this.documentName || file;
     return {
-      track: best.columns.finish(name, "kml"),
+      track: segmentsInOrder(best.columns.finish(name, "kml"), this.tally),
       waypoints: this.waypoints,
       routes: [],
       pointsSeen: best.seen,
@@ -142,24 +134,7 @@ export class KmlReader implements XmlLogReader {
     else if (wanted === "coord") {
       geometry.coordinates.push(spaceTuple(value));
       geometry.lines.push(this.wantedLine);
-    } else this.takeCoordinates(geometry, value);
-  }
-
-  /** Tuples are divided by white space; each knows its own line. */
-  private takeCoordinates(geometry: Geometry, value: string): void {
-    let line = this.wantedLine;
-    let start = -1;
-    for (let i = 0; i <= value.length; i++) {
-      const c = i < value.length ? value.charCodeAt(i) : 32;
-      if (c === 32 || (c >= 9 && c <= 13)) {
-        if (start >= 0) {
-          geometry.coordinates.push(commaTuple(value.slice(start, i)));
-          geometry.lines.push(line);
-          start = -1;
-        }
-        if (c === 10) line++;
-      } else if (start < 0) start = i;
-    }
+    } else geometry.addTuples(value, this.wantedLine);
   }
 
   private endGeometry(): void {
@@ -167,9 +142,9 @@ export class KmlReader implements XmlLogReader {
     this.geometry = null;
     if (geometry === null) return;
     if (this.geometryName === "Point") this.point = geometry;
-    else if (this.geometryName === "LineString") this.addAll(this.lines, geometry);
+    else if (this.geometryName === "LineString") this.add(this.lines, geometry);
     else {
-      this.addAll(this.tracks, geometry);
+      this.add(this.tracks, geometry);
       const surplus = geometry.times.length - geometry.coordinates.length;
       if (surplus === 0 || geometry.times.length === 0) return;
       const facts = { times: geometry.times.length, coordinates: geometry.coordinates.length };
@@ -190,7 +165,7 @@ export class KmlReader implements XmlLogReader {
     if (point === null || point.coordinates.length === 0) return;
     if (!Number.isNaN(this.placemarkTime)) {
       point.times.push(this.placemarkTime);
-      this.addAll(this.timed, point);
+      this.add(this.timed, point);
       return;
     }
     const { latitude, longitude } = point.coordinates[0]!;
@@ -203,17 +178,8 @@ export class KmlReader implements XmlLogReader {
     this.waypoints.push({ ident: this.placemarkName, latitude, longitude, altitude });
   }
 
-  private addAll(to: Source, geometry: Geometry): void {
-    if (to !== this.timed) to.columns.breakHere();
-    if (to.name === "" && to !== this.timed) to.name = this.placemarkName;
-    const heights = geometry.heights(this.tally, this.at.place());
-    geometry.coordinates.forEach(({ latitude, longitude }, i) => {
-      const line = geometry.lines[i]!;
-      if (Number.isNaN(latitude) || Number.isNaN(longitude)) {
-        const place = { line, column: 0, point: to.seen };
-        to.faults.push(() => this.tally.add("unreadable-position", "warning", place, { dropped: 1 }));
-      } else to.columns.push(geometry.times[i] ?? Number.NaN, latitude, longitude, heights[i]!, line);
-      to.seen++;
-    });
+  private add(to: KmlSource, geometry: Geometry): void {
+    if (to !== this.timed) to.begin(this.placemarkName);
+    to.add(geometry, geometry.heights(this.tally, this.at.place()), this.tally);
   }
 }

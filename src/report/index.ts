@@ -2,4 +2,5 @@
 export { exercisesCsv, legsCsv, pointsCsv } from "./csv.ts";
 export { debriefGeoJson } from "./geojson.ts";
 export { debriefText } from "./text.ts";
+export { type WindReach, windReach } from "./wind-reach.ts";
 export * from "./words/index.ts";

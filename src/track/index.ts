@@ -5,4 +5,5 @@ export { type Flight, findFlights } from "./flights.ts";
 export { findLegs } from "./legs.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
+export { taxiSpeed } from "./taxi.ts";
 export type { Column, LogKind, Track } from "./track.ts";

@@ -8,6 +8,7 @@ import { turnFrom } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Leg } from "./leg.ts";
 import type { Motion } from "./motion.ts";
+import { taxiSpeed } from "./taxi.ts";
 
 /** Rate of turn on a straight, standard deviation, deg/s, at or below REFERENCE_SPEED (tuned). */
 const STRAIGHT_SD = 0.75;
@@ -23,8 +24,6 @@ const REFERENCE_SPEED = 170;
 const MERGE_SECONDS = 10;
 /** A turn of less than this, deg, is a correction on a straight. */
 const LEAST_TURN = 18;
-/** Slower than this, kt, an aircraft is taxiing: no turns are looked for. */
-const TAXI_SPEED = 30;
 /** A row stands for the time around it, but for no more than this, s. */
 const MOST_WEIGHT = 5;
 
@@ -36,9 +35,10 @@ const STATES = 3; // straight, left, right
  */
 export function findLegs(motion: Motion): Leg[] {
   const legs: Leg[] = [];
+  const taxi = taxiSpeed(motion);
   for (const span of motion.spans) {
-    const sides = mostLikely(motion, span);
-    for (const leg of tidy(motion, span, sides)) legs.push(leg);
+    const sides = mostLikely(motion, span, taxi);
+    for (const leg of tidy(motion, span, sides, taxi)) legs.push(leg);
   }
   return legs;
 }
@@ -49,7 +49,7 @@ interface Run extends Span {
 }
 
 /** The most likely side at each row of a span. */
-function mostLikely(motion: Motion, span: Span): Int8Array {
+function mostLikely(motion: Motion, span: Span, taxi: number): Int8Array {
   const n = span.end - span.start;
   const sides = new Int8Array(n);
   const from = new Uint8Array(n * STATES);
@@ -60,9 +60,9 @@ function mostLikely(motion: Motion, span: Span): Int8Array {
     const before = i > 0 ? motion.time[k]! - motion.time[k - 1]! : 1000;
     const after = i < n - 1 ? motion.time[k + 1]! - motion.time[k]! : before;
     const weight = Math.min(MOST_WEIGHT, (before + after) / 2000);
-    const taxi = motion.groundSpeed[k]! < TAXI_SPEED;
+    const taxiing = motion.groundSpeed[k]! < taxi;
     const scale = Math.min(1, REFERENCE_SPEED / Math.max(1, motion.groundSpeed[k]!));
-    const rate = taxi ? 0 : motion.turnRate[k]! / scale;
+    const rate = taxiing ? 0 : motion.turnRate[k]! / scale;
     for (let s = 0; s < STATES; s++) {
       let best = s;
       let least = cost[s]!;
@@ -94,7 +94,7 @@ function surprise(state: number, rate: number): number {
 }
 
 /** Merges same-way turns that are close, turns small turns back into straights, joins neighbours. */
-function tidy(motion: Motion, span: Span, sides: Int8Array): Leg[] {
+function tidy(motion: Motion, span: Span, sides: Int8Array, taxi: number): Leg[] {
   let runs: Run[] = [];
   for (let i = 0; i < sides.length; i++) {
     const last = runs[runs.length - 1];
@@ -111,13 +111,13 @@ function tidy(motion: Motion, span: Span, sides: Int8Array): Leg[] {
   runs = join(bridged);
   runs = join(
     runs.map((r) =>
-      r.side !== 0 && Math.abs(trackChange(motion, r, span)) < LEAST_TURN ? { ...r, side: 0 } : r,
+      r.side !== 0 && Math.abs(trackChange(motion, r, span, taxi)) < LEAST_TURN ? { ...r, side: 0 } : r,
     ),
   );
   return runs.map((r) => ({
     kind: r.side === 0 ? ("straight" as const) : ("turn" as const),
     span: { start: r.start, end: r.end },
-    turn: trackChange(motion, r, span),
+    turn: trackChange(motion, r, span, taxi),
   }));
 }
 
@@ -132,10 +132,10 @@ function join(runs: readonly Run[]): Run[] {
 }
 
 /** Change of ground track summed row by row, so that it may exceed 360; nothing is summed while taxiing. */
-function trackChange(motion: Motion, run: Span, span: Span): number {
+function trackChange(motion: Motion, run: Span, span: Span, taxi: number): number {
   let sum = 0;
   for (let k = run.start; k < Math.min(run.end, span.end - 1); k++) {
-    if (motion.groundSpeed[k]! < TAXI_SPEED) continue;
+    if (motion.groundSpeed[k]! < taxi) continue;
     sum += turnFrom(motion.trackAngle[k]!, motion.trackAngle[k + 1]!);
   }
   return sum;

@@ -10,6 +10,8 @@ import { type FactSmoother, N } from "./filter.ts";
 const LEVEL = 4;
 /** A fall of chi-square by this much is a jump: 2.7 standard deviations, met by chance six times in a thousand. Tuned on simulated flights. */
 const STRAIN = 7.5;
+/** In a turn a change of speed hides behind the wind: it is feared at 1.4 standard deviations already. Tuned on simulated training flights with changes of speed in turns. */
+const STRAIN_IN_TURN = 2;
 /** Jumps found at one time are this far apart, s. */
 const APART = 60;
 /** A jump takes time: it is allowed over the steps within this of it, s. */
@@ -25,7 +27,8 @@ export function allowShocks(smoother: FactSmoother): number {
   }
   let found = 0;
   for (let i = 1; i < facts.count; i++) {
-    if (strain[i]! < STRAIN || !isPeak(facts.seconds, strain, i)) continue;
+    const hidden = facts.turning[i]! > 0 || facts.turning[i - 1]! > 0;
+    if (strain[i]! < (hidden ? STRAIN_IN_TURN : STRAIN) || !isPeak(facts.seconds, strain, i)) continue;
     const jump = adjoint[i * N + LEVEL]! / adjointMatrix[i * N * N + LEVEL * N + LEVEL]!;
     let first = i;
     while (first > 1 && facts.seconds[i]! - facts.seconds[first - 1]! <= REACH) first--;

@@ -6,6 +6,7 @@
  */
 import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE, STANDARD_GRAVITY } from "../quantity/factor.ts";
 import { AIRSPEED, type Facts, STANDARD_RATE, speedOf } from "./facts.ts";
+import { climbsOf } from "./heights.ts";
 
 /** Tuned on simulated flights and tried on real ones; all in kt at an airspeed of 100 kt, in proportion at others. */
 const LEVEL_WALK = 0.8; // per square root of 600 s, always
@@ -21,9 +22,9 @@ const UNSETTLED_WALK = 0.06;
 /** Per square root of 1,000 ft climbed or lost, kt. */
 const PER_CLIMB = 2;
 /** Wind: random walk with height, kt per square root of 1,000 ft and axis. */
-/** Changes of height below this are not counted, ft. */
-const HEIGHT_DEADBAND = 200;
-const WIND_WALK = 3;
+const WIND_WALK = 2.5;
+/** And steady shear, kt per 1,000 ft and axis. */
+const WIND_SHEAR = 1;
 /** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
 const CHANGES = [
   { blocks: 1, over: 4 },
@@ -35,7 +36,7 @@ const CHANGES = [
 export function setSteps(facts: Facts, airspeed: number): void {
   const { count, seconds, altitude, turning, levelStep, windStep } = facts;
   const scale = airspeed / 100;
-  let reference = altitude[0]!;
+  const climbs = climbsOf(altitude, count);
   for (let i = 1; i < count; i++) {
     const dt = seconds[i]! - seconds[i - 1]!;
     const inTurn = turning[i]! > 0 || turning[i - 1]! > 0;
@@ -43,17 +44,12 @@ export function setSteps(facts: Facts, airspeed: number): void {
     if (inTurn) level += (turnWalk(facts, i, airspeed) * scale) ** 2 * (Math.min(dt, 10) / 60);
     if (facts.unsettled[i] === 1) level += (UNSETTLED_WALK * airspeed) ** 2 * (Math.min(dt, 30) / 30);
     level += verticalChange(facts, i) * Math.min(1, dt / (2 * VERTICAL_REACH));
-    // held heights are never held exactly: only a real change of height is another wind
-    let climbed = 0;
-    if (Number.isNaN(reference)) reference = altitude[i]!;
-    else if (Math.abs(altitude[i]! - reference) > HEIGHT_DEADBAND) {
-      climbed = Math.abs(altitude[i]! - reference);
-      reference = altitude[i]!;
-    }
+    const { climbed, extent } = { climbed: climbs.climbed[i]!, extent: climbs.extent[i]! };
     // indicated airspeed is not held exactly while height changes, and true airspeed sometimes is
     if (climbed > 0) level += ((PER_CLIMB * scale) ** 2 * climbed) / 1000;
     levelStep[i] = level;
-    windStep[i] = (WIND_WALK ** 2 * climbed) / 1000;
+    // along a whole climb the wind may keep turning the same way: its variance grows with the square of the extent
+    windStep[i] = ((WIND_WALK ** 2 + (WIND_SHEAR ** 2 * extent) / 1000) * climbed) / 1000;
   }
   for (const { blocks, over } of CHANGES) allowSeenChanges(facts, blocks, over);
 }

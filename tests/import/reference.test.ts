@@ -33,6 +33,7 @@ const DIFFERENCES: Readonly<Record<string, string>> = {
   "gpx-prefixed-route.gpx": "the reference finds no element with a prefix",
   "gpx-one-point-segment.gpx": "the reference drops a segment of one point: no line",
   "gpx-track-without-segment.gpx": "the reference reads no point outside a segment",
+  "gpx-newest-track-first.gpx": "we put segments in the order of time",
   "gpx-fix-none.gpx": "we leave out a point whose receiver says that it had no fix",
   "gpx-huge-and-odd-numbers.gpx": "the reference reads 0x23 as 0 and Infinity as a latitude",
   "gpx-unreadable-value.gpx": "the reference reads 3000 ft as 3000 metres",

@@ -60,6 +60,13 @@ describe("GPX 1.1 schema (Topografix, gpx.xsd) and GPX 1.0 by its use", () => {
     expect((await read("gpx-two-tracks-three-segments.gpx")).name).toBe("Lesson over the sea");
   });
 
+  it("puts whole segments in the order of time, and moves nothing inside them", async () => {
+    const track = await read("gpx-newest-track-first.gpx");
+    expect([...track.time].map((t) => (t - track.time[0]!) / 1000)).toEqual([0, 1, 5, 6, 20, 21, 22]);
+    expect([...track.segment]).toEqual([0, 0, 1, 1, 2, 2, 2]);
+    expect([...track.line].every((line, row) => row !== 4 || line === 5)).toBe(true);
+  });
+
   it("reads names in UTF-16, ISO-8859-1 and Windows-1252, CDATA and the five entities", async () => {
     for (const name of ["gpx-utf16le-mark", "gpx-utf16be-mark", "gpx-utf16le-no-mark", "gpx-iso-8859-1"]) {
       expect((await read(`${name}.gpx`)).name).toBe("Übung über See");

@@ -8,18 +8,13 @@ import { abscissa, isTimed } from "./courseColumns.ts";
 import { type CourseRow, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
 import { cutRows } from "./rows.ts";
-import { fixedScales, PX_PER_MM } from "./scale.ts";
+import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
 import { type Surroundings, surroundings } from "./surroundings.ts";
 import { useWidth } from "./useWidth.ts";
 import { WindStrip } from "./WindStrip.tsx";
 import { clockText, millimetreText } from "./words.ts";
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Filler);
-
-/** The printed column: A4 less its margins of 12 mm each; Letter is wider. */
-const PAPER_PX = Math.floor((210 - 24) * PX_PER_MM);
-/** Canvases on paper are painted finer than the screen, so that lines stay lines. */
-const PAPER_PIXEL_RATIO = 3;
 
 export interface CourseFigureProps {
   readonly exercise: DocumentExercise;

@@ -7,4 +7,5 @@ export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
 export { Replay } from "./Replay.tsx";
 export { VelocityCircle } from "./VelocityCircle.tsx";
 export { WindArrow, WindSign } from "./WindArrow.tsx";
+export { WindChart } from "./WindChart.tsx";
 export { WindLegArrow, WindLegs } from "./WindLegs.tsx";

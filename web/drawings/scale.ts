@@ -3,6 +3,11 @@
 /** Exactly, by definition: 96 px to the inch of 25.4 mm. CSS Values and Units Level 3, section 5.2. */
 export const PX_PER_MM = 96 / 25.4;
 
+/** The printed column: A4 less its margins of 12 mm each; Letter is wider. */
+export const PAPER_PX = Math.floor((210 - 24) * PX_PER_MM);
+/** Canvases on paper are painted finer than the screen, so that lines stay lines. */
+export const PAPER_PIXEL_RATIO = 3;
+
 /** Under this width of the window, time and distance axes halve. Own choice of the look. */
 export const NARROW_PX = 820;
 
@@ -19,6 +24,9 @@ export interface FixedScales {
   /** Wind arrows everywhere. */
   readonly mmPerTenKnots: number;
   readonly mmPerTenKnotsOfCircle: number;
+  /** The wind against time: along its axis, and for its direction. */
+  readonly mmPerTenMinutesOfWind: number;
+  readonly mmPerThirtyDegreesOfWind: number;
   /** Line-up: from 0 to full scale. */
   readonly mmPerFullScaleOfLineUp: number;
 }
@@ -31,12 +39,16 @@ const WIDE: FixedScales = {
   mmPerMileOfPlan: 10,
   mmPerTenKnots: 5,
   mmPerTenKnotsOfCircle: 5,
+  mmPerTenMinutesOfWind: 30,
+  mmPerThirtyDegreesOfWind: 10,
   mmPerFullScaleOfLineUp: 52,
 };
 
 /** The scales for a window: plans and wind arrows keep theirs when it is narrow. */
 export function fixedScales(narrow: boolean): FixedScales {
-  return narrow ? { ...WIDE, mmPerMinute: 10, mmPerMileOfChart: 10, mmPerTenKnotsOfCircle: 4 } : WIDE;
+  return narrow
+    ? { ...WIDE, mmPerMinute: 10, mmPerMileOfChart: 10, mmPerTenKnotsOfCircle: 4, mmPerTenMinutesOfWind: 15 }
+    : WIDE;
 }
 
 export const PX_PER_KNOT = (WIDE.mmPerTenKnots / 10) * PX_PER_MM;

@@ -8,12 +8,13 @@ import {
   type FlightSeries,
   heightWords,
   isFull,
+  isLight,
   restsOn,
   secondsBetween,
   trueDirection,
   windSentence,
 } from "../../src/index.ts";
-import { VelocityCircle, WindLegArrow } from "../drawings/index.ts";
+import { VelocityCircle, WindChart, WindLegArrow } from "../drawings/index.ts";
 
 function WindCells({ leg }: { leg: DocumentLeg }) {
   const { wind } = leg;
@@ -21,7 +22,7 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
     const doubt = wind.ellipse95Kt ? ` ± ${wind.ellipse95Kt.majorKt.toFixed(1)}` : "";
     return (
       <>
-        <td class="r">{trueDirection(wind.fromTrueDeg)}</td>
+        <td class="r">{isLight(wind) ? "not sure" : trueDirection(wind.fromTrueDeg)}</td>
         <td class="r">
           {Math.round(wind.speedKt)}
           <span class="u">{doubt}</span>
@@ -100,6 +101,17 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
       <div class="body">
         <h2 id="wind-title">The wind</h2>
         <p class="finding">{windSentence(document)}</p>
+        {document.legs.some((leg) => leg.wind.knowledge !== "none") && (
+          <figure class="wtime">
+            <WindChart legs={document.legs} />
+            <figcaption>
+              A stroke a leg, heavy on straights and fine in turns, with its 95 % doubt as a band: the
+              directions and speeds that the oval of the arrow reaches. Where the oval holds calm, and where
+              the wind is not known, the paper is grey. A dashed stroke in a dashed frame is only the part
+              along the track; the wind is at least that.
+            </figcaption>
+          </figure>
+        )}
         {document.legs.length > 0 && (
           <div class="wsec">
             <Legs legs={document.legs} />

@@ -1,7 +1,7 @@
 /** An exercise in words: the sentence over the drawing, and the notes beside it. */
 import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
 import { beyondWords, findingSentence } from "./finding.ts";
-import { capital, clock, degreesToSide, flownDirection, offCourse, plain } from "./number.ts";
+import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
 export interface SideNote {
@@ -42,7 +42,8 @@ export function exerciseSentence(exercise: DocumentExercise): string {
 function cost(facts: CourseFacts): string {
   const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
   const beyond = beyondWords(facts.needle, facts.judged.shareOf);
-  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.`;
+  const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")})`;
+  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.`;
 }
 
 function remedy({ whatWouldHaveWorked: w, facts }: DocumentExercise): string | null {

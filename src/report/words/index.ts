@@ -7,6 +7,7 @@ export {
   acrossWords,
   alongWords,
   isFull,
+  isLight,
   restsOn,
   windDoubt,
   windHeadline,

@@ -1,5 +1,6 @@
 /** What each issue code means in words, and what to do about it. */
 import type { DocumentIssue } from "../../debrief/document.ts";
+import { FORMAT_WORDS } from "./format-words.ts";
 
 type Facts = DocumentIssue["facts"];
 type Words = (facts: Facts) => string;
@@ -21,7 +22,7 @@ const have = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "has" :
 const FILE: Record<string, Words> = {
   "empty-file": () => "the file is empty. Export the log again from the receiver.",
   "unknown-format": () =>
-    "this is not a track log that Hindtrack reads. It reads GPX, KML, KMZ, FAI IGC and CSV; export the flight in one of these.",
+    "this is not a track log that Hindtrack reads. It reads GPX, KML, KMZ, IGC and tables (CSV); export the flight in one of them.",
   "web-page": () =>
     "this is a web page, not a track log. Download the log itself, not the page that shows it.",
   "xml-not-a-log": (f) =>
@@ -43,7 +44,7 @@ const FILE: Record<string, Words> = {
   "too-few-points": (f) =>
     `only ${f.used} of its ${f.points} points can be used, and a path needs two. Export the whole log.`,
   "broken-xml": (f) =>
-    `the file breaks off or is damaged here (${f.reason}). What stood before was read; export the log again to get the rest.`,
+    `the file breaks off or is damaged here (${f.reason}). What could be read before and after was kept; export the log again to get the rest.`,
   "xml-too-deep": (f) =>
     `elements are nested over ${f.limit} deep, which no track log needs. Reading stopped here; what stood before was kept.`,
   "xml-too-long": (f) =>
@@ -143,4 +144,9 @@ const BRIEF: Record<string, Words> = {
     `the log has no date, so the variation at ${f.fix} is that of ${f.model} on ${f.date}. Give the fix a declination, or write the course true, as in 218T.`,
 };
 
-export const ISSUE_WORDS: Readonly<Record<string, Words>> = { ...FILE, ...POINTS, ...BRIEF };
+export const ISSUE_WORDS: Readonly<Record<string, Words>> = {
+  ...FILE,
+  ...FORMAT_WORDS,
+  ...POINTS,
+  ...BRIEF,
+};

@@ -1,7 +1,9 @@
 /** A wind in words: where from, how much, how sure, and what that rests on. */
 import type { DebriefDocument, WindRecord } from "../../debrief/document.ts";
 import { threeFigures } from "../../quantity/angle.ts";
+import { windReach } from "../wind-reach.ts";
 import { heightWords, trueDirection } from "./number.ts";
+import { whatWouldHaveTold, whereNotKnown } from "./wind-known.ts";
 
 const RESTS: Readonly<Record<WindRecord["restsOn"], string>> = {
   measured: "the air data in the log",
@@ -19,9 +21,8 @@ type FullWind = WindRecord & { readonly fromTrueDeg: number; readonly speedKt: n
 export const isFull = (wind: WindRecord): wind is FullWind =>
   wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null;
 
-/** A wind whose 95 % ellipse reaches past calm: its direction means nothing. */
-export const isLight = ({ speedKt, ellipse95Kt }: WindRecord): boolean =>
-  speedKt !== null && ellipse95Kt !== null && ellipse95Kt.majorKt >= speedKt;
+/** A wind whose 95 % ellipse holds calm: its direction means nothing. */
+export const isLight = (wind: WindRecord): boolean => windReach(wind)?.direction === null;
 
 /** As in "From 192° true, 20 kt". */
 export function windHeadline(wind: WindRecord): string {
@@ -68,7 +69,7 @@ export function windDoubt(wind: WindRecord & { altitudeFt: number | null }): str
   return `${at}${within}${light}Rests on ${restsOn(wind)}.`;
 }
 
-/** The wind of the day in one or two sentences. */
+/** The wind of the day, what it rests on, where it is not known, and what would have made it known. */
 export function windSentence(document: DebriefDocument): string {
   const { wind, log } = document;
   if (!wind) {
@@ -77,14 +78,15 @@ export function windSentence(document: DebriefDocument): string {
       : "The log has no times, so the wind cannot be told from it.";
   }
   const priors = wind.priorsUsed.length > 0 ? ` The brief gave: ${wind.priorsUsed.join("; ")}.` : "";
-  if (wind.knowledge === "full") {
-    const at = wind.altitudeFt === null ? "" : ` at ${heightWords(wind.altitudeFt)}`;
-    const light = isLight(wind) ? " It is light against its doubt, so its direction is not sure." : "";
-    const ellipse = wind.ellipse95Kt;
-    const doubt = ellipse ? `, 95 % within ${ellipse.majorKt.toFixed(1)} kt` : "";
-    return `Wind${at} ${lower(windHeadline(wind))}${doubt}; it rests on ${restsOn(wind)}.${light}${priors}`;
-  }
-  return `The direction of the wind cannot be told from this log: a straight leg alone shows only what helps or hinders along it. A full turn, or legs on courses 60° and more apart, would have made it known.${priors}`;
+  if (wind.knowledge !== "full") return `${whatWouldHaveTold(document)}${priors}`;
+  const at = wind.altitudeFt === null ? "" : ` at ${heightWords(wind.altitudeFt)}`;
+  const light = isLight(wind) ? " It is light against its doubt, so its direction is not sure." : "";
+  const ellipse = wind.ellipse95Kt;
+  const doubt = ellipse ? `, 95 % within ${ellipse.majorKt.toFixed(1)} kt` : "";
+  const prior =
+    wind.restsOn === "prior" ? " The log alone does not tell it; a full turn would have done so." : "";
+  const sentence = `Wind${at} ${lower(windHeadline(wind))}${doubt}; it rests on ${restsOn(wind)}.`;
+  return `${sentence}${light}${prior}${whereNotKnown(document)}${priors}`;
 }
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
