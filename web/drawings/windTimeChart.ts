@@ -1,6 +1,6 @@
 /** The wind against time as a Chart.js configuration: where it comes from above, its speed beneath, a stroke a leg. */
 import type { ChartConfiguration, Plugin, ScaleOptionsByType } from "chart.js";
-import { trueDirection } from "./contract.ts";
+import { trueDirection } from "../../src/index.ts";
 import type { Dot } from "./courseColumns.ts";
 import { MINUTE_MS } from "./courseLayout.ts";
 import { TEXT_PX } from "./plugins/pen.ts";
