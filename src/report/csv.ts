@@ -5,13 +5,10 @@ import type { FlightSeries } from "../debrief/series.ts";
 
 type Cell = string | number | null | undefined;
 
-/** Decimals of a number that is given without its own. */
-const DIGITS = 6;
-
-/** Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe. */
+/** Numbers come rounded, by the document or by `rounded`. Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe. */
 function cell(value: Cell): string {
   if (typeof value === "string") return /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return typeof value === "number" && Number.isFinite(value) ? String(rounded(value, DIGITS)) : "";
+  return typeof value === "number" && Number.isFinite(value) ? String(value) : "";
 }
 
 const rounded = (value: number | undefined, digits: number): Cell =>

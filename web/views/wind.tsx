@@ -22,9 +22,7 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
     const doubt = wind.ellipse95Kt ? ` ± ${wind.ellipse95Kt.majorKt.toFixed(1)}` : "";
     return (
       <>
-        <td class={isLight(wind) ? "r v-cannot" : "r"}>
-          {isLight(wind) ? "not sure" : trueDirection(wind.fromTrueDeg)}
-        </td>
+        <td class="r">{isLight(wind) ? "not sure" : trueDirection(wind.fromTrueDeg)}</td>
         <td class="r">
           {Math.round(wind.speedKt)}
           <span class="u">{doubt}</span>
