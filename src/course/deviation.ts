@@ -7,28 +7,17 @@ import type { NeedleScale } from "../standard/needle.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
-import { median, rowOfLargest, shareBeyond, weigh } from "./weigh.ts";
-
-/** Two-sided 95 % of a normal deviate. */
-const Z95 = 1.96;
+import { distanceFlown, median, rowOfLargest, shareBeyond, weigh, Z95 } from "./weigh.ts";
 
 const utcAt = (rows: Rows, row: number): string | null => (rows.timed ? utcText(rows.timeMs[row]!) : null);
 
 export function judgedFacts(rows: Rows, judged: Judged, weights: Float64Array): CourseFacts["judged"] {
   const { start, end } = judged.span;
-  let distance = 0;
-  for (let i = start + 1; i < end; i++) {
-    if (rows.gapBefore[i]) continue;
-    distance += Math.hypot(
-      rows.alongNm[i]! - rows.alongNm[i - 1]!,
-      rows.crossTrackNm[i]! - rows.crossTrackNm[i - 1]!,
-    );
-  }
   return {
     fromUtc: utcAt(rows, start),
     toUtc: utcAt(rows, end - 1),
     seconds: rows.timed ? weights.reduce((a, b) => a + b, 0) : null,
-    distanceNm: distance,
+    distanceNm: distanceFlown(rows, judged.span, false),
     shareOf: rows.timed ? "time" : "distance",
     begins: judged.begins,
     ends: judged.ends,

@@ -8,7 +8,7 @@ import type { NeedleScale } from "../standard/needle.ts";
 import { correctionRow } from "./correction.ts";
 import type { Excursion } from "./facts.ts";
 import type { Rows } from "./path.ts";
-import { intervals, weigh } from "./weigh.ts";
+import { intervals, weigh, Z95 } from "./weigh.ts";
 
 /** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
 const TRACK_OFF: AngleSize = 3;
@@ -40,7 +40,7 @@ function onCourse(scale: NeedleScale, rows: Rows, i: number): NauticalMiles {
 /** Diverging by more than the threshold (and than its doubt): +1 to the right, -1 to the left, else 0. */
 function diverging(scale: NeedleScale, rows: Rows, i: number): number {
   const error = rows.trackErrorDeg[i]!;
-  if (!(Math.abs(error) >= Math.max(TRACK_OFF, 1.96 * rows.trackSdDeg[i]!)) || Math.abs(error) > 90) return 0;
+  if (!(Math.abs(error) >= Math.max(TRACK_OFF, Z95 * rows.trackSdDeg[i]!)) || Math.abs(error) > 90) return 0;
   const side = Math.sign(error);
   return rows.crossTrackNm[i]! * side >= -onCourse(scale, rows, i) ? side : 0;
 }

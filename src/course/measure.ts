@@ -21,7 +21,7 @@ import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import { countReversals } from "./reversal.ts";
 import type { CourseSeries } from "./series.ts";
-import { intervals, weigh } from "./weigh.ts";
+import { distanceFlown, intervals, weigh } from "./weigh.ts";
 import { measureCorrection } from "./wind-correction.ts";
 
 export interface CourseToMeasure {
@@ -74,7 +74,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     variation: { ...exercise.variation },
     scale: scaleFacts(exercise),
     line: lineOf(exercise, rows, judged.span),
-    flownNm: flown(rows, { start: 0, end: rows.length }),
+    flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
     crossTrack: crossTrackFacts(rows, judged.span, weights),
     needle: needleFacts(exercise.scale, rows, judged.span, weights),
@@ -142,18 +142,6 @@ function lineOf(exercise: CourseExercise, rows: Rows, { start, end }: Span): Cou
     return [p.latitude, p.longitude];
   };
   return { start: at(start), end: at(end - 1) };
-}
-
-/** Distance over the ground between the rows of a span, NM; straight over gaps. */
-export function flown(rows: Rows, { start, end }: Span): number {
-  let sum = 0;
-  for (let i = start + 1; i < end; i++) {
-    sum += Math.hypot(
-      rows.alongNm[i]! - rows.alongNm[i - 1]!,
-      rows.crossTrackNm[i]! - rows.crossTrackNm[i - 1]!,
-    );
-  }
-  return sum;
 }
 
 function seriesOf(rows: Rows, judged: Span): CourseSeries {

@@ -1,4 +1,4 @@
-/** The one place where the drawings meet the analysis: the types of the document and of its columns. */
+/** The one place where the drawings meet the analysis: its types, its needle and its words. */
 import type { CourseFacts, Excursion } from "../../src/index.ts";
 
 export type {
@@ -14,5 +14,15 @@ export type {
 } from "../../src/index.ts";
 
 export type NeedleScaleFacts = CourseFacts["scale"];
-export { acrossAt, needleOf } from "../../src/index.ts";
+export {
+  acrossAt,
+  clock,
+  flownDirection,
+  isFull,
+  needleOf,
+  sided,
+  trueDirection,
+  windLabel,
+  windName,
+} from "../../src/index.ts";
 export type Side = Excursion["side"];

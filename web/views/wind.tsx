@@ -6,6 +6,8 @@ import {
   type DebriefDocument,
   type DocumentLeg,
   type FlightSeries,
+  heightWords,
+  isFull,
   isLight,
   restsOn,
   secondsBetween,
@@ -16,7 +18,7 @@ import { VelocityCircle, WindChart, WindLegArrow } from "../drawings/index.ts";
 
 function WindCells({ leg }: { leg: DocumentLeg }) {
   const { wind } = leg;
-  if (wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null) {
+  if (isFull(wind)) {
     const doubt = wind.ellipse95Kt ? ` ± ${wind.ellipse95Kt.majorKt.toFixed(1)}` : "";
     return (
       <>
@@ -78,7 +80,7 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
                 <br />
                 <span class="u">
                   track {trueDirection(leg.trackTrueDeg)}
-                  {leg.altitudeFt !== null && `, ${count(Math.round(leg.altitudeFt / 100) * 100)} ft`}
+                  {leg.altitudeFt !== null && `, ${heightWords(leg.altitudeFt)}`}
                 </span>
               </td>
               <WindCells leg={leg} />

@@ -120,7 +120,7 @@ const asked = (code: string): Record<string, string | number> => {
   const given: Record<string, string | number> = {};
   const source = String(ISSUE_WORDS[code]);
   for (const [, key] of source.matchAll(/\bf\.(\w+)/g)) {
-    given[key!] = source.includes(`Number(f.${key}`) ? 3 : "X";
+    given[key!] = new RegExp(`(Number|counted|were|metres|seconds)\\(f\\.${key}`).test(source) ? 3 : "X";
   }
   return { count: 3, ...given };
 };
