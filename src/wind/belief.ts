@@ -3,7 +3,7 @@
 import { cosDeg, sinDeg } from "../quantity/angle.ts";
 import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
-import { AIRSPEED, EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
+import { EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
 import { type Belief, N } from "./filter.ts";
 import { AIRSPEED_ERROR, HEADING_ERROR, type MeasuredAir } from "./measured.ts";
 
@@ -169,5 +169,3 @@ function insert(facts: Facts, extra: readonly Extra[]): Facts {
   }
   return result;
 }
-
-export const isPrior = (facts: Facts, i: number): boolean => facts.kind[i] !== AIRSPEED;
