@@ -49,7 +49,7 @@ const WORDS: Readonly<Record<string, Words>> = {
       : `Within ${share(f.worstNeedle)}; farthest ${off}.`;
   },
   "never-established": (f) =>
-    `Never established on the course: the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
+    `Never established on the course, which takes the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
   chased: (f) =>
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "drifted-before-needle": drifted,
