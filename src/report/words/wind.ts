@@ -9,7 +9,7 @@ const RESTS: Readonly<Record<WindRecord["restsOn"], string>> = {
   measured: "the air data in the log",
   turns: "the turns",
   courses: "different courses flown",
-  prior: "the wind that the brief gives",
+  prior: "what the brief says beforehand",
   nothing: "nothing that fixes it",
 };
 
