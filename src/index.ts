@@ -17,6 +17,7 @@ export {
 } from "./debrief/document.ts";
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
+export { debriefJsonSchema } from "./debrief/json-schema.ts";
 export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
@@ -24,6 +25,8 @@ export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
+// how a needle answers, for drawings
+export { acrossAt, needleOf } from "./quantity/needle.ts";
 // words, tables and maps
 export * from "./report/index.ts";
 // invented flights with known truth

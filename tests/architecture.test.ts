@@ -15,7 +15,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   brief: ["standard", "geodesy", "quantity"],
   import: ["track", "geodesy", "quantity"],
   wind: ["track", "geodesy", "quantity"],
-  match: ["track", "brief", "geodesy", "standard", "quantity"],
+  match: ["track", "brief", "geodesy", "quantity"],
   course: ["wind", "track", "brief", "standard", "geodesy", "quantity"],
   hold: ["wind", "track", "brief", "standard", "geodesy", "quantity"],
   approach: ["wind", "track", "brief", "standard", "geodesy", "quantity"],

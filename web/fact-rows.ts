@@ -4,7 +4,6 @@ import {
   clockSeconds,
   count,
   duration,
-  magneticDirection,
   percent,
   plain,
   plusMinus,
@@ -149,9 +148,3 @@ export const factRows = (facts: CourseFacts): FactRow[] => [
     note: plain(reason),
   })),
 ];
-
-/** As in "218°M (220°T)"; the magnetic one leads where it is known. */
-export const courseName = (facts: CourseFacts): string =>
-  facts.courseMagneticDeg === null
-    ? trueDirection(facts.courseTrueDeg)
-    : `${magneticDirection(facts.courseMagneticDeg)} (${trueDirection(facts.courseTrueDeg)})`;

@@ -1,7 +1,6 @@
 /** Clock times of a brief: UTC without a date, which the flight supplies. */
+import { DAY_MS } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
-
-const DAY = 86_400_000;
 
 /** Milliseconds since midnight of `09:44` or `09:44:30`. The text has passed the schema. */
 export function clockMillis(text: string): number {
@@ -18,11 +17,11 @@ export function windowAt(
   between: { readonly start: string; readonly end: string },
   flightStart: UtcMillis,
 ): { start: UtcMillis; end: UtcMillis } {
-  const sinceMidnight = ((flightStart % DAY) + DAY) % DAY;
+  const sinceMidnight = ((flightStart % DAY_MS) + DAY_MS) % DAY_MS;
   const midnight = flightStart - sinceMidnight;
   const clock = clockMillis(between.start);
   const ahead = clock - sinceMidnight;
-  const start = midnight + clock + (ahead > DAY / 2 ? -DAY : ahead < -DAY / 2 ? DAY : 0);
-  const length = (clockMillis(between.end) - clock + DAY) % DAY;
+  const start = midnight + clock + (ahead > DAY_MS / 2 ? -DAY_MS : ahead < -DAY_MS / 2 ? DAY_MS : 0);
+  const length = (clockMillis(between.end) - clock + DAY_MS) % DAY_MS;
   return { start, end: start + length };
 }

@@ -1,6 +1,6 @@
 /** One exercise of a brief, from its keys to a checked draft. */
 import type { Issue } from "../quantity/issue.ts";
-import { type LinearScale, NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
+import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
 import type { Fix } from "./brief.ts";
 import { clockMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
@@ -124,7 +124,7 @@ function drafted(
   if ("leg" in written) {
     const fromFix = lookup(written.leg[0], ["leg", 0]);
     const fix = lookup(written.leg[1], ["leg", 1]);
-    const scale = NEEDLE_SCALES[written.scale ?? "rnav-1"] as LinearScale;
+    const scale = NEEDLE_SCALES[written.scale ?? "rnav-1"];
     return fromFix && fix && { ...base, kind: "leg", fromFix, fix, scale, title: legTitle(fromFix, fix) };
   }
   if ("arc" in written) {

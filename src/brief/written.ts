@@ -1,6 +1,6 @@
 /** A brief as it is written, key by key: the schema that validates it and that editors are given. */
 import { z } from "zod";
-import { type LinearScale, NEEDLE_SCALES, type NeedleScaleId } from "../standard/needle.ts";
+import { NEEDLE_SCALES, type NeedleScaleId } from "../standard/needle.ts";
 
 /** 0 to 360 with at most one letter: `218`, `041`, `218.5`, `218T`, `218 M`, `218°T`. */
 export const DIRECTION_PATTERN =
@@ -12,7 +12,7 @@ const LEG_LENGTH_PATTERN = /^\s*[0-9]+(\.[0-9]+)?\s*(s|min|NM|nm)\s*$/;
 
 const SCALE_IDS = Object.keys(NEEDLE_SCALES) as NeedleScaleId[];
 const LINEAR_IDS = Object.values(NEEDLE_SCALES)
-  .filter((scale): scale is LinearScale => scale.kind === "linear")
+  .filter((scale) => scale.kind === "linear")
   .map((scale) => scale.id);
 
 const ident = z.string().min(1);

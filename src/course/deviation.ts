@@ -1,33 +1,23 @@
 /** Deviation facts of the judged rows: distance off course, needle, track angle error, height. */
 import type { CourseExercise } from "../brief/brief.ts";
+import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Judged } from "./judged.ts";
-import { fullScaleNm, type Rows } from "./path.ts";
-import { median, rowOfLargest, shareBeyond, weigh } from "./weigh.ts";
-
-/** Two-sided 95 % of a normal deviate. */
-const Z95 = 1.96;
+import type { Rows } from "./path.ts";
+import { distanceFlown, median, rowOfLargest, shareBeyond, weigh, Z95 } from "./weigh.ts";
 
 const utcAt = (rows: Rows, row: number): string | null => (rows.timed ? utcText(rows.timeMs[row]!) : null);
 
 export function judgedFacts(rows: Rows, judged: Judged, weights: Float64Array): CourseFacts["judged"] {
   const { start, end } = judged.span;
-  let distance = 0;
-  for (let i = start + 1; i < end; i++) {
-    if (rows.gapBefore[i]) continue;
-    distance += Math.hypot(
-      rows.alongNm[i]! - rows.alongNm[i - 1]!,
-      rows.crossTrackNm[i]! - rows.crossTrackNm[i - 1]!,
-    );
-  }
   return {
     fromUtc: utcAt(rows, start),
     toUtc: utcAt(rows, end - 1),
     seconds: rows.timed ? weights.reduce((a, b) => a + b, 0) : null,
-    distanceNm: distance,
+    distanceNm: distanceFlown(rows, judged.span, false),
     shareOf: rows.timed ? "time" : "distance",
     begins: judged.begins,
     ends: judged.ends,
@@ -56,7 +46,7 @@ export function needleFacts(
 ): CourseFacts["needle"] {
   const worst = rowOfLargest(rows.needle, span);
   const beyond = (limit: number) => shareBeyond(rows.needle, span, weights, limit);
-  const fullScale = fullScaleNm(scale, rows.distanceToFixNm[worst]!);
+  const fullScale = acrossAt(scale, 1, rows.distanceToFixNm[worst]!);
   return {
     max: rows.needle[worst]!,
     maxUtc: utcAt(rows, worst),

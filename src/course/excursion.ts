@@ -1,13 +1,14 @@
 /** The leading indicator: the track leaves the course (A), the needle tells (B), the pilot corrects (C). */
-import { direction } from "../quantity/angle.ts";
+import { direction, turnFrom } from "../quantity/angle.ts";
+import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import { correctionRow } from "./correction.ts";
 import type { Excursion } from "./facts.ts";
-import { fullScaleNm, type Rows } from "./path.ts";
-import { intervals, weigh } from "./weigh.ts";
+import type { Rows } from "./path.ts";
+import { intervals, weigh, Z95 } from "./weigh.ts";
 
 /** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
 const TRACK_OFF: AngleSize = 3;
@@ -32,14 +33,14 @@ export interface ExcursionRows {
 
 /** Half-width of the strip in which the aircraft counts as on the course. */
 function onCourse(scale: NeedleScale, rows: Rows, i: number): NauticalMiles {
-  const strip = ON_COURSE * fullScaleNm(scale, rows.distanceToFixNm[i]!);
+  const strip = acrossAt(scale, ON_COURSE, rows.distanceToFixNm[i]!);
   return Math.min(ON_COURSE_MOST, Math.max(ON_COURSE_LEAST, strip));
 }
 
 /** Diverging by more than the threshold (and than its doubt): +1 to the right, -1 to the left, else 0. */
 function diverging(scale: NeedleScale, rows: Rows, i: number): number {
   const error = rows.trackErrorDeg[i]!;
-  if (!(Math.abs(error) >= Math.max(TRACK_OFF, 1.96 * rows.trackSdDeg[i]!)) || Math.abs(error) > 90) return 0;
+  if (!(Math.abs(error) >= Math.max(TRACK_OFF, Z95 * rows.trackSdDeg[i]!)) || Math.abs(error) > 90) return 0;
   const side = Math.sign(error);
   return rows.crossTrackNm[i]! * side >= -onCourse(scale, rows, i) ? side : 0;
 }
@@ -144,7 +145,7 @@ function excursionFrom(
 function unwrapped(column: Float64Array, span: Span): Float64Array {
   const copy = column.slice();
   for (let i = span.start + 1; i < span.end; i++) {
-    copy[i] = copy[i - 1]! + ((((copy[i]! - copy[i - 1]! + 180) % 360) + 360) % 360) - 180;
+    copy[i] = copy[i - 1]! + turnFrom(copy[i - 1]!, copy[i]!);
   }
   return copy;
 }

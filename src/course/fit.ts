@@ -9,7 +9,7 @@ import {
   positionOn,
   variationAt,
 } from "../geodesy/index.ts";
-import { direction, magneticFromTrue } from "../quantity/angle.ts";
+import { direction, magneticFromTrue, threeFigures } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles, Seconds } from "../quantity/units.ts";
@@ -66,8 +66,6 @@ export function fitGeodesic(motion: Motion, { start, end }: Span): Course {
   return course;
 }
 
-const whole = (degrees: number): string => String(Math.round(degrees) % 360 || 360).padStart(3, "0");
-
 interface Fitted {
   readonly course: Course;
   readonly span: Span;
@@ -120,7 +118,7 @@ function fittedExercise(motion: Motion, { course, span }: Fitted, index: number)
     kind: "course",
     fitted: true,
     index,
-    title: `Straight on ${magnetic === null ? `${whole(course.azimuth)}°T` : `${whole(magnetic)}°M`}`,
+    title: `Straight on ${magnetic === null ? `${threeFigures(course.azimuth)}°T` : `${threeFigures(magnetic)}°M`}`,
     between: null,
     altitude: null,
     form: "leg",

@@ -1,7 +1,9 @@
 /** The facts of one course as flown, gathered: deviation, track, wind correction, excursions, findings, columns. */
 import type { CourseExercise } from "../brief/brief.ts";
 import { positionOn } from "../geodesy/index.ts";
+import { direction } from "../quantity/angle.ts";
 import { metresFromNauticalMiles } from "../quantity/factor.ts";
+import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Motion } from "../track/motion.ts";
@@ -15,11 +17,11 @@ import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { measureIntercept } from "./intercept.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
-import { type CoursePath, fullScaleNm, measureRows, type Rows } from "./path.ts";
+import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import { countReversals } from "./reversal.ts";
 import type { CourseSeries } from "./series.ts";
-import { intervals, weigh } from "./weigh.ts";
+import { distanceFlown, intervals, weigh } from "./weigh.ts";
 import { measureCorrection } from "./wind-correction.ts";
 
 export interface CourseToMeasure {
@@ -72,7 +74,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     variation: { ...exercise.variation },
     scale: scaleFacts(exercise),
     line: lineOf(exercise, rows, judged.span),
-    flownNm: flown(rows, { start: 0, end: rows.length }),
+    flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
     crossTrack: crossTrackFacts(rows, judged.span, weights),
     needle: needleFacts(exercise.scale, rows, judged.span, weights),
@@ -84,8 +86,8 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       flownDeg: measured.flown,
       neededDeg: measured.needed,
       doubt95Deg: measured.doubt95,
-      headingFlownTrueDeg: (measured.course + measured.flown + 360) % 360,
-      headingNeededTrueDeg: (measured.course + measured.needed + 360) % 360,
+      headingFlownTrueDeg: direction(measured.course + measured.flown),
+      headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
     intercept,
     excursions: excursions.map((e) => e.record),
@@ -110,7 +112,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     correctionOver: (s) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null),
     overshootNeedle:
       intercept && !nearStation(exercise, rows, joinedRow)
-        ? intercept.overshootNm / fullScaleNm(exercise.scale, rows.distanceToFixNm[joinedRow]!)
+        ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
         : 0,
   });
   const worst = excursions.reduce<(typeof excursions)[number] | null>(
@@ -140,18 +142,6 @@ function lineOf(exercise: CourseExercise, rows: Rows, { start, end }: Span): Cou
     return [p.latitude, p.longitude];
   };
   return { start: at(start), end: at(end - 1) };
-}
-
-/** Distance over the ground between the rows of a span, NM; straight over gaps. */
-export function flown(rows: Rows, { start, end }: Span): number {
-  let sum = 0;
-  for (let i = start + 1; i < end; i++) {
-    sum += Math.hypot(
-      rows.alongNm[i]! - rows.alongNm[i - 1]!,
-      rows.crossTrackNm[i]! - rows.crossTrackNm[i - 1]!,
-    );
-  }
-  return sum;
 }
 
 function seriesOf(rows: Rows, judged: Span): CourseSeries {

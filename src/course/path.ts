@@ -2,15 +2,10 @@
 import type { CourseExercise } from "../brief/brief.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
-import {
-  DEGREES_PER_RADIAN,
-  METRES_PER_NAUTICAL_MILE,
-  nauticalMilesFromMetres,
-  RADIANS_PER_DEGREE,
-} from "../quantity/factor.ts";
+import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
+import { needleOf } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Degrees, FeetMsl, NauticalMiles, Share, UtcMillis } from "../quantity/units.ts";
-import type { NeedleScale } from "../standard/needle.ts";
+import type { Degrees, FeetMsl, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Column } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -51,21 +46,6 @@ export interface Rows {
   readonly positionSdNm: Float64Array;
   /** 1 where the log is silent between this row and the one before. */
   readonly gapBefore: Uint8Array;
-}
-
-/** Full scale of a needle at a distance from the station, NM; angular scales open with distance. */
-export function fullScaleNm(scale: NeedleScale, distance: NauticalMiles): NauticalMiles {
-  if (scale.kind === "linear") return scale.fullScaleNm;
-  return Math.abs(distance) * Math.tan(scale.fullScaleDeg * RADIANS_PER_DEGREE);
-}
-
-/**
- * Deviation as a share of full scale, right of course positive; may exceed 1. Angular: the angle at the station
- * between the course and the aircraft. Source of full scales: `standard/needle.ts`.
- */
-export function needleOf(scale: NeedleScale, across: NauticalMiles, distance: NauticalMiles): Share {
-  if (scale.kind === "linear") return across / scale.fullScaleNm;
-  return (Math.atan2(across, Math.abs(distance)) * DEGREES_PER_RADIAN) / scale.fullScaleDeg;
 }
 
 /** Receiver errors too slow for a smoother to see: 8 m horizontal, 95 % (GPS SPS Performance Standard 2020, 3.8.3, from memory), one axis, one standard deviation. */

@@ -2,7 +2,7 @@
 import type { CourseExercise } from "../brief/brief.ts";
 import { direction, magneticFromTrue, tanDeg } from "../quantity/angle.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, NauticalMiles } from "../quantity/units.ts";
+import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
 import type { WindFact } from "../wind/wind.ts";
 import type { ExcursionRows } from "./excursion.ts";
 import type { WhatWouldHaveWorked } from "./facts.ts";
@@ -14,6 +14,8 @@ import { neededCorrection } from "./wind-correction.ts";
 const CUTS: readonly AngleSize[] = [5, 10, 15, 20, 30, 45];
 /** The course is to be joined again within this, or within half of what is left to the station. */
 const REJOIN_WITHIN: NauticalMiles = 3;
+/** A needle off by less than this is held by small corrections; no cut is named. Common practice, no source. */
+const WORTH_A_CUT: Share = 0.25;
 /** With less room than this before the station there is nothing left to rejoin. Common practice, no source. */
 const LEAST_ROOM: NauticalMiles = 0.5;
 
@@ -50,6 +52,7 @@ export function whatWouldHaveWorked(
 }
 
 function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, { worst }: ExcursionRows) {
+  if (Math.abs(rows.needle[worst]!) < WORTH_A_CUT) return null;
   const off = rows.crossTrackNm[worst]!;
   const toGo = rows.distanceToFixNm[worst]!;
   const room = exercise.form === "from" ? REJOIN_WITHIN : Math.max(0, toGo - NEAR_STATION) / 2;

@@ -1,6 +1,10 @@
 /** Means and shares over the judged rows, by time (or by distance where there are no times), honest for irregular intervals. */
 import type { Span } from "../quantity/span.ts";
+import type { NauticalMiles } from "../quantity/units.ts";
 import type { Rows } from "./path.ts";
+
+/** Half-width of a two-sided 95 % interval of a normal deviate, in standard deviations. */
+export const Z95 = 1.96;
 
 /**
  * Weight of the interval that ends at each row of the span (seconds, or NM where untimed); 0 for the first row
@@ -10,14 +14,20 @@ export function intervals(rows: Rows, span: Span): Float64Array {
   const weights = new Float64Array(span.end - span.start);
   for (let i = span.start + 1; i < span.end; i++) {
     if (rows.gapBefore[i]) continue;
-    weights[i - span.start] = rows.timed
-      ? (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000
-      : Math.hypot(
-          rows.alongNm[i]! - rows.alongNm[i - 1]!,
-          rows.crossTrackNm[i]! - rows.crossTrackNm[i - 1]!,
-        );
+    weights[i - span.start] = rows.timed ? (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000 : stepNm(rows, i);
   }
   return weights;
+}
+
+/** Distance over the ground from the row before, NM. */
+const stepNm = ({ alongNm, crossTrackNm }: Rows, i: number): NauticalMiles =>
+  Math.hypot(alongNm[i]! - alongNm[i - 1]!, crossTrackNm[i]! - crossTrackNm[i - 1]!);
+
+/** Distance over the ground between the rows of a span, NM; straight over gaps, or without them. */
+export function distanceFlown(rows: Rows, { start, end }: Span, overGaps: boolean): NauticalMiles {
+  let sum = 0;
+  for (let i = start + 1; i < end; i++) if (overGaps || !rows.gapBefore[i]) sum += stepNm(rows, i);
+  return sum;
 }
 
 export interface Weighed {

@@ -1,5 +1,5 @@
 /** Heading against course: the wind correction that was flown, and the one that this wind needed. */
-import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
@@ -7,7 +7,7 @@ import type { Motion } from "../track/motion.ts";
 import { headingForCourse, windOver } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import type { Rows } from "./path.ts";
-import { intervals, median, weigh } from "./weigh.ts";
+import { intervals, median, weigh, Z95 } from "./weigh.ts";
 
 /** Correction flown and needed over some rows, right positive, where the wind is known in full. */
 export interface CorrectionMeasured {
@@ -67,7 +67,7 @@ export function measureCorrection(
     east += sinDeg(rows.courseAtFootDeg[i]!);
     north += cosDeg(rows.courseAtFootDeg[i]!);
   }
-  const course = direction(Math.atan2(east, north) * DEGREES_PER_RADIAN);
+  const course = directionOf(east, north);
   const flown = weigh(lead, span, weights);
   const drift = weigh(drifts, span, weights);
   const needed = neededCorrection(course, wind);
@@ -80,7 +80,7 @@ export function measureCorrection(
     doubt95: needed.doubt95,
     drift: drift.mean,
     // the error of the wind is shared by all rows: averaging does not shrink it
-    driftDoubt95: 1.96 * median(headingSd),
+    driftDoubt95: Z95 * median(headingSd),
     course,
     across: -wind.speed * sinDeg(wind.from - course),
     across95: wind.across95 ?? wind.ellipse95.major,

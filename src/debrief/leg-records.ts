@@ -1,5 +1,5 @@
 /** The legs of a flight as they stand in the document: motion and wind, each with its doubt. */
-import { directionOf, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Leg } from "../track/leg.ts";
@@ -33,9 +33,8 @@ function meanHeading(heading: Float64Array, span: Span): number | null {
   let count = 0;
   for (let i = span.start; i < span.end; i++) {
     if (!Number.isFinite(heading[i]!)) continue;
-    const radians = (heading[i]! * Math.PI) / 180;
-    east += Math.sin(radians);
-    north += Math.cos(radians);
+    east += sinDeg(heading[i]!);
+    north += cosDeg(heading[i]!);
     count++;
   }
   return count === 0 ? null : directionOf(east, north);

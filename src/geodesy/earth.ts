@@ -9,6 +9,8 @@ export type Earth = typeof geographiclib.Geodesic.WGS84;
 export type GeodesicLine = InstanceType<typeof geographiclib.GeodesicLine.GeodesicLine>;
 
 export const WGS84: Earth = geographiclib.Geodesic.WGS84;
+/** First eccentricity squared of WGS84. */
+export const E2 = WGS84.f * (2 - WGS84.f);
 
 /** An ellipsoid of another size; flattening 0 is a sphere. */
 export const earthOf = (equatorialRadius: number, flattening: number): Earth =>

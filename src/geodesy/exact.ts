@@ -8,7 +8,7 @@ const { sin, cos, tan, atan, atan2, abs, sign } = Math;
 
 /** A step under this is rounding, m. */
 const SETTLED = 1e-8;
-/** Each step leaves about flattening * (offset / radius)^2 of the last, so ten is ample short of a quarter of the earth. */
+/** Each step leaves about flattening * (offset / radius)^2 of the last, so thirty are ample short of a quarter of the earth. */
 const MOST_STEPS = 30;
 
 /**

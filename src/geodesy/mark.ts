@@ -1,9 +1,7 @@
 /** A mark on a geodesic: its place, its frame (ahead, right, up) and its curvature radii in space. */
 import { cosDeg, sinDeg } from "../quantity/angle.ts";
 import type { Metres } from "../quantity/units.ts";
-import { type GeodesicLine, WGS84 } from "./earth.ts";
-
-const E2 = WGS84.f * (2 - WGS84.f);
+import { E2, type GeodesicLine, WGS84 } from "./earth.ts";
 
 /** Metres from the earth's centre (x to 0 N 0 E, z to the pole); t ahead, r right, u up, unit vectors. */
 export interface Mark {

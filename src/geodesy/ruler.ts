@@ -3,12 +3,11 @@ import { direction } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { Degrees, Metres, TrueDegrees } from "../quantity/units.ts";
 import type { Course } from "./course.ts";
-import { lineThrough, requirePosition, WGS84 } from "./earth.ts";
+import { E2, lineThrough, requirePosition, WGS84 } from "./earth.ts";
 import { alongAcrossExact } from "./exact.ts";
 import { type Mark, markAt } from "./mark.ts";
 
 const { sin, cos, atan, atan2, asin, sqrt, abs, round } = Math;
-const E2 = WGS84.f * (2 - WGS84.f);
 
 /** Marks stand this far apart, m: 2 NM, tuned so that what the ruler leaves out between marks stays under 0.1 mm. */
 const SPACING = 3704;

@@ -1,5 +1,6 @@
 /** The magnetic variation at a place and time, by the World Magnetic Model of that time. */
 import geomagnetism, { type GeomagnetismModel } from "geomagnetism";
+import { DAY_MS } from "../quantity/time.ts";
 import type { UtcMillis, VariationDegrees } from "../quantity/units.ts";
 import { requirePosition } from "./earth.ts";
 import type { Position } from "./position.ts";
@@ -10,7 +11,6 @@ export interface Variation {
   readonly model: string;
 }
 
-const DAY = 86_400_000;
 /** The model last used, with its day: it costs more to set up than to ask. */
 let last: { readonly day: number; readonly model: GeomagnetismModel } | null = null;
 
@@ -38,15 +38,15 @@ function modelAt(time: UtcMillis): GeomagnetismModel | null {
   // The time itself, not its day, decides at the ends of the windows.
   if (last !== null && time >= +last.model.start_date && time <= +last.model.end_date) {
     if (
-      Math.floor(time / DAY) === last.day &&
-      Math.floor(time / DAY) !== Math.floor(+last.model.start_date / DAY)
+      Math.floor(time / DAY_MS) === last.day &&
+      Math.floor(time / DAY_MS) !== Math.floor(+last.model.start_date / DAY_MS)
     ) {
       return last.model;
     }
   }
   try {
     const model = geomagnetism.model(new Date(time));
-    last = { day: Math.floor(time / DAY), model };
+    last = { day: Math.floor(time / DAY_MS), model };
     return model;
   } catch {
     return null; // outside every window: the package throws

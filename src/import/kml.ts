@@ -1,6 +1,6 @@
 /** KML 2.2: timed tracks, timed placemarks, or bare lines, whichever tells most of the flight. */
 import type { Waypoint } from "./imported.ts";
-import { commaTuple, Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
+import { Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
 import { KmlSource } from "./kml-source.ts";
 import type { Found, XmlLogReader } from "./log-reader.ts";
 import type { Tally } from "./tally.ts";

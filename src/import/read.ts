@@ -61,6 +61,7 @@ async function readContent(
   const refuse = (code: string, facts: Issue["facts"]): never => {
     throw new UnusableInput([{ code, severity: "error", where: { file, line: 1, column: 1 }, facts }]);
   };
+  if (look === "web-page") refuse("web-page", {});
   if (look === "empty") refuse("empty-file", { bytes: head.length });
   if ((look === "zip" || look === "gzip") && !inArchive) return readArchive(look, whole, file, options);
   if (look === "igc") return readLines(head, whole, file, options, (tally) => new IgcReader(tally));

@@ -160,7 +160,10 @@ export class XmlStream {
 
   private fault(message: string): void {
     const { line, column } = this.parser;
-    const reason = message.replace(/^\d+:\d+: /, "").replace(/\.$/, "");
+    const reason = message
+      .replace(/^\d+:\d+: /, "")
+      .replace(/\.$/, "")
+      .replace("undefined", "unknown");
     this.tally.add("broken-xml", "warning", { line, column: column + 1, point: -1 }, { facts: { reason } });
   }
 }

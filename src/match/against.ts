@@ -2,7 +2,7 @@
 import type { CourseExercise } from "../brief/brief.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { NauticalMiles, TurnDegrees } from "../quantity/units.ts";
 import type { Column } from "../track/track.ts";
 import type { Flown, FlownPath } from "./flown.ts";
@@ -21,11 +21,10 @@ export interface Against {
 
 export function measured(exercise: CourseExercise, path: FlownPath, { trackAngle, flown }: Flown): Against {
   const columns = measureColumns(exercise.course, path.latitude, path.longitude);
-  const inNm = (metres: number) => metres / METRES_PER_NAUTICAL_MILE;
   return {
     exercise,
-    along: columns.along.map(inNm),
-    across: columns.across.map(inNm),
+    along: columns.along.map(nauticalMilesFromMetres),
+    across: columns.across.map(nauticalMilesFromMetres),
     trackError: columns.courseAtFoot.map((course, i) => turnFrom(course, trackAngle[i]!)),
     flown,
   };

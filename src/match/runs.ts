@@ -1,7 +1,8 @@
 /** The runs of the path that may be an exercise: along its course, near it, on the right side of its fix. */
 import type { CourseExercise } from "../brief/brief.ts";
-import { sinDeg, tanDeg } from "../quantity/angle.ts";
+import { sinDeg } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
 import { type Against, measured } from "./against.ts";
@@ -83,11 +84,7 @@ export function runsOf(exercise: CourseExercise, path: FlownPath, flown: Flown):
 
 /** How far off course an aircraft is still taken to fly the exercise. */
 function capture({ scale }: CourseExercise, along: NauticalMiles): NauticalMiles {
-  const scales =
-    scale.kind === "linear"
-      ? CAPTURE_SCALES * scale.fullScaleNm
-      : Math.abs(along) * tanDeg(CAPTURE_SCALES * scale.fullScaleDeg);
-  return Math.min(CAPTURE_NM.most, Math.max(CAPTURE_NM.least, scales));
+  return Math.min(CAPTURE_NM.most, Math.max(CAPTURE_NM.least, acrossAt(scale, CAPTURE_SCALES, along)));
 }
 
 /** A run begins when the turn onto the course is over, and ends when the turn away begins. */

@@ -8,6 +8,10 @@ export function direction(degrees: number): number {
   return d < 0 ? d + 360 : d === 0 ? 0 : d; // no negative zero
 }
 
+/** A direction as it is spoken: three figures, 001 to 360. */
+export const threeFigures = (degrees: number): string =>
+  String(direction(Math.round(degrees)) || 360).padStart(3, "0");
+
 /** The turn from one direction to another by the shorter way, right positive, [-180, 180). */
 export function turnFrom(from: number, to: number): TurnDegrees {
   return direction(to - from + 180) - 180;

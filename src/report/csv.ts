@@ -5,16 +5,17 @@ import type { FlightSeries } from "../debrief/series.ts";
 
 type Cell = string | number | null | undefined;
 
-/** Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe; a number below zero is none. */
-function cell(value: Cell, digits = 6): string {
-  if (value === null || value === undefined) return "";
-  if (typeof value === "string")
-    return /^[=+\-@\t\r]/.test(value) && !Number.isFinite(Number(value)) ? `'${value}` : value;
-  return Number.isFinite(value) ? String(Number(value.toFixed(digits))) : "";
+/** Numbers come rounded, by the document or by `rounded`. Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe. */
+function cell(value: Cell): string {
+  if (typeof value === "string") return /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  return typeof value === "number" && Number.isFinite(value) ? String(value) : "";
 }
 
+const rounded = (value: number | undefined, digits: number): Cell =>
+  value === undefined ? null : Number(value.toFixed(digits));
+
 const table = (header: string[], rows: Cell[][]): string =>
-  `${csvFormatRows([header, ...rows.map((row) => row.map((c) => cell(c)))])}\n`;
+  `${csvFormatRows([header, ...rows.map((row) => row.map(cell))])}\n`;
 
 const iso = (ms: number): string => (Number.isFinite(ms) ? new Date(ms).toISOString() : "");
 
@@ -32,20 +33,20 @@ export function pointsCsv(document: DebriefDocument, series: FlightSeries): stri
     const k = columns ? i - columns.pathStart : 0;
     rows.push([
       iso(path.timeMs[i]!),
-      cell(path.latitude[i], 7),
-      cell(path.longitude[i], 7),
-      cell(path.altitudeFt[i], 0),
-      cell(path.groundSpeedKt[i], 1),
-      cell(path.trackTrueDeg[i], 1),
-      cell(path.headingTrueDeg[i], 1),
+      rounded(path.latitude[i], 7),
+      rounded(path.longitude[i], 7),
+      rounded(path.altitudeFt[i], 0),
+      rounded(path.groundSpeedKt[i], 1),
+      rounded(path.trackTrueDeg[i], 1),
+      rounded(path.headingTrueDeg[i], 1),
       ...(columns
         ? [
             exercise + 1,
             document.exercises[exercise]!.title,
-            cell(columns.alongNm[k], 4),
-            cell(columns.crossTrackNm[k], 4),
-            cell(columns.needle[k], 4),
-            cell(columns.trackAngleErrorDeg[k], 2),
+            rounded(columns.alongNm[k], 4),
+            rounded(columns.crossTrackNm[k], 4),
+            rounded(columns.needle[k], 4),
+            rounded(columns.trackAngleErrorDeg[k], 2),
             columns.judged[k]!,
           ]
         : ["", "", "", "", "", "", ""]),

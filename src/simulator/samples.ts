@@ -23,7 +23,13 @@ ${FIXES_YAML}exercises:
 `;
 
 /** The same lesson each time; what differs is how each of its four courses is flown. */
-function lesson(inbound: Habit, outbound: Habit, leg: Habit, last: Habit): readonly Step[] {
+function lesson(
+  inbound: Habit,
+  outbound: Habit,
+  leg: Habit,
+  last: Habit,
+  away: { readonly heading: number; readonly seconds: number },
+): readonly Step[] {
   const cut = 30;
   return [
     { do: "heading", heading: 153.5, seconds: 75 },
@@ -61,7 +67,7 @@ function lesson(inbound: Habit, outbound: Habit, leg: Habit, last: Habit): reado
       flown: leg,
       exercise: "Leg BELVO to KESTI",
     },
-    { do: "heading", heading: 150, seconds: 50 },
+    { do: "heading", ...away },
     {
       do: "course",
       form: "to",
@@ -76,6 +82,9 @@ function lesson(inbound: Habit, outbound: Habit, leg: Habit, last: Habit): reado
     { do: "heading", heading: 130, seconds: 40 },
   ];
 }
+
+/** After the leg to KESTI, away from the last course so that it is joined from its right. */
+const RIGHT_OF_THE_LAST = { heading: 220, seconds: 45 };
 
 const tidy: Habit = { habit: "tidy", share: 1, delay: 0 };
 
@@ -93,7 +102,7 @@ export const SAMPLE_SCENARIOS: Readonly<Record<string, Scenario>> = {
       shearRms: 1,
       gusts: null,
     },
-    script: lesson(tidy, tidy, tidy, tidy),
+    script: lesson(tidy, tidy, tidy, tidy, RIGHT_OF_THE_LAST),
     brief: brief("Lesson 6, radials and a leg, light wind"),
   },
   "strong-crosswind-badly-corrected": {
@@ -114,6 +123,7 @@ export const SAMPLE_SCENARIOS: Readonly<Record<string, Scenario>> = {
       { habit: "waits", tidyFor: 165, share: 0, correctsAt: 0.45, cut: 25, thenShare: 1 },
       { habit: "waits", tidyFor: 60, share: 0.5, correctsAt: 0.4, cut: 20, thenShare: 0.9 },
       { habit: "waits", tidyFor: 30, share: 0, correctsAt: 0.5, cut: 25, thenShare: 1 },
+      { heading: 150, seconds: 50 }, // the wind drives it back to the course
     ),
     brief: brief("Lesson 7, radials and a leg, strong wind"),
   },
@@ -135,6 +145,7 @@ export const SAMPLE_SCENARIOS: Readonly<Record<string, Scenario>> = {
       { habit: "chases", share: 0.7, period: 40, cut: 12 },
       { habit: "chases", share: 0.8, period: 50, cut: 16 },
       tidy,
+      RIGHT_OF_THE_LAST,
     ),
     brief: brief("Lesson 6, radials and a leg, second flight"),
   },

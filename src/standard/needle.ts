@@ -1,25 +1,14 @@
 /** What full-scale deflection of a course needle means, aid by aid: published numbers as data, no logic. */
-import type { AngleSize, NauticalMiles } from "../quantity/units.ts";
+import type { FullScale } from "../quantity/needle.ts";
 
 export type NeedleScaleId = "vor" | "rnav-5" | "rnav-2" | "rnav-1" | "rnav-0.3" | "localizer";
 
-interface ScaleBase {
+export type NeedleScale = FullScale & {
   readonly id: NeedleScaleId;
   /** As written on a chart: "VOR, ±10°". */
   readonly label: string;
   readonly citation: string;
-}
-/** Deflection follows the angle at the station. */
-export interface AngularScale extends ScaleBase {
-  readonly kind: "angular";
-  readonly fullScaleDeg: AngleSize;
-}
-/** Deflection follows the distance from the course. */
-export interface LinearScale extends ScaleBase {
-  readonly kind: "linear";
-  readonly fullScaleNm: NauticalMiles;
-}
-export type NeedleScale = AngularScale | LinearScale;
+};
 
 export const NEEDLE_SCALES: Readonly<Record<NeedleScaleId, NeedleScale>> = {
   vor: {

@@ -16,6 +16,8 @@ export interface AxisNoise {
   readonly jerk: number;
 }
 
+/** The first fix is not the start itself: the filter meets it as a measurement, m2. */
+const START_POSITION_VARIANCE = 100 ** 2;
 /** A diffuse start: speeds up to a jet's, m2/s2, and accelerations of a hard turn, m2/s4. */
 const START_VELOCITY_VARIANCE = 300 ** 2;
 const START_ACCELERATION_VARIANCE = 5 ** 2;
@@ -58,7 +60,7 @@ export class AxisSmoother {
     const { measurement: r, jerk: q } = noise;
     let first = 0;
     while (first < count - 1 && Number.isNaN(measured[first * axes]!)) first++;
-    let pp = r;
+    let pp = START_POSITION_VARIANCE;
     let pv = 0;
     let pa = 0;
     let vv = START_VELOCITY_VARIANCE;
@@ -75,7 +77,6 @@ export class AxisSmoother {
           state[s0 + axes + i] = 0;
           state[s0 + 2 * axes + i] = 0;
         }
-        pp = 1e4; // the first fix is not the start itself: the filter meets it as a measurement, m2
       } else {
         const d = seconds[k]! - seconds[k - 1]!;
         const d2 = d * d;

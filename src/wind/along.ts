@@ -13,6 +13,8 @@ import type { RestsOn, WindAlongFlight, WindKnowledge } from "./wind.ts";
 /** Turns count for a row this near, s, and together from this many degrees on. */
 const TURNS_REACH = 900;
 const TURNS_LEAST = 60;
+/** The second order is not followed beyond this share of the airspeed. */
+const MOST_BENT = 0.05;
 
 /** Nothing known anywhere. */
 export function unknownAlong(motion: Motion): WindAlongFlight {
@@ -44,12 +46,12 @@ export function alongRows(
   const used = Array.from({ length: facts.count }, (_, i) => i).filter((i) => facts.kind[i] === AIRSPEED);
   const rows = unknownAlong(motion);
   const knowledge = rows.knowledge as WindKnowledge[];
-  for (let k = 0, u = 0; k < motion.length; k++) {
+  for (let k = 0, last = 0; k < motion.length; k++) {
     if (flown[k] === 0) continue;
     const t = (motion.time[k]! - motion.time[0]!) / 1000;
-    while (u < used.length - 2 && facts.seconds[used[u + 1]!]! <= t) u++;
-    const i = used[u]!;
-    const j = used[Math.min(u + 1, used.length - 1)]!;
+    while (last < used.length - 2 && facts.seconds[used[last + 1]!]! <= t) last++;
+    const i = used[last]!;
+    const j = used[Math.min(last + 1, used.length - 1)]!;
     const gap = facts.seconds[j]! - facts.seconds[i]!;
     const f = gap > 0 ? Math.max(0, Math.min(1, (t - facts.seconds[i]!) / gap)) : 0;
     const between = (column: Float64Array) => column[i]! * (1 - f) + column[j]! * f;
@@ -61,33 +63,46 @@ export function alongRows(
     const [eastJ, northJ] = windAt(smoother, j);
     const airEast = eastI * (1 - f) + eastJ * f;
     const airNorth = northI * (1 - f) + northJ * f;
-    const varianceEast = scale * (between(smoother.varianceEast) + bridge);
-    const varianceNorth = scale * (between(smoother.varianceNorth) + bridge);
-    const covariance = scale * between(smoother.covariance);
-    rows.airEast[k] = airEast;
-    rows.airNorth[k] = airNorth;
-    rows.varianceEast[k] = varianceEast;
-    rows.varianceNorth[k] = varianceNorth;
-    rows.covariance[k] = covariance;
     const noseEast = motion.velocityEast[k]! - airEast;
     const noseNorth = motion.velocityNorth[k]! - airNorth;
     const airspeed = Math.hypot(noseEast, noseNorth);
+    const u = airspeed > 0 ? noseEast / airspeed : 0;
+    const v = airspeed > 0 ? noseNorth / airspeed : 0;
+    const east0 = scale * (between(smoother.varianceEast) + bridge);
+    const north0 = scale * (between(smoother.varianceNorth) + bridge);
+    const covariance0 = scale * between(smoother.covariance);
     const own = motion.velocitySd[k]! ** 2;
-    const u0 = airspeed > 0 ? noseEast / airspeed : 0;
-    const v0 = airspeed > 0 ? noseNorth / airspeed : 0;
+    const across = varianceAlong(east0, north0, covariance0, v, -u);
+    const bent = bend(across, airspeed);
+    const varianceEast = east0 + 2 * bent * bent * u * u;
+    const varianceNorth = north0 + 2 * bent * bent * v * v;
+    const covariance = covariance0 + 2 * bent * bent * u * v;
+    rows.airEast[k] = airEast + bent * u;
+    rows.airNorth[k] = airNorth + bent * v;
+    rows.varianceEast[k] = varianceEast;
+    rows.varianceNorth[k] = varianceNorth;
+    rows.covariance[k] = covariance;
     rows.trueAirspeed[k] = airspeed;
-    rows.trueAirspeedSd[k] = Math.sqrt(varianceAlong(varianceEast, varianceNorth, covariance, u0, v0) + own);
+    rows.trueAirspeedSd[k] = Math.sqrt(varianceAlong(east0, north0, covariance0, u, v) + own);
     const speed = motion.groundSpeed[k]!;
     const trackEast = speed > 0 ? motion.velocityEast[k]! / speed : 0;
     const trackNorth = speed > 0 ? motion.velocityNorth[k]! / speed : 0;
     knowledge[k] = knowledgeOf(varianceEast, varianceNorth, covariance, trackEast, trackNorth);
     if (knowledge[k] === "full" && airspeed > 0) {
-      const across = varianceAlong(varianceEast, varianceNorth, covariance, v0, -u0) + own;
       rows.heading[k] = directionOf(noseEast, noseNorth);
-      rows.headingSd[k] = (Math.sqrt(across) / airspeed) * DEGREES_PER_RADIAN;
+      rows.headingSd[k] = (Math.sqrt(across + own) / airspeed) * DEGREES_PER_RADIAN;
     }
   }
   return rows;
+}
+
+/**
+ * An unknown crosswind of variance s2 hides in the drift: with airspeed a the wind along the nose is s2 / 2a more of a
+ * tailwind than the straight line says, give or take sqrt(2) times that (second order of |g - w| = a; mean and variance
+ * of the square of a normal deviate). Nothing where turns made the crosswind known.
+ */
+function bend(across: number, airspeed: number): number {
+  return airspeed > 0 ? Math.min(across / (2 * airspeed), MOST_BENT * airspeed) : 0;
 }
 
 /** What each row rests on: the user's word where nothing would be known without it, else turns near enough, else courses. */

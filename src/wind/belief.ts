@@ -1,17 +1,19 @@
 /** What is believed of wind and airspeed before the first fact, and what the user says of them, as facts. */
 
 import { cosDeg, sinDeg } from "../quantity/angle.ts";
+import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
-import { AIRSPEED, EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
+import { EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
 import { type Belief, N } from "./filter.ts";
+import { AIRSPEED_ERROR, HEADING_ERROR, type MeasuredAir } from "./measured.ts";
 
 /** Airspeed is about the median ground speed, with this standard deviation as a share of it. */
 const AIRSPEED_SHARE = 0.35;
 /** Wind, each component, kt, and its growth with height, kt per 1,000 ft. Common experience, no source. */
 const WIND_SD = 15;
 const WIND_SD_GROWTH = 1.5;
-/** Wander of the wind, kt over s, and the distance in which it fades, m: half as much again as the simulated 2 kt, so that stronger air is covered too. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights. */
-const WIND_WANDER = 3;
+/** Wander of the wind, kt over s, and the distance in which it fades, m: a third more than the simulated 2 kt, so that stronger air is covered too. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights. */
+const WIND_WANDER = 2.7;
 const WIND_SECONDS = 900;
 const WIND_REACH_METRES = 60_000;
 const AIRSPEED_WANDER = 1.5;
@@ -51,9 +53,44 @@ const WIND_AGAIN_SECONDS = 1800;
 /** Not beyond this from its height, ft. */
 const WIND_HEIGHT_REACH = 2500;
 
+/** One equation more, after a fact. */
+interface Extra {
+  readonly after: number;
+  readonly kind: number;
+  readonly value: number;
+  readonly variance: number;
+}
+
+/** Ground velocity less recorded air velocity, at each fact that has it; errors of the instruments are shared by those near. */
+function addMeasured(facts: Facts, measured: MeasuredAir, extra: Extra[]): void {
+  const known: number[] = [];
+  for (let i = 0; i < facts.count; i++) {
+    const row = facts.row[i]!;
+    if (!Number.isNaN(measured.trueAirspeed[row]! + measured.heading[row]!)) known.push(i);
+  }
+  for (let n = 0, low = 0, high = 0; n < known.length; n++) {
+    const i = known[n]!;
+    const at = facts.seconds[i]!;
+    while (at - facts.seconds[known[low]!]! > SHARED_SECONDS) low++;
+    while (high < known.length && facts.seconds[known[high]!]! - at <= SHARED_SECONDS) high++;
+    const speed = measured.trueAirspeed[facts.row[i]!]!;
+    const heading = measured.heading[facts.row[i]!]!;
+    const across = speed * HEADING_ERROR * RADIANS_PER_DEGREE;
+    // the larger of the two in every direction: the axes turn with the nose, the equations do not
+    const variance = Math.max(AIRSPEED_ERROR, across) ** 2 * (high - low);
+    extra.push({ after: i, kind: EAST_PRIOR, value: facts.east[i]! - speed * sinDeg(heading), variance });
+    extra.push({ after: i, kind: NORTH_PRIOR, value: facts.north[i]! - speed * cosDeg(heading), variance });
+  }
+}
+
 /** The facts with what the user said among them, in order of time. */
-export function withPriors(facts: Facts, airspeed: AirspeedPrior | null, winds: readonly WindPrior[]): Facts {
-  const extra: { after: number; kind: number; value: number; variance: number }[] = [];
+export function withPriors(
+  facts: Facts,
+  airspeed: AirspeedPrior | null,
+  winds: readonly WindPrior[],
+  measured: MeasuredAir | null = null,
+): Facts {
+  const extra: Extra[] = [];
   if (airspeed) {
     const level = firstLevelFacts(facts);
     for (const i of level) {
@@ -70,6 +107,7 @@ export function withPriors(facts: Facts, airspeed: AirspeedPrior | null, winds: 
       extra.push({ after: i, kind: NORTH_PRIOR, value: -wind.speed * cosDeg(wind.from), variance });
     }
   }
+  if (measured) addMeasured(facts, measured, extra);
   return extra.length === 0 ? facts : insert(facts, extra);
 }
 
@@ -105,10 +143,7 @@ function nearestInHeight(facts: Facts, altitude: number | null): number[] {
   return found;
 }
 
-function insert(
-  facts: Facts,
-  extra: { after: number; kind: number; value: number; variance: number }[],
-): Facts {
+function insert(facts: Facts, extra: readonly Extra[]): Facts {
   const result = emptyFacts(facts.count + extra.length);
   const columns = (Object.keys(facts) as (keyof Facts)[]).filter((key) => key !== "count");
   const copy = (i: number): number => {
@@ -118,10 +153,12 @@ function insert(
     }
     return to;
   };
+  const sorted = extra.slice().sort((a, b) => a.after - b.after);
+  let next = 0;
   for (let i = 0; i < facts.count; i++) {
     copy(i);
-    for (const e of extra) {
-      if (e.after !== i) continue;
+    for (; next < sorted.length && sorted[next]!.after === i; next++) {
+      const e = sorted[next]!;
       const to = copy(i);
       result.kind[to] = e.kind;
       result.east[to] = e.value;
@@ -132,5 +169,3 @@ function insert(
   }
   return result;
 }
-
-export const isPrior = (facts: Facts, i: number): boolean => facts.kind[i] !== AIRSPEED;

@@ -5,16 +5,20 @@ import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { alongRows, restsOn, unknownAlong } from "./along.ts";
 import { beliefOf, withPriors } from "./belief.ts";
+import { collectFacts, middleAltitude } from "./collect.ts";
 import { dayWind, windOver } from "./fact.ts";
-import { collectFacts, type Facts, middleAltitude, speedOf } from "./facts.ts";
+import { type Facts, speedOf } from "./facts.ts";
+import type { MeasuredAir } from "./measured.ts";
 import { solveFacts } from "./solve.ts";
 import { setSteps } from "./steps.ts";
 import { allowGusts, unrestOf } from "./unrest.ts";
-import type { WindAlongFlight, WindEstimate, WindFact } from "./wind.ts";
+import type { RestsOn, WindAlongFlight, WindEstimate, WindFact } from "./wind.ts";
 
 export interface WindPriors {
   readonly airspeed: AirspeedPrior | null;
   readonly winds: readonly WindPrior[];
+  /** What the log recorded of airspeed and heading: from `measuredAir`. */
+  readonly measured?: MeasuredAir | null;
 }
 
 /**
@@ -30,7 +34,8 @@ export interface WindPriors {
 export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindPriors): WindEstimate {
   const flown = airborneRows(motion);
   const altitude = middleAltitude(motion, flown);
-  const along = (airspeed: AirspeedPrior | null, winds: readonly WindPrior[]): WindAlongFlight => {
+  const measured = priors.measured ?? null;
+  const along = ({ airspeed, winds }: WindPriors): WindAlongFlight => {
     const facts = collectFacts(motion, legs, flown);
     const groundSpeed = medianSpeed(facts);
     if (facts.count < 2 || !(groundSpeed > 0)) return unknownAlong(motion);
@@ -41,16 +46,18 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
     const belief = { ...calm, airspeedWander: calm.airspeedWander * wander };
     return alongRows(
       motion,
-      solveFacts(withPriors(facts, airspeed, winds), belief, groundSpeed),
+      solveFacts(withPriors(facts, airspeed, winds, measured), belief, groundSpeed),
       belief,
       flown,
     );
   };
-  const known = along(priors.airspeed, priors.winds);
+  const known = along(priors);
   const sources = statedSources(priors);
   // what would be known without the user's word tells what rests on it
-  const alone = sources.length > 0 ? along(null, []) : known;
-  const alongFlight = { ...known, restsOn: restsOn(motion, legs, known, alone) };
+  const alone = sources.length > 0 ? along({ airspeed: null, winds: [] }) : known;
+  const rest = restsOn(motion, legs, known, alone);
+  if (measured) markMeasured(rest, known, measured);
+  const alongFlight = { ...known, restsOn: rest };
   const estimate = {
     alongFlight,
     legs: [] as WindFact[],
@@ -59,6 +66,13 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
   };
   for (const leg of legs) estimate.legs.push(windOver(estimate, motion, leg.span));
   return estimate;
+}
+
+function markMeasured(rest: RestsOn[], known: WindAlongFlight, measured: MeasuredAir): void {
+  for (let k = 0; k < rest.length; k++) {
+    const recorded = !Number.isNaN(measured.trueAirspeed[k]! + measured.heading[k]!);
+    if (recorded && known.knowledge[k] !== "none") rest[k] = "measured";
+  }
 }
 
 function medianSpeed(facts: Facts): number {

@@ -3,6 +3,7 @@ export { type WindAtHeight, windByHeight } from "./by-height.ts";
 export { circleOfThree, fitCircle, fromThreeHeadings, type VelocityCircle } from "./circle.ts";
 export { estimateWind, type WindPriors } from "./estimate.ts";
 export { windOver } from "./fact.ts";
+export { type MeasuredAir, measuredAir } from "./measured.ts";
 export {
   type AirVector,
   type GroundVector,

@@ -4,8 +4,8 @@ import type { WindKnowledge } from "./wind.ts";
 
 /** Direction and speed are said only where the worse axis of the doubt has a standard deviation below this, kt. Tuned on simulated flights. */
 export const FULL_LIMIT = 3.3;
-/** The part along the track is said only below this, kt: a stated airspeed is seldom better than 5 kt. */
-export const ALONG_LIMIT = 6;
+/** The part along the track is said only below this, kt: a stated airspeed is seldom better than 5 kt, and the unknown drift adds to it. */
+export const ALONG_LIMIT = 7;
 
 /** `trackEast`, `trackNorth`: unit vector of the track; zeros where there is no one track. */
 export function knowledgeOf(

@@ -10,8 +10,8 @@ import { type FactSmoother, N } from "./filter.ts";
 const LEVEL = 4;
 /** A fall of chi-square by this much is a jump: 2.7 standard deviations, met by chance six times in a thousand. Tuned on simulated flights. */
 const STRAIN = 7.5;
-/** In a turn a change of speed hides behind the wind: it is feared sooner. */
-const STRAIN_IN_TURN = 3.5;
+/** In a turn a change of speed hides behind the wind: it is feared at 1.4 standard deviations already. Tuned on simulated training flights with changes of speed in turns. */
+const STRAIN_IN_TURN = 2;
 /** Jumps found at one time are this far apart, s. */
 const APART = 60;
 /** A jump takes time: it is allowed over the steps within this of it, s. */

@@ -2,6 +2,7 @@
 import { checkRun, type TurnCheck } from "./check.ts";
 import { AIRSPEED, type Facts } from "./facts.ts";
 import { type Belief, FactSmoother, N } from "./filter.ts";
+import { settle } from "./settle.ts";
 import { allowShocks } from "./shocks.ts";
 
 /** Starts other than calm: winds from four sides of this share of the ground speed (18 kt at 100 kt). */
@@ -48,7 +49,7 @@ export function solveFacts(facts: Facts, belief: Belief, groundSpeed: number): S
     iterate(smoother, belief, 2);
     checks = checkAll(smoother, belief, turns);
   }
-  smoother.settle();
+  settle(smoother);
   // shrunk toward 1 by two imagined turns that agree
   const sum = checks.reduce((s, c) => s + Math.min(c.statistic, 4), 0);
   return {

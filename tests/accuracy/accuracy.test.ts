@@ -1,11 +1,15 @@
 /** The gate of `npm test`: a small fixed set of the flights that `npm run accuracy` flies in hundreds. */
 import { describe, expect, it } from "vitest";
+import { findLegs, smoothTrack } from "../../src/track/index.ts";
+import { estimateWind } from "../../src/wind/index.ts";
+import { seeded } from "../support/flown.ts";
 import { Meter } from "./compare.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
 
 const SEEDS = 12;
 const FIRST_SEED = 400_000;
+const STRAIGHTS = 150;
 
 /**
  * Limits on the root mean square error of the wind vector, kt, from the prototype that the project was planned on (see
@@ -43,6 +47,33 @@ describe("simulated flights, blind", () => {
     const r = meter(SCENARIOS.find((s) => s.name === "straight")!);
     expect(r.claimed).toBe(0);
     expect(r.coverage).toBeGreaterThan(0.85);
+  });
+
+  it("a single straight with a stated airspeed: the wind along it, and nothing else, within the stated doubt", () => {
+    const straight = SCENARIOS.find((s) => s.name === "straight")!;
+    let held = 0;
+    for (let seed = FIRST_SEED; seed < FIRST_SEED + STRAIGHTS; seed++) {
+      const { normal } = seeded(seed);
+      const { track, truth } = flyScenario(straight, seed);
+      const motion = smoothTrack(track)!;
+      // the wander of 1.5 kt apart, the first true airspeed is what the pilot would state, with an error of 5 kt
+      const airspeed = { trueAirspeed: truth.trueAirspeed[0]! + 5 * normal(), doubt: 5 };
+      const [fact] = estimateWind(motion, findLegs(motion), { airspeed, winds: [] }).legs;
+      expect(fact).toMatchObject({
+        knowledge: "along",
+        from: null,
+        speed: null,
+        across: null,
+        restsOn: "prior",
+      });
+      let along = 0;
+      for (let k = 0; k < motion.length; k++) {
+        const angle = (motion.trackAngle[k]! * Math.PI) / 180;
+        along += (truth.airEast[k]! * Math.sin(angle) + truth.airNorth[k]! * Math.cos(angle)) / motion.length;
+      }
+      if (Math.abs(fact!.along! - along) <= fact!.along95!) held++;
+    }
+    expect(held / STRAIGHTS).toBeGreaterThanOrEqual(0.95);
   });
 
   it.each(MISMATCHES)("holds the truth in its ellipse with $name", ({ options }) => {

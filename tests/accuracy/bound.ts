@@ -1,8 +1,9 @@
 /** The least error that any estimator could have had on a simulated flight, told its noise and the true headings. */
 import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import { beliefOf } from "../../src/wind/belief.ts";
-import { collectFacts } from "../../src/wind/facts.ts";
+import { collectFacts } from "../../src/wind/collect.ts";
 import { FactSmoother } from "../../src/wind/filter.ts";
+import { settle } from "../../src/wind/settle.ts";
 import type { Flown } from "../support/flown.ts";
 
 /**
@@ -24,7 +25,7 @@ export function boundSquared(flown: Flown): number {
     smoother.noseNorth[i] = Math.cos(a);
   }
   smoother.pass(belief);
-  smoother.settle();
+  settle(smoother);
   // facts are dense in turns: weigh each by the time it stands for
   let sum = 0;
   let weight = 0;

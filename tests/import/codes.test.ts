@@ -52,4 +52,4 @@ describe("by construction: every code that reading and cleaning can give", () =>
 });
 
 /** Words in the same places of the source that are no codes. */
-const NOT_CODES = new Set(["web-page", "utf-8", "timed-placemark"]);
+const NOT_CODES = new Set(["utf-8", "timed-placemark"]);

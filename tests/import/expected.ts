@@ -208,7 +208,7 @@ export const UNUSABLE: Readonly<Record<string, readonly string[]>> = {
   "csv-no-headings.csv": ["no-points", "no-headings"],
   "xml-not-a-log.xml": ["xml-not-a-log"],
   "xml-declaration-only.gpx": ["unknown-format"],
-  "web-page.gpx": ["unknown-format"],
+  "web-page.gpx": ["web-page"],
   "empty.gpx": ["empty-file"],
   "only-spaces.gpx": ["empty-file"],
   "plain-words.gpx": ["unknown-format"],

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { variationAt } from "../../src/geodesy/index.ts";
 import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import type { Track } from "../../src/track/track.ts";
-import { estimateWind, type WindPriors, windOver, windRecord } from "../../src/wind/index.ts";
+import { estimateWind, measuredAir, type WindPriors, windOver, windRecord } from "../../src/wind/index.ts";
 import { windSchema } from "../../src/wind/record.ts";
 import { type FlownOptions, fly } from "../support/flown.ts";
 import { near, nearDirection } from "../support/near.ts";
@@ -200,5 +201,36 @@ describe("what is not a flight", () => {
     expect(wind.alongFlight.knowledge[30]).toBe("none");
     expect(Number.isNaN(wind.alongFlight.airEast[30]!)).toBe(true);
     expect(wind.day.knowledge).toBe("full");
+  });
+});
+
+describe("by construction: a log that recorded airspeed and heading", () => {
+  const flown = flight({ steps: [{ straight: 900 }], heading: 30 });
+  const track = { ...flown.track, trueAirspeed: flown.truth.trueAirspeed, headingTrue: flown.truth.heading };
+  const motion = smoothTrack(track)!;
+  const legs = findLegs(motion);
+  const measured = measuredAir(track, motion);
+  const wind = estimateWind(motion, legs, { airspeed: null, winds: [], measured });
+  it("knows the wind of a single straight, and says that it was measured", () => {
+    expect(wind.legs[0]).toMatchObject({ knowledge: "full", restsOn: "measured" });
+    // the instruments' own doubt: 2.5 kt and 1.5 degrees at 105 kt
+    near(wind.alongFlight.airEast[450]!, flown.truth.airEast[450]!, 2, "kt");
+    near(wind.alongFlight.airNorth[450]!, flown.truth.airNorth[450]!, 2, "kt");
+    expect(Math.sqrt(wind.alongFlight.varianceEast[450]!)).toBeGreaterThan(1);
+    expect(wind.priorsUsed).toEqual([]);
+  });
+  it("turns magnetic headings and indicated airspeeds into true ones", () => {
+    // 3,000 ft: density ratio 0.9151, U.S. Standard Atmosphere 1976; variation by the model, tested in geodesy
+    const plain = {
+      ...flown.track,
+      indicatedAirspeed: flown.truth.trueAirspeed.map((v) => v * Math.sqrt(0.9151)),
+      headingMagnetic: flown.truth.heading.map(
+        (h) => h - variationAt({ latitude: 35.6, longitude: 172.3 }, motion.time[0]!)!.degrees,
+      ),
+    };
+    const read = measuredAir(plain, motion)!;
+    near(read.trueAirspeed[450]!, flown.truth.trueAirspeed[450]!, 0.15, "kt");
+    nearDirection(read.heading[450]!, flown.truth.heading[450]!, 0.01);
+    expect(measuredAir(flown.track, motion)).toBeNull();
   });
 });

@@ -1,7 +1,13 @@
 /** A course seen from above, laid to the right: right of course is below the line, one mile is 10 mm both ways. */
 import { useRef } from "preact/hooks";
 import { CursorRing } from "./CursorRing.tsx";
-import type { CourseSeries, DocumentExercise, WindRecord } from "./contract.ts";
+import {
+  type CourseSeries,
+  type DocumentExercise,
+  flownDirection,
+  type WindRecord,
+  windName,
+} from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { usePanZoom } from "./panZoom.ts";
 import { line, pathThrough } from "./path.ts";
@@ -14,7 +20,7 @@ import { surroundings } from "./surroundings.ts";
 import { useWidth } from "./useWidth.ts";
 import { WindSign } from "./WindArrow.tsx";
 import type { Point } from "./windGeometry.ts";
-import { directionText, millimetreText, windText } from "./words.ts";
+import { millimetreText } from "./words.ts";
 
 const PAPER_PX = 700;
 
@@ -95,7 +101,7 @@ export function CoursePlan(props: {
           <CursorRing cursor={cursor} timeMs={series.timeMs} points={flown} />
           {wind && (
             <g>
-              <title>{windText(wind)}</title>
+              <title>{windName(wind)}</title>
               <WindSign
                 wind={wind}
                 upTrueDeg={facts.courseTrueDeg - 90}
@@ -107,11 +113,7 @@ export function CoursePlan(props: {
           )}
           <NorthArrow x={width - 30} y={32} upTrueDeg={facts.courseTrueDeg - 90} />
           <text class="lab-i halo" x={84} y={20}>
-            course{" "}
-            {facts.courseMagneticDeg === null
-              ? directionText(facts.courseTrueDeg, "T")
-              : directionText(facts.courseMagneticDeg, "M")}{" "}
-            to the right
+            course {flownDirection(facts.courseTrueDeg, facts.courseMagneticDeg)} to the right
           </text>
           <ScaleBar x={8} y={height - 12} pxPerMile={px} words={scaleWords} />
         </svg>

@@ -1,11 +1,11 @@
 /** Ground velocities in turns lie on a circle: its middle is the wind, its radius the true airspeed. North-up. */
-import type { DebriefDocument, FlightSeries } from "./contract.ts";
+import { type DebriefDocument, type FlightSeries, isFull, windName } from "./contract.ts";
 import { line } from "./path.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
 import { turnVelocities } from "./turnVelocities.ts";
 import { WindSign } from "./WindArrow.tsx";
-import { windText } from "./words.ts";
+import { onPaper } from "./windGeometry.ts";
 
 const MARGIN_PX = 14;
 const HEAD_PX = 20;
@@ -27,12 +27,11 @@ export function VelocityCircle({
   const velocities = turnVelocities(series.path, debrief.wind?.altitudeFt ?? null);
   const { wind } = debrief;
   if (velocities.length === 0) return null;
-  const known =
-    wind !== null && wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null;
-  const toward = known ? ((wind.fromTrueDeg as number) + 180) * (Math.PI / 180) : 0;
-  const [east, north] = known
-    ? [Math.sin(toward) * (wind.speedKt as number), Math.cos(toward) * (wind.speedKt as number)]
-    : [0, 0];
+  const known = wind !== null && isFull(wind) ? wind : null;
+  // The circle's middle lies where the wind blows to; paper counts downward.
+  const [toEast, toSouth] = known ? onPaper(known.fromTrueDeg + 180, 0) : [0, 0];
+  const speed = known?.speedKt ?? 0;
+  const [east, north] = [toEast * speed, -toSouth * speed];
   const airspeed = wind?.tasKt ?? null;
   const circles =
     airspeed === null
@@ -60,7 +59,7 @@ export function VelocityCircle({
   const a = (RADIUS_AT_DEG * Math.PI) / 180;
   const tip =
     airspeed === null ? null : ([east + Math.sin(a) * airspeed, north + Math.cos(a) * airspeed] as const);
-  const name = `Velocity circle, north-up: ${velocities.length} ground velocities in turns, ${wind ? windText(wind) : "wind not known"}${airspeed === null ? "" : `, true airspeed ${Math.round(airspeed)} kt`}`;
+  const name = `Velocity circle, north-up: ${velocities.length} ground velocities in turns, ${wind ? windName(wind) : "wind not known"}${airspeed === null ? "" : `, true airspeed ${Math.round(airspeed)} kt`}`;
   return (
     <svg
       class="drawing velocity-circle"
@@ -94,7 +93,7 @@ export function VelocityCircle({
           </text>
         </>
       )}
-      {known && wind && <WindSign wind={wind} x={x(0)} y={y(0)} pxPerKnot={px} fromRing />}
+      {known && <WindSign wind={known} x={x(0)} y={y(0)} pxPerKnot={px} fromRing />}
       <text class="lab" x={x(0) - 8} y={y(0) + 15} text-anchor="end">
         0
       </text>

@@ -1,9 +1,8 @@
 /** A wind as an arrow, 10 kt = 5 mm everywhere. */
-import type { WindRecord } from "./contract.ts";
+import { type WindRecord, windName } from "./contract.ts";
 import { line, pathThrough } from "./path.ts";
 import { PX_PER_KNOT } from "./scale.ts";
 import { type Point, windGeometry } from "./windGeometry.ts";
-import { windText } from "./words.ts";
 
 const RING_PX = 2.6;
 const HEAD_PX = 11;
@@ -92,9 +91,9 @@ export function WindArrow(props: {
       width={side}
       height={side}
       viewBox={`0 0 ${side} ${side}`}
-      aria-label={windText(wind)}
+      aria-label={windName(wind)}
     >
-      <title>{windText(wind)}</title>
+      <title>{windName(wind)}</title>
       <WindSign wind={wind} upTrueDeg={upTrueDeg} trackTrueDeg={trackTrueDeg} x={side / 2} y={side / 2} />
     </svg>
   );

@@ -1,5 +1,5 @@
 /** The wind against height: a dot a band with its 95 % whisker, direction and speed beside each other. */
-import { count } from "../../src/index.ts";
+import { count, trueDirection, windLabel, windName } from "../../src/index.ts";
 import { line } from "./path.ts";
 import { ticksWithin } from "./rows.ts";
 import { fixedScales } from "./scale.ts";
@@ -7,7 +7,7 @@ import { surroundings } from "./surroundings.ts";
 import { TICK_DEG, TICK_KT } from "./windChartLayout.ts";
 import { type HeightLayout, heightLayout, shownByHeight, type WindBands } from "./windHeights.ts";
 import type { Level } from "./windStrokes.ts";
-import { directionText, millimetreText, windLabel, windText } from "./words.ts";
+import { millimetreText } from "./words.ts";
 
 export { shownByHeight };
 
@@ -30,7 +30,7 @@ export function WindHeight({ bands }: { bands: WindBands | undefined }) {
   const width = Math.ceil(Math.max(speedX + l.speedWidth + LABEL_PX, LEFT_PX + l.directionWidth + 20));
   const height = Math.ceil(speedY + l.height + FOOT_PX);
   const said = bands.map(
-    ({ lowFt, highFt, wind }) => `${count(lowFt)} to ${count(highFt)} ft ${windText(wind)}`,
+    ({ lowFt, highFt, wind }) => `${count(lowFt)} to ${count(highFt)} ft ${windName(wind)}`,
   );
   const name = `Wind against height, with 95 % doubt: ${said.join("; ")}`;
   const mm = millimetreText(l.mmPerThousandFeet);
@@ -59,7 +59,7 @@ export function WindHeight({ bands }: { bands: WindBands | undefined }) {
                 title: "Wind from, true",
               }}
               {...{ min: shown.min, max: shown.max, step: TICK_DEG }}
-              text={(degrees) => directionText(degrees, "T")}
+              text={trueDirection}
               level={(mark) => mark.direction}
             />
           )}

@@ -1,7 +1,6 @@
 /** The wind leg by leg as north-up arrows under each other, 10 kt = 5 mm. */
-import type { DocumentLeg } from "./contract.ts";
+import { clock, type DocumentLeg, trueDirection, windName } from "./contract.ts";
 import { WindArrow } from "./WindArrow.tsx";
-import { clockText, directionText, windText } from "./words.ts";
 
 /** The arrow for one leg, for a row of a table of the page. */
 export function WindLegArrow({ leg }: { leg: DocumentLeg }) {
@@ -16,9 +15,9 @@ export function WindLegs({ legs }: { legs: readonly DocumentLeg[] }) {
         <li key={leg.startUtc}>
           <WindLegArrow leg={leg} />
           <span>
-            {clockText(Date.parse(leg.startUtc))} to {clockText(Date.parse(leg.endUtc))},{" "}
-            {leg.kind === "straight" ? `track ${directionText(leg.trackTrueDeg, "T")}` : "turn"}:{" "}
-            {windText(leg.wind)}
+            {clock(leg.startUtc)} to {clock(leg.endUtc)},{" "}
+            {leg.kind === "straight" ? `track ${trueDirection(leg.trackTrueDeg)}` : "turn"}:{" "}
+            {windName(leg.wind)}
           </span>
         </li>
       ))}

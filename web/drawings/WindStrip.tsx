@@ -1,8 +1,7 @@
 /** The wind of each leg under its span of a course chart, turned with the course to the right. */
-import type { DocumentLeg } from "./contract.ts";
+import { type DocumentLeg, windLabel, windName } from "./contract.ts";
 import { line } from "./path.ts";
 import { WindSign } from "./WindArrow.tsx";
-import { windLabel, windText } from "./words.ts";
 
 const HEIGHT_PX = 106;
 const ARROW_Y = 44;
@@ -47,7 +46,7 @@ export function WindStrip(props: {
   const { legs, from, to, pxPerMs, left, width, courseTrueDeg } = props;
   const shown = stripLegs(legs, from, to, pxPerMs);
   if (shown.length === 0) return null;
-  const name = `Wind on each leg, drawn with the course to the right: ${shown.map(({ leg }) => windText(leg.wind)).join("; ")}`;
+  const name = `Wind on each leg, drawn with the course to the right: ${shown.map(({ leg }) => windName(leg.wind)).join("; ")}`;
   return (
     <svg
       class="drawing wind-strip"

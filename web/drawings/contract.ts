@@ -1,5 +1,5 @@
-/** The one place where the drawings meet the analysis: the types of the document and of its columns. */
-import type { CourseFacts, DebriefDocument, Excursion } from "../../src/index.ts";
+/** The one place where the drawings meet the analysis: its types, its needle and its words. */
+import type { CourseFacts, Excursion } from "../../src/index.ts";
 
 export type {
   CourseFacts,
@@ -13,6 +13,16 @@ export type {
   WindRecord,
 } from "../../src/index.ts";
 
-export type DayWind = NonNullable<DebriefDocument["wind"]>;
 export type NeedleScaleFacts = CourseFacts["scale"];
+export {
+  acrossAt,
+  clock,
+  flownDirection,
+  isFull,
+  needleOf,
+  sided,
+  trueDirection,
+  windLabel,
+  windName,
+} from "../../src/index.ts";
 export type Side = Excursion["side"];

@@ -1,6 +1,6 @@
 /** A row of a course as a Chart.js configuration: needle above, track angle error beneath, one axis of time or distance. */
 import type { ChartConfiguration, Plugin, ScaleOptionsByType } from "chart.js";
-import type { CourseFacts, CourseSeries } from "./contract.ts";
+import { type CourseFacts, type CourseSeries, sided } from "./contract.ts";
 import { abscissa, beyond, type Dot, dots, isTimed, mileTicks, pegged } from "./courseColumns.ts";
 import {
   type CourseRow,
@@ -22,12 +22,18 @@ import { isolineMiles, isolines } from "./plugins/isolines.ts";
 import { TEXT_PX } from "./plugins/pen.ts";
 import { veil } from "./plugins/veil.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
-import { clockText, sideLetter } from "./words.ts";
+import { clockText } from "./words.ts";
 
-const LEVELS = [-1, -0.5, 0, 0.5, 1];
-const levelText = (value: number): string =>
-  `${{ 0: "0", 0.5: "½", 1: "1" }[Math.abs(value)] ?? Math.abs(value)}${sideLetter(value)}`;
-const degreeText = (value: number): string => `${Math.abs(value)}°${sideLetter(value)}`;
+/** Shares of full scale that are named, right of course positive. */
+const LEVELS = new Map([
+  [-1, "1 L"],
+  [-0.5, "½ L"],
+  [0, "0"],
+  [0.5, "½ R"],
+  [1, "1 R"],
+]);
+const levelText = (value: number): string => LEVELS.get(value) ?? "";
+const degreeText = (value: number): string => sided(value, 0, "°");
 
 export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
   const { facts, series, palette, narrow } = row;
@@ -64,7 +70,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
   const yScales: Record<string, unknown> = {
     needle: {
       ...upright("needle", 1, size.needle),
-      afterBuildTicks: setTicks(LEVELS),
+      afterBuildTicks: setTicks([...LEVELS.keys()]),
       grid: { drawOnChartArea: false, tickLength: 4, tickColor: palette["ink-3"] },
       ticks: { callback: levelText, font: textFont, color: palette["ink-2"], autoSkip: false, padding: 3 },
     },

@@ -1,5 +1,5 @@
 /** The columns of a course as the chart takes them: one abscissa (time, or distance where there is no time). */
-import type { CourseSeries, NeedleScaleFacts } from "./contract.ts";
+import type { CourseSeries } from "./contract.ts";
 
 export interface Dot {
   readonly x: number;
@@ -81,10 +81,4 @@ export function unjudged(
     i = end;
   }
   return spans;
-}
-
-/** The share of full scale that a distance off course makes, at a distance from the station or fix. */
-export function shareOfScale(scale: NeedleScaleFacts, offCourseNm: number, distanceNm: number): number {
-  if (scale.kind === "linear") return offCourseNm / scale.fullScaleNm;
-  return (Math.atan2(offCourseNm, distanceNm) * 180) / Math.PI / scale.fullScaleDeg;
 }

@@ -1,5 +1,5 @@
 /** Where things lie on the plan of a course, in miles along and across it, and how large the plan must be. */
-import type { CourseFacts, CourseSeries } from "./contract.ts";
+import { acrossAt, type CourseFacts, type CourseSeries } from "./contract.ts";
 
 export interface PlanFrame {
   readonly startNm: number;
@@ -47,7 +47,7 @@ export function planFrame(
   const length = Math.max(end - start, 0.1);
   const room = width - MARGIN_LEFT - MARGIN_RIGHT;
   const pxPerMile = fit && length * fixedPxPerMile > room ? room / length : fixedPxPerMile;
-  const limit = limitAt(facts, Math.max(length, 0.1)) * pxPerMile;
+  const limit = acrossAt(facts.scale, 1, length) * pxPerMile;
   const half = (nm: number) => Math.min(MOST_HALF_PX, Math.max(LEAST_HALF_PX, limit, nm * pxPerMile) + 12);
   const above = half(-left);
   return {
@@ -83,14 +83,6 @@ function farFix(series: CourseSeries): number | null {
   return best < 0 ? null : series.alongNm[best] + series.distanceToFixNm[best];
 }
 
-/** Full scale in miles off course at a distance from the fix. */
-function limitAt(facts: CourseFacts, distanceNm: number): number {
-  const { scale } = facts;
-  return scale.kind === "linear"
-    ? scale.fullScaleNm
-    : distanceNm * Math.tan((scale.fullScaleDeg * Math.PI) / 180);
-}
-
 export interface LimitLine {
   /** Of full scale. */
   readonly share: 0.75 | 1;
@@ -107,10 +99,7 @@ export function limitLines(facts: CourseFacts, frame: Pick<PlanFrame, "startNm" 
   const lines: LimitLine[] = [];
   for (const share of [0.75, 1] as const) {
     for (const side of [-1, 1] as const) {
-      const across = (along: number): number =>
-        scale.kind === "linear"
-          ? side * share * scale.fullScaleNm
-          : side * Math.abs(along - apex) * Math.tan((share * scale.fullScaleDeg * Math.PI) / 180);
+      const across = (along: number): number => side * acrossAt(scale, share, along - apex);
       // An approach past the station does not open a second wedge.
       const from =
         facts.form === "from" && scale.kind === "angular" ? Math.max(apex, frame.startNm) : frame.startNm;

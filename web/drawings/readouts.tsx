@@ -1,8 +1,8 @@
 /** The two readouts of the replay: a rule with a bar for the needle, and the track against the course. */
-import type { DocumentExercise } from "./contract.ts";
+import { type DocumentExercise, flownDirection } from "./contract.ts";
 import { line } from "./path.ts";
 import { hachures } from "./plugins/coast.ts";
-import { directionText, sideWord } from "./words.ts";
+import { sideWord } from "./words.ts";
 
 /** Full scale is 100 px on this rule; the needle goes left when the aircraft is right of course. */
 export function NeedleRule({ needle }: { needle: number }) {
@@ -46,13 +46,11 @@ export function TrackAgainstCourse({ exercise, error }: { exercise: DocumentExer
   const facts = exercise.facts;
   if (facts === null) return null;
   const magnetic = facts.courseMagneticDeg;
-  const course = magnetic === null ? directionText(facts.courseTrueDeg, "T") : directionText(magnetic, "M");
+  const course = flownDirection(facts.courseTrueDeg, magnetic);
   const known = Number.isFinite(error);
-  const track = !known
-    ? "not known"
-    : magnetic === null
-      ? directionText(facts.courseTrueDeg + error, "T")
-      : directionText(magnetic + error, "M");
+  const track = known
+    ? flownDirection(facts.courseTrueDeg + error, magnetic === null ? null : magnetic + error)
+    : "not known";
   const name = `course ${course}, track ${track}`;
   return (
     <svg class="drawing r2" width="210" height="58" viewBox="0 0 210 58" role="img" aria-label={name}>

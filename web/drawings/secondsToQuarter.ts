@@ -1,6 +1,5 @@
 /** How long until the needle would show a quarter, were the track held as it is. */
-import type { CourseFacts } from "./contract.ts";
-import { shareOfScale } from "./courseColumns.ts";
+import { type CourseFacts, needleOf } from "./contract.ts";
 
 const QUARTER = 0.25;
 /** A prediction farther ahead says nothing worth reading. Own choice, s. */
@@ -19,14 +18,14 @@ export function secondsToQuarter(
   const { offNm, errorDeg, speedKt, distanceNm } = now;
   if (![offNm, errorDeg, speedKt, distanceNm].every(Number.isFinite)) return null;
   if (Math.abs(errorDeg) < LEAST_ERROR_DEG) return null;
-  if (Math.abs(shareOfScale(facts.scale, offNm, distanceNm)) >= QUARTER) return null;
+  if (Math.abs(needleOf(facts.scale, offNm, distanceNm)) >= QUARTER) return null;
   const perSecond = speedKt / 3600;
   const across = perSecond * Math.sin((errorDeg * Math.PI) / 180);
   const along = perSecond * Math.cos((errorDeg * Math.PI) / 180) * (facts.form === "from" ? 1 : -1);
   for (let s = 1; s <= MOST_SECONDS; s++) {
     const distance = distanceNm + along * s;
     if (distance <= 0.3) return null;
-    const share = shareOfScale(facts.scale, offNm + across * s, distance);
+    const share = needleOf(facts.scale, offNm + across * s, distance);
     // Only on the side that the track leads to: a needle on its way to centre does not count.
     if (share * Math.sign(across) >= QUARTER) return s;
   }

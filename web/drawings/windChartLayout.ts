@@ -24,7 +24,6 @@ export interface WindWindow {
 /** What holds all strokes with their doubt, in whole ticks; never more than once round. */
 export function windWindow(strokes: readonly WindStroke[]): WindWindow {
   let [low, high, top] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, LEAST_KT];
-  let middle = 0;
   for (const { direction, speed, along } of strokes) {
     top = Math.max(top, speed?.high ?? 0, along?.high ?? 0);
     if (!direction) continue;
@@ -33,11 +32,15 @@ export function windWindow(strokes: readonly WindStroke[]): WindWindow {
   }
   const topKt = Math.ceil(top / TICK_KT) * TICK_KT;
   if (high < low) return { direction: null, topKt };
-  middle = (low + high) / 2;
-  if (high - low < LEAST_DEG) [low, high] = [middle - LEAST_DEG / 2, middle + LEAST_DEG / 2];
+  const middle = (low + high) / 2;
   if (high - low > 360) [low, high] = [middle - 180, middle + 180];
-  const min = Math.floor(low / TICK_DEG) * TICK_DEG;
-  const max = Math.min(min + 360, Math.ceil(high / TICK_DEG) * TICK_DEG);
+  let min = Math.floor(low / TICK_DEG) * TICK_DEG;
+  let max = Math.min(min + 360, Math.ceil(high / TICK_DEG) * TICK_DEG);
+  // the side with less room gets the next tick
+  while (max - min < LEAST_DEG) {
+    if (low - min < max - high) min -= TICK_DEG;
+    else max += TICK_DEG;
+  }
   return { direction: { min, max }, topKt };
 }
 

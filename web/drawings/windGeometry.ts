@@ -1,5 +1,5 @@
 /** A wind arrow as points on paper: open ring where it comes from, head where it blows, oval for the 95 % doubt. */
-import type { WindRecord } from "./contract.ts";
+import { isFull, type WindRecord } from "./contract.ts";
 
 export type Point = readonly [x: number, y: number];
 
@@ -38,7 +38,7 @@ export function windGeometry(
   pxPerKnot: number,
   track: number | null,
 ): WindArrowGeometry {
-  if (wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null) {
+  if (isFull(wind)) {
     const from = onPaper(wind.fromTrueDeg, upTrue);
     const half = (wind.speedKt * pxPerKnot) / 2;
     const head = at(from, -half);

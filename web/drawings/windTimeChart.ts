@@ -1,5 +1,6 @@
 /** The wind against time as a Chart.js configuration: where it comes from above, its speed beneath, a stroke a leg. */
 import type { ChartConfiguration, Plugin, ScaleOptionsByType } from "chart.js";
+import { trueDirection } from "../../src/index.ts";
 import type { Dot } from "./courseColumns.ts";
 import { MINUTE_MS } from "./courseLayout.ts";
 import { TEXT_PX } from "./plugins/pen.ts";
@@ -7,7 +8,7 @@ import { type DoubtBand, type UnknownSpan, windDoubt } from "./plugins/windDoubt
 import { tickStep, ticksWithin } from "./rows.ts";
 import { TICK_DEG, TICK_KT, type WindRow, windRowSize } from "./windChartLayout.ts";
 import { type Known, type Level, runs, type WindStroke } from "./windStrokes.ts";
-import { clockText, directionText } from "./words.ts";
+import { clockText } from "./words.ts";
 
 export function windTimeChart(row: WindRow): ChartConfiguration<"line", Dot[]> {
   const { strokes, window, palette } = row;
@@ -83,7 +84,7 @@ export function windTimeChart(row: WindRow): ChartConfiguration<"line", Dot[]> {
     const { min, max } = window.direction;
     scales.direction = {
       ...upright(min, max, 3, size.direction, ticksWithin(min, max, TICK_DEG)),
-      ticks: { ...ticks, callback: (value: number) => directionText(value, "T") },
+      ticks: { ...ticks, callback: (value: number) => trueDirection(value) },
     };
     scales.gap = {
       ...upright(0, 1, 2, size.gap, []),

@@ -1,12 +1,11 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
 import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
-import { clock, sided } from "../../src/index.ts";
+import { clock, sided, whyNotMeasured } from "../../src/index.ts";
 import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
-import { whyNot } from "../why-not.ts";
 
 function words(exercise: DocumentExercise): string {
   const { facts } = exercise;
-  if (!facts) return whyNot(exercise);
+  if (!facts) return whyNotMeasured(exercise);
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
   if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
@@ -32,7 +31,7 @@ function Row({ number, exercise, columns }: RowProps) {
           <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
         )}
       </td>
-      <td class={facts ? "why" : "why v-un"}>{words(exercise)}</td>
+      <td class="why">{words(exercise)}</td>
     </tr>
   );
 }

@@ -1,6 +1,5 @@
 /** Exercises of the brief without figures, listed plainly with why. */
-import type { DocumentExercise } from "../../src/index.ts";
-import { whyNot } from "../why-not.ts";
+import { type DocumentExercise, whyNotMeasured } from "../../src/index.ts";
 
 export function NotCompared({ exercises }: { exercises: readonly DocumentExercise[] }) {
   const left = exercises.map((exercise, i) => ({ exercise, number: i + 1 })).filter((e) => !e.exercise.facts);
@@ -11,7 +10,7 @@ export function NotCompared({ exercises }: { exercises: readonly DocumentExercis
       <ul class="fine">
         {left.map(({ exercise, number }) => (
           <li key={number}>
-            {number}, {exercise.title}: {whyNot(exercise)}.
+            {number}, {exercise.title}: {whyNotMeasured(exercise)}.
           </li>
         ))}
       </ul>

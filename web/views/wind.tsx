@@ -6,6 +6,8 @@ import {
   type DebriefDocument,
   type DocumentLeg,
   type FlightSeries,
+  heightWords,
+  isFull,
   isLight,
   restsOn,
   secondsBetween,
@@ -16,13 +18,11 @@ import { shownByHeight, VelocityCircle, WindChart, WindHeight, WindLegArrow } fr
 
 function WindCells({ leg }: { leg: DocumentLeg }) {
   const { wind } = leg;
-  if (wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null) {
+  if (isFull(wind)) {
     const doubt = wind.ellipse95Kt ? ` ± ${wind.ellipse95Kt.majorKt.toFixed(1)}` : "";
     return (
       <>
-        <td class={isLight(wind) ? "r v-cannot" : "r"}>
-          {isLight(wind) ? "not sure" : trueDirection(wind.fromTrueDeg)}
-        </td>
+        <td class="r">{isLight(wind) ? "not sure" : trueDirection(wind.fromTrueDeg)}</td>
         <td class="r">
           {Math.round(wind.speedKt)}
           <span class="u">{doubt}</span>
@@ -32,7 +32,7 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
   }
   const doubt = wind.along95Kt === null ? "" : ` ± ${Math.round(wind.along95Kt)}`;
   return (
-    <td class="v-cannot" colSpan={2}>
+    <td colSpan={2}>
       {wind.alongKt === null
         ? "cannot be told"
         : `${alongWords(wind.alongKt)}${doubt}; across: cannot be told`}
@@ -78,7 +78,7 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
                 <br />
                 <span class="u">
                   track {trueDirection(leg.trackTrueDeg)}
-                  {leg.altitudeFt !== null && `, ${count(Math.round(leg.altitudeFt / 100) * 100)} ft`}
+                  {leg.altitudeFt !== null && `, ${heightWords(leg.altitudeFt)}`}
                 </span>
               </td>
               <WindCells leg={leg} />
@@ -126,7 +126,9 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
               </figure>
               {shownByHeight(document.windByHeight) && (
                 <figure>
-                  <WindHeight bands={document.windByHeight} />
+                  <div>
+                    <WindHeight bands={document.windByHeight} />
+                  </div>
                   <figcaption>
                     The wind against height, its mean over each band while direction and speed were known,
                     with 95 % doubt; heights by GPS. A wind too light for a direction has a speed alone.

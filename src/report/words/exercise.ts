@@ -1,7 +1,7 @@
 /** An exercise in words: the sentence over the drawing, and the notes beside it. */
 import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
 import { beyondWords, findingSentence } from "./finding.ts";
-import { clock, degreesToSide, flownDirection, offCourse } from "./number.ts";
+import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
 export interface SideNote {
@@ -19,19 +19,17 @@ const REASONS: Readonly<Record<string, string>> = {
   "all-near-station": "all of it was flown within a mile of the station",
 };
 
-/** Why an exercise of the brief has no facts. */
-export function notMeasured(exercise: DocumentExercise): string {
-  if (exercise.kind !== "course") {
-    const article = exercise.kind === "arc" || exercise.kind === "approach" ? "an" : "a";
-    return `The brief asks for ${article} ${exercise.kind}; it is read and kept, but not yet compared with the flight.`;
-  }
-  return "Not found on this flight.";
+/** Why an exercise of the brief has no facts, without capital and full stop. */
+export function whyNotMeasured({ kind }: DocumentExercise): string {
+  if (kind === "course") return "not found on this flight";
+  const article = kind === "arc" || kind === "approach" ? "an" : "a";
+  return `${article} ${kind} is read and kept, but not yet compared with the flight`;
 }
 
 /** One or two plain sentences: the most telling finding, and what it came to. */
 export function exerciseSentence(exercise: DocumentExercise): string {
   const { facts, findings } = exercise;
-  if (!facts) return notMeasured(exercise);
+  if (!facts) return `${capital(whyNotMeasured(exercise))}.`;
   const lead = findings[0];
   if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.`;
   const sentence = findingSentence(lead, exercise);
@@ -44,7 +42,8 @@ export function exerciseSentence(exercise: DocumentExercise): string {
 function cost(facts: CourseFacts): string {
   const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
   const beyond = beyondWords(facts.needle, facts.judged.shareOf);
-  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.`;
+  const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")})`;
+  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.`;
 }
 
 function remedy({ whatWouldHaveWorked: w, facts }: DocumentExercise): string | null {
@@ -72,9 +71,7 @@ function windNote(facts: CourseFacts): string | null {
 function untold(facts: CourseFacts): string | null {
   const reasons = [...new Set(facts.cannotTell.map(({ reason }) => reason))];
   if (reasons.length === 0) return null;
-  return `${reasons.map((r) => REASONS[r] ?? r.replaceAll("-", " ")).join("; ")}.`.replace(/^./, (c) =>
-    c.toUpperCase(),
-  );
+  return `${capital(reasons.map((r) => REASONS[r] ?? plain(r)).join("; "))}.`;
 }
 
 const why = (findings: readonly Finding[]): Finding | undefined =>

@@ -1,6 +1,15 @@
 /** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
 import type { DocumentExercise, Finding } from "../../debrief/document.ts";
-import { clock, degreesToSide, duration, flownDirection, offCourse, percent } from "./number.ts";
+import {
+  capital,
+  clock,
+  degreesToSide,
+  duration,
+  flownDirection,
+  offCourse,
+  percent,
+  plain,
+} from "./number.ts";
 import { acrossWords } from "./wind.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding, exercise: DocumentExercise) => string;
@@ -40,7 +49,7 @@ const WORDS: Readonly<Record<string, Words>> = {
       : `Within ${share(f.worstNeedle)}; farthest ${off}.`;
   },
   "never-established": (f) =>
-    `Never established on the course: the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
+    `Never established on the course, which takes the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
   chased: (f) =>
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "drifted-before-needle": drifted,
@@ -58,11 +67,9 @@ const WORDS: Readonly<Record<string, Words>> = {
     `The log is silent for ${seconds(f.silentS)} within this exercise (${num(f.gaps) === 1 ? "one gap" : `${f.gaps} gaps`}, the longest ${seconds(f.longestS)}); nothing is said about that time.`,
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** A code without words is still told. */
 export function findingSentence(finding: Finding, exercise: DocumentExercise): string {
-  return WORDS[finding.code]?.(finding.facts, finding, exercise) ?? `${finding.code.replaceAll("-", " ")}.`;
+  return WORDS[finding.code]?.(finding.facts, finding, exercise) ?? `${plain(finding.code)}.`;
 }
 
 /** As in "beyond a quarter 28 % of the time, beyond half 6 %"; empty where the needle stayed under a quarter. */

@@ -1,6 +1,17 @@
 /** Every sentence that Hindtrack says. */
-export { exerciseSentence, notMeasured, otherFindings, type SideNote, sideNotes } from "./exercise.ts";
+export { exerciseSentence, otherFindings, type SideNote, sideNotes, whyNotMeasured } from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";
-export { acrossWords, alongWords, isLight, restsOn, windDoubt, windHeadline, windSentence } from "./wind.ts";
+export {
+  acrossWords,
+  alongWords,
+  isFull,
+  isLight,
+  restsOn,
+  windDoubt,
+  windHeadline,
+  windLabel,
+  windName,
+  windSentence,
+} from "./wind.ts";

@@ -1,5 +1,6 @@
 /** What each issue code means in words, and what to do about it. */
 import type { DocumentIssue } from "../../debrief/document.ts";
+import { FORMAT_WORDS } from "./format-words.ts";
 
 type Facts = DocumentIssue["facts"];
 type Words = (facts: Facts) => string;
@@ -21,7 +22,7 @@ const have = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "has" :
 const FILE: Record<string, Words> = {
   "empty-file": () => "the file is empty. Export the log again from the receiver.",
   "unknown-format": () =>
-    "this is not a track log that Hindtrack reads. It reads GPX, KML, KMZ, FAI IGC and CSV; export the flight in one of these.",
+    "this is not a track log that Hindtrack reads. It reads GPX, KML, KMZ, IGC and tables (CSV); export the flight in one of them.",
   "web-page": () =>
     "this is a web page, not a track log. Download the log itself, not the page that shows it.",
   "xml-not-a-log": (f) =>
@@ -43,7 +44,7 @@ const FILE: Record<string, Words> = {
   "too-few-points": (f) =>
     `only ${f.used} of its ${f.points} points can be used, and a path needs two. Export the whole log.`,
   "broken-xml": (f) =>
-    `the file breaks off or is damaged here (${f.reason}). What stood before was read; export the log again to get the rest.`,
+    `the file breaks off or is damaged here (${f.reason}). What could be read before and after was kept; export the log again to get the rest.`,
   "xml-too-deep": (f) =>
     `elements are nested over ${f.limit} deep, which no track log needs. Reading stopped here; what stood before was kept.`,
   "xml-too-long": (f) =>
@@ -92,48 +93,6 @@ const POINTS: Record<string, Words> = {
     `${points(f)} ${have(f)} a height that would have needed more than ${Number(f.limitFpm).toLocaleString("en-GB")} ft/min; the place was kept, the height counts as missing.`,
   "gap-in-log": (f) =>
     `the log has ${Number(f.count) === 1 ? "a gap" : `${f.count} gaps`} of over ${Math.round(Number(f.limitS))} s, the longest ${Math.round(Number(f.longestS))} s. Nothing is measured across ${Number(f.count) === 1 ? "it" : "them"}.`,
-};
-
-/** What one format has and another has not. */
-const FORMATS: Record<string, Words> = {
-  "archive-too-big": (f) =>
-    `unpacked it is larger than ${Math.round(Number(f.limit) / 1e6)} MB, which no track log needs. Reading stopped there; what came before was kept.`,
-  "archive-without-log": () => "there is no track log in this archive. Unpack it and choose the log itself.",
-  "broken-archive": (f) =>
-    `the archive is damaged (${f.reason}). What could be unpacked was read; export the log again to get the rest.`,
-  "more-in-archive": (f) =>
-    `the archive holds ${f.others} more ${Number(f.others) === 1 ? "file" : "files"} that ${Number(f.others) === 1 ? "was" : "were"} not read.`,
-  "fix-without-height": (f) => `${points(f)} ${have(f)} a place but no GNSS height.`,
-  "height-above-ellipsoid": (f) =>
-    `heights are above the ellipsoid, as this format says; they were brought to mean sea level by ${f.geoid} (${f.geoidM} m at the first point).`,
-  "height-above-ground": () => "heights in this file are above the ground, so they count as missing.",
-  "height-mode-ground": () => "the file ties its points to the ground, so their heights count as missing.",
-  "height-is-pressure": (f) =>
-    `the log has no GNSS height; the pressure height on ${f.hPa} hPa stands in, which is not the height above sea level.`,
-  "implausible-column": (f) =>
-    `the column ${quote(f.column)} does not fit the motion (${f.ratio} times what it should be) and was not used. Check its unit.`,
-  "line-too-long": (f) =>
-    `${f.lines} ${Number(f.lines) === 1 ? "line was" : "lines were"} too long to be a record and cut.`,
-  "lines-out-of-order": (f) => `${points(f)} stood out of order; they were put in the order of time.`,
-  "no-date": (f) =>
-    `${points(f)} ${have(f)} a time of day but no date. Clock times are right; what needs the date (variation by model) is not.`,
-  "no-headings": (f) =>
-    `none of the first ${f.lines} lines names columns of latitude and longitude. Give the table a header line, such as time, latitude, longitude.`,
-  "unit-assumed": (f) => `the column ${quote(f.column)} gives no unit; ${f.unit} was taken.`,
-  "unclear-column": (f) => `the column ${quote(f.column)} could mean several things and was not used.`,
-  "recorded-twice": (f) =>
-    `${points(f)} of a second recorder within ${f.withinS} s of the first ${were(f)} left out.`,
-  "untimed-not-joined": (f) =>
-    `${points(f)} without a time cannot be put in order with another file and ${were(f)} left out.`,
-  "track-lists-differ": (f) =>
-    `the track lists ${f.times} times but ${f.coordinates} places; what has no partner was left out.`,
-  "unknown-line": (f) =>
-    `${Number(f.count) === 1 ? "a line is" : `${f.count} lines are`} of no known kind (first: ${quote(f.begins)}) and ${were(f)} skipped.`,
-  "unreadable-date": (f) => `the date ${quote(f.date)} cannot be read.`,
-  "unreadable-record": (f) =>
-    `${Number(f.count) === 1 ? "a record" : `${f.count} records`}${known(f.record) ? ` of kind ${f.record}` : ""} cannot be read and ${were(f)} left out.`,
-  "unused-geometry": (f) =>
-    `the file also holds ${f.points} points as ${f.geometry === "line" ? "a line without times" : "single timed places"}; the better record was used, these were not.`,
 };
 
 /** The brief. */
@@ -185,4 +144,9 @@ const BRIEF: Record<string, Words> = {
     `the log has no date, so the variation at ${f.fix} is that of ${f.model} on ${f.date}. Give the fix a declination, or write the course true, as in 218T.`,
 };
 
-export const ISSUE_WORDS: Readonly<Record<string, Words>> = { ...FILE, ...POINTS, ...FORMATS, ...BRIEF };
+export const ISSUE_WORDS: Readonly<Record<string, Words>> = {
+  ...FILE,
+  ...FORMAT_WORDS,
+  ...POINTS,
+  ...BRIEF,
+};

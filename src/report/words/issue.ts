@@ -1,10 +1,11 @@
 /** One line for an issue: the file, the place, what is wrong and what to do. */
 import type { DocumentIssue } from "../../debrief/document.ts";
 import { ISSUE_WORDS } from "./issue-words.ts";
+import { capital } from "./number.ts";
 
-/** Control characters of a file's own text would break the one line. */
+/** Control characters of a file's own text would break the one line, and marks that turn the direction of writing its order. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-const CONTROL = /[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g;
+const CONTROL = /[\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]+/g;
 const LONGEST_TEXT = 200;
 
 const plain = (text: string): string => {
@@ -34,5 +35,5 @@ export function issueSentence(issue: DocumentIssue): string {
       .map(([k, v]) => `${k} ${v}`)
       .join(", ")})`;
   const at = place(issue.where);
-  return at ? `${at}: ${words}` : words.replace(/^./, (c) => c.toUpperCase());
+  return at ? `${at}: ${words}` : capital(words);
 }

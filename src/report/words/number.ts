@@ -1,11 +1,8 @@
 /** Numbers as they stand on the sheet and in the text: sides, clocks in UTC, every angle with its M or T. */
+import { threeFigures } from "../../quantity/angle.ts";
 
-/** 001 to 360, as directions are spoken. */
-const direction = (degrees: number): string =>
-  String(((Math.round(degrees) + 359) % 360) + 1).padStart(3, "0");
-
-export const trueDirection = (degrees: number): string => `${direction(degrees)}°T`;
-export const magneticDirection = (degrees: number): string => `${direction(degrees)}°M`;
+export const trueDirection = (degrees: number): string => `${threeFigures(degrees)}°T`;
+export const magneticDirection = (degrees: number): string => `${threeFigures(degrees)}°M`;
 
 /** A signed value as size and side, right positive; no side where it rounds to nothing. */
 export function sided(value: number, digits: number, unit = ""): string {
@@ -30,6 +27,9 @@ export const clock = (utc: string): string => utc.slice(11, 16);
 /** 09:44:10 of an ISO time. */
 export const clockSeconds = (utc: string): string => utc.slice(11, 19);
 
+/** A height to the hundred feet that altimeters are read to, as in "3,000 ft". */
+export const heightWords = (ft: number): string => `${count(Math.round(ft / 100) * 100)} ft`;
+
 export const utcOf = (ms: number): string => new Date(ms).toISOString();
 
 const MONTHS = "January February March April May June July August September October November December".split(
@@ -51,6 +51,8 @@ export function duration(seconds: number): string {
 
 export const secondsBetween = (startUtc: string, endUtc: string): number =>
   (Date.parse(endUtc) - Date.parse(startUtc)) / 1000;
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A code of the document as words, as in "low-confidence" to "low confidence". */
 export const plain = (code: string): string =>

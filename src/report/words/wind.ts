@@ -1,27 +1,33 @@
 /** A wind in words: where from, how much, how sure, and what that rests on. */
 import type { DebriefDocument, WindRecord } from "../../debrief/document.ts";
+import { threeFigures } from "../../quantity/angle.ts";
 import { windReach } from "../wind-reach.ts";
-import { count } from "./number.ts";
+import { heightWords, trueDirection } from "./number.ts";
 import { whatWouldHaveTold, whereNotKnown } from "./wind-known.ts";
 
 const RESTS: Readonly<Record<WindRecord["restsOn"], string>> = {
   measured: "the air data in the log",
   turns: "the turns",
   courses: "different courses flown",
-  prior: "the wind that the brief gives",
+  prior: "what the brief says beforehand",
   nothing: "nothing that fixes it",
 };
 
 export const restsOn = (wind: WindRecord): string => RESTS[wind.restsOn];
+
+type FullWind = WindRecord & { readonly fromTrueDeg: number; readonly speedKt: number };
+
+/** A wind with a direction and a speed. */
+export const isFull = (wind: WindRecord): wind is FullWind =>
+  wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null;
 
 /** A wind whose 95 % ellipse holds calm: its direction means nothing. */
 export const isLight = (wind: WindRecord): boolean => windReach(wind)?.direction === null;
 
 /** As in "From 192° true, 20 kt". */
 export function windHeadline(wind: WindRecord): string {
-  if (wind.knowledge === "full" && wind.fromTrueDeg !== null && wind.speedKt !== null) {
-    const from = String(((Math.round(wind.fromTrueDeg) + 359) % 360) + 1).padStart(3, "0");
-    return `From ${from}° true, ${Math.round(wind.speedKt)} kt`;
+  if (isFull(wind)) {
+    return `From ${threeFigures(wind.fromTrueDeg)}° true, ${Math.round(wind.speedKt)} kt`;
   }
   if (wind.knowledge === "along" && wind.alongKt !== null)
     return `${alongWords(wind.alongKt)}; across: not known`;
@@ -36,9 +42,25 @@ export const alongWords = (alongKt: number): string =>
 export const acrossWords = (acrossKt: number): string =>
   `${Math.abs(Math.round(acrossKt))} kt from the ${acrossKt >= 0 ? "left" : "right"}`;
 
+/** The wind as the name of its arrow: "wind from 192° true, 20 kt". */
+export function windName(wind: WindRecord): string {
+  if (isFull(wind)) return `wind ${lower(windHeadline(wind))}`;
+  if (wind.knowledge === "along" && wind.alongKt !== null)
+    return `wind along the track only, ${alongWords(wind.alongKt)}`;
+  return "wind not known";
+}
+
+/** Short enough to stand under an arrow: "192°T 20 kt". */
+export function windLabel(wind: WindRecord): string {
+  if (isFull(wind)) return `${trueDirection(wind.fromTrueDeg)} ${Math.round(wind.speedKt)} kt`;
+  if (wind.knowledge === "along" && wind.alongKt !== null)
+    return alongWords(wind.alongKt).replace("from ", "");
+  return "not known";
+}
+
 /** As in "At 3,000 ft; 95 % within ± 2.2 by ± 1.7 kt. Rests on the turns." */
 export function windDoubt(wind: WindRecord & { altitudeFt: number | null }): string {
-  const at = wind.altitudeFt === null ? "" : `At ${count(Math.round(wind.altitudeFt / 100) * 100)} ft; `;
+  const at = wind.altitudeFt === null ? "" : `At ${heightWords(wind.altitudeFt)}; `;
   const ellipse = wind.ellipse95Kt;
   const within = ellipse
     ? `95 % within ± ${ellipse.majorKt.toFixed(1)} by ± ${ellipse.minorKt.toFixed(1)} kt. `
@@ -57,7 +79,7 @@ export function windSentence(document: DebriefDocument): string {
   }
   const priors = wind.priorsUsed.length > 0 ? ` The brief gave: ${wind.priorsUsed.join("; ")}.` : "";
   if (wind.knowledge !== "full") return `${whatWouldHaveTold(document)}${priors}`;
-  const at = wind.altitudeFt === null ? "" : ` at ${count(Math.round(wind.altitudeFt / 100) * 100)} ft`;
+  const at = wind.altitudeFt === null ? "" : ` at ${heightWords(wind.altitudeFt)}`;
   const light = isLight(wind) ? " It is light against its doubt, so its direction is not sure." : "";
   const ellipse = wind.ellipse95Kt;
   const doubt = ellipse ? `, 95 % within ${ellipse.majorKt.toFixed(1)} kt` : "";

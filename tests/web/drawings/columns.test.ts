@@ -1,7 +1,8 @@
-/** Columns to points: crossings, miles, veils, shares of full scale. */
+/** Columns to points: crossings, miles, veils. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { beyond, mileTicks, shareOfScale, unjudged } from "../../../web/drawings/courseColumns.ts";
+import { needleOf } from "../../../src/index.ts";
+import { beyond, mileTicks, unjudged } from "../../../web/drawings/courseColumns.ts";
 import { rowAt } from "../../../web/drawings/cursor.ts";
 import { veilSpans } from "../../../web/drawings/judgedWords.ts";
 import { momentsOf } from "../../../web/drawings/moments.ts";
@@ -10,23 +11,6 @@ import { cutRows, ticksWithin } from "../../../web/drawings/rows.ts";
 import { secondsToQuarter } from "../../../web/drawings/secondsToQuarter.ts";
 import { near } from "../../support/near.ts";
 import { factsOf, rnav1, seriesOf, vor } from "./invented.ts";
-
-describe("share of full scale", () => {
-  it("FAA-H-8083-15 VOR chapter, from memory: one dot of 2° is about 200 ft a mile, so 1 NM at 30 NM and 2 NM at 60 NM", () => {
-    // "About": the rule of thumb is 5 % short of the tangent of 2°.
-    near(shareOfScale(vor, 1, 30) * 5, 1, 0.06, "dots");
-    near(shareOfScale(vor, 2, 60) * 5, 1, 0.06, "dots");
-  });
-
-  it("FAA AIM 1-1-17: one mile is full scale on the terminal scale, at any distance", () => {
-    for (const distance of [0, 1, 30]) expect(shareOfScale(rnav1, 1, distance)).toBe(1);
-    expect(shareOfScale(rnav1, -0.5, 10)).toBe(-0.5);
-  });
-
-  it("grows toward the station for the same distance off course (geometry)", () => {
-    expect(shareOfScale(vor, 0.25, 2)).toBeGreaterThan(shareOfScale(vor, 0.25, 10) * 4.5);
-  });
-});
 
 describe("isolines", () => {
   it("are few and inside the chart at the distance they are chosen for (geometry of the tangent)", () => {
@@ -39,7 +23,7 @@ describe("isolines", () => {
     const place = labelPlace(series.alongNm, series.distanceToFixNm, vor, 0.5, [-11, 0], 0.5);
     expect(place).not.toBeNull();
     if (place === null) return;
-    near(place.share, shareOfScale(vor, 0.5, -place.x), 1e-12);
+    near(place.share, needleOf(vor, 0.5, -place.x), 1e-12);
     expect(place.x).toBeGreaterThan(-11);
   });
 });

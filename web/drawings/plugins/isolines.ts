@@ -1,7 +1,6 @@
 /** Lines of the same distance off course, laid under the needle: they open toward a station, and lie level on a linear scale. */
 import type { Plugin } from "chart.js";
-import type { NeedleScaleFacts } from "../contract.ts";
-import { shareOfScale } from "../courseColumns.ts";
+import { acrossAt, type NeedleScaleFacts, needleOf } from "../contract.ts";
 import type { Palette } from "../surroundings.ts";
 import { fractionText } from "../words.ts";
 import { stroke, write } from "./pen.ts";
@@ -10,10 +9,7 @@ const NICE_NM = [0.02, 0.05, 0.1, 0.25, 0.5, 1, 2, 5, 10];
 
 /** Distances worth a line, NM: those between a fifth of full scale and a little past it at that distance. */
 export function isolineMiles(scale: NeedleScaleFacts, typicalDistanceNm: number): number[] {
-  const full =
-    scale.kind === "linear"
-      ? scale.fullScaleNm
-      : typicalDistanceNm * Math.tan((scale.fullScaleDeg * Math.PI) / 180);
+  const full = acrossAt(scale, 1, typicalDistanceNm);
   const most = scale.kind === "linear" ? 0.99 : 1.3;
   return NICE_NM.filter((nm) => nm >= 0.2 * full && nm <= most * full);
 }
@@ -44,7 +40,7 @@ export function isolines({ axis, scale, miles, x, distanceNm, palette }: Isoline
         for (const side of [-1, 1]) {
           stroke(c, { colour: palette["ink-3"], width: 0.75, dash: [5, 3] }, () => {
             for (let i = 0; i < x.length; i++) {
-              const y = up.getPixelForValue(side * shareOfScale(scale, nm, distanceNm[i]));
+              const y = up.getPixelForValue(side * needleOf(scale, nm, distanceNm[i]));
               if (Number.isFinite(y)) c.lineTo(across.getPixelForValue(x[i]), y);
             }
           });
@@ -101,12 +97,12 @@ export function labelPlace(
     if (!(x[i] >= from + margin && x[i] <= to - margin)) continue;
     if (nearest < 0 || Math.abs(x[i] - wanted) < Math.abs(x[nearest] - wanted)) nearest = i;
     if (scale.kind === "linear" || crossing >= 0 || i === 0) continue;
-    const here = shareOfScale(scale, nm, distanceNm[i]);
-    const before = shareOfScale(scale, nm, distanceNm[i - 1]);
+    const here = needleOf(scale, nm, distanceNm[i]);
+    const before = needleOf(scale, nm, distanceNm[i - 1]);
     if (before < 0.45 !== here < 0.45) crossing = i;
   }
   const i = crossing >= 0 ? crossing : nearest;
   if (i < 0) return null;
-  const share = shareOfScale(scale, nm, distanceNm[i]);
+  const share = needleOf(scale, nm, distanceNm[i]);
   return share < 0.68 ? { x: x[i], share } : null;
 }

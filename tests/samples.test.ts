@@ -1,0 +1,119 @@
+import { describe, expect, it } from "vitest";
+import { documentSchema } from "../src/debrief/document.ts";
+import { debriefText } from "../src/report/index.ts";
+import { SAMPLES, sampleDebrief, sampleTruth } from "./support/debriefed.ts";
+import { near } from "./support/near.ts";
+
+const seconds = (from: string, to: string) => (Date.parse(to) - Date.parse(from)) / 1000;
+const RADIANS = Math.PI / 180;
+
+describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
+  it("is a valid document, with the caution in it and in the text", async () => {
+    const { document } = await sampleDebrief(name);
+    documentSchema.parse(JSON.parse(JSON.stringify(document)));
+    expect(debriefText(document).replace(/\s+/g, " ")).toContain(document.caution);
+  });
+
+  it("finds each exercise when it was flown: the end within 20 s, the start at most 5 s after established and within 90 s of the turn to it", async () => {
+    const { document } = await sampleDebrief(name);
+    const { exercises } = sampleTruth(name).truth;
+    expect(document.exercises.map((e) => e.title)).toEqual(exercises.map((e) => e.title));
+    document.exercises.forEach((e, i) => {
+      const t = exercises[i]!;
+      near(seconds(t.endUtc, e.endUtc!), 0, 20, "s", `${e.title}, end`);
+      // the intercept belongs to the exercise, so it begins before the truth's course is established
+      expect(seconds(t.establishedUtc!, e.startUtc!)).toBeLessThanOrEqual(5);
+      near(seconds(t.startUtc, e.startUtc!), 0, 90, "s", `${e.title}, start`);
+    });
+  });
+
+  it("measures the worst cross-track within 0.02 NM and needle within 0.03", async () => {
+    const { document } = await sampleDebrief(name);
+    sampleTruth(name).truth.exercises.forEach((t, i) => {
+      const facts = document.exercises[i]!.facts!;
+      // two swings of nearly the same size on either side: which is the larger may fall either way
+      const sided = Math.abs(t.maxCrossTrackNm) > 0.1 ? (v: number) => v : Math.abs;
+      near(sided(facts.crossTrack.maxNm), sided(t.maxCrossTrackNm), 0.02, "NM", t.title);
+      near(sided(facts.needle.max), sided(t.maxNeedle), 0.03, "of full scale", t.title);
+    });
+  });
+
+  it("has the true mean wind of each exercise within its 95 % ellipse", async () => {
+    const { document } = await sampleDebrief(name);
+    sampleTruth(name).truth.exercises.forEach((t, i) => {
+      const wind = document.exercises[i]!.facts!.wind!;
+      expect(wind.knowledge).toBe("full");
+      const { majorKt, minorKt, majorTrueDeg } = wind.ellipse95Kt!;
+      const to = (from: number, kt: number) => [
+        -kt * Math.sin(from * RADIANS),
+        -kt * Math.cos(from * RADIANS),
+      ];
+      const [east, north] = to(wind.fromTrueDeg!, wind.speedKt!);
+      const [trueEast, trueNorth] = to(t.windFromTrueDeg, t.windKt);
+      const e = trueEast! - east!;
+      const n = trueNorth! - north!;
+      const along = e * Math.sin(majorTrueDeg * RADIANS) + n * Math.cos(majorTrueDeg * RADIANS);
+      const square = e * Math.cos(majorTrueDeg * RADIANS) - n * Math.sin(majorTrueDeg * RADIANS);
+      const distance = Math.hypot(along / majorKt, square / minorKt);
+      if (!(distance <= 1))
+        expect.fail(`${t.title}: true wind at ${distance} of the ellipse (${along}, ${square} kt)`);
+    });
+  });
+
+  it("has the correction that the true wind needed within its 95 % doubt", async () => {
+    const { document } = await sampleDebrief(name);
+    sampleTruth(name).truth.exercises.forEach((t, i) => {
+      const { neededDeg, doubt95Deg } = document.exercises[i]!.facts!.windCorrection!;
+      near(neededDeg, t.neededCorrectionDeg, doubt95Deg, "°", t.title);
+    });
+  });
+});
+
+describe("strong-crosswind-badly-corrected against its script", () => {
+  const DRIFTS = new Set(["wind-correction-overdone", "wind-correction-let-go"]);
+
+  it("tells when the needle told and when the pilot corrected within 3 s, when the track was off within 20 s", async () => {
+    const { document } = await sampleDebrief("strong-crosswind-badly-corrected");
+    sampleTruth("strong-crosswind-badly-corrected").truth.exercises.forEach((t, i) => {
+      const drift = t.events.find((v) => DRIFTS.has(v.code))!;
+      const found = document.exercises[i]!.facts!.excursions.reduce((a, b) =>
+        Math.abs(b.worstNeedle) > Math.abs(a.worstNeedle) ? b : a,
+      );
+      near(seconds(drift.quarterUtc!, found.quarterUtc!), 0, 3, "s", `${t.title}, quarter`);
+      near(seconds(drift.untilUtc, found.correctedUtc!), 0, 3, "s", `${t.title}, corrected`);
+      // the script lets go; a heading that wanders by 2° over 20 s moves when the track passes 3°
+      near(seconds(drift.utc, found.trackOffUtc), 0, 20, "s", `${t.title}, track off`);
+      expect(found.leadS).toBe(seconds(found.trackOffUtc, found.correctedUtc!));
+      expect(found.silentS).toBe(seconds(found.trackOffUtc, found.quarterUtc!));
+      expect(found.side).toBe(t.maxCrossTrackNm > 0 ? "right" : "left");
+    });
+  });
+
+  it("names the cause that the script flew", async () => {
+    const { document } = await sampleDebrief("strong-crosswind-badly-corrected");
+    const codes = document.exercises.map((e) => e.findings.map((f) => f.code));
+    expect(codes[0]).toContain("over-corrected");
+    expect(codes[1]).toContain("wind-uncorrected");
+    expect(codes[2]).toContain("under-corrected");
+    expect(codes[3]).toContain("wind-uncorrected");
+  });
+});
+
+describe("the other scripts", () => {
+  it("needle-chased: chased on three courses, not on the tidy last", async () => {
+    const { document } = await sampleDebrief("needle-chased");
+    expect(document.exercises.map((e) => e.findings[0]!.code)).toEqual([
+      "chased",
+      "chased",
+      "chased",
+      "tracked-within",
+    ]);
+  });
+
+  it("calm-and-tidy: nothing to say but how well it was tracked", async () => {
+    const { document } = await sampleDebrief("calm-and-tidy");
+    expect(document.exercises.flatMap((e) => e.findings.map((f) => f.code))).toEqual(
+      new Array(4).fill("tracked-within"),
+    );
+  });
+});
