@@ -180,7 +180,15 @@ function bandOf(
   const sense = level.behind === undefined ? null : level.behind ? "behind" : "ahead";
   const words = sense && `${Math.round(level.value)} kt ${narrow ? "" : "from "}${sense}`;
   return [
-    { from: stroke.from, to: stroke.to, low: level.low, high: level.high, open: sense !== null, words },
+    {
+      from: stroke.from,
+      to: stroke.to,
+      value: level.value,
+      low: level.low,
+      high: level.high,
+      open: sense !== null,
+      words,
+    },
   ];
 }
 

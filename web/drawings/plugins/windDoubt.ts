@@ -4,7 +4,7 @@ import type { Palette } from "../surroundings.ts";
 import type { Level } from "../windStrokes.ts";
 import { segment, stroke, widthOf, write } from "./pen.ts";
 
-export interface DoubtBand extends Pick<Level, "low" | "high"> {
+export interface DoubtBand extends Level {
   readonly from: number;
   readonly to: number;
   /** Filled where the value is known, an open dashed frame where it is but a part of it. */
@@ -71,13 +71,16 @@ export function windDoubt({ axis, title, bands, unknown, palette }: WindDoubtOpt
           for (const y of [y1, y2]) segment(c, { colour: palette.wind, width: 0.75 }, x1, y, x1 + width, y);
         }
         if (!band.words || widthOf(c, palette, band.words, "plain") + 6 > x2 - x1) continue;
+        // clear of the frame, or where the chart ends there, of the stroke
+        const above = y1 - 5 < top + 10 ? null : y1 - 5;
+        const below = y2 + 14 > bottom - 3 ? null : y2 + 14;
         const style = { face: "plain", colour: palette.wind, align: "center", halo: palette.paper } as const;
         write(
           c,
           palette,
           band.words,
           (x1 + x2) / 2,
-          y1 - 5 < top + 10 ? Math.min(bottom - 4, y2 + 14) : y1 - 5,
+          above ?? below ?? up.getPixelForValue(band.value) - 5,
           style,
         );
       }
