@@ -1,5 +1,7 @@
 /** A row of a course as a Chart.js configuration: needle above, track angle error beneath, one axis of time or distance. */
+
 import type { ChartConfiguration, Plugin, ScaleOptionsByType } from "chart.js";
+import { bareOptions } from "./bareOptions.ts";
 import { type CourseFacts, type CourseSeries, sided } from "./contract.ts";
 import { abscissa, beyond, type Dot, dots, isTimed, mileTicks, pegged } from "./courseColumns.ts";
 import {
@@ -176,15 +178,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       ],
     },
     options: {
-      responsive: false,
-      animation: false,
-      events: [],
-      devicePixelRatio: row.devicePixelRatio,
-      layout: {
-        autoPadding: false,
-        padding: { top: m.top, left: 0, bottom: 0, right: size.width - m.left - size.plot },
-      },
-      plugins: { legend: { display: false }, tooltip: { enabled: false }, title: { display: false } },
+      ...bareOptions(row.devicePixelRatio, { top: m.top, right: size.width - m.left - size.plot }),
       scales: {
         x: {
           type: "linear",

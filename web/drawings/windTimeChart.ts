@@ -1,6 +1,8 @@
 /** The wind against time as a Chart.js configuration: where it comes from above, its speed beneath, a stroke a leg. */
+
 import type { ChartConfiguration, Plugin, ScaleOptionsByType } from "chart.js";
 import { trueDirection } from "../../src/index.ts";
+import { bareOptions } from "./bareOptions.ts";
 import type { Dot } from "./courseColumns.ts";
 import { MINUTE_MS } from "./courseLayout.ts";
 import { TEXT_PX } from "./plugins/pen.ts";
@@ -123,15 +125,7 @@ export function windTimeChart(row: WindRow): ChartConfiguration<"line", Dot[]> {
     type: "line",
     data: { datasets },
     options: {
-      responsive: false,
-      animation: false,
-      events: [],
-      devicePixelRatio: row.devicePixelRatio,
-      layout: {
-        autoPadding: false,
-        padding: { top: size.top, left: 0, bottom: 0, right: size.width - size.left - size.plot },
-      },
-      plugins: { legend: { display: false }, tooltip: { enabled: false }, title: { display: false } },
+      ...bareOptions(row.devicePixelRatio, { top: size.top, right: size.width - size.left - size.plot }),
       scales: {
         x: {
           type: "linear",
