@@ -5,7 +5,7 @@ import type { ImportedLog } from "../import/imported.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { UnusableInput } from "../quantity/issue.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
-import { estimateWind, windByHeight, windRecord } from "../wind/index.ts";
+import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/index.ts";
 import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
@@ -52,7 +52,11 @@ export function debriefFlight({ log, brief: draft, flight: asked = null }: Debri
   const start = motion ? motion.time[0]! : null;
   const brief = draft ? resolveBrief(draft, { time: start }) : null;
   const wind = motion
-    ? estimateWind(motion, legs, { airspeed: brief?.aircraft ?? null, winds: brief?.winds ?? [] })
+    ? estimateWind(motion, legs, {
+        airspeed: brief?.aircraft ?? null,
+        winds: brief?.winds ?? [],
+        measured: measuredAir(track, motion),
+      })
     : null;
 
   const path = pathSeries(track, motion, legs, wind);
