@@ -22,6 +22,9 @@ export function windowAt(
   const clock = clockMillis(between.start);
   const ahead = clock - sinceMidnight;
   const start = midnight + clock + (ahead > DAY_MS / 2 ? -DAY_MS : ahead < -DAY_MS / 2 ? DAY_MS : 0);
-  const length = (clockMillis(between.end) - clock + DAY_MS) % DAY_MS;
-  return { start, end: start + length };
+  return { start, end: start + windowMillis(between) };
 }
+
+/** How long a window is; one whose end is before its start runs over midnight. */
+export const windowMillis = (between: { readonly start: string; readonly end: string }): number =>
+  (clockMillis(between.end) - clockMillis(between.start) + DAY_MS) % DAY_MS;

@@ -2,7 +2,7 @@
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
 import type { Fix } from "./brief.ts";
-import { clockMillis } from "./clock.ts";
+import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
 import { nearMiss } from "./near-miss.ts";
@@ -16,6 +16,10 @@ const KINDS = ["course", "arc", "hold", "descent", "approach", "leg"] as const;
 
 /** Looks a fix up by its ident; null where there is none (noted as an issue) or it was in error (noted already). */
 type Lookup = (ident: string, path: Path) => Fix | null;
+
+const HOUR_MS = 3_600_000;
+/** An exercise takes less than this, h; windows are read to the nearest day by it. */
+const LONGEST_WINDOW_H = 12;
 
 /**
  * Reads the exercise at a path. Null when anything in it is wrong: a half-read exercise would be judged
@@ -46,8 +50,14 @@ export function readExercise(
     return null;
   }
   const between = written.between ? { start: written.between[0], end: written.between[1] } : null;
-  if (between && clockMillis(between.start) === clockMillis(between.end)) {
-    issues.push(errorAt(placed, [...path, "between"], "brief-empty-window", { ...between }));
+  if (between) {
+    const hours = windowMillis(between) / HOUR_MS;
+    const wrong = (code: string, facts: Record<string, number>) =>
+      issues.push(errorAt(placed, [...path, "between"], code, { ...between, ...facts }));
+    if (hours === 0) wrong("brief-empty-window", {});
+    // start and end in the wrong order run over midnight all but once round the clock
+    if (hours > LONGEST_WINDOW_H)
+      wrong("brief-window-too-long", { hours: Math.round(hours), most: LONGEST_WINDOW_H });
   }
   const base = { between, altitude: written.altitude_ft ?? null, where: placed.placeOf(path) };
   const draft = drafted(written, base, (ident, at) => lookup(ident, [...path, ...at]));

@@ -159,6 +159,13 @@ describe("each problem has its code, line and column", () => {
       { start: "09:44" },
     ],
     [
+      "window whose end stands before its start",
+      "{ course: 218, to: TARNO, between: [01:20, 01:13] }",
+      "brief-window-too-long",
+      40,
+      { start: "01:20", hours: 24, most: 12 },
+    ],
+    [
       "leg of a hold",
       "{ hold: TARNO, inbound: 247, leg: 1 hour }",
       "brief-not-a-leg-length",

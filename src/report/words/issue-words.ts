@@ -128,6 +128,8 @@ const BRIEF: Record<string, Words> = {
   "brief-angular-scale-on-leg": (f) =>
     `the needle scale ${quote(f.scale)} follows the angle at a station, and a leg has none. Use one of ${f.allowed}, or write a course to or from the station.`,
   "brief-empty-window": () => "the time window has no length. Write its start and its end.",
+  "brief-window-too-long": (f) =>
+    `the window ${f.start} to ${f.end} is ${f.hours} hours long, and an exercise takes ${f.most} at most. Write its start first, then its end, UTC.`,
   "brief-left-out": (f) =>
     `left out because of errors: ${Object.entries(f)
       .filter(([, n]) => Number(n) > 0)
