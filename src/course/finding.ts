@@ -21,6 +21,8 @@ const CHASED_COUNT = 3;
 const CHASE_LEAD: Seconds = 35;
 /** A track off for less than this was put right at once: it stays among the facts, and nothing is said of it. Tuned: a return that passes through the course takes up to 8 s to turn. */
 const PROMPT: Seconds = 10;
+/** A drift made the worst needle of a course when it came to this share of it. Tuned: apart from noise it is all of it. */
+const MADE_THE_WORST = 0.8;
 /** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
 const OVERSHOT_NEEDLE = 0.25;
 
@@ -60,12 +62,15 @@ export function findingsOf(from: FindingsFrom): Finding[] {
     const cause = measured && windFinding(e, measured);
     return cause ? [driftFinding(exercise, rows, e), cause] : [driftFinding(exercise, rows, e)];
   });
+  // a drift that is not what made the worst of this course does not lead: the worst itself does
+  const drifted = told.some(
+    (e) => Math.abs(e.record.worstNeedle) >= MADE_THE_WORST * Math.abs(facts.needle.max),
+  );
+  const worst = trackedWithin(from);
   return [
     ...neverEstablished,
     ...(chased ? [chased] : []),
-    ...drifts,
-    ...overshot(from),
-    trackedWithin(from),
+    ...(drifted ? [...drifts, ...overshot(from), worst] : [...overshot(from), worst, ...drifts]),
     ...gaps(rows, judged.span),
   ];
 }

@@ -1,5 +1,6 @@
 /** Which part of an exercise is judged: from established on the course to the mile before the station. */
 import type { CourseExercise } from "../brief/brief.ts";
+import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import { isFitted } from "./fit.ts";
@@ -17,22 +18,43 @@ export interface Judged {
   readonly span: Span;
   readonly begins: "established" | "start-of-match" | "near-station";
   readonly ends: "end-of-match" | "near-station";
-  /** First row established on the course; null where that never was, or where it cannot be told without times. */
+  /** First row established on the course; null where that never was. Without times, by the way flown. */
   readonly establishedAt: number | null;
   /** Nothing was left beyond the mile about the station: all rows are judged. */
   readonly allNearStation: boolean;
 }
 
+/** Without times a direction is taken over this distance: long against the noise of a position, short against a course. Tuned. */
+const DIRECTION_OVER: NauticalMiles = 0.3;
+
+/** Without times: from the first row whose way ahead runs along the course, needle within half scale all along it. */
+function establishedByGeometry(rows: Rows): number | null {
+  let ahead = 0;
+  for (let i = 0; i < rows.length; i++) {
+    const along = (k: number) => rows.alongNm[k]! - rows.alongNm[i]!;
+    const across = (k: number) => rows.crossTrackNm[k]! - rows.crossTrackNm[i]!;
+    ahead = Math.max(ahead, i);
+    while (ahead < rows.length && Math.hypot(along(ahead), across(ahead)) < DIRECTION_OVER) ahead++;
+    if (ahead === rows.length) return null;
+    const error = Math.atan2(across(ahead), along(ahead)) * DEGREES_PER_RADIAN;
+    if (Math.abs(error) > ESTABLISHED_TRACK) continue;
+    if (rows.needle.subarray(i, ahead + 1).every((needle) => Math.abs(needle) <= ESTABLISHED_NEEDLE))
+      return i;
+  }
+  return null;
+}
+
 function establishedRow(rows: Rows): number | null {
+  if (!rows.timed) return establishedByGeometry(rows);
   let since = -1;
   for (let i = 0; i < rows.length; i++) {
     const small =
       Math.abs(rows.needle[i]!) <= ESTABLISHED_NEEDLE &&
-      (!rows.timed || Math.abs(rows.trackErrorDeg[i]!) <= ESTABLISHED_TRACK);
+      Math.abs(rows.trackErrorDeg[i]!) <= ESTABLISHED_TRACK;
     if (!small) since = -1;
     else {
       if (since < 0 || rows.gapBefore[i]) since = i;
-      if (!rows.timed || rows.timeMs[i]! - rows.timeMs[since]! >= ESTABLISHED_FOR * 1000) return since;
+      if (rows.timeMs[i]! - rows.timeMs[since]! >= ESTABLISHED_FOR * 1000) return since;
     }
   }
   return null;
