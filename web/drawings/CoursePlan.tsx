@@ -107,7 +107,7 @@ export function CoursePlan(props: {
                 upTrueDeg={facts.courseTrueDeg - 90}
                 trackTrueDeg={facts.courseTrueDeg}
                 x={34}
-                y={30}
+                y={46}
               />
             </g>
           )}

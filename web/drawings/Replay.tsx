@@ -1,5 +1,6 @@
 /** The moment replayed: the needle, the track against the course, and how long until the needle would tell. */
 import { useEffect, useRef, useState } from "preact/hooks";
+import { offCourse } from "../../src/index.ts";
 import type { CourseSeries, DocumentExercise } from "./contract.ts";
 import { isTimed } from "./courseColumns.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
@@ -101,11 +102,7 @@ function Sentence({
   });
   return (
     <div class="words">
-      Aircraft{" "}
-      <b>
-        {Math.abs(off).toFixed(2)} NM {sideWord(off)} of course
-      </b>
-      , needle{" "}
+      Aircraft <b>{offCourse(off)}</b>, needle{" "}
       <b>
         {Math.abs(needle).toFixed(2)} {sideWord(-needle)}
       </b>

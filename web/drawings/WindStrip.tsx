@@ -3,9 +3,9 @@ import { type DocumentLeg, windLabel, windName } from "./contract.ts";
 import { line } from "./path.ts";
 import { WindSign } from "./WindArrow.tsx";
 
-const HEIGHT_PX = 106;
-const ARROW_Y = 44;
-const BRACKET_Y = 76;
+const HEIGHT_PX = 122;
+const ARROW_Y = 60;
+const BRACKET_Y = 92;
 /** An arrow needs so much room, a label so much, px. */
 const LEAST_ARROW_PX = 22;
 const LEAST_LABEL_PX = 78;
