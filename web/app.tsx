@@ -1,5 +1,7 @@
 /** The frame around the views: name, ways, what is under way, what there is to say, and files dropped anywhere. */
+import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
+import { isGrowing } from "./drawings/index.ts";
 import { cancel, flight, notices, reopen, work } from "./flight.ts";
 import { openOnSheet } from "./opening.ts";
 import { address, type Place, place } from "./place.ts";
@@ -30,6 +32,12 @@ function Way({ to, words, here }: { to: Place; words: string; here: Place }) {
   );
 }
 
+/** The button goes with the work: whoever works by keyboard goes on from the content. */
+function stop(): void {
+  cancel();
+  document.getElementById("content")?.focus();
+}
+
 function UnderWay() {
   const now = work.value;
   return (
@@ -37,7 +45,7 @@ function UnderWay() {
       {now && (
         <p>
           <span>{now.words}</span> <progress value={now.share ?? undefined} max={1} aria-label={now.words} />{" "}
-          <button type="button" onClick={cancel}>
+          <button type="button" onClick={stop}>
             Cancel
           </button>
         </p>
@@ -53,6 +61,15 @@ function Notices() {
         <p key={sentence}>{sentence}</p>
       ))}
     </div>
+  );
+}
+
+/** Says to a screen reader, and to tests, that more of the sheet is to come. */
+function Content({ children }: { children: ComponentChildren }) {
+  return (
+    <main id="content" tabIndex={-1} aria-busy={isGrowing.value}>
+      {children}
+    </main>
   );
 }
 
@@ -74,9 +91,13 @@ export function App() {
       </nav>
       <UnderWay />
       <Notices />
-      <main id="content" tabIndex={-1}>
-        {here === "open" ? <Open /> : flight.value && <Sheet flight={flight.value} />}
-      </main>
+      <Content>
+        {here === "open" ? (
+          <Open />
+        ) : (
+          flight.value && <Sheet key={flight.value.opened} flight={flight.value} />
+        )}
+      </Content>
     </div>
   );
 }

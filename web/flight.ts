@@ -5,6 +5,8 @@ import { keep, kept } from "./kept.ts";
 import type { Debriefed, OpenRequest, WorkerMessage } from "./messages.ts";
 
 export interface Flight extends Debriefed {
+  /** Tells one sheet from the next. */
+  readonly opened: number;
   /** As it was opened, to open it again with its own route as the brief. */
   readonly request: OpenRequest;
 }
@@ -17,16 +19,23 @@ export const work = signal<Work | null>(null);
 export const notices = signal<readonly string[]>([]);
 
 let worker: Worker | null = null;
+/** What was said of the flight on the sheet, while others are read. */
+let noticesBefore: readonly string[] = [];
 
-/** Ends the work under way; what stood on the page stays. */
-export function cancel(): void {
+function end(): void {
   worker?.terminate();
   worker = null;
   work.value = null;
 }
 
+/** Ends the work under way at the reader's wish; what stood on the page stays, and what was said of it. */
+export function cancel(): void {
+  end();
+  notices.value = noticesBefore;
+}
+
 function run(request: OpenRequest, heard: (message: WorkerMessage) => void): void {
-  cancel();
+  end();
   work.value = { words: "Reading", share: null };
   worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
   worker.onmessage = (event: MessageEvent<WorkerMessage>) => heard(event.data);
@@ -48,14 +57,15 @@ function noticesOf({ leftOut, document }: Debriefed): string[] {
 }
 
 function done(debriefed: Debriefed, request: OpenRequest): void {
-  cancel();
-  flight.value = { ...debriefed, request };
+  end();
+  flight.value = { ...debriefed, request, opened: (flight.value?.opened ?? 0) + 1 };
   notices.value = noticesOf(debriefed);
 }
 
 /** Opens files given together. `then` runs once the sheet stands. */
 export function openFiles(request: OpenRequest, then: () => void): void {
   if (request.files.length === 0) return;
+  if (!work.value) noticesBefore = notices.value;
   notices.value = [];
   run(request, (message) => {
     if (message.kind === "reading") {
@@ -70,7 +80,7 @@ export function openFiles(request: OpenRequest, then: () => void): void {
           notices.value = [...notices.value, "This browser keeps nothing: a reload will lose the sheet."];
       });
     } else {
-      cancel();
+      end();
       notices.value =
         message.kind === "unusable"
           ? message.issues.map((issue) => issueSentence(issue))
@@ -87,6 +97,6 @@ export async function reopen(): Promise<void> {
   if (!request || flight.value || worker) return;
   run(request, (message) => {
     if (message.kind === "done") done(message.flight, request);
-    else if (message.kind === "unusable" || message.kind === "fault") cancel();
+    else if (message.kind === "unusable" || message.kind === "fault") end();
   });
 }

@@ -41,7 +41,7 @@ function readOne(file: File): Promise<ImportedLog> {
   let said = 0;
   return readLog(pieces(file.stream()), file.name, {
     onProgress: (bytes) => {
-      if (performance.now() - said < 100) return;
+      if (performance.now() - said < 50) return;
       said = performance.now();
       say({ kind: "reading", file: file.name, share: bytes / file.size });
     },

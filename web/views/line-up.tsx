@@ -1,7 +1,10 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
 import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
 import { clock, sided, whyNotMeasured } from "../../src/index.ts";
-import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
+import { InTurn, LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
+
+/** A lesson has fewer exercises; only a log of days has more. */
+const ROWS_A_TASK = 40;
 
 function words(exercise: DocumentExercise): string {
   const { facts } = exercise;
@@ -63,14 +66,16 @@ export function LineUp({ exercises, series }: Props) {
           </tr>
         </thead>
         <tbody>
-          {exercises.map((exercise, i) => (
-            <Row
-              key={`${exercise.title} ${exercise.startUtc}`}
-              number={i + 1}
-              exercise={exercise}
-              columns={series.exercises[i] ?? null}
-            />
-          ))}
+          <InTurn each={ROWS_A_TASK}>
+            {exercises.map((exercise, i) => (
+              <Row
+                key={`${exercise.title} ${exercise.startUtc}`}
+                number={i + 1}
+                exercise={exercise}
+                columns={series.exercises[i] ?? null}
+              />
+            ))}
+          </InTurn>
         </tbody>
       </table>
       <p class="fine">

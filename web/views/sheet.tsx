@@ -1,6 +1,6 @@
 /** One flight, read from top to bottom like a report. */
 import { useMemo } from "preact/hooks";
-import { createCursor, FlightPlan } from "../drawings/index.ts";
+import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
 import { Exercise } from "./exercise.tsx";
 import { Foot } from "./foot.tsx";
@@ -16,7 +16,7 @@ export function Sheet({ flight }: { flight: Flight }) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   return (
-    <>
+    <InTurn>
       <Head flight={flight} />
       <p class="caution">{document.caution}</p>
       <RouteOffers flight={flight} />
@@ -44,6 +44,6 @@ export function Sheet({ flight }: { flight: Flight }) {
       <WindOfTheFlight document={document} series={series} />
       <Remarks document={document} />
       <Foot document={document} />
-    </>
+    </InTurn>
   );
 }

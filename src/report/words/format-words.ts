@@ -1,12 +1,13 @@
 /** What the issue codes of single formats, archives and several files mean in words. */
 import type { DocumentIssue } from "../../debrief/document.ts";
+import { count } from "./number.ts";
 
 type Facts = DocumentIssue["facts"];
 type Words = (facts: Facts) => string;
 
 const quote = (fact: unknown): string => `“${String(fact)}”`;
 const counted = (n: unknown, one: string): string =>
-  Number(n) === 1 ? `1 ${one}` : `${Number(n ?? 0).toLocaleString("en-GB")} ${one}s`;
+  Number(n) === 1 ? `1 ${one}` : `${count(Number(n ?? 0))} ${one}s`;
 const were = (n: unknown): string => (Number(n) === 1 ? "was" : "were");
 
 /** Columns as the trade calls them. */
