@@ -1,5 +1,4 @@
 /** `hindtrack debrief LOG...`: a track log and perhaps a brief become a debrief, as text, JSON, CSV or GeoJSON. */
-import { createReadStream } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { basename, extname } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
@@ -11,15 +10,15 @@ import {
   debriefGeoJson,
   debriefText,
   exercisesCsv,
-  type ImportedLog,
   joinLogs,
   legsCsv,
   pointsCsv,
   readBrief,
-  readLog,
   readPlaces,
   UnusableInput,
 } from "../index.ts";
+import { type Columns, columnOption } from "./column-option.ts";
+import { openLog } from "./open-log.ts";
 import { note, UnusableFile, writeInto } from "./output.ts";
 
 interface Options {
@@ -30,22 +29,7 @@ interface Options {
   readonly geojson?: boolean;
   readonly join?: boolean;
   readonly flight?: number;
-}
-
-async function openLog(path: string): Promise<ImportedLog> {
-  const bytes = createReadStream(path);
-  const opened = new Promise<void>((resolve, reject) => {
-    bytes.once("open", () => resolve());
-    bytes.once("error", reject);
-  });
-  try {
-    await opened;
-  } catch (error) {
-    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
-  }
-  return readLog(bytes, path).catch((error: NodeJS.ErrnoException) => {
-    throw error.syscall ? new UnusableFile(path, "read", error) : error;
-  });
+  readonly column?: Columns;
 }
 
 /** A brief of our own, or the first route of a GPX file. */
@@ -128,6 +112,7 @@ export function debriefCommand(): Command {
       "of a log that holds several flights, which; the longest if not given",
       counting,
     )
+    .addOption(columnOption())
     .option("--json", "the debrief document alone")
     .option("--csv", "exercises as a table (with --out also legs and points)")
     .option("--geojson", "the flown path, courses and fixes");
@@ -141,7 +126,7 @@ export function debriefCommand(): Command {
     const brief = options.brief ? await openBrief(options.brief) : null;
     for (const paths of options.join ? [logs] : logs.map((path) => [path])) {
       const path = paths[0]!;
-      const log = joinLogs(await inTurn(paths, openLog));
+      const log = joinLogs(await inTurn(paths, (each) => openLog(each, options.column)));
       if (!brief && log.routes.length > 0) {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
