@@ -2,9 +2,10 @@
 import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import { isGrowing } from "./drawings/index.ts";
-import { cancel, flight, notices, reopen, work } from "./flight.ts";
+import { cancel, flight, notices, question, reopen, work } from "./flight.ts";
 import { openOnSheet } from "./opening.ts";
 import { address, type Place, place } from "./place.ts";
+import { Columns } from "./views/columns.tsx";
 import { Open } from "./views/open.tsx";
 import { Sheet } from "./views/sheet.tsx";
 
@@ -91,6 +92,7 @@ export function App() {
       </nav>
       <UnderWay />
       <Notices />
+      {question.value && <Columns key={question.value.file} asked={question.value} />}
       <Content>
         {here === "open" ? (
           <Open />

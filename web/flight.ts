@@ -2,7 +2,7 @@
 import { signal } from "@preact/signals";
 import { issueSentence } from "../src/index.ts";
 import { keep, kept } from "./kept.ts";
-import type { Debriefed, OpenRequest, WorkerMessage } from "./messages.ts";
+import type { ColumnQuestion, Debriefed, OpenRequest, WorkerMessage } from "./messages.ts";
 
 export interface Flight extends Debriefed {
   /** Tells one sheet from the next. */
@@ -17,6 +17,9 @@ export const flight = signal<Flight | null>(null);
 export const work = signal<Work | null>(null);
 /** Sentences, announced as they come. */
 export const notices = signal<readonly string[]>([]);
+
+/** Asked of the reader before files can be read. */
+export const question = signal<ColumnQuestion | null>(null);
 
 let worker: Worker | null = null;
 /** What was said of the flight on the sheet, while others are read. */
@@ -67,6 +70,7 @@ export function openFiles(request: OpenRequest, then: () => void): void {
   if (request.files.length === 0) return;
   if (!work.value) noticesBefore = notices.value;
   notices.value = [];
+  question.value = null;
   run(request, (message) => {
     if (message.kind === "reading") {
       work.value = { words: `Reading ${message.file}`, share: message.share };
@@ -79,6 +83,11 @@ export function openFiles(request: OpenRequest, then: () => void): void {
         if (!kept)
           notices.value = [...notices.value, "This browser keeps nothing: a reload will lose the sheet."];
       });
+    } else if (message.kind === "columns") {
+      end();
+      question.value = { file: message.file, rows: message.rows, meanings: message.meanings, request };
+      notices.value = noticesBefore;
+      requestAnimationFrame(() => document.getElementById("columns-title")?.scrollIntoView());
     } else {
       end();
       notices.value =
@@ -97,6 +106,6 @@ export async function reopen(): Promise<void> {
   if (!request || flight.value || worker) return;
   run(request, (message) => {
     if (message.kind === "done") done(message.flight, request);
-    else if (message.kind === "unusable" || message.kind === "fault") end();
+    else if (message.kind !== "reading" && message.kind !== "working") end();
   });
 }

@@ -8,15 +8,16 @@ export type Fields = ReadonlyMap<CsvColumn, { readonly index: number; readonly m
 /** "Höhe [m]" as a choice: the column and the unit that it is said to have. */
 const WITH_UNIT = /^(.*?)\s*[([{]([^)\]}]*)[)\]}]\s*$/;
 
-/** Which of the headings a choice names: as written, without its unit, or by number from 1. */
+/** Which of the headings a choice names: by number from 1, as written, or without its unit. */
 function chosenField(choice: string, headings: readonly string[]): { index: number; unit: string } | null {
+  const [, name = choice.trim(), unit = ""] = WITH_UNIT.exec(choice) ?? [];
+  // A number first: where a table has no headings, its first values must not be taken for some.
+  if (/^[1-9]\d{0,3}$/.test(name) && Number(name) <= headings.length)
+    return { index: Number(name) - 1, unit };
   const whole = headings.indexOf(choice.trim());
   if (whole >= 0) return { index: whole, unit: "" };
-  const [, name = choice.trim(), unit = ""] = WITH_UNIT.exec(choice) ?? [];
   const named = headings.indexOf(name);
-  if (named >= 0) return { index: named, unit };
-  if (!/^[1-9]\d{0,3}$/.test(name)) return null;
-  return Number(name) <= headings.length ? { index: Number(name) - 1, unit } : null;
+  return named < 0 ? null : { index: named, unit };
 }
 
 /** The first column of each meaning counts; what is chosen comes before. `units` may stand in a row beneath. */
@@ -27,11 +28,7 @@ export function fieldsOf(headings: readonly string[], units: readonly string[], 
     const field = chosen[column] === undefined ? null : chosenField(chosen[column], headings);
     if (field === null) continue;
     const heading = headings[field.index]!;
-    const meaning = meaningOf(
-      field.unit ? `${heading} [${field.unit}]` : heading,
-      units[field.index],
-      column,
-    );
+    const meaning = meaningOf(field.unit ? `[${field.unit}]` : heading, units[field.index], column);
     if (meaning === null || meaning === "unclear") continue;
     taken.add(field.index);
     fields.set(column, { index: field.index, meaning: { ...meaning, heading } });

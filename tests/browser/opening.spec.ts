@@ -178,6 +178,35 @@ test.each(BAD)("%s is said in words, and a sample still opens afterwards", (_, f
   }),
 );
 
+test("a table that does not tell its columns is read when the reader says which is which, also after a reload", () =>
+  on(async ({ page }) => {
+    const rows = lines.filter(isPoint).map((point) => {
+      const [, lat, lon, ele, time] = /lat="([^"]+)" lon="([^"]+)".*<ele>([^<]+).*<time>([^<]+)/.exec(point)!;
+      return [time, "<b>7</b>", lat, lon, ele].join(";").replaceAll(".", ",");
+    });
+    await drop(page, [{ name: "bare.csv", text: rows.join("\n").replaceAll(",000Z", "Z") }]);
+    const question = page.getByRole("region", { name: "Which column is which?" });
+    expect(await question.textContent()).toContain("<b>7</b>");
+    const read = question.getByRole("button", { name: "Read the table" });
+    expect(await read.isDisabled()).toBe(true);
+    for (const [at, name] of [
+      [1, "time, or date and time"],
+      [3, "latitude"],
+      [4, "longitude"],
+      [5, "altitude, m"],
+    ] as const)
+      await question.getByLabel(`Column ${at}`).selectOption({ label: name });
+    await read.click();
+    await sheetStands(page);
+    expect(await question.count()).toBe(0);
+    const points = `of ${rows.length.toLocaleString("en-GB")} points used`;
+    expect(await page.locator(".head .what").textContent()).toContain(points);
+    await page.waitForTimeout(300);
+    await page.reload();
+    await sheetStands(page);
+    expect(await page.locator(".head .what").textContent()).toContain(points);
+  }));
+
 test("a reload loses neither the sheet nor the remark", () =>
   on(async ({ page }) => {
     await openSample(page, "Calm and tidy");

@@ -103,6 +103,14 @@ describe("by construction: a table whose columns the caller names", () => {
     expect(issues).toEqual([]);
   });
 
+  it("by number even where a value of the first row reads like one, and with a unit against the heading's own", async () => {
+    const csvColumns = { latitude: "1", longitude: "2", altitude: "3 [m]" };
+    const { track } = await readLog(bytes("35.6,172.3,2\n35.6,172.301,2\n"), "two.csv", { csvColumns });
+    near(track.altitude[0]!, 2 / 0.3048, 1e-9, "ft");
+    const told = await readLog(bytes("lat,lon,alt (ft)\n35.6,172.3,2\n"), "told.csv", { csvColumns });
+    near(told.track.altitude[0]!, 2 / 0.3048, 1e-9, "ft");
+  });
+
   it("by number beneath headings, and by a heading that lacks its unit", async () => {
     const csvColumns = { time: "Uhrzeit", latitude: "2", longitude: "3", altitude: "Höhe [m]" };
     const text = `Uhrzeit;Breite;Länge;Höhe;v\n${rows}`;
