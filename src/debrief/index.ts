@@ -41,7 +41,7 @@ export function debriefFlight({ log, brief: draft, flight: asked = null }: Debri
         where: { file: log.file },
         facts: { points: log.pointsSeen, used: cleaned.track.length },
       },
-      ...cleaned.issues,
+      ...cleaned.issues.map((issue) => ({ ...issue, where: { file: log.file, ...issue.where } })),
     ]);
   }
 
