@@ -5,6 +5,7 @@ export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief } from "./b
 // the result: a document, and columns for charts beside it
 export {
   type CourseFacts,
+  type CourseRecord,
   type DebriefDocument,
   type DocumentExercise,
   type DocumentIssue,
@@ -12,13 +13,17 @@ export {
   documentSchema,
   type Excursion,
   type Finding,
+  type HoldFacts,
+  type HoldLap,
+  type HoldRecord,
+  type Racetrack,
   type WhatWouldHaveWorked,
   type WindRecord,
 } from "./debrief/document.ts";
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
-export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
+export type { CourseSeries, ExerciseSeries, FlightSeries, HoldSeries, PathSeries } from "./debrief/series.ts";
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
 export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";

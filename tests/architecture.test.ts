@@ -43,6 +43,8 @@ const ALSO_DOORS = new Set([
   "match/match.ts",
   "course/facts.ts",
   "course/series.ts",
+  "hold/facts.ts",
+  "hold/series.ts",
   "debrief/document.ts",
   "debrief/series.ts",
 ]);

@@ -3,7 +3,15 @@ import type { Course } from "../geodesy/course.ts";
 import type { Position } from "../geodesy/position.ts";
 import type { Issue } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
-import type { FeetMsl, MagneticDegrees, UtcMillis, VariationDegrees } from "../quantity/units.ts";
+import type {
+  FeetMsl,
+  MagneticDegrees,
+  NauticalMiles,
+  Seconds,
+  UtcMillis,
+  VariationDegrees,
+} from "../quantity/units.ts";
+import type { TurnSide } from "../standard/holding.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 
 export interface Fix extends Position {
@@ -48,12 +56,30 @@ export interface CourseExercise extends ExerciseBase {
   readonly scale: NeedleScale;
 }
 
-/** An exercise of the brief that this version reads and keeps but does not compare with the flight. */
-export interface UncomparedExercise extends ExerciseBase {
-  readonly kind: "arc" | "hold" | "descent" | "approach";
+/** How long the legs of a hold are, as written: a time, or a distance from the fix to the end of the outbound leg. */
+export type BriefedHoldLeg =
+  | { readonly by: "time"; readonly seconds: Seconds }
+  | { readonly by: "distance"; readonly distance: NauticalMiles };
+
+export interface HoldExercise extends ExerciseBase {
+  readonly kind: "hold";
+  readonly fix: Fix;
+  /** The inbound course: through the fix, which is its origin, so that the holding pattern lies at negative `along`. */
+  readonly course: Course;
+  /** The inbound course as written or derived, for the words. Null where no variation is known. */
+  readonly magnetic: MagneticDegrees | null;
+  readonly variation: VariationUsed;
+  readonly turns: TurnSide;
+  /** Null where the brief leaves it to the standard. */
+  readonly leg: BriefedHoldLeg | null;
 }
 
-export type Exercise = CourseExercise | UncomparedExercise;
+/** An exercise of the brief that this version reads and keeps but does not compare with the flight. */
+export interface UncomparedExercise extends ExerciseBase {
+  readonly kind: "arc" | "descent" | "approach";
+}
+
+export type Exercise = CourseExercise | HoldExercise | UncomparedExercise;
 
 export interface Brief {
   readonly title: string;

@@ -2,8 +2,9 @@
 import type { Issue, Where } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { FeetMsl } from "../quantity/units.ts";
+import type { TurnSide } from "../standard/holding.ts";
 import type { NeedleScale } from "../standard/needle.ts";
-import type { Brief, Fix } from "./brief.ts";
+import type { Brief, BriefedHoldLeg, Fix } from "./brief.ts";
 import type { WrittenDirection } from "./direction.ts";
 
 interface DraftBase {
@@ -30,11 +31,19 @@ export interface DraftLeg extends DraftBase {
   readonly scale: NeedleScale;
 }
 
-export interface DraftUncompared extends DraftBase {
-  readonly kind: "arc" | "hold" | "descent" | "approach";
+export interface DraftHold extends DraftBase {
+  readonly kind: "hold";
+  readonly fix: Fix;
+  readonly inbound: WrittenDirection;
+  readonly turns: TurnSide;
+  readonly leg: BriefedHoldLeg | null;
 }
 
-export type DraftExercise = DraftCourse | DraftLeg | DraftUncompared;
+export interface DraftUncompared extends DraftBase {
+  readonly kind: "arc" | "descent" | "approach";
+}
+
+export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftUncompared;
 
 export interface BriefDraft {
   readonly title: string;

@@ -1,7 +1,7 @@
 /** One exercise of a brief, from its keys to a checked draft. */
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
-import type { Fix } from "./brief.ts";
+import type { BriefedHoldLeg, Fix } from "./brief.ts";
 import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
@@ -127,9 +127,11 @@ function drafted(
   }
   if ("hold" in written) {
     const fix = lookup(written.hold, ["hold"]);
-    // Right turns unless told otherwise: FAA AIM 5-3-8 j.
-    const title = `Hold at ${fix?.ident}, inbound ${directionText(readDirection(written.inbound))}, ${written.turns ?? "right"} turns`;
-    return fix && { ...base, kind: "hold", title };
+    const inbound = readDirection(written.inbound);
+    const turns = written.turns ?? "right"; // unless told otherwise: FAA AIM 5-3-8 j
+    const leg = written.leg === undefined ? null : readHoldLeg(written.leg);
+    const title = `Hold at ${fix?.ident}, inbound ${directionText(inbound)}, ${turns} turns`;
+    return fix && { ...base, kind: "hold", fix, inbound, turns, leg, title };
   }
   if ("leg" in written) {
     const fromFix = lookup(written.leg[0], ["leg", 0]);
@@ -160,6 +162,13 @@ function drafted(
   const missed = missed_to === undefined || lookup(missed_to, ["approach", "missed_to"]) !== null;
   const title = `Approach over ${fix?.ident}, ${guidance === "localizer" ? guidance : guidance.toUpperCase()}`;
   return fix && missed ? { ...base, kind: "approach", title } : null;
+}
+
+/** Reads `1 min`, `90 s`, `4 NM`. The text has passed the schema. */
+function readHoldLeg(text: string): BriefedHoldLeg {
+  const amount = Number.parseFloat(text);
+  if (/nm\s*$/i.test(text)) return { by: "distance", distance: amount };
+  return { by: "time", seconds: /min\s*$/.test(text) ? amount * 60 : amount };
 }
 
 export const legTitle = (from: Fix, to: Fix): string => `Leg ${from.ident} to ${to.ident}`;

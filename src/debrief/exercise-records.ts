@@ -1,14 +1,13 @@
 /** Each exercise of the brief, or each straight where there is no brief, as it stands in the document. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { fitCourses, measureCourse } from "../course/index.ts";
-import type { CourseSeries } from "../course/series.ts";
 import { type Match, matchExercises } from "../match/index.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
-import type { PathSeries } from "./series.ts";
+import type { ExerciseSeries, PathSeries } from "./series.ts";
 
 /** When an exercise was flown: as matched, or where a line was fitted. */
 type Found = Omit<Match, "by"> & { readonly by: Match["by"] | "fitted" };
@@ -23,7 +22,7 @@ export interface Flight {
 
 export interface ExerciseResult {
   readonly record: DocumentExercise;
-  readonly series: CourseSeries | null;
+  readonly series: ExerciseSeries | null;
 }
 
 const columnsOf = ({ path, motion }: Flight) => ({
@@ -41,8 +40,7 @@ function result(
 ): ExerciseResult {
   const { span } = match;
   const { motion } = flight;
-  const base = {
-    kind: exercise.kind,
+  const told = {
     title: exercise.title,
     source,
     startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
@@ -50,11 +48,10 @@ function result(
     match: span ? { by: match.by, confidence: match.confidence } : null,
     verdicts: [],
   };
-  if (!span || exercise.kind !== "course") {
-    return {
-      record: { ...base, facts: null, findings: [], whatWouldHaveWorked: null },
-      series: null,
-    };
+  const { kind } = exercise;
+  if (!span || kind !== "course") {
+    const record = { kind, ...told, facts: null, findings: [], whatWouldHaveWorked: null };
+    return { record, series: null };
   }
   const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
     exercise,
@@ -63,7 +60,7 @@ function result(
     motion,
     wind: flight.wind,
   });
-  return { record: { ...base, facts, findings, whatWouldHaveWorked }, series };
+  return { record: { kind, ...told, facts, findings, whatWouldHaveWorked }, series };
 }
 
 /** The exercises of the brief, in its order, whether flown or not. */

@@ -2,7 +2,7 @@
 import { useSignalEffect } from "@preact/signals";
 import { Chart, Filler, LinearScale, LineController, LineElement, PointElement } from "chart.js";
 import { useLayoutEffect, useRef } from "preact/hooks";
-import type { CourseFacts, CourseSeries, DocumentExercise, DocumentLeg } from "./contract.ts";
+import type { CourseFacts, CourseRecord, CourseSeries, DocumentLeg } from "./contract.ts";
 import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
 import { type CourseRow, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
@@ -17,7 +17,7 @@ import { clockText, millimetreText } from "./words.ts";
 Chart.register(LineController, LineElement, PointElement, LinearScale, Filler);
 
 export interface CourseFigureProps {
-  readonly exercise: DocumentExercise;
+  readonly exercise: CourseRecord;
   readonly series: CourseSeries;
   readonly legs: readonly DocumentLeg[];
   readonly cursor: Cursor;

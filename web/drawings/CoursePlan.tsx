@@ -2,8 +2,8 @@
 import { useRef } from "preact/hooks";
 import { CursorRing } from "./CursorRing.tsx";
 import {
+  type CourseRecord,
   type CourseSeries,
-  type DocumentExercise,
   flownDirection,
   type WindRecord,
   windName,
@@ -25,7 +25,7 @@ import { millimetreText } from "./words.ts";
 const PAPER_PX = 700;
 
 export function CoursePlan(props: {
-  exercise: DocumentExercise;
+  exercise: CourseRecord;
   series: CourseSeries;
   wind: WindRecord | null;
   cursor: Cursor;

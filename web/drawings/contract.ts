@@ -3,6 +3,7 @@ import type { CourseFacts, Excursion } from "../../src/index.ts";
 
 export type {
   CourseFacts,
+  CourseRecord,
   CourseSeries,
   DebriefDocument,
   DocumentExercise,

@@ -1,54 +1,15 @@
-/** One exercise: its number and title, what happened in a sentence, why, the drawings, and the figures. */
-import {
-  type CourseFacts,
-  type CourseSeries,
-  clock,
-  type DocumentExercise,
-  exerciseSentence,
-  sideNotes,
-} from "../../src/index.ts";
-import type { Cursor } from "../drawings/index.ts";
-import { factRows } from "../fact-rows.ts";
-import type { Flight } from "../flight.ts";
-import { CourseDrawings } from "./course-drawings.tsx";
-import { HalfMinutes } from "./half-minutes.tsx";
+/** One exercise of whatever kind: its number and title, what happened in a sentence, why, and under it its drawings and figures. */
+import type { ComponentChildren } from "preact";
+import { clock, type DocumentExercise, exerciseSentence, sideNotes } from "../../src/index.ts";
 
 interface Props {
   readonly number: number;
   readonly exercise: DocumentExercise;
-  readonly facts: CourseFacts;
-  readonly columns: CourseSeries;
-  readonly flight: Flight;
-  readonly cursor: Cursor;
+  /** The drawings and figures of its kind. */
+  readonly children: ComponentChildren;
 }
 
-function Facts({ title, facts }: { title: string; facts: CourseFacts }) {
-  return (
-    <div class="scroll">
-      <table class="data facts">
-        <caption>In figures, {title}</caption>
-        <thead>
-          <tr>
-            <th>Fact</th>
-            <th class="r">Value</th>
-            <th>When, or of what</th>
-          </tr>
-        </thead>
-        <tbody>
-          {factRows(facts).map((row) => (
-            <tr key={row.fact}>
-              <th scope="row">{row.fact}</th>
-              <td class="r">{row.value}</td>
-              <td class="cite">{row.note}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  );
-}
-
-export function Exercise({ number, exercise, facts, columns, flight, cursor }: Props) {
+export function Exercise({ number, exercise, children }: Props) {
   const { startUtc, endUtc, title, source } = exercise;
   const id = `exercise-${number}`;
   return (
@@ -75,11 +36,7 @@ export function Exercise({ number, exercise, facts, columns, flight, cursor }: P
           </p>
         ))}
       </aside>
-      <div class="body">
-        <CourseDrawings exercise={exercise} series={columns} legs={flight.document.legs} cursor={cursor} />
-        <HalfMinutes title={title} facts={facts} columns={columns} />
-        <Facts title={title} facts={facts} />
-      </div>
+      <div class="body">{children}</div>
     </section>
   );
 }

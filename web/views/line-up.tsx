@@ -1,11 +1,12 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
-import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
+import type { DocumentExercise, ExerciseSeries, FlightSeries } from "../../src/index.ts";
 import { clock, sided, whyNotMeasured } from "../../src/index.ts";
 import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
 
 function words(exercise: DocumentExercise): string {
+  if (!exercise.facts) return whyNotMeasured(exercise);
+  if (exercise.kind !== "course") return "";
   const { facts } = exercise;
-  if (!facts) return whyNotMeasured(exercise);
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
   if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
@@ -14,7 +15,7 @@ function words(exercise: DocumentExercise): string {
 interface RowProps {
   readonly number: number;
   readonly exercise: DocumentExercise;
-  readonly columns: CourseSeries | null;
+  readonly columns: ExerciseSeries | null;
 }
 
 function Row({ number, exercise, columns }: RowProps) {
@@ -27,7 +28,7 @@ function Row({ number, exercise, columns }: RowProps) {
         {facts ? <a href={`#exercise-${number}`}>{title}</a> : title}
       </th>
       <td class="d">
-        {facts && columns && facts.form !== "fitted" && (
+        {exercise.kind === "course" && columns?.kind === "course" && exercise.facts?.form !== "fitted" && (
           <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
         )}
       </td>

@@ -3,6 +3,7 @@ import { useMemo } from "preact/hooks";
 import { createCursor, FlightPlan } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
 import { Exercise } from "./exercise.tsx";
+import { ExerciseBody } from "./exercise-body.tsx";
 import { Foot } from "./foot.tsx";
 import { Head } from "./head.tsx";
 import { LineUp } from "./line-up.tsx";
@@ -29,15 +30,9 @@ export function Sheet({ flight }: { flight: Flight }) {
       {document.exercises.map((exercise, i) => {
         const columns = series.exercises[i];
         return exercise.facts && columns ? (
-          <Exercise
-            key={`${exercise.title} ${exercise.startUtc}`}
-            number={i + 1}
-            exercise={exercise}
-            facts={exercise.facts}
-            columns={columns}
-            flight={flight}
-            cursor={cursor}
-          />
+          <Exercise key={`${exercise.title} ${exercise.startUtc}`} number={i + 1} exercise={exercise}>
+            <ExerciseBody exercise={exercise} columns={columns} flight={flight} cursor={cursor} />
+          </Exercise>
         ) : null;
       })}
       <NotCompared exercises={document.exercises} />

@@ -1,6 +1,6 @@
 /** Hands and scales of plans and wind arrows. */
 import { describe, expect, it } from "vitest";
-import type { DocumentExercise, WindRecord } from "../../../src/index.ts";
+import type { CourseRecord, WindRecord } from "../../../src/index.ts";
 import { lineUpMarks, needleRms } from "../../../web/drawings/LineUpRow.tsx";
 import { viewAfterKey, zoomAbout } from "../../../web/drawings/panZoom.ts";
 import { planeAt, steppedScale } from "../../../web/drawings/plane.ts";
@@ -103,7 +103,7 @@ describe("flight plan", () => {
 });
 
 describe("line-up", () => {
-  const exercise = (facts: DocumentExercise["facts"]) => ({ facts }) as DocumentExercise;
+  const exercise = (facts: CourseRecord["facts"]) => ({ facts }) as CourseRecord;
 
   it("puts the worst needle at its share, sizes only, and nothing where not flown", () => {
     expect(lineUpMarks(exercise(factsOf(rnav1)))).toEqual({
