@@ -45,6 +45,7 @@ const ALSO_DOORS = new Set([
   "course/series.ts",
   "hold/facts.ts",
   "hold/series.ts",
+  "grade/verdict.ts",
   "debrief/document.ts",
   "debrief/series.ts",
 ]);

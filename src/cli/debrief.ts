@@ -18,12 +18,17 @@ import {
   readBrief,
   readLog,
   readPlaces,
+  readStandard,
+  TEST_STANDARDS,
+  type TestStandard,
   UnusableInput,
+  verdictsCsv,
 } from "../index.ts";
 import { note, UnusableFile, writeInto } from "./output.ts";
 
 interface Options {
   readonly brief?: string;
+  readonly standard?: string;
   readonly out?: string;
   readonly json?: boolean;
   readonly csv?: boolean;
@@ -48,14 +53,23 @@ async function openLog(path: string): Promise<ImportedLog> {
   });
 }
 
-/** A brief of our own, or the first route of a GPX file. */
-async function openBrief(path: string): Promise<BriefDraft> {
-  let bytes: Buffer;
+async function openBytes(path: string): Promise<Buffer> {
   try {
-    bytes = await readFile(path);
+    return await readFile(path);
   } catch (error) {
     throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
   }
+}
+
+/** A published standard by its name, else a school's own file. */
+async function openStandard(name: string): Promise<TestStandard> {
+  const published = TEST_STANDARDS.find(({ id }) => id === name);
+  return published ?? readStandard((await openBytes(name)).toString("utf8"), name);
+}
+
+/** A brief of our own, or the first route of a GPX file. */
+async function openBrief(path: string): Promise<BriefDraft> {
+  const bytes = await openBytes(path);
   const text = bytes.toString("utf8");
   if (!/^\s*</.test(text)) return readBrief(text, path);
   const { routes } = await readPlaces([bytes], path);
@@ -95,6 +109,7 @@ function filesOf(
     ...(all || options.csv
       ? [
           { name: `${name}.exercises.csv`, text: exercisesCsv(document) },
+          { name: `${name}.verdicts.csv`, text: verdictsCsv(document) },
           { name: `${name}.legs.csv`, text: legsCsv(document) },
           { name: `${name}.points.csv`, text: pointsCsv(document, series) },
         ]
@@ -121,6 +136,10 @@ export function debriefCommand(): Command {
     )
     .argument("<log...>", "track logs; each gives its own debrief, or one with --join")
     .option("--brief <file>", "what should have been flown: YAML, JSON, or a GPX file with a route")
+    .option(
+      "--standard <name or file>",
+      `what to hold it against: ${TEST_STANDARDS.map(({ id }) => id).join(", ")}, or a school’s own file; what the brief names if not given`,
+    )
     .option("--out <folder>", "write files there instead of printing (every form, or those asked for)")
     .option("--join", "the logs are of one flight: join them, without what was recorded twice")
     .option(
@@ -139,13 +158,14 @@ export function debriefCommand(): Command {
       command.error("several logs give several documents: name a folder with --out", { exitCode: 2 });
     }
     const brief = options.brief ? await openBrief(options.brief) : null;
+    const standard = options.standard ? await openStandard(options.standard) : null;
     for (const paths of options.join ? [logs] : logs.map((path) => [path])) {
       const path = paths[0]!;
       const log = joinLogs(await inTurn(paths, openLog));
       if (!brief && log.routes.length > 0) {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
-      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null });
+      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard });
       if (options.out) await writeInto(options.out, filesOf(debrief, options, basename(path, extname(path))));
       else process.stdout.write(printed(debrief, options));
     }

@@ -1,8 +1,10 @@
 /** Each exercise of the brief, or each straight where there is no brief, as it stands in the document. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { fitCourses, measureCourse } from "../course/index.ts";
+import { gradeCourse } from "../grade/index.ts";
 import { type Match, matchExercises } from "../match/index.ts";
 import { utcText } from "../quantity/time.ts";
+import type { TestStandard } from "../standard/tolerance.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -18,6 +20,8 @@ export interface Flight {
   readonly motion: Motion | null;
   readonly legs: readonly Leg[];
   readonly wind: WindEstimate | null;
+  /** What the exercises are held against, or null. */
+  readonly standard: TestStandard | null;
 }
 
 export interface ExerciseResult {
@@ -46,11 +50,12 @@ function result(
     startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
     endUtc: span && motion ? utcText(motion.time[span.end - 1]!) : null,
     match: span ? { by: match.by, confidence: match.confidence } : null,
-    verdicts: [],
   };
+  const { standard } = flight;
   const { kind } = exercise;
   if (!span || kind !== "course") {
-    const record = { kind, ...told, facts: null, findings: [], whatWouldHaveWorked: null };
+    const verdicts = kind === "course" && standard ? gradeCourse(null, standard) : [];
+    const record = { kind, ...told, facts: null, findings: [], verdicts, whatWouldHaveWorked: null };
     return { record, series: null };
   }
   const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
@@ -60,7 +65,8 @@ function result(
     motion,
     wind: flight.wind,
   });
-  return { record: { kind, ...told, facts, findings, whatWouldHaveWorked }, series };
+  const verdicts = standard ? gradeCourse(facts, standard) : [];
+  return { record: { kind, ...told, facts, findings, verdicts, whatWouldHaveWorked }, series };
 }
 
 /** The exercises of the brief, in its order, whether flown or not. */

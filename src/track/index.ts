@@ -2,6 +2,7 @@
 export { airborneRows } from "./airborne.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type Flight, findFlights } from "./flights.ts";
+export { altimeterDoubt95, HEIGHT_CHANGE_95 } from "./height-doubt.ts";
 export { findLegs } from "./legs.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";

@@ -66,6 +66,7 @@ describe("hindtrack debrief", () => {
       "log.legs.csv",
       "log.points.csv",
       "log.txt",
+      "log.verdicts.csv",
     ]);
   });
 

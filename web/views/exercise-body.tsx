@@ -6,6 +6,7 @@ import type { Flight } from "../flight.ts";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
+import { Verdicts } from "./verdicts.tsx";
 
 interface Props {
   readonly exercise: DocumentExercise;
@@ -21,6 +22,7 @@ export function ExerciseBody({ exercise, columns, flight, cursor }: Props) {
       <>
         <CourseDrawings exercise={exercise} series={columns} legs={flight.document.legs} cursor={cursor} />
         <HalfMinutes title={title} facts={exercise.facts} columns={columns} />
+        <Verdicts exercise={exercise} standard={flight.document.standard} />
         <Facts title={title} rows={factRows(exercise.facts)} />
       </>
     );

@@ -1,5 +1,5 @@
 /** The sheet as files, and on paper. */
-import { debriefGeoJson, exercisesCsv, legsCsv, pointsCsv } from "../../src/index.ts";
+import { debriefGeoJson, exercisesCsv, legsCsv, pointsCsv, verdictsCsv } from "../../src/index.ts";
 import type { Flight } from "../flight.ts";
 import { remarkOf } from "../remark.ts";
 
@@ -40,6 +40,9 @@ export function Save({ flight }: { flight: Flight }) {
       </button>
       <button type="button" onClick={() => csv("exercises", exercisesCsv(flight.document))}>
         exercises (CSV)
+      </button>
+      <button type="button" onClick={() => csv("verdicts", verdictsCsv(flight.document))}>
+        verdicts (CSV)
       </button>
       <button type="button" onClick={() => csv("legs", legsCsv(flight.document))}>
         legs and wind (CSV)
