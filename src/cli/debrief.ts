@@ -1,5 +1,5 @@
 /** `hindtrack debrief LOG...`: a track log and perhaps a brief become a debrief, as text, JSON, CSV or GeoJSON. */
-import { createReadStream } from "node:fs";
+import { createReadStream, readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { basename, extname } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
@@ -14,6 +14,7 @@ import {
   type ImportedLog,
   joinLogs,
   legsCsv,
+  oneFileHtml,
   pointsCsv,
   readBrief,
   readLog,
@@ -33,6 +34,7 @@ interface Options {
   readonly json?: boolean;
   readonly csv?: boolean;
   readonly geojson?: boolean;
+  readonly html?: boolean;
   readonly join?: boolean;
   readonly flight?: number;
 }
@@ -94,6 +96,9 @@ async function inTurn<T, U>(items: readonly T[], work: (item: T) => Promise<U>):
   return results;
 }
 
+/** The viewer that was built beside this file. */
+const viewer = (): string => readFileSync(new URL("./one-file.html", import.meta.url), "utf8");
+
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
 /** The files of one debrief, named for its log. */
@@ -102,7 +107,7 @@ function filesOf(
   options: Options,
   name: string,
 ): { name: string; text: string }[] {
-  const all = !options.json && !options.csv && !options.geojson;
+  const all = !options.json && !options.csv && !options.geojson && !options.html;
   return [
     ...(all || options.json ? [{ name: `${name}.debrief.json`, text: json(document) }] : []),
     ...(all ? [{ name: `${name}.txt`, text: debriefText(document) }] : []),
@@ -114,6 +119,9 @@ function filesOf(
           { name: `${name}.points.csv`, text: pointsCsv(document, series) },
         ]
       : []),
+    ...(all || options.html
+      ? [{ name: `${name}.html`, text: oneFileHtml(viewer(), { document, series }) }]
+      : []),
     ...(all || options.geojson
       ? [{ name: `${name}.geojson`, text: json(debriefGeoJson(document, series)) }]
       : []),
@@ -124,6 +132,7 @@ function filesOf(
 function printed({ document, series }: Debrief, options: Options): string {
   if (options.json) return json(document);
   if (options.csv) return exercisesCsv(document);
+  if (options.html) return oneFileHtml(viewer(), { document, series });
   if (options.geojson) return json(debriefGeoJson(document, series));
   return debriefText(document);
 }
@@ -149,12 +158,20 @@ export function debriefCommand(): Command {
     )
     .option("--json", "the debrief document alone")
     .option("--csv", "exercises as a table (with --out also legs and points)")
+    .option("--html", "the sheet as one page that opens anywhere, without a network")
     .option("--geojson", "the flown path, courses and fixes");
   command.action(async (logs: string[], options: Options) => {
-    const forms = [options.json, options.csv, options.geojson].filter(Boolean).length;
+    const forms = [options.json, options.csv, options.html, options.geojson].filter(Boolean).length;
     if (forms > 1 && !options.out)
-      command.error("choose one of --json, --csv, --geojson, or name a folder with --out", { exitCode: 2 });
-    if (logs.length > 1 && !options.join && (options.json || options.geojson) && !options.out) {
+      command.error("choose one of --json, --csv, --html, --geojson, or name a folder with --out", {
+        exitCode: 2,
+      });
+    if (
+      logs.length > 1 &&
+      !options.join &&
+      (options.json || options.html || options.geojson) &&
+      !options.out
+    ) {
       command.error("several logs give several documents: name a folder with --out", { exitCode: 2 });
     }
     const brief = options.brief ? await openBrief(options.brief) : null;

@@ -7,6 +7,7 @@ import { standardNamed } from "../grade/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
+import { rounded } from "../quantity/round.ts";
 import { TEST_STANDARDS, type TestStandard } from "../standard/tolerance.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
 import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/index.ts";
@@ -16,7 +17,6 @@ import { briefedExercises, fittedExercises } from "./exercise-records.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";
 import { pathSeries } from "./path-series.ts";
-import { rounded } from "./round.ts";
 import type { FlightSeries } from "./series.ts";
 
 export interface DebriefInput {

@@ -1,8 +1,7 @@
 /** What stands under the sentence of an exercise: the drawings and figures of its kind. */
-import type { DocumentExercise, ExerciseSeries } from "../../src/index.ts";
+import type { Carried, DocumentExercise, ExerciseSeries } from "../../src/index.ts";
 import type { Cursor } from "../drawings/index.ts";
 import { factRows } from "../fact-rows.ts";
-import type { Flight } from "../flight.ts";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
@@ -11,7 +10,7 @@ import { Verdicts } from "./verdicts.tsx";
 interface Props {
   readonly exercise: DocumentExercise;
   readonly columns: ExerciseSeries;
-  readonly flight: Flight;
+  readonly flight: Carried;
   readonly cursor: Cursor;
 }
 

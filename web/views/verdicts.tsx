@@ -37,7 +37,8 @@ export function Verdicts({
   const { verdicts, title } = exercise;
   if (!standard || verdicts.length === 0) return null;
   return (
-    <div class="scroll">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
+    <section class="scroll" tabIndex={0} aria-label={`Verdicts, ${title}`}>
       <table class="data facts verdicts">
         <caption>Verdicts, {title}</caption>
         <thead>
@@ -72,6 +73,6 @@ export function Verdicts({
       <p class="fine">
         Held against: {standard.title}. {NOT_JUDGED} A training aid’s opinion, not a grade.
       </p>
-    </div>
+    </section>
   );
 }
