@@ -23,7 +23,10 @@ export default defineConfig(({ command }) => ({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     // The page takes words and types from the door; the analysis itself goes to the worker alone.
-    rolldownOptions: { checks: { pluginTimings: false }, treeshake: { moduleSideEffects: (id) => !/[\\/]src[\\/]/.test(id) } },
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      treeshake: { moduleSideEffects: (id) => !/[\\/]src[\\/]/.test(id) },
+    },
   },
   worker: { format: "es" },
   server: { host: "127.0.0.1", fs: { allow: [".."] } },

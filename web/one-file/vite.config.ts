@@ -10,6 +10,9 @@ export default defineConfig({
   build: {
     outDir: "../../dist/one-file",
     modulePreload: { polyfill: false },
-    rolldownOptions: { checks: { pluginTimings: false }, treeshake: { moduleSideEffects: (id) => !/[\\/]src[\\/]/.test(id) } },
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      treeshake: { moduleSideEffects: (id) => !/[\\/]src[\\/]/.test(id) },
+    },
   },
 });
