@@ -67,6 +67,20 @@ export function measureAround(
   return columns;
 }
 
+/** Distance over the ground from the first place to each, m, straight from place to place; one that is no number adds nothing. */
+export function distanceFlown(latitude: Float64Array, longitude: Float64Array): Float64Array {
+  const flown = new Float64Array(latitude.length);
+  let before: Frame | null = null;
+  for (let i = 0; i < latitude.length; i++) {
+    const here = frameAt(latitude[i]!, longitude[i]!);
+    const known = Number.isFinite(here.x);
+    const step = before && known ? Math.hypot(here.x - before.x, here.y - before.y, here.z - before.z) : 0;
+    flown[i] = (flown[i - 1] ?? 0) + step;
+    if (known) before = here;
+  }
+  return flown;
+}
+
 /**
  * Places on the circle of a radius about a station, from one radial to another by the side named, at most `step`
  * degrees apart, both ends among them.

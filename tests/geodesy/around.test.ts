@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { arcPlaces, destination, inverse, measureAround } from "../../src/geodesy/index.ts";
+import { arcPlaces, destination, distanceFlown, inverse, measureAround } from "../../src/geodesy/index.ts";
 import { near, nearDirection } from "../support/near.ts";
 
 const one = (value: number) => Float64Array.of(value);
@@ -45,6 +45,23 @@ describe("C. F. F. Karney's geodesics (GeographicLib) as the authority: places a
     expect(seen.distance[0]).toBeNaN();
     expect(seen.radial[0]).toBeNaN();
     near(seen.distance[1]!, 0, 1e-6, "m");
+  });
+});
+
+describe("the geodesic as the authority: distance flown", () => {
+  it("is the sum of the steps within a millimetre a mile (chords of 50 m), an unreadable place in between left out", () => {
+    const places = arcPlaces({ latitude: 35.6, longitude: 179.95 }, 18_520, 20, 70, 0.15);
+    const latitude = Float64Array.from(places, (p) => p.latitude);
+    const longitude = Float64Array.from(places, (p) => p.longitude);
+    latitude[100] = Number.NaN;
+    const flown = distanceFlown(latitude, longitude);
+    let sum = 0;
+    for (let i = 1; i < places.length; i++) {
+      if (i === 100) continue;
+      sum += inverse(places[i === 101 ? 99 : i - 1]!, places[i]!).distance;
+      near(flown[i]!, sum, 0.02, "m");
+    }
+    expect(flown[100]).toBe(flown[99]);
   });
 });
 
