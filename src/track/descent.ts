@@ -10,23 +10,26 @@ export interface DescentFound {
   readonly from: FeetMsl;
 }
 
-/** A height counts as left, or as higher, from this on. Chosen: three times a hand-flown wander of 20 ft. */
+/** A height is higher than another from this on. Chosen: three times a hand-flown wander of 20 ft. */
 const STEP: Feet = 60;
 /** Level for longer than this, what comes after is a descent of its own. Chosen: a step-down is shorter, a cruise longer. */
 const LEVEL_FOR: Seconds = 180;
 /** Lower than this before, there was a climb in between. Chosen: beyond any wander. */
 const CLIMBED: Feet = 300;
-/** Less than this lost is no descent. Chosen: the 100 ft that a held height may stray to one side, and half again. */
-const LEAST: Feet = 150;
-/** The first part of the descent by which its beginning is told. Chosen: short against a descent, long against wander. */
+/** So far below the highest, the height held before has been left for good. Chosen: wander and a receiver's slow error together stay within. */
+const LEFT: Feet = 150;
+/** Less than this lost is no descent. */
+const LEAST: Feet = LEFT;
+/** The height before is the middle one of this long before it was left. Chosen: a hand-flown height wanders once or twice in it. */
+const BEFORE: Seconds = 150;
+/** The beginning is told by the first part of the descent: from so far below the height before, over so much. Chosen: beyond wander, short against a descent. */
+const BELOW: Feet = 80;
 const FIRST_PART: Feet = 400;
-/** The height before is the middle one of this long. Chosen: the time in which a hand-flown height wanders once. */
-const BEFORE: Seconds = 60;
 
 /**
  * The descent that ends at, or goes on at, a row; null where less than 150 ft were lost. Going back, it ends where no
  * greater height comes for 3 minutes, or where a climb stands. The beginning is where the straight line through its
- * first 400 ft meets the height before: within about 5 s of the pilot's push, as an aircraft takes some to follow.
+ * first part meets the height before: some seconds after the pilot's push, as an aircraft takes them to follow.
  *
  * `clock` in seconds, rising; rows without height are passed over.
  */
@@ -46,25 +49,31 @@ export function descentBefore(
       top = i;
     } else if (height < high - CLIMBED || clock[top]! - clock[i]! > LEVEL_FOR) break;
   }
-  if (Number.isNaN(high) || top === row) return null;
-  const from = median(altitude, Math.max(0, firstAtOrAfter(clock, clock[top]! - BEFORE)), top + 1);
-  if (from - altitude[row]! < LEAST) return null;
-  return { start: beginning(clock, altitude, top, row, from), from };
+  if (Number.isNaN(high) || high - altitude[row]! < LEAST) return null;
+  let left = row;
+  while (left > 0 && !(altitude[left]! >= high - LEFT)) left--;
+  const since = Math.max(i + 1, firstAtOrAfter(clock, clock[left]! - BEFORE));
+  const from = median(altitude.subarray(since, left + 1).filter((height) => height >= high - 2 * STEP));
+  if (!(from - altitude[row]! >= LEAST)) return null;
+  return { start: beginning(clock, altitude, since, left, row, from), from };
 }
 
 /** The row where the line through the first part of the descent meets the height before it. */
 function beginning(
   clock: Float64Array,
   altitude: Float64Array,
-  top: number,
+  since: number,
+  left: number,
   row: number,
   from: FeetMsl,
 ): number {
-  const last = from - STEP - Math.min(FIRST_PART, (from - altitude[row]!) / 2);
+  const last = from - BELOW - Math.min(FIRST_PART, (from - altitude[row]!) / 2);
+  let first = left;
+  while (first > since && altitude[first - 1]! < from - BELOW) first--;
   let [n, st, sh, stt, sth] = [0, 0, 0, 0, 0];
-  for (let i = top; i <= row && !(altitude[i]! < last); i++) {
-    if (!(altitude[i]! < from - STEP / 2)) continue; // NaN too
-    const t = clock[i]! - clock[top]!;
+  for (let i = first; i <= row && !(altitude[i]! < last); i++) {
+    if (!(altitude[i]! < from - BELOW)) continue; // NaN too
+    const t = clock[i]! - clock[first]!;
     n++;
     st += t;
     sh += altitude[i]!;
@@ -72,16 +81,13 @@ function beginning(
     sth += t * altitude[i]!;
   }
   const slope = (n * sth - st * sh) / (n * stt - st * st);
-  if (!(slope < 0)) return top;
-  const meets = clock[top]! + (from - (sh - slope * st) / n) / slope;
-  return Math.min(row, Math.max(0, firstAtOrAfter(clock, meets)));
+  if (!(slope < 0)) return left;
+  const meets = clock[first]! + (from - (sh - slope * st) / n) / slope;
+  return Math.min(row, Math.max(since, firstAtOrAfter(clock, meets)));
 }
 
-function median(column: Float64Array, start: number, end: number): number {
-  const sorted = column
-    .slice(start, end)
-    .filter((v) => !Number.isNaN(v))
-    .sort();
+function median(values: Float64Array): number {
+  const sorted = values.sort();
   const n = sorted.length;
   return n % 2 ? sorted[n >> 1]! : (sorted[n / 2 - 1]! + sorted[n / 2]!) / 2;
 }
