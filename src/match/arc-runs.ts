@@ -1,7 +1,7 @@
 /** The runs of the path that may be an arc: near its radius, along its tangent, and turning with it. */
 import type { ArcExercise } from "../brief/brief.ts";
 import { measureAround } from "../geodesy/index.ts";
-import { direction, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Degrees, NauticalMiles, Share } from "../quantity/units.ts";
@@ -16,9 +16,9 @@ const CAPTURE_SHARE = 0.4;
 const BEYOND_NM = 3;
 /** Off the radius by so much, or off the tangent, a row counts half. Chosen, as for courses. */
 const HALF_NM = 1.5;
-const HALF_DEG = 20;
-/** A track turns with the arc: by this share of what went round at least. A straight past the station turns by none. Chosen. */
-const TURNS_WITH = 0.5;
+const HALF_DEG = 25;
+/** A track turns with the arc, or its middle bulges off the chord, by this share of the arc's own at least. A straight past the station does neither. Chosen. */
+const TURNS_WITH = 0.3;
 /** ... asked where more than this went round: before it, wander hides it. Chosen. */
 const TELLS_DEG = 15;
 /** Runs that fit worse than this are chance. Chosen: a fifth of an arc flown as the aircraft passed by. */
@@ -63,7 +63,9 @@ export function arcRuns(exercise: ArcExercise, path: FlownPath, flown: Flown): R
     const length = (round / DEGREES_PER_RADIAN) * radius;
     const asked = (whole / DEGREES_PER_RADIAN) * radius;
     if (!(length >= Math.min(SHORTEST_NM, asked / 3))) return [];
-    if (round >= TELLS_DEG && !(turnedWith(kept, error, side, gone, round) >= TURNS_WITH)) return [];
+    const turns = () => turnedWith(kept, error, side, gone, round) >= TURNS_WITH;
+    const bulges = () => bulge(kept, (i) => off(i) + radius, gone) >= TURNS_WITH;
+    if (round >= TELLS_DEG && !turns() && !bulges()) return [];
     const score = Math.min(1, round / whole) * nearness(kept, flown.flown, off, error);
     if (score < LEAST_SCORE) return [];
     const start = turnAt(flown.turns, kept.start - 1, TURN_AWAY_DEG)?.start ?? kept.start;
@@ -93,6 +95,22 @@ function turnedWith(
   }
   shares.sort((a, b) => a - b);
   return shares[shares.length >> 1] ?? 1;
+}
+
+/** How far the middle of the way round lies beyond the chord between its ends, 1 = as the arc does, 0 = a straight. */
+function bulge(
+  { start, end }: Span,
+  distance: (row: number) => NauticalMiles,
+  gone: (row: number) => Degrees,
+): Share {
+  const [first, last] = [gone(start), gone(end - 1)];
+  const [d1, d2] = [distance(start), distance(end - 1)];
+  const middle = (first + last) / 2;
+  let row = start;
+  for (let i = start; i < end; i++) if (Math.abs(gone(i) - middle) < Math.abs(gone(row) - middle)) row = i;
+  // the chord in polar form: 1/d runs with the sines of the angles from its two ends
+  const chord = sinDeg(last - first) / (sinDeg(last - gone(row)) / d1 + sinDeg(gone(row) - first) / d2);
+  return (distance(row) - chord) / (((d1 + d2) / 2) * (1 - cosDeg((last - first) / 2)));
 }
 
 /** How near and how well aligned, each mile alike. */
