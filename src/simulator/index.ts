@@ -1,7 +1,9 @@
 /** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
 import type { Track } from "../track/track.ts";
+import { ARC_AND_DESCENT_PATTERNS } from "./arc-patterns.ts";
 import { flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";
+import { ARC_AND_DESCENT_LESSONS } from "./lessons.ts";
 import { PATTERN_SCENARIOS } from "./patterns.ts";
 import { receive } from "./receiver.ts";
 import { SAMPLE_SCENARIOS } from "./samples.ts";
@@ -20,7 +22,13 @@ export type { Truth } from "./truth.ts";
 /** Every scenario by its name. */
 export const SCENARIOS: Readonly<Record<string, Scenario>> = {
   ...SAMPLE_SCENARIOS,
-  ...Object.fromEntries([...PATTERN_SCENARIOS, TRAINING].map((scenario) => [scenario.name, scenario])),
+  ...ARC_AND_DESCENT_LESSONS,
+  ...Object.fromEntries(
+    [...PATTERN_SCENARIOS, ...ARC_AND_DESCENT_PATTERNS, TRAINING].map((scenario) => [
+      scenario.name,
+      scenario,
+    ]),
+  ),
 };
 
 /** Parts of a scenario put in the place of its own, whole: `{ logging: { every: 5 } }`. */
