@@ -1,5 +1,6 @@
 /** The door of the track wing: the recorded flight cleaned, its smoothed motion, and its straights and turns. */
 export { airborneRows } from "./airborne.ts";
+export { boundaryBetween } from "./boundary.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type DescentFound, descentBefore } from "./descent.ts";
 export { type Flight, findFlights } from "./flights.ts";
