@@ -3,7 +3,7 @@ import type { Issue, Where } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { FeetMsl } from "../quantity/units.ts";
 import type { NeedleScale } from "../standard/needle.ts";
-import type { Brief, Fix } from "./brief.ts";
+import type { ApproachExercise, Brief, Fix } from "./brief.ts";
 import type { WrittenDirection } from "./direction.ts";
 
 interface DraftBase {
@@ -30,11 +30,18 @@ export interface DraftLeg extends DraftBase {
   readonly scale: NeedleScale;
 }
 
-export interface DraftUncompared extends DraftBase {
-  readonly kind: "arc" | "hold" | "descent" | "approach";
+/** As the exercise, but for the final course: as written, or along the runway where it is null. */
+export interface DraftApproach
+  extends DraftBase,
+    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation"> {
+  readonly course: WrittenDirection | null;
 }
 
-export type DraftExercise = DraftCourse | DraftLeg | DraftUncompared;
+export interface DraftUncompared extends DraftBase {
+  readonly kind: "arc" | "hold" | "descent";
+}
+
+export type DraftExercise = DraftCourse | DraftLeg | DraftApproach | DraftUncompared;
 
 export interface BriefDraft {
   readonly title: string;

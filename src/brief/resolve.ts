@@ -4,6 +4,7 @@ import { magneticFromTrue, trueFromMagnetic } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
+import { resolveApproach } from "./approach.ts";
 import type { Brief, CourseExercise, Exercise, VariationUsed } from "./brief.ts";
 import { windowAt } from "./clock.ts";
 import type { BriefDraft, DraftCourse, DraftExercise, DraftLeg } from "./draft.ts";
@@ -35,6 +36,12 @@ export function resolveBrief(draft: BriefDraft, { time }: { readonly time: UtcMi
     if (drafted.between && time === null) {
       const facts = { exercise: drafted.title, start: drafted.between.start, end: drafted.between.end };
       issues.push({ code: "window-without-date", severity: "warning", where: drafted.where, facts });
+    }
+    if (drafted.kind === "approach") {
+      const approach = resolveApproach(drafted, time, issues);
+      if (approach) exercises.push({ ...base, ...approach });
+      else issues.push(noVariation(drafted, time));
+      continue;
     }
     if (drafted.kind !== "course" && drafted.kind !== "leg") {
       exercises.push({ ...base, kind: drafted.kind });
