@@ -2,6 +2,7 @@
 import type { Degrees, FeetMsl, Knots, Seconds, TrueDegrees } from "../quantity/units.ts";
 import type { Column } from "../track/track.ts";
 import { newAircraft, STEP } from "./aircraft.ts";
+import type { FlownApproach } from "./approach.ts";
 import type { EventCode } from "./habits.ts";
 import type { FlownHold } from "./hold.ts";
 import { manoeuvre } from "./manoeuvre.ts";
@@ -38,6 +39,7 @@ export interface Flight {
   readonly columns: TrueColumns;
   readonly courses: readonly FlownCourse[];
   readonly holds: readonly FlownHold[];
+  readonly approaches: readonly FlownApproach[];
 }
 
 /** A script that has not ended by then will not end, seconds. */
@@ -50,6 +52,7 @@ export function flyTrue(scenario: Scenario, seed: number): Flight {
   const rows: number[][] = [[], [], [], [], [], [], [], []];
   const courses: FlownCourse[] = [];
   const holds: FlownHold[] = [];
+  const approaches: FlownApproach[] = [];
   const record = () => {
     const values = [
       a.time,
@@ -71,6 +74,7 @@ export function flyTrue(scenario: Scenario, seed: number): Flight {
     const steer = manoeuvre(step, a, chances, {
       saw: (sight) => sights.push(sight),
       held: (hold) => holds.push(hold),
+      approached: (approach) => approaches.push(approach),
       note: (code) => events.push({ code, time: a.time }),
     });
     for (let wanted = steer(a); wanted !== null; wanted = steer(a)) {
@@ -107,5 +111,6 @@ export function flyTrue(scenario: Scenario, seed: number): Flight {
     },
     courses,
     holds,
+    approaches,
   };
 }

@@ -1,5 +1,6 @@
 /** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
 import type { Track } from "../track/track.ts";
+import { APPROACH_SAMPLES, drawnApproach } from "./approaches.ts";
 import { flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";
 import { PATTERN_SCENARIOS } from "./patterns.ts";
@@ -10,6 +11,7 @@ import { truthOf } from "./tell.ts";
 import { TRAINING } from "./training.ts";
 import type { Truth } from "./truth.ts";
 
+export { drawnApproach } from "./approaches.ts";
 export type { TrueColumns } from "./flight.ts";
 export { DRAWN_MODELS, GUSTS, KNOWN_MODELS } from "./models.ts";
 export { crossCountry, holdAtTarno, procedureTurn } from "./patterns.ts";
@@ -20,7 +22,15 @@ export type { Truth } from "./truth.ts";
 /** Every scenario by its name. */
 export const SCENARIOS: Readonly<Record<string, Scenario>> = {
   ...SAMPLE_SCENARIOS,
-  ...Object.fromEntries([...PATTERN_SCENARIOS, TRAINING].map((scenario) => [scenario.name, scenario])),
+  ...Object.fromEntries(
+    [
+      ...PATTERN_SCENARIOS,
+      TRAINING,
+      ...APPROACH_SAMPLES,
+      drawnApproach("landing"),
+      drawnApproach("missed"),
+    ].map((scenario) => [scenario.name, scenario]),
+  ),
 };
 
 /** Parts of a scenario put in the place of its own, whole: `{ logging: { every: 5 } }`. */

@@ -3,6 +3,7 @@ import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
+import { type FlownApproach, flyApproach } from "./approach.ts";
 import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
 import { type FlownHold, flyHold } from "./hold.ts";
 import { draw, type Random } from "./random.ts";
@@ -18,6 +19,7 @@ export interface Witness {
   readonly saw: (sight: Sight) => void;
   readonly note: Note;
   readonly held: (hold: FlownHold) => void;
+  readonly approached: (approach: FlownApproach) => void;
 }
 
 /** A step is rolled out when the heading is so near, degrees. */
@@ -60,6 +62,10 @@ export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Wi
     }
     case "course":
       return flyCourse(step, chances.pilot, witness);
+    case "approach": {
+      const approach = flyApproach(step, a, chances, witness.approached);
+      return () => approach.next().value ?? null;
+    }
     case "hold": {
       const hold = flyHold(step, a, chances.pilot, witness.held);
       return () => hold.next().value ?? null;

@@ -11,7 +11,7 @@ export {
   measureIntercept,
 } from "./intercept.ts";
 export { findLegs } from "./legs.ts";
-export { countReversals, type Reversals } from "./reversal.ts";
+export { countReversals, type Reversals, turningPoints } from "./reversal.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
 export { taxiSpeed } from "./taxi.ts";

@@ -31,8 +31,8 @@ interface Swing {
   readonly seconds: Seconds;
 }
 
-/** Turning points of a column, where it has come back by at least the size of a swing. */
-function turningPoints(column: Float64Array, span: Span): number[] {
+/** Rows of a column where it turned, having come back by at least the size of a swing. */
+export function turningPoints(column: Float64Array, span: Span, swing: AngleSize = SWING): number[] {
   const points: number[] = [];
   let high = span.start;
   let low = span.start;
@@ -41,11 +41,11 @@ function turningPoints(column: Float64Array, span: Span): number[] {
     const value = column[i]!;
     if (value > column[high]!) high = i;
     if (value < column[low]!) low = i;
-    if (rising >= 0 && column[high]! - value >= SWING) {
+    if (rising >= 0 && column[high]! - value >= swing) {
       points.push(high);
       rising = -1;
       low = i;
-    } else if (rising <= 0 && value - column[low]! >= SWING) {
+    } else if (rising <= 0 && value - column[low]! >= swing) {
       points.push(low);
       rising = 1;
       high = i;
