@@ -1,21 +1,27 @@
 /** Without a brief: finals flown to runways that are known, found by geometry and offered as approaches. */
 import type { ApproachExercise, Runway } from "../brief/brief.ts";
 import { courseBetween, courseThrough, measureColumns, variationAt } from "../geodesy/index.ts";
-import { magneticFromTrue, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, magneticFromTrue, tanDeg, turnFrom } from "../quantity/angle.ts";
 import { angleOf } from "../quantity/descent.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
+import { GLIDE_PATH, THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
 import type { Motion } from "../track/motion.ts";
 
 /** On the final: within this angle of the centre line as seen from 1 NM past the threshold, track this near to it. Chosen: a localizer and a half; a wind correction does not matter, the track does. */
 const ASIDE: AngleSize = 4;
 const BEYOND: NauticalMiles = 1;
+/** ... or this near. Chosen: coarse surveillance logs lie 0.2 NM beside what was flown; of two runways the nearer is taken. */
+const ASIDE_LEAST: NauticalMiles = 0.25;
 const ALIGNED: AngleSize = 15;
 /** Flown so for at least this, from no farther out, and to within so much of the threshold, this low (1,000 ft, and 300 for a log of unknown datum). Chosen: shorter finals are circuits. */
 const LEAST: NauticalMiles = 2;
 const FARTHEST: NauticalMiles = 12;
 const NEAREST: NauticalMiles = 1.2;
+/** A shorter final counts where it leads to the runway itself. Chosen: the final of a tight circuit. */
+const SHORTEST: NauticalMiles = 0.6;
+const AT_RUNWAY: NauticalMiles = 0.2;
 const LOW: Feet = 1300;
 /** Descending on the whole: 1.5 to 7 degrees. Chosen: any flown final lies inside. */
 const ANGLES: readonly [AngleSize, AngleSize] = [1.2, 7];
@@ -55,8 +61,8 @@ export function findApproaches(motion: Motion, runways: readonly Runway[]): Foun
 function finalsTo(motion: Motion, runway: Runway): Candidate[] {
   const course = courseBetween(runway.threshold, runway.end);
   // a runway on the other side of the earth costs nothing: near rows are looked for first
-  const near = Math.max(0.5, FARTHEST / 40); // degrees
-  const wide = near / Math.max(0.05, Math.cos((runway.threshold.latitude * Math.PI) / 180));
+  const near = (FARTHEST + 2) / 60; // degrees
+  const wide = near / Math.max(0.05, cosDeg(runway.threshold.latitude));
   const rows: number[] = [];
   for (let i = 0; i < motion.length; i++) {
     if (
@@ -74,7 +80,7 @@ function finalsTo(motion: Motion, runway: Runway): Candidate[] {
     const before = -along[k]! / METRES_PER_NAUTICAL_MILE;
     const aside = across[k]! / METRES_PER_NAUTICAL_MILE;
     if (before < 0 || before > FARTHEST) return;
-    if (Math.abs(aside) > Math.tan((ASIDE * Math.PI) / 180) * (before + BEYOND)) return;
+    if (Math.abs(aside) > Math.max(ASIDE_LEAST, tanDeg(ASIDE) * (before + BEYOND))) return;
     const run = runs.at(-1);
     if (run && motion.time[row]! - motion.time[rows[run.at(-1)!]!]! <= BRIDGED * 1000) run.push(k);
     else runs.push([k]);
@@ -84,7 +90,8 @@ function finalsTo(motion: Motion, runway: Runway): Candidate[] {
     const from = -along[first]! / METRES_PER_NAUTICAL_MILE;
     const to = -along[last]! / METRES_PER_NAUTICAL_MILE;
     const height = (k: number) => motion.altitude[rows[k]!]! - runway.elevation;
-    if (!(from - to >= LEAST && to <= NEAREST)) return [];
+    const toRunway = to <= AT_RUNWAY && from - to >= SHORTEST;
+    if (!toRunway && !(from - to >= LEAST && to <= NEAREST)) return [];
     // a log without heights is judged by its ground track alone
     const known = !Number.isNaN(height(first)) && !Number.isNaN(height(last));
     const angle = angleOf(height(first) - height(last), from - to);
@@ -129,7 +136,7 @@ function offered(
       guidance: { kind: "centre-line", width: null, antenna: null, station: null, rnp: null },
       finalFix: null,
       finalFixAltitude: null,
-      glidePath: null,
+      glidePath: { angle: GLIDE_PATH.usualAngle, crossing: THRESHOLD_CROSSING }, // supposed: see its guide
       minimum: null,
       stepDowns: [],
       missedPoint: 0,

@@ -2,20 +2,12 @@
 import type { Finding } from "../quantity/record.ts";
 import type { Share } from "../quantity/units.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { unstable } from "./unstable.ts";
 
 /** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
 const OVERSHOT_NEEDLE: Share = 0.25;
 /** Reversals of the track on the final: so many, at such a rate. As on any course. */
 const CHASED = { count: 3, perMinute: 1 };
-/** What is said to be unstable at a gate: numbers of the published criteria, and where those have none, chosen. */
-const STABLE = {
-  needle: 0.5,
-  sinkFpm: 1000,
-  bankDeg: 15,
-  /** Chosen: no text gives a limit for a ground speed or a track. */
-  speedChangeKt: 15,
-  trackDeg: 6,
-} as const;
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
 const EARLY_NM = 0.3;
 /** Below a limit by less than this says nothing. Chosen: an altimeter's own reading. */
@@ -66,44 +58,6 @@ function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
     });
   }
   return found;
-}
-
-/** Each gate that was passed with something out, and flown on below. */
-function unstable({ gates, outcome, missed }: ApproachFacts): Finding[] {
-  return gates.flatMap((gate): Finding[] => {
-    if (!gate.utc || gate.verticalFpm === null) return [];
-    const out = [
-      ...(gate.lateral && Math.abs(gate.lateral.value) - gate.lateral.doubt95 > STABLE.needle
-        ? ["lateral"]
-        : []),
-      ...(gate.vertical && Math.abs(gate.vertical.value) - gate.vertical.doubt95 > STABLE.needle
-        ? ["vertical"]
-        : []),
-      ...(-gate.verticalFpm > STABLE.sinkFpm ? ["rate"] : []),
-      ...(Math.abs(gate.bankDeg ?? 0) > STABLE.bankDeg ? ["bank"] : []),
-      ...(Math.abs(gate.groundSpeedChangeKt ?? 0) > STABLE.speedChangeKt ? ["speed"] : []),
-      ...((gate.trackUnsteadyDeg ?? 0) > STABLE.trackDeg ? ["track"] : []),
-    ];
-    if (out.length === 0) return [];
-    const lowest = missed ? missed.lowestFt : null;
-    return [
-      {
-        code: "unstable-at-gate",
-        facts: {
-          heightFt: gate.heightFt,
-          out: out.join(", "),
-          lateralNeedle: gate.lateral?.value ?? null,
-          verticalNeedle: gate.vertical?.value ?? null,
-          verticalFpm: gate.verticalFpm,
-          bankDeg: gate.bankDeg,
-          groundSpeedChangeKt: gate.groundSpeedChangeKt,
-          continued: outcome === "landed" || lowest !== null,
-          lowestFt: lowest,
-        },
-        evidence: at(gate.utc),
-      },
-    ];
-  });
 }
 
 function joined({ intercept, finalFix, finalFixPassage, joinedFrom }: ApproachFacts): Finding[] {

@@ -1,6 +1,6 @@
 /** How the final was joined: the cut, the overshoot and the corrections, and what led onto it. */
 import type { ApproachExercise } from "../brief/brief.ts";
-import { localPlane } from "../geodesy/index.ts";
+import { localPlane, measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { AngleSize, DegreesPerSecond, NauticalMiles, Seconds } from "../quantity/units.ts";
@@ -21,6 +21,8 @@ const ROUND: AngleSize = 330;
 /** Turned back on itself: a procedure turn, whose outbound track was within `OUTBOUND` of the reciprocal. Chosen. */
 const BACK: AngleSize = 150;
 const OUTBOUND: AngleSize = 60;
+/** ... and no farther beside the final than this: farther out it was a downwind leg. Chosen. */
+const OUTBOUND_BESIDE: NauticalMiles = 1.5;
 /** Aligned with the final all the while. Chosen: wider than a wind correction being found. */
 const ALIGNED: AngleSize = 20;
 /** The turn onto the final is quicker than this; an arc of 5 NM and more never is. */
@@ -58,13 +60,19 @@ export function joinedFrom(
   while (first > 0 && motion.time[last]! - motion.time[first - 1]! <= LOOK_BACK * 1000) first--;
   const error = (i: number) => turnFrom(exercise.course.azimuth, motion.trackAngle[i]!);
   let [turned, least, most] = [0, 0, 0];
+  const { across } = measureColumns(
+    exercise.course,
+    motion.latitude.subarray(first, last + 1),
+    motion.longitude.subarray(first, last + 1),
+  );
   let outbound = false;
   let aligned = true;
   for (let i = last; i > first; i--) {
     turned += turnFrom(motion.trackAngle[i]!, motion.trackAngle[i - 1]!);
     least = Math.min(least, turned);
     most = Math.max(most, turned);
-    if (Math.abs(error(i)) > 180 - OUTBOUND) outbound = true;
+    const beside = Math.abs(across[i - first]!) / METRES_PER_NAUTICAL_MILE;
+    if (Math.abs(error(i)) > 180 - OUTBOUND && beside < OUTBOUND_BESIDE) outbound = true;
     if (Math.abs(error(i)) > ALIGNED) aligned = false;
   }
   if (aligned) return "straight-in";

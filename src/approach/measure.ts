@@ -4,7 +4,7 @@ import { inverse, positionOn } from "../geodesy/index.ts";
 import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
-import { intervals, weigh, Z95 } from "../quantity/weigh.ts";
+import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
 import { countReversals } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
@@ -14,7 +14,7 @@ import { adviceFor } from "./advice.ts";
 import { utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
-import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
+import { crossTrackFacts, glideSpan, judgedFacts, needleFacts } from "./deviation.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { gatesOf } from "./gates.ts";
@@ -69,8 +69,10 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
   const reversals = countReversals(rows, final);
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
-  const pathErrors = weigh(rows.pathDeg, final, weights);
-  const pathNeedle = needleFacts(rows, final, weights, rows.pathNeedle, rows.pathNeedleSd);
+  const onGlide = glideSpan(rows, final);
+  const glideWeights = weights.subarray(0, onGlide.end - onGlide.start);
+  const pathErrors = weigh(rows.pathDeg, onGlide, glideWeights);
+  const pathNeedle = needleFacts(rows, onGlide, glideWeights, rows.pathNeedle, rows.pathNeedleSd);
   const { runway } = exercise;
   const at = ({ latitude, longitude }: { latitude: number; longitude: number }): [number, number] => [
     latitude,
@@ -150,7 +152,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
             citation: pathGuide.citation,
             supposed: pathGuide.supposed,
             needle: pathNeedle,
-            worstFt: rows.pathFt[worstRow(rows.pathNeedle, final)]!,
+            worstFt: rows.pathFt[rowOfLargest(rows.pathNeedle, onGlide)]!,
             meanDeg: pathErrors.mean,
           }
         : null,
@@ -196,11 +198,5 @@ function windReasons(wind: WindFact | null): { fact: string; reason: string }[] 
   return [{ fact: "windCorrection", reason }];
 }
 
-function worstRow(column: Float64Array, { start, end }: Span): number {
-  let worst = start;
-  for (let i = start; i < end; i++)
-    if (Math.abs(column[i]!) > Math.abs(column[worst]!) || Number.isNaN(column[worst]!)) worst = i;
-  return worst;
-}
 const worstOf = (rows: ApproachRows, final: Span): number =>
-  rows.trackErrorDeg[worstRow(rows.trackErrorDeg, final)]!;
+  rows.trackErrorDeg[rowOfLargest(rows.trackErrorDeg, final)]!;

@@ -21,6 +21,8 @@ import type { ApproachRows } from "./rows.ts";
 const INBOUND: AngleSize = 60;
 /** A fix or threshold is passed when no farther beside it than this. Chosen: wide of any final still being tried. */
 const BESIDE: NauticalMiles = 2;
+/** Where no fix says where the final begins. Chosen: PANS-OPS finals are optimally 5 NM long, from memory; with a mile before it. */
+const FINAL_LENGTH: NauticalMiles = 6;
 /** Gaining this much above the lowest is climbing away. Chosen: more than a level-off at a minimum wanders. */
 const CLIMBED: Feet = 150;
 /** A climb begins where the vertical speed has made this share of its change: the rest of the pull is the aircraft's. Tuned on simulation seeds 1-40. */
@@ -32,7 +34,9 @@ const AFTER: Seconds = 15;
 const CLIMBING: FeetPerMinute = 200;
 /** Over the runway lower than this, with its doubt, may have been a touch. Chosen: gear and aerial above ground. */
 const TOUCH: Feet = 20;
-/** Slower than this on the runway has landed. Common practice, no source: nothing flies an approach so slowly over the ground. */
+/** On or beside the runway by this still is on its field. Chosen: turn-offs and aprons. */
+const ON_FIELD: NauticalMiles = 0.5;
+/** Slower than this there has landed. Common practice, no source: nothing flies an approach so slowly over the ground. */
 const ROLLING: Knots = 35;
 
 export interface Segments {
@@ -75,7 +79,9 @@ export function segmentsOf(
   const until = threshold ? ceilRow(threshold) : rows.length;
   const fix = fixDistance === null ? null : passedInbound(rows, fixDistance, until);
   const joined = established !== null && established < until ? established : null;
-  const start = fix ? ceilRow(fix) : (joined ?? 0);
+  // without a final fix the final is what was flown of its last miles
+  const near = passedInbound(rows, FINAL_LENGTH, until);
+  const start = fix ? ceilRow(fix) : Math.max(joined ?? 0, near ? ceilRow(near) : 0);
   const missedPoint = passedInbound(rows, exercise.missedPoint, rows.length);
   const landed = hasLanded(rows, threshold, length);
   const missed = landed ? null : climbAway(rows, start);
@@ -108,8 +114,8 @@ export function segmentsOf(
 function hasLanded(rows: ApproachRows, threshold: Moment | null, length: NauticalMiles): boolean {
   if (!threshold) return false;
   for (let i = threshold.row; i < rows.length; i++) {
-    const onRunway = rows.alongNm[i]! < length + 0.1 && Math.abs(rows.crossTrackNm[i]!) < 0.1;
-    if (onRunway && rows.groundSpeedKt[i]! < ROLLING) return true;
+    const onField = rows.alongNm[i]! < length + ON_FIELD && Math.abs(rows.crossTrackNm[i]!) < ON_FIELD;
+    if (onField && rows.groundSpeedKt[i]! < ROLLING) return true;
   }
   return false;
 }

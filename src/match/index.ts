@@ -1,6 +1,7 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import { asCourse, followedTo } from "./approach.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { inOrder } from "./order.ts";
@@ -18,7 +19,8 @@ const GIVEN = 2;
  * An exercise with a window has the rows of that window. The others are found by geometry: runs along the
  * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
- * taken. Exercises other than courses are found by their window only.
+ * taken. An approach is looked for as its final course to the threshold, and has what followed it as well: the
+ * landing, or the climb away. Other exercises are found by their window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
 export function matchExercises(brief: Brief, path: FlownPath): Match[] {
@@ -38,8 +40,10 @@ export function matchExercises(brief: Brief, path: FlownPath): Match[] {
     const { run, rival } = choice;
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
     const start = Math.max(run.span.start, ...ends.filter((end) => end < run.core.end - 1));
-    const span = { start, end: run.span.end };
-    ends.push(span.end);
+    ends.push(run.span.end);
+    const isApproach = brief.exercises[i]!.kind === "approach";
+    const next = chosen.slice(i + 1).find((later) => later)?.run.core.start ?? path.latitude.length;
+    const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
     return { exercise: i, span, by: "geometry", confidence };
   });
@@ -62,8 +66,9 @@ function candidates(
 ): Run[] {
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
-  if (exercise.kind !== "course" || path.latitude.length < 2) return [];
-  return runsOf(exercise, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
+  const course = asCourse(exercise);
+  if (!course || path.latitude.length < 2) return [];
+  return runsOf(course, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

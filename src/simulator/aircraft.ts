@@ -53,7 +53,7 @@ export interface Aircraft {
 }
 
 /** Brakes and drag on the runway, knots a second, down to a walk off it. Common practice, no source. */
-const BRAKING = 2.5;
+const BRAKING = 4;
 const WALK: Knots = 6;
 
 /** One step on the ground: straight along the runway, slower and slower. */

@@ -56,6 +56,9 @@ const AHEAD: Seconds = 70;
 /** As for any course: this near to it and this parallel. */
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
+/** Coming back from an overshoot by this is its end, and nothing is an overshoot so long after the final was joined. */
+const COMING_BACK: NauticalMiles = 0.003;
+const SETTLED: Seconds = 45;
 /** The turn off an arc is led by this, metres: the radius of a turn at 3 degrees per second. */
 const LEAD = 950;
 /** Near the threshold a pilot holds what was held. */
@@ -99,6 +102,7 @@ export function* flyApproach(
   let side = 0;
   let steer: Steersman | null = null;
   let held: TrueDegrees | null = null;
+  let turnedBack: Seconds | null = null;
 
   /** Looks at the final and notes what was passed since the step before. */
   function see(): Sight {
@@ -153,8 +157,12 @@ export function* flyApproach(
     const sight = see();
     const m = momentOf(sight);
     const parallel = Math.abs(turnFrom(sight.course + m.needed, a.heading)) < ESTABLISHED_DEG;
+    // the farthest past the final before the aircraft comes back to it
+    const past = (-side * sight.across) / METRES_PER_NAUTICAL_MILE;
+    if (turnedBack === null && past > log.overshoot) log.overshoot = past;
+    else if (log.overshoot > 0 && past < log.overshoot - COMING_BACK) turnedBack ??= a.time;
+    if (log.established !== null && a.time - log.established > SETTLED) turnedBack ??= a.time;
     if (!steer) {
-      log.overshoot = Math.max(log.overshoot, (-side * sight.across) / METRES_PER_NAUTICAL_MILE);
       if (Math.abs(sight.across) < ESTABLISHED_M && parallel) {
         log.established = a.time;
         steer = steersman(step.flown, a.time, chances.pilot, () => {});
