@@ -13,8 +13,9 @@ const REACHING: readonly [Seconds, Seconds] = [15, 3];
 /** A teardrop or parallel entry is back at the fix no sooner than this; the fix is looked for so long before the first row. Chosen: both its turns alone take over a minute. */
 const LEAST_ENTRY: Seconds = 75;
 const LOOK_BACK: Seconds = 60;
-/** Turning slower than this share of the first turn's rate is flying straight. Chosen. */
-const STRAIGHT: AngleSize = 1;
+/** Turning slower than this, deg/s, is flying straight, and within this of the reciprocal of the inbound course, outbound. Chosen: a teardrop leads 30 degrees off it. */
+const STRAIGHT = 1;
+const OUTBOUND_WITHIN: AngleSize = 60;
 
 export interface Sector {
   readonly asked: HoldEntry;
@@ -53,14 +54,17 @@ export function firstPass(
   return nearestPass(frame, begins - LOOK_BACK * 1000, Math.min(latest, begins + LOOK_BACK * 1000));
 }
 
-/** The longest straight between two times, by the track. */
-function longestStraight(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
+/** The longest straight between two times that leads away along the course. */
+function outboundLeg(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
   const { start, end } = rowsBetween(frame, from, to);
+  const straight = (i: number) =>
+    Math.abs(frame.motion.turnRate[frame.start + i]!) < STRAIGHT &&
+    Math.abs(turnFrom(frame.course.azimuth + 180, frame.track[i]!)) <= OUTBOUND_WITHIN;
   let best: { from: UtcMillis; to: UtcMillis } | null = null;
   for (let i = start; i < end; i++) {
-    if (Math.abs(frame.motion.turnRate[frame.start + i]!) >= STRAIGHT) continue;
+    if (!straight(i)) continue;
     const first = i;
-    while (i + 1 < end && Math.abs(frame.motion.turnRate[frame.start + i + 1]!) < STRAIGHT) i++;
+    while (i + 1 < end && straight(i + 1)) i++;
     const [a, b] = [frame.time[first]!, frame.time[i]!];
     if (!best || b - a > best.to - best.from) best = { from: a, to: b };
   }
@@ -91,7 +95,7 @@ export function entryFacts(
   const { asked, alsoAllowed, fromBorder } = sectorOf(heading, inbound, turns);
   const away =
     flown === "teardrop" || flown === "parallel"
-      ? longestStraight(frame, pass.time, first.start.time - 30_000)
+      ? outboundLeg(frame, pass.time, first.start.time - 30_000)
       : null;
   const leg = away && {
     heading: meanDirection(frame, frame.heading, away.from, away.to),

@@ -97,6 +97,8 @@ const lapSchema = z.strictObject({
     /** End of the leg from the fix: along the inbound course (negative: before the fix) and right of it. */
     endAlongNm: z.number(),
     endAcrossNm: z.number(),
+    /** Over the ground, from the fix straight to there. */
+    endDistanceNm: z.number(),
   }),
   /**
    * From the end of the inbound turn to the fix; null where it was not flown to the fix. Heading, track and correction:

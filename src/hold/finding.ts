@@ -9,6 +9,8 @@ import { legFindings } from "./leg-finding.ts";
 
 /** Outbound corrections nearer than this to what was asked are as good. Chosen: a heading is held to some degrees, and 5 off for a minute at 100 kt is 0.15 NM. */
 const CORRECTION_OFF: AngleSize = 5;
+/** ... but further off they are said even where the roll-out was near enough: something else made up for them. Chosen. */
+const CORRECTION_FAR_OFF: AngleSize = 10;
 /** Factors between these are those of an outbound leg parallel to the inbound one, which has 1. Chosen: half way to none and to twice. */
 const PARALLEL: readonly [number, number] = [0.5, 1.5];
 /** Rolled out nearer to the course than this is on it. Chosen: a minute from the fix at 100 kt it is two thirds of the full scale of a VOR. */
@@ -20,11 +22,12 @@ const BEYOND_COURSE: NauticalMiles = 0.3;
 
 /** The findings of a hold; `published` where a brief gave it. */
 export function findingsOf(facts: HoldFacts, published: boolean, flown: TurnSide): Finding[] {
+  const correctionsOff = corrections(facts, flown);
   const faults = [
     ...wrongWay(facts, published, flown),
     ...wrongEntry(facts, flown),
-    ...corrections(facts),
-    ...rollOuts(facts, flown),
+    ...gathered(correctionsOff),
+    ...gathered(rollOuts(facts, flown, correctionsOff)),
     ...legFindings(facts),
     ...overSpeed(facts),
     ...height(facts),
@@ -64,14 +67,16 @@ function wrongEntry({ entry, inboundTrueDeg, turns, sure }: HoldFacts, flownTurn
 const pastCourse = ({ rollOut }: HoldLap, flown: TurnSide): number =>
   rollOut ? (flown === "right" ? -1 : 1) * rollOut.acrossNm : 0;
 
-function corrections(facts: HoldFacts): Finding[] {
+function corrections(facts: HoldFacts, flown: TurnSide): Finding[] {
   return facts.laps
     .flatMap((lap, i): Finding[] => {
       const { solved, doubt, outbound, factorOfNeed: factor, rollOut } = lap;
+      const past = rollOut && pastCourse(lap, flown);
       if (!isSolved(solved) || !doubt || solved.factor === null) return [];
       if (factor === null || outbound.correctionDeg === null) return [];
       const off = Math.abs(outbound.correctionDeg - solved.outboundCorrectionDeg);
-      if (!(off > Math.max(CORRECTION_OFF, doubt.outboundCorrection95Deg))) return [];
+      const enough = past !== null && Math.abs(past) <= ROLL_OUT_OFF ? CORRECTION_FAR_OFF : CORRECTION_OFF;
+      if (!(off > Math.max(enough, doubt.outboundCorrection95Deg))) return [];
       const [least, most] = PARALLEL;
       const under = factor < solved.factor;
       const parallel = under && factor > least && factor < most;
@@ -91,7 +96,7 @@ function corrections(facts: HoldFacts): Finding[] {
             asked95Deg: doubt.outboundCorrection95Deg,
             askedFactor: solved.factor,
             askedFactor95: doubt.factor95,
-            rollOutNm: rollOut && pastCourse(lap, facts.asFlown?.turns ?? facts.turns),
+            rollOutNm: past,
           },
           evidence: { fromUtc: outbound.fromUtc, toUtc: rollOut?.utc ?? outbound.toUtc },
         },
@@ -100,25 +105,38 @@ function corrections(facts: HoldFacts): Finding[] {
     .sort((a, b) => Math.abs(Number(b.facts.rollOutNm)) - Math.abs(Number(a.facts.rollOutNm)));
 }
 
-function rollOuts(facts: HoldFacts, flown: TurnSide): Finding[] {
-  const told = new Set(corrections(facts).map((f) => f.facts.lap));
-  return facts.laps.flatMap((lap, i): Finding[] => {
-    const past = pastCourse(lap, flown);
-    if (!lap.rollOut || told.has(i + 1)) return [];
-    if (!(Math.abs(past) > ROLL_OUT_OFF + lap.rollOut.across95Nm)) return [];
-    return [
-      {
-        code: past > 0 ? "rolled-out-past" : "rolled-out-short",
-        facts: {
-          lap: i + 1,
-          offNm: Math.abs(past),
-          doubt95Nm: lap.rollOut.across95Nm,
-          trackErrorDeg: lap.rollOut.trackErrorDeg,
-        },
-        evidence: { fromUtc: lap.rollOut.utc, toUtc: lap.endUtc },
-      },
-    ];
+/** Of each code the first, which is the worst, with the other laps that it is true of. */
+function gathered(findings: readonly Finding[]): Finding[] {
+  const codes = [...new Set(findings.map(({ code }) => code))];
+  return codes.map((code) => {
+    const [worst, ...others] = findings.filter((f) => f.code === code);
+    const laps = others.map(({ facts }) => Number(facts.lap)).sort((a, b) => a - b);
+    return { ...worst!, facts: { ...worst!.facts, alsoLaps: laps.join(" ") } };
   });
+}
+
+/** Where the correction outbound was off, the roll-out is told with it. */
+function rollOuts(facts: HoldFacts, flown: TurnSide, correctionsOff: readonly Finding[]): Finding[] {
+  const told = new Set(correctionsOff.map((f) => f.facts.lap));
+  return facts.laps
+    .flatMap((lap, i): Finding[] => {
+      const past = pastCourse(lap, flown);
+      if (!lap.rollOut || told.has(i + 1)) return [];
+      if (!(Math.abs(past) > ROLL_OUT_OFF + lap.rollOut.across95Nm)) return [];
+      return [
+        {
+          code: past > 0 ? "rolled-out-past" : "rolled-out-short",
+          facts: {
+            lap: i + 1,
+            offNm: Math.abs(past),
+            doubt95Nm: lap.rollOut.across95Nm,
+            trackErrorDeg: lap.rollOut.trackErrorDeg,
+          },
+          evidence: { fromUtc: lap.rollOut.utc, toUtc: lap.endUtc },
+        },
+      ];
+    })
+    .sort((a, b) => Number(b.facts.offNm) - Number(a.facts.offNm));
 }
 
 function overSpeed(facts: HoldFacts): Finding[] {

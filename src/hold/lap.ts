@@ -126,6 +126,7 @@ export function lapFacts(frame: HoldFrame, times: LapTimes, held: Held, target: 
       ...outbound,
       endAlongNm: valueAt(frame, frame.along, to),
       endAcrossNm: valueAt(frame, frame.across, to),
+      endDistanceNm: Math.hypot(valueAt(frame, frame.along, to), valueAt(frame, frame.across, to)),
     },
     inbound: inboundLeg && {
       fromUtc: utcText(back.from),

@@ -10,13 +10,15 @@ export function foundFromTruth(hold: TrueHold, motion: Motion, legs: readonly Le
   const row = (utc: string) => Math.min(motion.length - 1, firstAtOrAfter(motion.time, Date.parse(utc)));
   const turnIn = (from: number, to: number): Span => {
     const turns = legs.filter((l) => l.kind === "turn" && l.span.start < to && l.span.end > from);
-    return { start: turns[0]?.span.start ?? from, end: turns.at(-1)?.span.end ?? to };
+    return turns.length > 0
+      ? { start: turns[0]!.span.start, end: turns.at(-1)!.span.end }
+      : { start: from, end: to };
   };
   const laps = hold.laps.map((lap): FoundLap => {
     const [start, outbound, inbound, end] = [lap.utc, lap.outboundUtc, lap.inboundUtc, lap.endUtc].map(
       row,
     ) as [number, number, number, number];
-    const turnBack = row(new Date(Date.parse(lap.outboundUtc) + lap.outboundS * 1000).toISOString());
+    const turnBack = row(lap.inboundTurnUtc);
     const outboundTurn = turnIn(start + 5, outbound - 5);
     const inboundTurn = turnIn(turnBack + 5, inbound - 5);
     return {

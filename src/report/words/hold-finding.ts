@@ -35,14 +35,30 @@ export const FACTOR_DOUBT = 1;
 
 export const times = (factor: number): string => `${factor.toFixed(1)} times`;
 
-function corrected(f: Finding["facts"]): string {
+/** "1", "1 and 3", "1, 3 and 4". */
+function listed(laps: string): string {
+  const all = laps.split(" ");
+  const last = all.pop()!;
+  return all.length > 0 ? `${all.join(", ")} and ${last}` : last;
+}
+
+function corrected(f: Finding["facts"], tail: string): string {
   const flown = `Lap ${f.lap}: outbound correction ${degreesToSide(num(f.flownDeg))}`;
   const asked = `${degreesToSide(num(f.askedDeg))} ${doubt(f.asked95Deg)}`;
   const rolled = given(f.rollOutNm) === null ? "" : ` Rolled out ${pastCourse(num(f.rollOutNm))}.`;
   const known = [f.factor95, f.askedFactor95].every((d) => given(d) !== null && num(d) <= FACTOR_DOUBT);
-  if (!known || num(f.factor) < 0) return `${flown}; this wind asked for ${asked}.${rolled}`;
-  return `${flown}, ${times(num(f.factor))} the inbound one; this wind asked for ${times(num(f.askedFactor))}, ${asked}.${rolled}`;
+  const sum =
+    !known || num(f.factor) < 0
+      ? `; this wind asked for ${asked}.`
+      : `, ${times(num(f.factor))} the inbound one; this wind asked for ${times(num(f.askedFactor))}, ${asked}.`;
+  return `${flown}${sum}${rolled}${tail}`;
 }
+
+/** What laps were flown like it. */
+const also = (f: Finding["facts"]): string => {
+  const laps = String(f.alsoLaps ?? "");
+  return laps === "" ? "" : ` Likewise in ${laps.includes(" ") ? "laps" : "lap"} ${listed(laps)}.`;
+};
 
 function cutBack(f: Finding["facts"]): string {
   const error = num(f.trackErrorDeg);
@@ -53,7 +69,7 @@ function cutBack(f: Finding["facts"]): string {
 const rolledOut =
   (sign: 1 | -1): HoldWords =>
   (f) =>
-    `Lap ${f.lap} rolled out ${pastCourse(sign * num(f.offNm))}${cutBack(f)}.`;
+    `Lap ${f.lap} rolled out ${pastCourse(sign * num(f.offNm))}${cutBack(f)}.${also(f)}`;
 
 function legTime(f: Finding["facts"]): string {
   const asked =
@@ -82,14 +98,15 @@ export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "turned-wrong-way": (f) => `Turned to the ${f.flown}; this hold is flown with turns to the ${f.published}.`,
   "entry-not-by-sector": (f, hold) =>
     `Entered by ${entry(f.flown)}; the heading at the fix, ${holdDirection(num(f.headingTrueDeg), hold)} ${doubt(f.doubt95Deg)}, asks for ${entry(f.asked)}.`,
-  "outbound-parallel": (f) => `${corrected(f)} The outbound leg was nearly parallel to the inbound one.`,
-  "outbound-undercorrected": corrected,
-  "outbound-overcorrected": corrected,
+  "outbound-parallel": (f) =>
+    corrected(f, ` The outbound leg was nearly parallel to the inbound one.${also(f)}`),
+  "outbound-undercorrected": (f) => corrected(f, also(f)),
+  "outbound-overcorrected": (f) => corrected(f, also(f)),
   "rolled-out-past": rolledOut(1),
   "rolled-out-short": rolledOut(-1),
   "leg-time-off": legTime,
   "leg-distance-off": (f) =>
-    `Lap ${f.lap}: the outbound leg ended ${num(f.endedNm).toFixed(1)} NM from the fix along the course, not ${num(f.askedNm).toFixed(1)} NM.`,
+    `Lap ${f.lap}: the outbound leg ended ${num(f.endedNm).toFixed(1)} NM from the fix, not ${num(f.askedNm).toFixed(1)} NM.`,
   "over-speed-limit": (f) =>
     `The indicated airspeed was about ${Math.round(num(f.indicatedKt))} kt (± ${Math.ceil(num(f.doubt95Kt))} kt, estimated from the true one and the height), over the holding limit of ${Math.round(num(f.mostKt))} kt.`,
   "height-not-held": (f) =>

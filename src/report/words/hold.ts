@@ -28,7 +28,7 @@ export function holdSentence(exercise: HoldRecord, facts: HoldFacts): string {
 }
 
 /** What this day asked for, and what the rules of thumb would have led to. */
-function law(facts: HoldFacts): string | null {
+function asked(facts: HoldFacts): string | null {
   const { solved, solvedDoubt: doubt, wind } = facts;
   if (!solved || !wind) return null;
   const day = `Wind ${windHeadline(wind).replace("From", "from")}`;
@@ -52,21 +52,22 @@ function rules(facts: HoldFacts): string {
   const { solved } = facts;
   const lap = facts.laps.findLast(({ rules: r }) => r.length > 0);
   if (!lap || !solved || "none" in solved || solved.factor === null) return "";
-  const outcomes = lap.rules.map(
-    ({ factor, missNm }) =>
-      `${MULTIPLES[factor] ?? times(factor)} ${pastCourse(pastOf(missNm, facts.turns))}`,
-  );
-  const last = outcomes.pop()!;
-  return ` With ${Math.round(lap.rules[0]!.outboundS)} s outbound the inbound correction taken to the other side would have rolled out: ${outcomes.length > 0 ? `${outcomes.join(", ")} and ` : ""}${last}.`;
+  const [once, ...more] = lap.rules.map(({ factor, missNm }) => ({
+    factor: MULTIPLES[factor] ?? times(factor),
+    out: pastCourse(pastOf(missNm, facts.turns)),
+  }));
+  if (!once) return "";
+  const others = more.map(({ factor, out }, i) => `${i === more.length - 1 ? " and" : ","} ${factor} ${out}`);
+  return ` After ${Math.round(lap.rules[0]!.outboundS)} s outbound, ${once.factor} the inbound correction would have rolled out ${once.out}${others.join("")}.`;
 }
 
 function entry(facts: HoldFacts): string | null {
   const { entry: e } = facts;
   if (!e) return null;
   const nose = `${e.headingIs} ${holdDirection(e.headingTrueDeg, facts)}`;
-  const miss = `the fix was passed at ${e.fixMissNm.toFixed(2)} NM`;
+  const miss = `the fix was passed ${e.fixMissNm.toFixed(2)} NM off`;
   const flown = e.flown === null ? "What entry was flown is not clear" : `${capital(e.flown)} entry`;
-  const asked =
+  const told =
     e.flown === e.asked
       ? `, as ${nose} at the fix asks`
       : e.flown !== null && e.alsoAllowed.includes(e.flown)
@@ -76,7 +77,7 @@ function entry(facts: HoldFacts): string | null {
   const leg = out
     ? ` Its outbound leg took ${Math.round(out.seconds)} s on a track ${offOutbound(out.trackOffDeg)}.`
     : "";
-  return `${flown}${asked}; ${miss}.${leg}`;
+  return `${flown}${told}; ${miss}.${leg}`;
 }
 
 function offOutbound(degrees: number): string {
@@ -107,7 +108,7 @@ function untold(facts: HoldFacts): string | null {
 export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, string | null][] {
   return [
     ["How it was found.", found(exercise, facts)],
-    ["The law.", law(facts)],
+    ["What this wind asked for.", asked(facts)],
     ["Entry.", entry(facts)],
     ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
     ["What cannot be told.", untold(facts)],
