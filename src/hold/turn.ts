@@ -8,11 +8,10 @@ import { bankOfRate } from "./turning.ts";
 /** A turn begins and ends where its rate is this share of what it is in the middle: half, so that smoothing moves neither. */
 const HALF = 0.5;
 /**
- * The bank begins so long before half the rate is reached, and is all but gone so long after it is left. Tuned on
- * simulation seeds 1 to 20, where a turn ends 3 degrees before its heading; rolling takes about 4 s.
+ * The bank begins so long before half the rate is reached; at its end half the rate is all but level, since the last
+ * degrees are turned slowly. Tuned on simulation seeds 1 to 100, where a turn ends 3 degrees before its heading.
  */
 const ROLL_IN: Seconds = 2;
-const ROLL_OUT: Seconds = 0.5;
 /** Borders are looked for so far about the span given. */
 const SEARCH: Seconds = 20;
 
@@ -57,7 +56,7 @@ export function measureTurn(frame: HoldFrame, span: Span, side: 1 | -1): TurnFlo
     return middles(i) + Math.max(0, Math.min(1, share)) * (middles(i + move) - middles(i));
   };
   const from = border(start + 1, -1) - ROLL_IN * 1000;
-  const to = border(end - 1, 1) + ROLL_OUT * 1000;
+  const to = border(end - 1, 1);
   const speed = frame.wind ? airspeedBetween(frame, from, to) : null;
   return {
     from,
