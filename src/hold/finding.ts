@@ -3,7 +3,7 @@ import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Feet, NauticalMiles } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import { isSolved } from "./asked.ts";
-import { sectorOf } from "./entry.ts";
+import { sectorOf } from "./entry-facts.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
 import { legFindings } from "./leg-finding.ts";
 

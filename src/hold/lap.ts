@@ -24,7 +24,7 @@ import { factorOf } from "./racetrack.ts";
 import { endedOn, measureTurn, type TurnFlown } from "./turn.ts";
 
 /** The moments of a lap. */
-export interface LapTimes {
+export interface LapMoments {
   readonly start: Pass;
   readonly outboundTurn: TurnFlown;
   /** Null where the hold was left before. */
@@ -38,7 +38,7 @@ export interface LapTimes {
 const BEFORE_TURN: Seconds = 60;
 
 /** The moments of each lap whose outbound turn can be told. */
-export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapTimes[] {
+export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapMoments[] {
   const turned = laps.flatMap((lap) => {
     const outboundTurn = measureTurn(frame, inFrame(frame, lap.outboundTurn), frame.side);
     const back = measureTurn(frame, inFrame(frame, lap.inboundTurn), frame.side);
@@ -49,7 +49,7 @@ export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapTimes[]
     const before = turned[i - 1]?.inboundTurn?.to ?? from - BEFORE_TURN * 1000;
     return passOfFix(frame, Math.min(before, from), (from + to) / 2, from);
   });
-  return turned.map(({ lap, outboundTurn, inboundTurn }, i): LapTimes => {
+  return turned.map(({ lap, outboundTurn, inboundTurn }, i): LapMoments => {
     const start = starts[i]!;
     const left = frame.time[inFrame(frame, lap.inbound).end - 1] ?? 0;
     const end =
@@ -94,7 +94,7 @@ function overshoot(frame: HoldFrame, turn: TurnFlown, until: UtcMillis): number 
   return most;
 }
 
-export function lapFacts(frame: HoldFrame, times: LapTimes, held: Held, target: FeetMsl | null): HoldLap {
+export function lapFacts(frame: HoldFrame, times: LapMoments, held: Held, target: FeetMsl | null): HoldLap {
   const { start, outboundTurn, inboundTurn, end, abeam } = times;
   const { inbound } = held;
   const level = outboundTurn.to;
