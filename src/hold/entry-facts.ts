@@ -1,8 +1,9 @@
 /** The entry: the sector that the heading at the fix lies in, the entry flown, and how its outbound leg was flown. */
 import { direction, turnFrom } from "../quantity/angle.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, Seconds, UtcMillis } from "../quantity/units.ts";
 import { ENTRY_SECTORS, ENTRY_TOLERANCE, type HoldEntry, type TurnSide } from "../standard/holding.ts";
+import type { Held } from "./asked.ts";
 import type { HoldFacts } from "./facts.ts";
 import { type HoldFrame, meanDirection, rowsBetween } from "./frame.ts";
 import type { LapMoments } from "./lap.ts";
@@ -71,19 +72,12 @@ function outboundLeg(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
   return best;
 }
 
-interface EntryAsked {
-  readonly inbound: TrueDegrees;
-  /** 0 where it is published. */
-  readonly inbound95: AngleSize;
-  readonly turns: TurnSide;
-}
-
 export function entryFacts(
   frame: HoldFrame,
   flown: HoldEntry | null,
   pass: Pass,
   laps: readonly LapMoments[],
-  { inbound, inbound95, turns }: EntryAsked,
+  { inbound, inbound95, turns }: Held,
 ): HoldFacts["entry"] {
   const [early, late] = REACHING.map((s) => pass.time - s * 1000) as [number, number];
   const nose = meanDirection(frame, frame.heading, early, late);

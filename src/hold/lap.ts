@@ -96,7 +96,7 @@ function overshoot(frame: HoldFrame, turn: TurnFlown, until: UtcMillis): number 
 
 export function lapFacts(frame: HoldFrame, times: LapMoments, held: Held, target: FeetMsl | null): HoldLap {
   const { start, outboundTurn, inboundTurn, end, abeam } = times;
-  const { inbound } = held;
+  const { inbound, inbound95 } = held;
   const level = outboundTurn.to;
   const late = abeam !== null && abeam > level;
   const from = late ? abeam : level;
@@ -105,12 +105,12 @@ export function lapFacts(frame: HoldFrame, times: LapMoments, held: Held, target
   const lapRows = inMotion(frame, rowsBetween(frame, start.time, lapEnd));
   const wind = frame.wind && lapRows.end > lapRows.start ? windOver(frame.wind, frame.motion, lapRows) : null;
   const { solved, doubt, rules } = askedBy(wind, held);
-  const outbound = directionOfLeg(frame, inbound + 180, Math.min(level, to), to);
+  const outbound = directionOfLeg(frame, inbound + 180, inbound95, Math.min(level, to), to);
   const back =
     inboundTurn && end && end.time > inboundTurn.to ? { from: inboundTurn.to, to: end.time } : null;
   const along = back && alongCourse(frame, back.from, back.to);
-  const inboundLeg = back && directionOfLeg(frame, inbound, along ?? back.from, back.to);
-  const need = factorOfNeed(outbound, wind, inbound);
+  const inboundLeg = back && directionOfLeg(frame, inbound, inbound95, along ?? back.from, back.to);
+  const need = factorOfNeed(outbound, wind, inbound, inbound95);
   return {
     startUtc: utcText(start.time),
     endUtc: end && utcText(end.time),

@@ -10,7 +10,7 @@ import type { HoldingStandard, TurnSide } from "../standard/holding.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
-import { askedBy, bandAt, type Held, inStillAir, isSolved } from "./asked.ts";
+import { askedBy, type Held, inStillAir, isSolved } from "./asked.ts";
 import { entryFacts, firstPass } from "./entry-facts.ts";
 import type { HoldFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
@@ -18,6 +18,7 @@ import type { FoundHold } from "./found.ts";
 import { frameOf, type HoldFrame, inFrame, inMotion, rowsBetween } from "./frame.ts";
 import { heightOfHold } from "./height.ts";
 import { type LapMoments, lapFacts, timesOf } from "./lap.ts";
+import { legOf } from "./leg-meant.ts";
 import { outlineOf } from "./outline.ts";
 import type { HoldSeries } from "./series.ts";
 import { nonHoldingSide } from "./side.ts";
@@ -53,8 +54,9 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   const altitude: FeetMsl | null = exercise?.altitude ?? heights?.meanFt ?? null;
   const held: Held = {
     inbound: course.azimuth,
+    inbound95: exercise ? 0 : found.inbound95,
     turns,
-    leg: legOf(exercise, standard, altitude),
+    leg: legOf(exercise, times, standard, altitude),
     standard,
   };
   const rows = inMotion(frame, rowsBetween(frame, begin, end));
@@ -86,13 +88,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     sure: exercise ? null : found.sure,
     maybeCircuit: exercise ? false : found.maybeCircuit,
     asFlown: exercise && asFlown(course, found),
-    entry: reached
-      ? entryFacts(frame, found.entry, reached, times, {
-          inbound: course.azimuth,
-          inbound95: exercise ? 0 : found.inbound95,
-          turns,
-        })
-      : null,
+    entry: reached ? entryFacts(frame, found.entry, reached, times, held) : null,
     laps: times.map((lap) => lapFacts(frame, lap, held, exercise?.altitude ?? null)),
     stillAir: still?.racetrack ?? null,
     solved,
@@ -127,17 +123,6 @@ function timeHeld(frame: HoldFrame, found: FoundHold, times: readonly LapMoments
 function afterEntry({ entry }: FoundHold, times: readonly LapMoments[], begin: UtcMillis): UtcMillis {
   const direct = entry !== "teardrop" && entry !== "parallel";
   return direct ? (times[0]?.outboundTurn.to ?? begin) : begin;
-}
-
-/** As briefed, else the time of the standard at that height. */
-function legOf(
-  exercise: HoldExercise | null,
-  standard: HoldingStandard,
-  altitude: FeetMsl | null,
-): HoldFacts["leg"] {
-  const leg = exercise?.leg;
-  if (leg?.by === "distance") return { by: "distance", distanceNm: leg.distance };
-  return { by: "time", seconds: leg?.seconds ?? bandAt(standard, altitude).legTime };
 }
 
 function magneticAt({ origin, azimuth }: Course, time: UtcMillis): number | null {
