@@ -13,6 +13,7 @@ import {
   exercisesCsv,
   type ImportedLog,
   joinLogs,
+  lapsCsv,
   legsCsv,
   oneFileHtml,
   pointsCsv,
@@ -115,6 +116,9 @@ function filesOf(
       ? [
           { name: `${name}.exercises.csv`, text: exercisesCsv(document) },
           { name: `${name}.verdicts.csv`, text: verdictsCsv(document) },
+          ...(document.exercises.some((e) => e.kind === "hold" && e.facts)
+            ? [{ name: `${name}.laps.csv`, text: lapsCsv(document) }]
+            : []),
           { name: `${name}.legs.csv`, text: legsCsv(document) },
           { name: `${name}.points.csv`, text: pointsCsv(document, series) },
         ]
@@ -157,9 +161,9 @@ export function debriefCommand(): Command {
       counting,
     )
     .option("--json", "the debrief document alone")
-    .option("--csv", "exercises as a table (with --out also legs and points)")
+    .option("--csv", "exercises as a table (with --out also verdicts, laps of holds, legs and points)")
     .option("--html", "the sheet as one page that opens anywhere, without a network")
-    .option("--geojson", "the flown path, courses and fixes");
+    .option("--geojson", "the flown path, courses, holds and fixes");
   command.action(async (logs: string[], options: Options) => {
     const forms = [options.json, options.csv, options.html, options.geojson].filter(Boolean).length;
     if (forms > 1 && !options.out)

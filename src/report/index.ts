@@ -1,5 +1,5 @@
 /** The report's door: a document in, words, tables, text and maps out. */
-export { exercisesCsv, legsCsv, pointsCsv, verdictsCsv } from "./csv.ts";
+export { exercisesCsv, lapsCsv, legsCsv, pointsCsv, verdictsCsv } from "./csv.ts";
 export { debriefGeoJson } from "./geojson.ts";
 export { type Carried, carriedFlight, oneFileHtml } from "./one-file.ts";
 export { debriefText } from "./text.ts";
