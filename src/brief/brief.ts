@@ -8,6 +8,7 @@ import type {
   MagneticDegrees,
   NauticalMiles,
   Seconds,
+  TrueDegrees,
   UtcMillis,
   VariationDegrees,
 } from "../quantity/units.ts";
@@ -74,12 +75,38 @@ export interface HoldExercise extends ExerciseBase {
   readonly leg: BriefedHoldLeg | null;
 }
 
-/** An exercise of the brief that this version reads and keeps but does not compare with the flight. */
-export interface UncomparedExercise extends ExerciseBase {
-  readonly kind: "arc" | "descent" | "approach";
+/** A part of the circle at a constant distance from a station, from one of its radials to another. */
+export interface ArcExercise extends ExerciseBase {
+  readonly kind: "arc";
+  /** The station in the middle. */
+  readonly fix: Fix;
+  readonly radius: NauticalMiles;
+  /** True azimuths at the station. */
+  readonly fromRadial: TrueDegrees;
+  readonly toRadial: TrueDegrees;
+  /** As written or derived, for the words. Null where no variation is known. */
+  readonly fromMagnetic: MagneticDegrees | null;
+  readonly toMagnetic: MagneticDegrees | null;
+  readonly variation: VariationUsed;
+  /** Right: clockwise, the station off the right wing. As written, else the shorter way. */
+  readonly turns: TurnSide;
 }
 
-export type Exercise = CourseExercise | HoldExercise | UncomparedExercise;
+/** Down to a height, to be there so far before a fix. */
+export interface DescentExercise extends ExerciseBase {
+  readonly kind: "descent";
+  readonly fix: Fix;
+  readonly toAltitude: FeetMsl;
+  /** Before passing the fix, along the way flown to it; 0 = at the fix. */
+  readonly before: NauticalMiles;
+}
+
+/** An exercise of the brief that this version reads and keeps but does not compare with the flight. */
+export interface UncomparedExercise extends ExerciseBase {
+  readonly kind: "approach";
+}
+
+export type Exercise = CourseExercise | HoldExercise | ArcExercise | DescentExercise | UncomparedExercise;
 
 export interface Brief {
   readonly title: string;

@@ -1,7 +1,7 @@
 /** A brief as read: checked, but with directions as written and clock times without a date. */
 import type { Issue, Where } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
-import type { FeetMsl } from "../quantity/units.ts";
+import type { FeetMsl, NauticalMiles } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import type { Brief, BriefedHoldLeg, Fix } from "./brief.ts";
@@ -39,11 +39,28 @@ export interface DraftHold extends DraftBase {
   readonly leg: BriefedHoldLeg | null;
 }
 
-export interface DraftUncompared extends DraftBase {
-  readonly kind: "arc" | "descent" | "approach";
+export interface DraftArc extends DraftBase {
+  readonly kind: "arc";
+  readonly fix: Fix;
+  readonly radius: NauticalMiles;
+  readonly fromRadial: WrittenDirection;
+  readonly toRadial: WrittenDirection;
+  /** Null where the brief leaves it to the shorter way. */
+  readonly turns: TurnSide | null;
 }
 
-export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftUncompared;
+export interface DraftDescent extends DraftBase {
+  readonly kind: "descent";
+  readonly fix: Fix;
+  readonly toAltitude: FeetMsl;
+  readonly before: NauticalMiles;
+}
+
+export interface DraftUncompared extends DraftBase {
+  readonly kind: "approach";
+}
+
+export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftArc | DraftDescent | DraftUncompared;
 
 export interface BriefDraft {
   readonly title: string;

@@ -1,4 +1,5 @@
 /** One exercise of a brief, from its keys to a checked draft. */
+import { turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
 import type { BriefedHoldLeg, Fix } from "./brief.ts";
@@ -64,6 +65,10 @@ export function readExercise(
   if (draft?.kind === "leg" && samePlace(draft.fromFix, draft.fix)) {
     const facts = { from: draft.fromFix.ident, to: draft.fix.ident };
     issues.push(errorAt(placed, [...path, "leg"], "brief-leg-without-length", facts));
+  }
+  if (draft?.kind === "arc" && turnFrom(draft.fromRadial.degrees, draft.toRadial.degrees) === 0) {
+    const facts = { from: directionText(draft.fromRadial), to: directionText(draft.toRadial) };
+    issues.push(errorAt(placed, [...path, "to_radial"], "brief-arc-without-length", facts));
   }
   return issues.length > found ? null : draft;
 }
@@ -141,21 +146,18 @@ function drafted(
   }
   if ("arc" in written) {
     const fix = lookup(written.arc, ["arc"]);
-    const radials = `${directionText(readDirection(written.from_radial))} to ${directionText(readDirection(written.to_radial))}`;
-    return (
-      fix && {
-        ...base,
-        kind: "arc",
-        title: `Arc ${written.radius_nm} NM around ${fix.ident}, radials ${radials}`,
-      }
-    );
+    const fromRadial = readDirection(written.from_radial);
+    const toRadial = readDirection(written.to_radial);
+    const radius = written.radius_nm;
+    const turns = written.turns ?? null;
+    const title = `Arc ${radius} NM around ${fix?.ident}, radials ${directionText(fromRadial)} to ${directionText(toRadial)}`;
+    return fix && { ...base, kind: "arc", fix, radius, fromRadial, toRadial, turns, title };
   }
   if ("descent" in written) {
     const fix = lookup(written.descent, ["descent"]);
-    const before = written.before_nm ? `${written.before_nm} NM before ` : "at ";
-    return (
-      fix && { ...base, kind: "descent", title: `Descent to ${written.to_ft} ft, ${before}${fix.ident}` }
-    );
+    const before = written.before_nm ?? 0;
+    const title = `Descent to ${written.to_ft} ft, ${before ? `${before} NM before ` : "at "}${fix?.ident}`;
+    return fix && { ...base, kind: "descent", fix, toAltitude: written.to_ft, before, title };
   }
   const { final_fix, missed_to, guidance } = written.approach;
   const fix = lookup(final_fix, ["approach", "final_fix"]);

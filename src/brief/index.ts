@@ -4,3 +4,4 @@ export { briefJsonSchema } from "./json-schema.ts";
 export { readBrief } from "./read.ts";
 export { resolveBrief } from "./resolve.ts";
 export { briefFromRoute } from "./route.ts";
+export { readStandard } from "./standard-file.ts";

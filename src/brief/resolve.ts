@@ -1,13 +1,21 @@
 /** From a draft to a brief: magnetic becomes true here, once, and clock times become moments. */
 import { courseBetween, courseThrough } from "../geodesy/index.ts";
-import { magneticFromTrue, trueFromMagnetic } from "../quantity/angle.ts";
+import { magneticFromTrue, trueFromMagnetic, turnFrom } from "../quantity/angle.ts";
 import type { Issue, Where } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
-import type { UtcMillis } from "../quantity/units.ts";
-import type { Brief, CourseExercise, Exercise, Fix, HoldExercise, VariationUsed } from "./brief.ts";
+import type { TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type {
+  ArcExercise,
+  Brief,
+  CourseExercise,
+  Exercise,
+  Fix,
+  HoldExercise,
+  VariationUsed,
+} from "./brief.ts";
 import { windowAt } from "./clock.ts";
 import type { WrittenDirection } from "./direction.ts";
-import type { BriefDraft, DraftCourse, DraftExercise, DraftHold, DraftLeg } from "./draft.ts";
+import type { BriefDraft, DraftArc, DraftCourse, DraftExercise, DraftHold, DraftLeg } from "./draft.ts";
 import { variationOf } from "./variation.ts";
 
 const UNKNOWN: VariationUsed = { degrees: 0, from: "unknown", model: null };
@@ -59,6 +67,12 @@ function resolveExercise(drafted: DraftExercise, time: UtcMillis | null, issues:
       return resolveLeg(drafted, time);
     case "hold":
       return resolveHold(drafted, time, issues);
+    case "arc":
+      return resolveArc(drafted, time, issues);
+    case "descent": {
+      const { kind, fix, toAltitude, before } = drafted;
+      return { kind, fix, toAltitude, before };
+    }
     default:
       return { kind: drafted.kind };
   }
@@ -108,6 +122,39 @@ function resolveHold(
 ): Own<HoldExercise> | null {
   const line = lineThrough(fix, inbound, where, time, issues);
   return line && { kind: "hold", fix, turns, leg, ...line };
+}
+
+/**
+ * An arc lies on its station: its radials turn true by the station's own declination. A radial written true stays
+ * so; one magnetic radial that no variation can turn leaves the arc out.
+ */
+function resolveArc(
+  { fix, radius, fromRadial, toRadial, turns, where }: DraftArc,
+  time: UtcMillis | null,
+  issues: Issue[],
+): Own<ArcExercise> | null {
+  const { used, issues: doubts } = variationOf(fix, time, where);
+  const written = fromRadial.reference === "true" && toRadial.reference === "true";
+  if (!used && !written) return null;
+  if (!written) issues.push(...doubts);
+  const variation: VariationUsed = written
+    ? { degrees: used?.degrees ?? 0, from: used ? "written-true" : "unknown", model: null }
+    : used!;
+  const inTrue = ({ degrees, reference }: WrittenDirection) =>
+    reference === "true" ? degrees : trueFromMagnetic(degrees, variation.degrees);
+  const magnetic = (radial: TrueDegrees) => used && magneticFromTrue(radial, used.degrees);
+  const [from, to] = [inTrue(fromRadial), inTrue(toRadial)];
+  return {
+    kind: "arc",
+    fix,
+    radius,
+    fromRadial: from,
+    toRadial: to,
+    fromMagnetic: magnetic(from),
+    toMagnetic: magnetic(to),
+    variation,
+    turns: turns ?? (turnFrom(from, to) > 0 ? "right" : "left"),
+  };
 }
 
 /** A leg is a line between two places and needs no variation; its magnetic course is only for the words. */

@@ -1,6 +1,7 @@
 /** The debrief document: the versioned JSON contract between the analysis and everything that shows it. */
 import { z } from "zod";
 import { courseFactsSchema, whatWouldHaveWorkedSchema } from "../course/facts.ts";
+import { verdictSchema } from "../grade/verdict.ts";
 import { holdFactsSchema } from "../hold/facts.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { findingSchema, issueSchema, utcSchema as utc } from "../quantity/record.ts";
@@ -20,17 +21,6 @@ const legSchema = z.strictObject({
   headingTrueDeg: z.number().nullable(),
   /** Track less heading, right positive. */
   driftDeg: z.number().nullable(),
-});
-
-const verdictSchema = z.strictObject({
-  criterion: z.string(),
-  verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
-  reason: z.string().nullable(),
-  value: z.number().nullable(),
-  limit: z.number().nullable(),
-  unit: z.string(),
-  confidence: z.number().nullable(),
-  citation: z.string(),
 });
 
 /** What the document says of every exercise, of whatever kind. */
@@ -108,6 +98,8 @@ export const documentSchema = z.strictObject({
       issues: z.array(issueSchema),
     })
     .nullable(),
+  /** What the exercises are held against; null where none is named, and then there are no verdicts. */
+  standard: z.strictObject({ id: z.string(), title: z.string(), citation: z.string() }).nullable(),
   /** At the middle of the flight; null where no model fits the date. */
   variation: z.strictObject({ degrees: z.number(), model: z.string() }).nullable(),
   /** The wind of the day. */
@@ -136,6 +128,7 @@ export type HoldRecord = Extract<DocumentExercise, { kind: "hold" }>;
 export type DocumentLeg = DebriefDocument["legs"][number];
 export type DocumentIssue = z.infer<typeof issueSchema>;
 export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/facts.ts";
+export type { Verdict } from "../grade/verdict.ts";
 export type { HoldFacts, HoldLap, Racetrack } from "../hold/facts.ts";
 export type { Finding } from "../quantity/record.ts";
 export type { WindRecord } from "../wind/record.ts";

@@ -1,12 +1,14 @@
 /** Each exercise of the brief, then what else was held; without a brief the long straights too: as they stand in the document. */
 import type { Brief, CourseExercise, Exercise, HoldExercise } from "../brief/brief.ts";
 import { fitCourses, measureCourse } from "../course/index.ts";
+import { gradeCourse } from "../grade/index.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
 import { type Match, matchExercises } from "../match/index.ts";
 import { threeFigures } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
+import type { TestStandard } from "../standard/tolerance.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -27,6 +29,8 @@ export interface Flight {
   readonly motion: Motion | null;
   readonly legs: readonly Leg[];
   readonly wind: WindEstimate | null;
+  /** What the exercises are held against, or null. */
+  readonly standard: TestStandard | null;
 }
 
 export interface ExerciseResult {
@@ -50,17 +54,18 @@ function told(title: string, source: DocumentExercise["source"], flown: Flown, {
     startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
     endUtc: span && motion ? utcText(motion.time[span.end - 1]!) : null,
     match: span ? { by, confidence } : null,
-    verdicts: [],
   };
 }
 
 /** Not flown, or not compared by this version. */
 function unmeasured(exercise: Exercise, flown: Flown, flight: Flight): ExerciseResult {
   const { kind, title } = exercise;
+  const { standard } = flight;
   const record = {
     ...told(title, "brief", flown, flight),
     facts: null,
     findings: [],
+    verdicts: kind === "course" && standard ? gradeCourse(null, standard) : [],
     whatWouldHaveWorked: null,
   };
   return { record: { kind, ...record }, series: null };
@@ -80,28 +85,30 @@ function courseResult(
     motion: flight.motion,
     wind: flight.wind,
   });
-  const record = told(exercise.title, source, flown, flight);
+  const record = {
+    ...told(exercise.title, source, flown, flight),
+    verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
+  };
   return { record: { kind: "course", ...record, facts, findings, whatWouldHaveWorked }, series };
 }
 
-/** The standard whose holds are flown; that of the United States where the brief names none of ours. */
-const holdingOf = (brief: Brief | null): HoldingStandard =>
-  brief?.standard === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
+/** Whose holds are flown: those of the standard that the exercises are held against; of the United States where none is ours. */
+const holdingOf = ({ standard }: Flight): HoldingStandard =>
+  standard?.id === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
 
 function holdResult(
   exercise: HoldExercise | null,
   found: FoundHold,
   flown: Flown,
-  brief: Brief | null,
   flight: Flight & { readonly motion: Motion },
 ): ExerciseResult {
   const { motion, wind } = flight;
-  const standard = holdingOf(brief);
+  const standard = holdingOf(flight);
   const { facts, findings, series } = measureHold({ exercise, found, motion, wind, standard });
   const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
   const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
   const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;
-  const record = told(title, exercise ? "brief" : "found", flown, flight);
+  const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts: [] };
   return { record: { kind: "hold", ...record, facts, findings, whatWouldHaveWorked: null }, series };
 }
 
@@ -117,7 +124,7 @@ function foundHolds(
   const offered = holdsBeside(taken, motion, legs).filter((hold) => !brief || !hold.maybeCircuit);
   return offered.map((hold) => {
     const flown = { span: hold.span, by: "found", confidence: hold.sure ? 1 : 0.5 } as const;
-    return [hold, holdResult(null, hold, flown, brief, { ...flight, motion })];
+    return [hold, holdResult(null, hold, flown, { ...flight, motion })];
   });
 }
 
@@ -143,7 +150,7 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     const found = holdWithin(exercise, span, runs.get(i) ?? [], motion, legs);
     if (!found) return unmeasured(exercise, match, flight);
     held.push(found.span);
-    return holdResult(exercise, found, { ...match, span: found.span }, brief, { ...flight, motion });
+    return holdResult(exercise, found, { ...match, span: found.span }, { ...flight, motion });
   });
   return [...results, ...foundHolds(held, brief, flight).map(([, result]) => result)];
 }

@@ -2,6 +2,8 @@
 import type { Degrees, FeetMsl, Knots, Seconds, TrueDegrees } from "../quantity/units.ts";
 import type { Column } from "../track/track.ts";
 import { newAircraft, STEP } from "./aircraft.ts";
+import type { FlownArc } from "./arc.ts";
+import type { FlownDescent } from "./descent.ts";
 import type { EventCode } from "./habits.ts";
 import type { FlownHold } from "./hold.ts";
 import { manoeuvre, type PlainStep } from "./manoeuvre.ts";
@@ -38,6 +40,8 @@ export interface Flight {
   readonly columns: TrueColumns;
   readonly courses: readonly FlownCourse[];
   readonly holds: readonly FlownHold[];
+  readonly arcs: readonly FlownArc[];
+  readonly descents: readonly FlownDescent[];
 }
 
 /** A script that has not ended by then will not end, seconds. */
@@ -55,6 +59,8 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
   const rows: number[][] = [[], [], [], [], [], [], [], []];
   const courses: FlownCourse[] = [];
   const holds: FlownHold[] = [];
+  const arcs: FlownArc[] = [];
+  const descents: FlownDescent[] = [];
   const record = () => {
     const values = [
       a.time,
@@ -76,6 +82,8 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
     const steer = manoeuvre(step, a, chances, {
       saw: (sight) => sights.push(sight),
       held: (hold) => holds.push(hold),
+      rounded: (arc) => arcs.push(arc),
+      descended: (descent) => descents.push(descent),
       note: (code) => events.push({ code, time: a.time }),
     });
     for (let wanted = steer(a); wanted !== null; wanted = steer(a)) {
@@ -112,6 +120,8 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
     },
     courses,
     holds,
+    arcs,
+    descents,
   };
 }
 

@@ -1,9 +1,11 @@
 /** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
 import type { Track } from "../track/track.ts";
+import { ARC_AND_DESCENT_PATTERNS } from "./arc-patterns.ts";
 import { everySecond, flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";
 import { DRAWN_HOLDS } from "./hold-drawn.ts";
 import { HOLD_SAMPLES } from "./hold-samples.ts";
+import { ARC_AND_DESCENT_LESSONS } from "./lessons.ts";
 import { NO_HOLDS } from "./no-hold.ts";
 import { PATTERN_SCENARIOS } from "./patterns.ts";
 import { intervalFor, receive } from "./receiver.ts";
@@ -23,11 +25,16 @@ export type { Truth } from "./truth.ts";
 /** Every scenario by its name. */
 export const SCENARIOS: Readonly<Record<string, Scenario>> = {
   ...SAMPLE_SCENARIOS,
+  ...ARC_AND_DESCENT_LESSONS,
   ...Object.fromEntries(
-    [...HOLD_SAMPLES, ...PATTERN_SCENARIOS, TRAINING, ...DRAWN_HOLDS, ...NO_HOLDS].map((scenario) => [
-      scenario.name,
-      scenario,
-    ]),
+    [
+      ...HOLD_SAMPLES,
+      ...PATTERN_SCENARIOS,
+      ...ARC_AND_DESCENT_PATTERNS,
+      TRAINING,
+      ...DRAWN_HOLDS,
+      ...NO_HOLDS,
+    ].map((scenario) => [scenario.name, scenario]),
   ),
 };
 

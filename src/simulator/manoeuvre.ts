@@ -3,6 +3,8 @@ import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
+import { type FlownArc, flyArc } from "./arc.ts";
+import { type FlownDescent, flyDescent } from "./descent.ts";
 import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
 import { type FlownHold, flyHold } from "./hold.ts";
 import { draw, type Random } from "./random.ts";
@@ -18,6 +20,8 @@ export interface Witness {
   readonly saw: (sight: Sight) => void;
   readonly note: Note;
   readonly held: (hold: FlownHold) => void;
+  readonly rounded: (arc: FlownArc) => void;
+  readonly descended: (descent: FlownDescent) => void;
 }
 
 /** A step is rolled out when the heading is so near, degrees. */
@@ -69,6 +73,14 @@ export function manoeuvre(step: PlainStep, a: Aircraft, chances: Chances, witnes
     case "hold": {
       const hold = flyHold(step, a, chances.pilot, witness.held);
       return () => hold.next().value ?? null;
+    }
+    case "arc": {
+      const arc = flyArc(step, a, witness.rounded);
+      return () => arc.next().value ?? null;
+    }
+    case "descent": {
+      const descent = flyDescent(step, a, witness.descended);
+      return () => descent.next().value ?? null;
     }
   }
 }

@@ -3,6 +3,8 @@ import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Seconds } from "../quantity/units.ts";
+import { trueArc } from "./arc-truth.ts";
+import { trueDescent } from "./descent.ts";
 import type { Flight, FlownCourse, TrueColumns } from "./flight.ts";
 import { means, rounded } from "./means.ts";
 import type { Scenario } from "./scenario.ts";
@@ -40,6 +42,10 @@ export function truthOf(scenario: Scenario, seed: number, flight: Flight): Truth
       wind: { method: "simulated: mean of the true air velocity, gusts included", bin_seconds: BIN, series },
       exercises: flight.courses.map((course) => trueExercise(course, columns, utc)),
       holds: flight.holds.map((hold) => trueHold(hold, columns, utc)),
+      ...(flight.arcs.length > 0 && { arcs: flight.arcs.map((arc) => trueArc(arc, columns, utc)) }),
+      ...(flight.descents.length > 0 && {
+        descents: flight.descents.map((descent) => trueDescent(descent, utc)),
+      }),
     },
   };
 }

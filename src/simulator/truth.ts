@@ -111,6 +111,55 @@ export interface TrueLap {
   readonly solvedOutboundS: number | null;
 }
 
+/** Deviation: distance from the station less the radius, outside positive, from `joinedUtc` to `turnOffUtc`. */
+export interface TrueArc {
+  readonly title: string;
+  readonly station: readonly [latitude: number, longitude: number];
+  readonly radiusNm: number;
+  readonly turn: "left" | "right";
+  readonly startUtc: string;
+  /** Null where it was never joined. */
+  readonly joinedUtc: string | null;
+  /** The turn off the arc begins. */
+  readonly turnOffUtc: string;
+  /** Rolled out on the radial. */
+  readonly endUtc: string;
+  readonly turnOffRadialTrueDeg: number;
+  /** At `endUtc`, right of the course along the radial positive. */
+  readonly rollOutCrossTrackNm: number;
+  readonly maxDeviationNm: number;
+  readonly meanDeviationNm: number;
+  readonly rmsDeviationNm: number;
+  /** Share of the time within a quarter, half and whole mile of the radius. */
+  readonly within: readonly [quarter: number, half: number, whole: number];
+  /** Heading less tangent, away from the station positive: the mean that was flown, and what the wind needed. */
+  readonly flownCorrectionOutDeg: number;
+  readonly neededCorrectionOutDeg: number;
+  readonly windFromTrueDeg: number;
+  readonly windKt: number;
+  readonly tasKt: number;
+}
+
+/** Heights are true heights. */
+export interface TrueDescent {
+  readonly title: string;
+  readonly fix: readonly [latitude: number, longitude: number];
+  readonly toFt: number;
+  readonly beforeNm: number;
+  readonly rateFpm: number;
+  /** Begun so much after the moment that this rate asked for. */
+  readonly lateS: number;
+  readonly beganUtc: string | null;
+  readonly beganAltitudeFt: number | null;
+  readonly beganToGoNm: number | null;
+  /** Where the height was wanted. */
+  readonly crossingUtc: string;
+  readonly crossingAltitudeFt: number;
+  /** First within 50 ft of the height, null where that was after the fix. */
+  readonly reachedUtc: string | null;
+  readonly fixUtc: string;
+}
+
 export interface Truth {
   readonly format: "hindtrack-truth";
   readonly version: 1;
@@ -127,5 +176,8 @@ export interface Truth {
     };
     readonly exercises: readonly TrueExercise[];
     readonly holds: readonly TrueHold[];
+    /** Only of flights that have some. */
+    readonly arcs?: readonly TrueArc[];
+    readonly descents?: readonly TrueDescent[];
   };
 }

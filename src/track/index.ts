@@ -1,7 +1,9 @@
 /** The door of the track wing: the recorded flight cleaned, its smoothed motion, and its straights and turns. */
 export { airborneRows } from "./airborne.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
+export { type DescentFound, descentBefore } from "./descent.ts";
 export { type Flight, findFlights } from "./flights.ts";
+export { altimeterDoubt95, HEIGHT_CHANGE_95 } from "./height-doubt.ts";
 export { findLegs } from "./legs.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
