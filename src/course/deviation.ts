@@ -3,12 +3,12 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
+import { distanceFlown, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
-import { distanceFlown, median, rowOfLargest, shareBeyond, weigh, Z95 } from "./weigh.ts";
 
 const utcAt = (rows: Rows, row: number): string | null => (rows.timed ? utcText(rows.timeMs[row]!) : null);
 

@@ -1,6 +1,7 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import { asCourse, followedTo } from "./approach.ts";
 import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
@@ -22,9 +23,10 @@ const GIVEN = 2;
  * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
  * taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
- * its fix, between the exercises before and after it, as it may be flown along one of them. What else was found for an
- * exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the order like
- * the runs of a course, and has its rows alone. Without it holds and approaches are found by their window only.
+ * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
+ * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. What else was
+ * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
+ * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
 export function matchExercises(
@@ -61,8 +63,10 @@ function findInOrder(
     const { run, rival } = choice;
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
     const start = Math.max(run.span.start, ...ends.filter((end) => end < run.core.end - 1));
-    const span = { start, end: run.span.end };
     ends.push(run.core.end);
+    const isApproach = brief.exercises[i]!.kind === "approach";
+    const next = chosen.slice(i + 1).find((later) => later)?.run.core.start ?? path.latitude.length;
+    const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
     return { exercise: i, span, by: "geometry", confidence };
   });
@@ -91,9 +95,9 @@ function candidates(
 }
 
 function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: readonly Run[]): readonly Run[] {
-  if (exercise.kind === "course") return runsOf(exercise, path, flown);
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
-  return others;
+  const course = asCourse(exercise);
+  return course ? runsOf(course, path, flown) : others;
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

@@ -2,6 +2,7 @@
 import type { Degrees, FeetMsl, Knots, Seconds, TrueDegrees } from "../quantity/units.ts";
 import type { Column } from "../track/track.ts";
 import { newAircraft, STEP } from "./aircraft.ts";
+import type { FlownApproach } from "./approach.ts";
 import type { FlownArc } from "./arc.ts";
 import type { FlownDescent } from "./descent.ts";
 import type { EventCode } from "./habits.ts";
@@ -42,6 +43,7 @@ export interface Flight {
   readonly holds: readonly FlownHold[];
   readonly arcs: readonly FlownArc[];
   readonly descents: readonly FlownDescent[];
+  readonly approaches: readonly FlownApproach[];
 }
 
 /** A script that has not ended by then will not end, seconds. */
@@ -61,6 +63,7 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
   const holds: FlownHold[] = [];
   const arcs: FlownArc[] = [];
   const descents: FlownDescent[] = [];
+  const approaches: FlownApproach[] = [];
   const record = () => {
     const values = [
       a.time,
@@ -84,6 +87,7 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
       held: (hold) => holds.push(hold),
       rounded: (arc) => arcs.push(arc),
       descended: (descent) => descents.push(descent),
+      approached: (approach) => approaches.push(approach),
       note: (code) => events.push({ code, time: a.time }),
     });
     for (let wanted = steer(a); wanted !== null; wanted = steer(a)) {
@@ -122,6 +126,7 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
     holds,
     arcs,
     descents,
+    approaches,
   };
 }
 

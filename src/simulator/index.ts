@@ -1,5 +1,6 @@
 /** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
 import type { Track } from "../track/track.ts";
+import { APPROACH_SAMPLES, drawnApproach } from "./approaches.ts";
 import { ARC_AND_DESCENT_PATTERNS } from "./arc-patterns.ts";
 import { everySecond, flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";
@@ -15,6 +16,7 @@ import { truthOf } from "./tell.ts";
 import { TRAINING } from "./training.ts";
 import type { Truth } from "./truth.ts";
 
+export { drawnApproach } from "./approaches.ts";
 export type { TrueColumns } from "./flight.ts";
 export { DRAWN_MODELS, GUSTS, KNOWN_MODELS } from "./models.ts";
 export { crossCountry, holdAtTarno, procedureTurn } from "./patterns.ts";
@@ -34,6 +36,9 @@ export const SCENARIOS: Readonly<Record<string, Scenario>> = {
       TRAINING,
       ...DRAWN_HOLDS,
       ...NO_HOLDS,
+      ...APPROACH_SAMPLES,
+      drawnApproach("landing"),
+      drawnApproach("missed"),
     ].map((scenario) => [scenario.name, scenario]),
   ),
 };

@@ -3,6 +3,7 @@ import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
+import { type FlownApproach, flyApproach } from "./approach.ts";
 import { type FlownArc, flyArc } from "./arc.ts";
 import { type FlownDescent, flyDescent } from "./descent.ts";
 import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
@@ -22,6 +23,7 @@ export interface Witness {
   readonly held: (hold: FlownHold) => void;
   readonly rounded: (arc: FlownArc) => void;
   readonly descended: (descent: FlownDescent) => void;
+  readonly approached: (approach: FlownApproach) => void;
 }
 
 /** A step is rolled out when the heading is so near, degrees. */
@@ -70,6 +72,10 @@ export function manoeuvre(step: PlainStep, a: Aircraft, chances: Chances, witnes
     }
     case "course":
       return flyCourse(step, chances.pilot, witness);
+    case "approach": {
+      const approach = flyApproach(step, a, chances, witness.approached);
+      return () => approach.next().value ?? null;
+    }
     case "hold": {
       const hold = flyHold(step, a, chances.pilot, witness.held);
       return () => hold.next().value ?? null;

@@ -3,13 +3,14 @@ import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Seconds } from "../quantity/units.ts";
+import type { FlownApproach } from "./approach.ts";
 import { trueArc } from "./arc-truth.ts";
 import { trueDescent } from "./descent.ts";
 import type { Flight, FlownCourse, TrueColumns } from "./flight.ts";
 import { means, rounded } from "./means.ts";
 import type { Scenario } from "./scenario.ts";
 import { trueHold } from "./tell-hold.ts";
-import type { TrueExercise, TrueWind, Truth } from "./truth.ts";
+import type { TrueApproach, TrueExercise, TrueWind, Truth } from "./truth.ts";
 
 /** Span of the wind series, seconds: that of the real flights with measured wind. */
 const BIN: Seconds = 30;
@@ -46,7 +47,33 @@ export function truthOf(scenario: Scenario, seed: number, flight: Flight): Truth
       ...(flight.descents.length > 0 && {
         descents: flight.descents.map((descent) => trueDescent(descent, utc)),
       }),
+      ...(flight.approaches.length > 0
+        ? { approaches: flight.approaches.map((approach) => trueApproach(approach, utc)) }
+        : {}),
     },
+  };
+}
+
+function trueApproach(flown: FlownApproach, utc: (t: Seconds) => string): TrueApproach {
+  const { step } = flown;
+  const maybe = (t: Seconds | null) => (t === null ? null : utc(t));
+  return {
+    title: step.exercise,
+    threshold: [step.runway.threshold.latitude, step.runway.threshold.longitude],
+    courseTrueDeg: rounded(step.runway.course, 2),
+    elevationFt: step.runway.elevation,
+    startUtc: utc(flown.start),
+    interceptDeg: flown.interceptDeg === null ? null : rounded(flown.interceptDeg, 1),
+    overshootNm: rounded(flown.overshoot, 3),
+    establishedUtc: maybe(flown.established),
+    finalFixUtc: maybe(flown.fix),
+    finalFixFt: flown.fixAltitude === null ? null : rounded(flown.fixAltitude, 0),
+    minimumUtc: maybe(flown.minimum),
+    missedUtc: maybe(flown.missed),
+    lowestFt: rounded(flown.lowest, 0),
+    thresholdUtc: maybe(flown.threshold),
+    outcome: flown.missed === null ? "landed" : "missed",
+    endUtc: utc(flown.end),
   };
 }
 

@@ -160,6 +160,29 @@ export interface TrueDescent {
   readonly fixUtc: string;
 }
 
+/** Times are UTC, distances before the threshold, right of course positive; null where it did not happen. */
+export interface TrueApproach {
+  readonly title: string;
+  readonly threshold: readonly [latitude: number, longitude: number];
+  readonly courseTrueDeg: number;
+  readonly elevationFt: number;
+  readonly startUtc: string;
+  /** On the cut, track less course; null on an arc. */
+  readonly interceptDeg: number | null;
+  readonly overshootNm: number;
+  readonly establishedUtc: string | null;
+  readonly finalFixUtc: string | null;
+  readonly finalFixFt: number | null;
+  /** Decision or minimum descent altitude first passed. */
+  readonly minimumUtc: string | null;
+  /** When the pilot began the climb. */
+  readonly missedUtc: string | null;
+  readonly lowestFt: number;
+  readonly thresholdUtc: string | null;
+  readonly outcome: "landed" | "missed";
+  readonly endUtc: string;
+}
+
 export interface Truth {
   readonly format: "hindtrack-truth";
   readonly version: 1;
@@ -179,5 +202,6 @@ export interface Truth {
     /** Only of flights that have some. */
     readonly arcs?: readonly TrueArc[];
     readonly descents?: readonly TrueDescent[];
+    readonly approaches?: readonly TrueApproach[];
   };
 }
