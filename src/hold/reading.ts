@@ -109,7 +109,9 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
   const n = turns.length;
   const places = turns.map((t) => ground.place(t.start));
-  const fix = middleOf(places.filter((_, i) => i % 2 === first));
+  const overFix = places.filter((_, i) => i % 2 === first);
+  // the first of them follows no inbound leg: it may have begun well past the fix
+  const fix = middleOf(first === 0 && overFix.length > 1 ? overFix.slice(1) : overFix);
   let score = (lead + tail) * (STRAY - Math.log(CHANCE_SECONDS));
 
   // legs: inbound ones end on one line, outbound ones are flown on one heading
