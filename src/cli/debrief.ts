@@ -115,10 +115,10 @@ function filesOf(
     ...(all || options.csv
       ? [
           { name: `${name}.exercises.csv`, text: exercisesCsv(document) },
-          { name: `${name}.verdicts.csv`, text: verdictsCsv(document) },
           ...(document.exercises.some((e) => e.kind === "hold" && e.facts)
             ? [{ name: `${name}.laps.csv`, text: lapsCsv(document) }]
             : []),
+          { name: `${name}.verdicts.csv`, text: verdictsCsv(document) },
           { name: `${name}.legs.csv`, text: legsCsv(document) },
           { name: `${name}.points.csv`, text: pointsCsv(document, series) },
         ]

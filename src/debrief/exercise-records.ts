@@ -85,33 +85,31 @@ function courseResult(
     motion: flight.motion,
     wind: flight.wind,
   });
-  const record = told(exercise.title, source, flown, flight);
-  const verdicts = flight.standard ? gradeCourse(facts, flight.standard) : [];
-  return { record: { kind: "course", ...record, facts, findings, verdicts, whatWouldHaveWorked }, series };
+  const record = {
+    ...told(exercise.title, source, flown, flight),
+    verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
+  };
+  return { record: { kind: "course", ...record, facts, findings, whatWouldHaveWorked }, series };
 }
 
-/** The standard whose holds are flown; that of the United States where the brief names none of ours. */
-const holdingOf = (brief: Brief | null): HoldingStandard =>
-  brief?.standard === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
+/** Whose holds are flown: those of the standard that the exercises are held against; of the United States where none is ours. */
+const holdingOf = ({ standard }: Flight): HoldingStandard =>
+  standard?.id === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
 
 function holdResult(
   exercise: HoldExercise | null,
   found: FoundHold,
   flown: Flown,
-  brief: Brief | null,
   flight: Flight & { readonly motion: Motion },
 ): ExerciseResult {
   const { motion, wind } = flight;
-  const standard = holdingOf(brief);
+  const standard = holdingOf(flight);
   const { facts, findings, series } = measureHold({ exercise, found, motion, wind, standard });
   const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
   const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
   const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;
-  const record = told(title, exercise ? "brief" : "found", flown, flight);
-  return {
-    record: { kind: "hold", ...record, facts, findings, verdicts: [], whatWouldHaveWorked: null },
-    series,
-  };
+  const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts: [] };
+  return { record: { kind: "hold", ...record, facts, findings, whatWouldHaveWorked: null }, series };
 }
 
 /** Holds that were flown though no brief asked for them, in flown order. */
@@ -126,7 +124,7 @@ function foundHolds(
   const offered = holdsBeside(taken, motion, legs).filter((hold) => !brief || !hold.maybeCircuit);
   return offered.map((hold) => {
     const flown = { span: hold.span, by: "found", confidence: hold.sure ? 1 : 0.5 } as const;
-    return [hold, holdResult(null, hold, flown, brief, { ...flight, motion })];
+    return [hold, holdResult(null, hold, flown, { ...flight, motion })];
   });
 }
 
@@ -152,7 +150,7 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     const found = holdWithin(exercise, span, runs.get(i) ?? [], motion, legs);
     if (!found) return unmeasured(exercise, match, flight);
     held.push(found.span);
-    return holdResult(exercise, found, { ...match, span: found.span }, brief, { ...flight, motion });
+    return holdResult(exercise, found, { ...match, span: found.span }, { ...flight, motion });
   });
   return [...results, ...foundHolds(held, brief, flight).map(([, result]) => result)];
 }

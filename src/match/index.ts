@@ -24,20 +24,20 @@ const GIVEN = 2;
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
  * taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
- * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. What else
- * was found for an exercise, as the laps of a hold, is given in `found` by its index, in flown order; it takes part in
- * the order like the runs of a course, and has its rows alone.
+ * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. What else was
+ * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
+ * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
 export function matchExercises(
   brief: Brief,
   path: FlownPath,
-  found: ReadonlyMap<number, readonly Run[]> = new Map(),
+  others: ReadonlyMap<number, readonly Run[]> = new Map(),
 ): Match[] {
   const windows = brief.exercises.map((exercise) => windowOf(exercise, path));
   const flown = flownOf(path);
-  const matches = findInOrder(brief, windows, path, flown, found);
-  return withDescents(brief, matches, path, flown);
+  const found = findInOrder(brief, windows, path, flown, others);
+  return withDescents(brief, found, path, flown);
 }
 
 function findInOrder(
@@ -45,10 +45,10 @@ function findInOrder(
   windows: readonly (Span | "outside" | null)[],
   path: FlownPath,
   flown: Flown,
-  found: ReadonlyMap<number, readonly Run[]>,
+  others: ReadonlyMap<number, readonly Run[]>,
 ): Match[] {
   const runs = brief.exercises.map((exercise, i) =>
-    candidates(exercise, windows[i]!, windows, path, flown, found.get(i)),
+    candidates(exercise, windows[i]!, windows, path, flown, others.get(i)),
   );
   const chosen = inOrder(runs);
   const ends: number[] = []; // of the exercises before, in the order of the brief
@@ -86,20 +86,18 @@ function candidates(
   windows: readonly (Span | "outside" | null)[],
   path: FlownPath,
   flown: Flown,
-  found: readonly Run[] = [],
+  others: readonly Run[] = [],
 ): readonly Run[] {
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
   if (path.latitude.length < 2) return [];
-  const runs = runsFor(exercise, path, flown) ?? found;
-  return runs.filter(({ core }) => !windows.some((w) => taken(core, w)));
+  return runsFor(exercise, path, flown, others).filter(({ core }) => !windows.some((w) => taken(core, w)));
 }
 
-/** Null for what is not found by its own geometry alone. */
-function runsFor(exercise: Exercise, path: FlownPath, flown: Flown): Run[] | null {
+function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: readonly Run[]): readonly Run[] {
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
   const course = asCourse(exercise);
-  return course && runsOf(course, path, flown);
+  return course ? runsOf(course, path, flown) : others;
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */
