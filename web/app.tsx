@@ -2,11 +2,14 @@
 import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import { isGrowing } from "./drawings/index.ts";
-import { cancel, flight, notices, question, reopen, work } from "./flight.ts";
+import { cancel, type Flight, flight, notices, question, reopen, work } from "./flight.ts";
 import { openOnSheet } from "./opening.ts";
 import { address, type Place, place } from "./place.ts";
 import { Columns } from "./views/columns.tsx";
 import { Open } from "./views/open.tsx";
+import { OtherFlights } from "./views/other-flights.tsx";
+import { RouteOffers } from "./views/route-offers.tsx";
+import { SaveAsPage } from "./views/save-as-page.tsx";
 import { Sheet } from "./views/sheet.tsx";
 
 function useDroppedFiles(): void {
@@ -65,6 +68,21 @@ function Notices() {
   );
 }
 
+function OpenedSheet({ flight }: { flight: Flight }) {
+  return (
+    <Sheet
+      flight={flight}
+      saves={<SaveAsPage flight={flight} />}
+      offers={
+        <>
+          <RouteOffers flight={flight} />
+          <OtherFlights flight={flight} />
+        </>
+      }
+    />
+  );
+}
+
 /** Says to a screen reader, and to tests, that more of the sheet is to come. */
 function Content({ children }: { children: ComponentChildren }) {
   return (
@@ -97,7 +115,7 @@ export function App() {
         {here === "open" ? (
           <Open />
         ) : (
-          flight.value && <Sheet key={flight.value.opened} flight={flight.value} />
+          flight.value && <OpenedSheet key={flight.value.opened} flight={flight.value} />
         )}
       </Content>
     </div>

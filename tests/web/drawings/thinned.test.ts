@@ -7,6 +7,7 @@ function seriesOf(length: number, stepMs: number, peakAt: number): CourseSeries 
   const column = (value: (i: number) => number) => Float64Array.from({ length }, (_, i) => value(i));
   const zero = column(() => 0);
   return {
+    kind: "course",
     pathStart: 0,
     timeMs: column((i) => (Number.isNaN(stepMs) ? Number.NaN : i * stepMs)),
     alongNm: column((i) => i * 0.01),
