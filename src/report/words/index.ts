@@ -9,6 +9,8 @@ export {
 } from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
+export { logCautions } from "./log-cautions.ts";
+export { fileStem, shownName } from "./name.ts";
 export * from "./number.ts";
 export {
   decidedBy,

@@ -43,7 +43,9 @@ const FILE: Record<string, Words> = {
     `the log holds ${f.flights} flights; this is number ${f.chosen}, and ${count(Number(f.dropped))} points of the others were left out.`,
   "no-usable-points": (f) => `none of its ${f.of} points can be true. Export the log again.`,
   "too-few-points": (f) =>
-    `${Number(f.used) === 0 ? "none" : `only ${f.used}`} of its ${count(Number(f.points))} ${Number(f.points) === 1 ? "point" : "points"} can be used, and a path needs two. Export the whole log.`,
+    Number(f.backwards) > Number(f.points) / 2
+      ? `its times run backwards: ${count(Number(f.backwards))} of its ${count(Number(f.points))} points are earlier than one before them. Sort the log by time, the earliest first, or export it again.`
+      : `${Number(f.used) === 0 ? "none" : `only ${f.used}`} of its ${count(Number(f.points))} ${Number(f.points) === 1 ? "point" : "points"} can be used, and a path needs two. Export the whole log.`,
   "broken-xml": (f) =>
     `the file breaks off or is damaged here (${f.reason}). What could be read before and after was kept; export the log again to get the rest.`,
   "xml-too-deep": (f) =>
@@ -116,7 +118,7 @@ const POINTS: Record<string, Words> = {
 
 /** The brief. */
 const BRIEF: Record<string, Words> = {
-  "brief-not-yaml": (f) => `this cannot be read as YAML or JSON (${f.reason}). Mend the line or its indent.`,
+  "brief-not-yaml": (f) => `the brief cannot be read from here on: ${f.reason}.`,
   "brief-duplicate-key": () => "this key stands twice. Keep one of them.",
   "brief-empty": () => "the brief is empty. Write at least a fix and an exercise.",
   "unknown-standard": (f) =>
