@@ -24,6 +24,20 @@ export {
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
 export type { CourseSeries, ExerciseSeries, FlightSeries, HoldSeries, PathSeries } from "./debrief/series.ts";
+// holds: the racetrack as a line, and the same solver for the next flight
+export {
+  type AskedHold,
+  answerOutlines,
+  type HoldField,
+  type HoldOutline,
+  type RacetrackAnswer,
+  type RacetrackShape,
+  type ReadHold,
+  racetrackFor,
+  racetrackOutline,
+  readHold,
+  type TypedHold,
+} from "./hold/index.ts";
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
 export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";

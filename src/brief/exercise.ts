@@ -1,10 +1,11 @@
 /** One exercise of a brief, from its keys to a checked draft. */
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
-import type { BriefedHoldLeg, Fix } from "./brief.ts";
+import type { Fix } from "./brief.ts";
 import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
+import { readHoldLeg } from "./hold-leg.ts";
 import { nearMiss } from "./near-miss.ts";
 import { errorAt, validated } from "./problems.ts";
 import { samePlace } from "./same-place.ts";
@@ -162,13 +163,6 @@ function drafted(
   const missed = missed_to === undefined || lookup(missed_to, ["approach", "missed_to"]) !== null;
   const title = `Approach over ${fix?.ident}, ${guidance === "localizer" ? guidance : guidance.toUpperCase()}`;
   return fix && missed ? { ...base, kind: "approach", title } : null;
-}
-
-/** Reads `1 min`, `90 s`, `4 NM`. The text has passed the schema. */
-function readHoldLeg(text: string): BriefedHoldLeg {
-  const amount = Number.parseFloat(text);
-  if (/nm\s*$/i.test(text)) return { by: "distance", distance: amount };
-  return { by: "time", seconds: /min\s*$/.test(text) ? amount * 60 : amount };
 }
 
 export const legTitle = (from: Fix, to: Fix): string => `Leg ${from.ident} to ${to.ident}`;

@@ -137,5 +137,6 @@ export type DocumentLeg = DebriefDocument["legs"][number];
 export type DocumentIssue = z.infer<typeof issueSchema>;
 export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/facts.ts";
 export type { HoldFacts, HoldLap, Racetrack } from "../hold/facts.ts";
+export type { AskedHold, AskedRacetrack, RacetrackAnswer } from "../hold/index.ts";
 export type { Finding } from "../quantity/record.ts";
 export type { WindRecord } from "../wind/record.ts";

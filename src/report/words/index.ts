@@ -3,6 +3,7 @@ export { exerciseSentence, otherFindings, type SideNote, sideNotes, whyNotMeasur
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";
+export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
 export {
   acrossWords,
   alongWords,
