@@ -41,6 +41,8 @@ export {
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
 export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";
+// how a direction is spoken
+export { threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";

@@ -3,6 +3,7 @@ import { useEffect } from "preact/hooks";
 import { cancel, flight, notices, reopen, work } from "./flight.ts";
 import { openOnSheet } from "./opening.ts";
 import { address, type Place, place } from "./place.ts";
+import { NextHold } from "./views/next-hold.tsx";
 import { Open } from "./views/open.tsx";
 import { Sheet } from "./views/sheet.tsx";
 
@@ -59,7 +60,8 @@ function Notices() {
 export function App() {
   useDroppedFiles();
   useEffect(() => void reopen(), []);
-  const here: Place = place.value === "sheet" && (flight.value || work.value) ? "sheet" : "open";
+  const at = place.value;
+  const here: Place = at === "sheet" && !flight.value && !work.value ? "open" : at;
   return (
     <div class="page">
       <a class="skip" href="#content">
@@ -71,11 +73,14 @@ export function App() {
         </a>
         <Way to="open" words="Open" here={here} />
         {flight.value && <Way to="sheet" words="Sheet" here={here} />}
+        <Way to="hold" words="Next hold" here={here} />
       </nav>
       <UnderWay />
       <Notices />
       <main id="content" tabIndex={-1}>
-        {here === "open" ? <Open /> : flight.value && <Sheet flight={flight.value} />}
+        {here === "open" && <Open />}
+        {here === "hold" && <NextHold />}
+        {here === "sheet" && flight.value && <Sheet flight={flight.value} />}
       </main>
     </div>
   );

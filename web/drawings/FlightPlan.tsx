@@ -1,10 +1,13 @@
 /** The whole flight, north-up: fixes, courses, the exercises numbered along the flown line. */
+
 import { useRef } from "preact/hooks";
 import { CursorRing } from "./CursorRing.tsx";
-import type { DebriefDocument, FlightSeries } from "./contract.ts";
+import type { DebriefDocument, FlightSeries, HoldFacts } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
+import { Drawing } from "./Drawing.tsx";
+import { racetracksOf } from "./holdLaps.ts";
 import { pathThrough } from "./path.ts";
-import { boundsOf, planeAt, steppedScale } from "./plane.ts";
+import { boundsOf, type Plane, planeAt, steppedScale } from "./plane.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
@@ -47,7 +50,14 @@ function Drawn({
   if (middle === null) return null;
   const plane = planeAt(...middle);
   const flown = Array.from(path.latitude, (latitude, i) => plane.place(latitude, path.longitude[i]));
-  const bounds = boundsOf([...flown, ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude))]);
+  const racetracks = debrief.exercises.flatMap((exercise) =>
+    exercise.kind === "hold" && exercise.facts ? [stillAirNorthUp(exercise.facts, plane.place)] : [],
+  );
+  const bounds = boundsOf([
+    ...flown,
+    ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude)),
+    ...racetracks.flat(),
+  ]);
   if (bounds === null) return null;
   const [wide, high] = [bounds.east - bounds.west, bounds.north - bounds.south];
   const mmPerMile = steppedScale(wide, high, (width - 2 * MARGIN_PX) / PX_PER_MM, MOST_HEIGHT_MM);
@@ -61,15 +71,7 @@ function Drawn({
   const drawn = flown.map(place);
   const name = `The flight from above, north-up, with ${series.exercises.filter((e) => e !== null).length} exercises numbered`;
   return (
-    <svg
-      class="drawing plan"
-      role="img"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      aria-label={name}
-    >
-      <title>{name}</title>
+    <Drawing kind="plan" name={name} width={width} height={height}>
       {debrief.exercises.map(({ kind, facts, title }) =>
         kind === "course" && facts ? (
           <path
@@ -79,6 +81,9 @@ function Drawn({
           />
         ) : null,
       )}
+      {racetracks.map((racetrack, i) => (
+        <path key={i} class="still" d={pathThrough(racetrack.map(place))} />
+      ))}
       <path class="flown thin" d={pathThrough(drawn)} />
       {series.exercises.map((exercise) =>
         exercise === null ? null : (
@@ -108,8 +113,21 @@ function Drawn({
       {debrief.wind && <WindSign wind={debrief.wind} x={34} y={34} />}
       <NorthArrow x={width - 24} y={34} upTrueDeg={0} />
       <ScaleBar x={8} y={height - 12} pxPerMile={px} words={`1 NM = ${millimetreText(mmPerMile)}`} />
-    </svg>
+    </Drawing>
   );
+}
+
+/** The racetrack of a hold in still air, miles east and north in the plane of the plan; empty where there is none. */
+function stillAirNorthUp(facts: HoldFacts, plane: Plane["place"]): (readonly [number, number])[] {
+  const { stillAir } = racetracksOf(facts);
+  if (!stillAir) return [];
+  const [east, north] = plane(facts.fix.latitude, facts.fix.longitude);
+  const course = (facts.inboundTrueDeg * Math.PI) / 180;
+  const [sin, cos] = [Math.sin(course), Math.cos(course)];
+  return Array.from(stillAir.alongNm, (along, i) => {
+    const across = stillAir.acrossNm[i];
+    return [east + along * sin + across * cos, north + along * cos - across * sin] as const;
+  });
 }
 
 /** The number stands beside the middle of the exercise, on the right-hand side of the flown line. */

@@ -10,7 +10,14 @@ export type {
   DocumentLeg,
   Excursion,
   FlightSeries,
+  HoldFacts,
+  HoldLap,
+  HoldOutline,
+  HoldRecord,
+  HoldSeries,
   PathSeries,
+  Racetrack,
+  RacetrackAnswer,
   WindRecord,
 } from "../../src/index.ts";
 
@@ -18,9 +25,12 @@ export type NeedleScaleFacts = CourseFacts["scale"];
 export {
   acrossAt,
   clock,
+  clockOutbound,
   flownDirection,
   isFull,
   needleOf,
+  offCourse,
+  racetrackOutline,
   sided,
   trueDirection,
   windLabel,

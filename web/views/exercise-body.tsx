@@ -6,6 +6,7 @@ import type { Flight } from "../flight.ts";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
+import { HoldBody } from "./hold-body.tsx";
 
 interface Props {
   readonly exercise: DocumentExercise;
@@ -25,5 +26,7 @@ export function ExerciseBody({ exercise, columns, flight, cursor }: Props) {
       </>
     );
   }
+  if (exercise.kind === "hold" && columns.kind === "hold")
+    return <HoldBody exercise={exercise} series={columns} document={flight.document} cursor={cursor} />;
   return null;
 }

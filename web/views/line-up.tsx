@@ -1,15 +1,32 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
-import type { DocumentExercise, ExerciseSeries, FlightSeries } from "../../src/index.ts";
+import type { DocumentExercise, ExerciseSeries, FlightSeries, HoldFacts } from "../../src/index.ts";
 import { clock, sided, whyNotMeasured } from "../../src/index.ts";
-import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
+import { LineUpHead, LineUpRow, needleRms, RollOutMark, worstRollOut } from "../drawings/index.ts";
 
 function words(exercise: DocumentExercise): string {
   if (!exercise.facts) return whyNotMeasured(exercise);
+  if (exercise.kind === "hold") return holdWords(exercise.facts);
   if (exercise.kind !== "course") return "";
   const { facts } = exercise;
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
   if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
+}
+
+/** Within this every lap counts as rolled out on course, in the words of the line-up. Own choice. */
+const ON_COURSE_NM = 0.05;
+
+/** The worst roll-out, and what was flown against what was asked. */
+function holdWords(facts: HoldFacts): string {
+  const { laps, solved } = facts;
+  const worst = laps[worstRollOut(facts)]?.rollOut;
+  const on = worst && Math.abs(worst.acrossNm) < ON_COURSE_NM;
+  const off = worst && (on ? "on course" : `to ${sided(worst.acrossNm, 2, " NM")}`);
+  const out = off ? `rolled out ${off}` : "never rolled out";
+  const asked = solved && !("none" in solved) ? solved.factor : null;
+  const flown = laps.flatMap(({ factorOfNeed }) => (factorOfNeed === null ? [] : [factorOfNeed.toFixed(1)]));
+  if (asked === null || flown.length === 0) return out;
+  return `${out}; outbound ×${flown.join(", ×")} of ×${asked.toFixed(1)} asked`;
 }
 
 interface RowProps {
@@ -31,6 +48,7 @@ function Row({ number, exercise, columns }: RowProps) {
         {exercise.kind === "course" && columns?.kind === "course" && exercise.facts?.form !== "fitted" && (
           <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
         )}
+        {exercise.kind === "hold" && exercise.facts && <RollOutMark facts={exercise.facts} />}
       </td>
       <td class="why">{words(exercise)}</td>
     </tr>
@@ -44,11 +62,19 @@ interface Props {
 
 export function LineUp({ exercises, series }: Props) {
   if (exercises.length === 0) return null;
-  const fitted = exercises.every((e) => e.source === "fitted");
+  const fitted = exercises.every((e) => e.source !== "brief");
+  const needles = exercises.some((e) => e.kind === "course" && e.facts && e.facts.form !== "fitted");
+  const holds = exercises.some((e) => e.kind === "hold" && e.facts !== null);
   return (
     <>
       <table class="lineup">
-        <caption>{fitted ? "The courses that were held" : "The lesson in flown order"}</caption>
+        <caption>
+          {!fitted
+            ? "The lesson in flown order"
+            : holds
+              ? "The courses and holds that were flown"
+              : "The courses that were held"}
+        </caption>
         <thead>
           <tr>
             <th>
@@ -57,10 +83,10 @@ export function LineUp({ exercises, series }: Props) {
             <th>UTC</th>
             <th>Exercise</th>
             <th class="d">
-              <span class="vh">Worst needle, share of full scale</span>
-              {!fitted && <LineUpHead />}
+              <span class="vh">{needles ? "Worst needle, share of full scale" : "Drawing"}</span>
+              {needles && <LineUpHead />}
             </th>
-            <th>{fitted ? "How straight" : "Worst"}</th>
+            <th>{fitted && !holds ? "How straight" : "Worst"}</th>
           </tr>
         </thead>
         <tbody>
@@ -76,8 +102,11 @@ export function LineUp({ exercises, series }: Props) {
       </table>
       <p class="fine">
         {fitted
-          ? "No brief was given, so these are straight lines fitted to what was flown: they show straightness, not deviation."
-          : "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."}
+          ? "No brief was given, so courses are straight lines fitted to what was flown: they show straightness, not deviation."
+          : needles &&
+            "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."}
+        {holds &&
+          " In a hold each lap has a dot, the first on top: where it rolled out, left or right of the inbound course in the middle; the frame ends at 1 NM to either side."}
       </p>
     </>
   );

@@ -25,7 +25,11 @@ export function Sheet({ flight }: { flight: Flight }) {
       <LineUp exercises={document.exercises} series={series} />
       <figure class="above" aria-label="The flight from above">
         <FlightPlan document={document} series={series} cursor={cursor} />
-        <figcaption>The whole flight from above, north-up. Numbers are those of the exercises.</figcaption>
+        <figcaption>
+          The whole flight from above, north-up. Numbers are those of the exercises.
+          {document.exercises.some(({ kind, facts }) => kind === "hold" && facts) &&
+            " Dotted: each hold in still air."}
+        </figcaption>
       </figure>
       {document.exercises.map((exercise, i) => {
         const columns = series.exercises[i];

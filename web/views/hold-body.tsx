@@ -1,0 +1,55 @@
+/** A hold on the sheet: its plan with what was asked beside it, the replay, the laps and the facts. */
+import { useRef } from "preact/hooks";
+import type { DebriefDocument, HoldRecord, HoldSeries } from "../../src/index.ts";
+import { AskedFlown, type Cursor, HoldKey, HoldPlan, HoldReplay, useWidth } from "../drawings/index.ts";
+import { holdFactRows } from "../hold-fact-rows.ts";
+import { filledFrom, typedHold } from "../next-hold.ts";
+import { go } from "../place.ts";
+import { Facts } from "./facts.tsx";
+import { Laps } from "./laps.tsx";
+
+interface Props {
+  readonly exercise: HoldRecord;
+  readonly series: HoldSeries;
+  readonly document: DebriefDocument;
+  readonly cursor: Cursor;
+}
+
+export function HoldBody({ exercise, series, document, cursor }: Props) {
+  const { facts, title } = exercise;
+  const box = useRef<HTMLElement>(null);
+  const width = useWidth(box);
+  if (!facts) return null;
+  const solved = facts.solved !== null && !("none" in facts.solved);
+  return (
+    <>
+      <figure class="hold" ref={box}>
+        {width > 0 && <HoldPlan exercise={exercise} series={series} cursor={cursor} columnPx={width} />}
+        <div>
+          <HoldKey
+            laps={facts.laps.length}
+            solved={solved}
+            stillAir={facts.stillAir !== null}
+            asked={solved}
+          />
+          <AskedFlown facts={facts} />
+        </div>
+      </figure>
+      <p class="fine save screen">
+        <button
+          type="button"
+          onClick={() => {
+            typedHold.value = filledFrom(document, facts);
+            go("hold");
+            scrollTo(0, 0);
+          }}
+        >
+          Solve this hold for the next flight
+        </button>
+      </p>
+      <HoldReplay exercise={exercise} series={series} cursor={cursor} />
+      <Laps title={title} facts={facts} />
+      <Facts title={title} rows={holdFactRows(facts)} />
+    </>
+  );
+}
