@@ -31,10 +31,8 @@ export {
   type HoldField,
   type HoldOutline,
   type RacetrackAnswer,
-  type RacetrackShape,
   type ReadHold,
   racetrackFor,
-  racetrackOutline,
   readHold,
   type TypedHold,
 } from "./hold/index.ts";

@@ -43,7 +43,8 @@ function flownCells(lap: HoldLap): LapCells {
   return {
     outboundTime: seconds(outbound.seconds),
     outboundCorrection: `${degrees(outbound.correctionDeg)}${doubt(outbound.correction95Deg, 0, "°")}`,
-    factor: lap.factorOfNeed === null ? NOT_KNOWN : times(lap.factorOfNeed),
+    factor:
+      lap.factorOfNeed === null ? NOT_KNOWN : `${times(lap.factorOfNeed)}${doubt(lap.factorOfNeed95, 1)}`,
     inboundTime: inbound ? seconds(inbound.seconds) : "not flown",
     inboundCorrection: inbound
       ? `${degrees(inbound.correctionDeg)}${doubt(inbound.correction95Deg, 0, "°")}`

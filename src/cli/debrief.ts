@@ -13,6 +13,7 @@ import {
   exercisesCsv,
   type ImportedLog,
   joinLogs,
+  lapsCsv,
   legsCsv,
   pointsCsv,
   readBrief,
@@ -95,6 +96,9 @@ function filesOf(
     ...(all || options.csv
       ? [
           { name: `${name}.exercises.csv`, text: exercisesCsv(document) },
+          ...(document.exercises.some((e) => e.kind === "hold" && e.facts)
+            ? [{ name: `${name}.laps.csv`, text: lapsCsv(document) }]
+            : []),
           { name: `${name}.legs.csv`, text: legsCsv(document) },
           { name: `${name}.points.csv`, text: pointsCsv(document, series) },
         ]
@@ -129,8 +133,8 @@ export function debriefCommand(): Command {
       counting,
     )
     .option("--json", "the debrief document alone")
-    .option("--csv", "exercises as a table (with --out also legs and points)")
-    .option("--geojson", "the flown path, courses and fixes");
+    .option("--csv", "exercises as a table (with --out also laps of holds, legs and points)")
+    .option("--geojson", "the flown path, courses, holds and fixes");
   command.action(async (logs: string[], options: Options) => {
     const forms = [options.json, options.csv, options.geojson].filter(Boolean).length;
     if (forms > 1 && !options.out)

@@ -1,11 +1,12 @@
 /** The answer for the next flight: the racetrack solved for a wind given beforehand, and what the rules of thumb come to. */
 import { HOLDING } from "../standard/holding.ts";
-import type { AskedHold } from "./asked.ts";
+import { bandAt } from "./asked.ts";
 import { racetrackDoubt } from "./doubt.ts";
 import type { NoRacetrack, Racetrack, RacetrackDoubt, RuleOutcome } from "./facts.ts";
 import { type HoldOutline, racetrackOutline } from "./outline.ts";
 import { type HoldQuestion, solveRacetrack } from "./racetrack.ts";
 import { RULES, ruleOutcome } from "./rule.ts";
+import type { AskedHold } from "./typed-hold.ts";
 
 /** Headings of the solver say true; here they are in the reference of the question, so their names say neither. */
 type InReference<T extends Partial<Record<`${string}HeadingTrueDeg`, number>>> = {
@@ -62,9 +63,6 @@ export function racetrackFor(asked: AskedHold): RacetrackAnswer {
   const rules = seconds === null ? [] : RULES.map((factor) => ruleOutcome(question, factor, seconds));
   const standard = HOLDING[asked.timing];
   const { altitudeFt, wind95Kt } = asked;
-  const band = standard.bands.find(
-    ({ upTo }) => altitudeFt !== null && (upTo === null || altitudeFt <= upTo),
-  );
   return {
     asked,
     solved: none ? solved : inReference(solved),
@@ -78,7 +76,7 @@ export function racetrackFor(asked: AskedHold): RacetrackAnswer {
       return [{ outboundHeadingDeg: outboundHeadingTrueDeg, ...rest }];
     }),
     stillAir: inReference(stillAirOf(question)),
-    mostIndicatedKt: band?.mostSpeed ?? null,
+    mostIndicatedKt: altitudeFt === null ? null : bandAt(standard, altitudeFt).mostSpeed,
     citation: standard.citation,
   };
 }

@@ -1,55 +1,78 @@
-/** A hold for the next flight, as typed and as read: what the solver is asked in a pilot's own units. */
-import type { Issue } from "../quantity/issue.ts";
-import type { TurnSide } from "../standard/holding.ts";
-import type { HoldLeg } from "./racetrack.ts";
+/** What a wind asked for: the racetrack solved in it, its doubt, and what the rules of thumb would have come to. */
+import type { FeetMsl, Seconds, TrueDegrees } from "../quantity/units.ts";
+import type { HoldingBand, HoldingStandard, TurnSide } from "../standard/holding.ts";
+import type { WindFact } from "../wind/wind.ts";
+import { racetrackDoubt } from "./doubt.ts";
+import type { HoldFacts, NoRacetrack, Racetrack, RacetrackDoubt, RuleOutcome } from "./facts.ts";
+import { type HoldLeg, type HoldQuestion, solveRacetrack } from "./racetrack.ts";
+import { RULES, ruleOutcome } from "./rule.ts";
 
-/** As typed. Empty and absent are the same; only the first three must be given. */
-export interface TypedHold {
-  /** `247`, `247T`: magnetic unless marked true. */
-  readonly inbound?: string;
-  /** True airspeed, kt. */
-  readonly tas?: string;
-  /** `192/20`, `192T/20`, `calm`: where it comes from, in the reference of the inbound course unless marked. */
-  readonly wind?: string;
-  readonly turns?: string;
-  /** `1 min`, `90 s`, `4 NM`; else what the standard gives for the height. */
-  readonly leg?: string;
-  /** ft. */
-  readonly altitude?: string;
-  /** Whose timing: `us` times the inbound leg, `icao` the outbound one. */
-  readonly timing?: string;
-  /** Most bank in the turns, degrees; else the standard's. */
-  readonly bank?: string;
-  /** Turn rate, deg/s; else the standard's. */
-  readonly rate?: string;
-  /** Half-width of the 95 % interval in every direction, kt. */
-  readonly windDoubt?: string;
-  /** `3E`, `2.5W`: needed only where course and wind are in different references. */
-  readonly variation?: string;
-}
-export type HoldField = keyof TypedHold;
-
-/** The same as numbers. Every direction is in the one `reference`. */
-export interface AskedHold {
-  readonly reference: "magnetic" | "true";
-  readonly inboundDeg: number;
+/** What is held, apart from the wind. */
+export interface Held {
+  readonly inbound: TrueDegrees;
   readonly turns: TurnSide;
-  readonly trueAirspeedKt: number;
-  readonly windFromDeg: number;
-  readonly windKt: number;
-  readonly wind95Kt: number | null;
-  readonly timing: "us" | "icao";
-  readonly leg: HoldLeg;
-  /** Whether the leg was typed, or is the standard's. */
-  readonly legGiven: boolean;
-  readonly altitudeFt: number | null;
-  readonly turnRateDegS: number;
-  readonly mostBankDeg: number;
+  readonly leg: HoldFacts["leg"];
+  readonly standard: HoldingStandard;
 }
 
-export interface ReadHold {
-  /** Null where an issue stands in the way. */
-  readonly asked: AskedHold | null;
-  /** `where.path` is the field. */
-  readonly issues: readonly Issue[];
+export interface Asked {
+  readonly question: HoldQuestion | null;
+  readonly solved: Racetrack | NoRacetrack | null;
+  readonly doubt: RacetrackDoubt | null;
+  readonly rules: RuleOutcome[];
+}
+
+const NOTHING: Asked = { question: null, solved: null, doubt: null, rules: [] };
+
+/** The band of a standard that a height lies in; the lowest where no height is known. */
+export const bandAt = ({ bands }: HoldingStandard, altitude: FeetMsl | null): HoldingBand =>
+  bands.find((band) => band.upTo === null || (altitude ?? 0) <= band.upTo) ?? bands.at(-1)!;
+
+export const isSolved = (solved: Racetrack | NoRacetrack | null): solved is Racetrack =>
+  solved !== null && !("none" in solved);
+
+/** The time belongs to the leg that the standard times. */
+const legOf = ({ leg, standard }: Held): HoldLeg =>
+  leg.by === "distance"
+    ? { by: "distance", distance: leg.distanceNm }
+    : { by: standard.timed === "inbound" ? "inbound-time" : "outbound-time", seconds: leg.seconds };
+
+const questionOf = (held: Held, trueAirspeed: number, wind: HoldQuestion["wind"]): HoldQuestion => ({
+  inbound: held.inbound,
+  turns: held.turns,
+  trueAirspeed,
+  wind,
+  leg: legOf(held),
+  turnRate: held.standard.turnRate,
+  mostBank: held.standard.mostBank,
+});
+
+/** Nothing is asked where direction and speed of the wind are not known. */
+export function askedBy(wind: WindFact | null, held: Held): Asked {
+  if (wind?.knowledge !== "full" || wind.from === null || wind.speed === null || !wind.trueAirspeed)
+    return NOTHING;
+  const question = questionOf(held, wind.trueAirspeed, { from: wind.from, speed: wind.speed });
+  const solved = solveRacetrack(question);
+  const outbound: Seconds | null =
+    held.leg.by === "time" ? held.leg.seconds : isSolved(solved) ? solved.outboundS : null;
+  return {
+    question,
+    solved,
+    doubt: isSolved(solved) ? racetrackDoubt(question, wind.ellipse95, wind.trueAirspeed95 ?? 0) : null,
+    rules:
+      outbound === null
+        ? []
+        : RULES.map((factor) => ruleOutcome(question, factor, outbound)).filter((r) => r !== null),
+  };
+}
+
+/** The racetrack without wind at an airspeed; null where none is known, or where it has none. */
+export function inStillAir(
+  trueAirspeed: number | null,
+  held: Held,
+): { readonly question: HoldQuestion; readonly racetrack: Racetrack } | null {
+  if (trueAirspeed === null || !(trueAirspeed > 0)) return null;
+  const question = questionOf(held, trueAirspeed, { from: 0, speed: 0 });
+  const racetrack = solveRacetrack(question);
+  return isSolved(racetrack) ? { question, racetrack } : null;
 }

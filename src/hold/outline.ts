@@ -1,24 +1,18 @@
 /** The racetrack as a line over the ground: two straight legs, and turns that the wind draws out into trochoids. */
+import type { Course } from "../geodesy/course.ts";
+import { positionOn } from "../geodesy/index.ts";
 import { cosDeg, sinDeg } from "../quantity/angle.ts";
-import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
-import type { TurnSide } from "../standard/holding.ts";
-import type { Wind } from "../wind/index.ts";
+import { metresFromNauticalMiles, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { Racetrack } from "./facts.ts";
+import type { HoldQuestion } from "./racetrack.ts";
+import type { RacetrackOutline } from "./series.ts";
 import { airInFrame, KNOT_SECONDS_PER_MILE, secondsToTurn, turned } from "./turning.ts";
 
 /** A point each so many degrees of turn. Chosen: the line then leaves the arc by under 2 m at a radius of 1 NM. */
 const STEP_DEG = 5;
 
 /** One lap from the fix to the fix, NM along the inbound course (negative: before the fix) and right of it. */
-export interface HoldOutline {
-  readonly alongNm: Float64Array;
-  readonly acrossNm: Float64Array;
-  /** Rows where the outbound leg begins and ends. */
-  readonly outbound: readonly [number, number];
-  /** Row where the inbound leg begins; the last row is the fix again. */
-  readonly inbound: number;
-}
+export type HoldOutline = Pick<RacetrackOutline, "alongNm" | "crossTrackNm">;
 
 /** What of a racetrack makes its line: corrections, times between the turns, and the turns. */
 export type RacetrackShape = Pick<
@@ -37,7 +31,7 @@ export type RacetrackShape = Pick<
  */
 export function racetrackOutline(
   racetrack: RacetrackShape,
-  given: { readonly inbound: TrueDegrees; readonly turns: TurnSide; readonly wind: Wind },
+  given: Pick<HoldQuestion, "inbound" | "turns" | "wind">,
 ): HoldOutline {
   const { inboundCorrectionDeg: inbound, outboundCorrectionDeg, turnRateDegS, turnRadiusNm } = racetrack;
   const air = airInFrame(given.wind, given.inbound);
@@ -61,15 +55,22 @@ export function racetrackOutline(
     across.push(across.at(-1)! + ((speed * sinDeg(heading) + air.across) * seconds) / KNOT_SECONDS_PER_MILE);
   };
   turn(inbound, outbound);
-  const leg = along.length;
   straight(outbound, racetrack.outboundS);
   turn(outbound, inbound);
-  const back = along.length - 1;
   straight(inbound, racetrack.inboundS);
+  return { alongNm: Float64Array.from(along), crossTrackNm: Float64Array.from(across) };
+}
+
+/** The same with its positions, for maps. */
+export function outlineOf(question: HoldQuestion, racetrack: Racetrack, course: Course): RacetrackOutline {
+  const { alongNm, crossTrackNm } = racetrackOutline(racetrack, question);
+  const places = Array.from(alongNm, (along, i) =>
+    positionOn(course, metresFromNauticalMiles(along), metresFromNauticalMiles(crossTrackNm[i]!)),
+  );
   return {
-    alongNm: Float64Array.from(along),
-    acrossNm: Float64Array.from(across),
-    outbound: [leg - 1, leg],
-    inbound: back,
+    alongNm,
+    crossTrackNm,
+    latitude: Float64Array.from(places, (p) => p.latitude),
+    longitude: Float64Array.from(places, (p) => p.longitude),
   };
 }

@@ -9,9 +9,10 @@ import {
 import { direction } from "../quantity/angle.ts";
 import type { FeetMsl } from "../quantity/units.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
-import type { ReadHold, TypedHold } from "./asked.ts";
+import { bandAt } from "./asked.ts";
 import type { HoldLeg } from "./racetrack.ts";
 import { type Range, type TypedFields, typedFields } from "./typed-fields.ts";
+import type { ReadHold, TypedHold } from "./typed-hold.ts";
 
 /** Wide enough for whatever holds; what is outside is a slip of the pen. Chosen. */
 const RANGES = {
@@ -33,10 +34,7 @@ const VARIATION = /^(\d+(?:\.\d+)?)\s*°?\s*([EW])$/i;
 function readLeg(fields: TypedFields, standard: HoldingStandard, altitude: FeetMsl | null): HoldLeg | null {
   const by = `${standard.timed}-time` as const;
   const text = fields.written("leg");
-  if (text === null) {
-    const band = standard.bands.find(({ upTo }) => upTo === null || (altitude ?? 0) <= upTo);
-    return { by, seconds: band!.legTime };
-  }
+  if (text === null) return { by, seconds: bandAt(standard, altitude).legTime };
   if (!HOLD_LEG_PATTERN.test(text)) return fields.unreadable("leg");
   const read = readHoldLeg(text);
   if (read.by === "distance")

@@ -1,6 +1,6 @@
 /** Fields of text read one by one, with what is wrong in them as issues. */
 import type { Issue } from "../quantity/issue.ts";
-import type { HoldField, TypedHold } from "./asked.ts";
+import type { HoldField, TypedHold } from "./typed-hold.ts";
 
 export interface Range {
   readonly least: number;

@@ -8,6 +8,7 @@ import { type Run, runsOf } from "./runs.ts";
 
 export type { FlownPath } from "./flown.ts";
 export type { Match } from "./match.ts";
+export type { Run } from "./runs.ts";
 
 /** A window given by the brief outweighs any run, so that what comes before and after it keeps its place. */
 const GIVEN = 2;
@@ -18,13 +19,20 @@ const GIVEN = 2;
  * An exercise with a window has the rows of that window. The others are found by geometry: runs along the
  * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
- * taken. Exercises other than courses are found by their window only.
+ * taken. What else was found for an exercise, as the laps of a hold, is given in `found` by its index, in flown order;
+ * it takes part in the order like the runs of a course, and has its rows alone. Others are found by their window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
-export function matchExercises(brief: Brief, path: FlownPath): Match[] {
+export function matchExercises(
+  brief: Brief,
+  path: FlownPath,
+  found: ReadonlyMap<number, readonly Run[]> = new Map(),
+): Match[] {
   const windows = brief.exercises.map((exercise) => windowOf(exercise, path));
   const flown = flownOf(path);
-  const runs = brief.exercises.map((exercise, i) => candidates(exercise, windows[i]!, windows, path, flown));
+  const runs = brief.exercises.map((exercise, i) =>
+    candidates(exercise, windows[i]!, windows, path, flown, found.get(i)),
+  );
   const chosen = inOrder(runs);
   const ends: number[] = []; // of the exercises before, in the order of the brief
   return windows.map((window, i): Match => {
@@ -59,11 +67,13 @@ function candidates(
   windows: readonly (Span | "outside" | null)[],
   path: FlownPath,
   flown: Flown,
-): Run[] {
+  found: readonly Run[] = [],
+): readonly Run[] {
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
-  if (exercise.kind !== "course" || path.latitude.length < 2) return [];
-  return runsOf(exercise, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
+  if (path.latitude.length < 2) return [];
+  const runs = exercise.kind === "course" ? runsOf(exercise, path, flown) : found;
+  return runs.filter(({ core }) => !windows.some((w) => taken(core, w)));
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

@@ -1,6 +1,6 @@
-/** The debrief as flat tables: points, legs, exercises. Units stand in the column names; empty = not known. */
+/** The debrief as flat tables: points, legs, exercises, laps of holds. Units stand in the column names; empty = not known. */
 import { csvFormatRows } from "d3-dsv";
-import type { DebriefDocument } from "../debrief/document.ts";
+import type { DebriefDocument, HoldLap } from "../debrief/document.ts";
 import type { FlightSeries } from "../debrief/series.ts";
 
 type Cell = string | number | null | undefined;
@@ -46,17 +46,22 @@ export function pointsCsv(document: DebriefDocument, series: FlightSeries): stri
             rounded(columns.alongNm[k], 4),
             rounded(columns.crossTrackNm[k], 4),
             ...(columns.kind === "course"
-              ? [rounded(columns.needle[k], 4), rounded(columns.trackAngleErrorDeg[k], 2), columns.judged[k]!]
-              : ["", "", ""]),
+              ? [
+                  rounded(columns.needle[k], 4),
+                  rounded(columns.trackAngleErrorDeg[k], 2),
+                  columns.judged[k]!,
+                  "",
+                ]
+              : ["", "", "", columns.lap[k]! < 0 ? "" : columns.lap[k]! + 1]),
           ]
-        : ["", "", "", "", "", "", ""]),
+        : ["", "", "", "", "", "", "", ""]),
     ]);
   }
   return table(
     [
       ...["utc", "latitude_deg", "longitude_deg", "altitude_ft", "ground_speed_kt", "track_true_deg"],
       ...["heading_true_deg", "exercise", "title", "along_nm", "cross_track_right_nm", "needle_share"],
-      ...["track_angle_error_right_deg", "judged"],
+      ...["track_angle_error_right_deg", "judged", "lap"],
     ],
     rows,
   );
@@ -108,13 +113,20 @@ export function exercisesCsv(document: DebriefDocument): string {
       ...["beyond_three_quarter", "beyond_full", "track_angle_error_mean_right_deg"],
       ...["track_angle_error_rms_deg", "drift_right_deg", "wind_correction_flown_right_deg"],
       ...["wind_correction_needed_right_deg", "wind_correction_doubt95_deg", "intercept_angle_right_deg"],
-      ...["intercept_overshoot_nm", "reversals_per_min", "findings"],
+      ...["intercept_overshoot_nm", "reversals_per_min", "hold_turns", "hold_entry_flown"],
+      ...["hold_entry_asked", "hold_laps", "findings"],
     ],
     document.exercises.map((e, i) => {
       const f = e.kind === "course" ? e.facts : null;
+      const h = e.kind === "hold" ? e.facts : null;
       return [
         ...[i + 1, e.kind, e.title, e.source, e.startUtc, e.endUtc, e.match?.confidence],
-        ...[f?.courseTrueDeg, f?.courseMagneticDeg, f?.scale.id, f?.judged.seconds, f?.judged.distanceNm],
+        ...[
+          f?.courseTrueDeg ?? h?.inboundTrueDeg,
+          f?.courseMagneticDeg ?? h?.inboundMagneticDeg,
+          f?.scale.id,
+        ],
+        ...[f?.judged.seconds, f?.judged.distanceNm],
         ...[f?.crossTrack.maxNm, f?.crossTrack.meanNm, f?.crossTrack.rmsNm, f?.needle.max],
         ...[
           f?.needle.beyondQuarter,
@@ -125,8 +137,50 @@ export function exercisesCsv(document: DebriefDocument): string {
         ...[f?.trackAngleError?.meanDeg, f?.trackAngleError?.rmsDeg, f?.drift?.meanDeg],
         ...[f?.windCorrection?.flownDeg, f?.windCorrection?.neededDeg, f?.windCorrection?.doubt95Deg],
         ...[f?.intercept?.angleDeg, f?.intercept?.overshootNm, f?.reversals?.perMinute],
+        ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
       ];
     }),
   );
+}
+
+/** One row a lap of a hold. Corrections and distances across: right positive. `…_asked`: by the racetrack that closes in the lap's wind. */
+export function lapsCsv(document: DebriefDocument): string {
+  return table(
+    [
+      ...["exercise", "title", "lap", "start_utc", "end_utc", "fix_across_right_nm", "outbound_s"],
+      ...["outbound_timed_from", "outbound_from_abeam_s", "outbound_between_turns_s", "outbound_nm"],
+      ...["outbound_heading_true_deg", "outbound_track_true_deg", "outbound_correction_right_deg"],
+      ...["outbound_correction95_deg", "outbound_end_along_nm", "outbound_end_across_right_nm", "inbound_s"],
+      ...["inbound_nm", "inbound_heading_true_deg", "inbound_track_true_deg"],
+      ...["inbound_correction_right_deg", "factor_of_need", "factor_of_need95", "roll_out_utc"],
+      ...["roll_out_along_nm", "roll_out_across_right_nm", "overshoot_nm", "turn_outbound_deg_s"],
+      ...["turn_inbound_deg_s", "bank_outbound_deg", "bank_inbound_deg", "ground_speed_kt", "altitude_ft"],
+      ...["wind_from_true_deg", "wind_speed_kt", "tas_kt", "inbound_correction_asked_right_deg"],
+      ...["outbound_heading_asked_true_deg", "outbound_correction_asked_right_deg"],
+      ...["outbound_between_turns_asked_s", "factor_asked", "factor_asked95"],
+    ],
+    document.exercises.flatMap((e, i) =>
+      e.kind === "hold" && e.facts
+        ? e.facts.laps.map((lap, k) => [i + 1, e.title, k + 1, ...lapCells(lap)])
+        : [],
+    ),
+  );
+}
+
+function lapCells(lap: HoldLap): Cell[] {
+  const { outbound, inbound, rollOut, turns, wind } = lap;
+  const solved = lap.solved && !("none" in lap.solved) ? lap.solved : null;
+  return [
+    ...[lap.startUtc, lap.endUtc, lap.fixAcrossNm, outbound.seconds, outbound.begins, outbound.fromAbeamS],
+    ...[outbound.betweenTurnsS, outbound.lengthNm, outbound.headingTrueDeg, outbound.trackTrueDeg],
+    ...[outbound.correctionDeg, outbound.correction95Deg, outbound.endAlongNm, outbound.endAcrossNm],
+    ...[inbound?.seconds, inbound?.lengthNm, inbound?.headingTrueDeg, inbound?.trackTrueDeg],
+    ...[inbound?.correctionDeg, lap.factorOfNeed, lap.factorOfNeed95, rollOut?.utc, rollOut?.alongNm],
+    ...[rollOut?.acrossNm, rollOut?.overshootNm, turns.outbound.rateDegS, turns.inbound?.rateDegS],
+    ...[turns.outbound.bankDeg, turns.inbound?.bankDeg, lap.groundSpeedKt, lap.altitude?.meanFt],
+    ...[wind?.fromTrueDeg, wind?.speedKt, wind?.tasKt, solved?.inboundCorrectionDeg],
+    ...[solved?.outboundHeadingTrueDeg, solved?.outboundCorrectionDeg, solved?.outboundS, solved?.factor],
+    lap.doubt?.factor95,
+  ];
 }

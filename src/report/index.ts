@@ -1,5 +1,5 @@
 /** The report's door: a document in, words, tables, text and maps out. */
-export { exercisesCsv, legsCsv, pointsCsv } from "./csv.ts";
+export { exercisesCsv, lapsCsv, legsCsv, pointsCsv } from "./csv.ts";
 export { debriefGeoJson } from "./geojson.ts";
 export { racetrackText } from "./racetrack-text.ts";
 export { debriefText } from "./text.ts";

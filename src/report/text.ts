@@ -8,6 +8,7 @@ import {
   exerciseSentence,
   findingSentence,
   issueSentence,
+  lapSentences,
   otherFindings,
   secondsBetween,
   sideNotes,
@@ -55,6 +56,7 @@ function exercise(e: DocumentExercise, index: number): string[] {
     `${index + 1}. ${e.title}${when}`,
     wrap(exerciseSentence(e), "   "),
     ...sideNotes(e).map(({ lead, text }) => wrap(`${lead} ${text}`, "   ")),
+    ...lapSentences(e).map((lap) => wrap(lap, "   ")),
     ...otherFindings(e).map((finding) => wrap(findingSentence(finding, e), "   ")),
   ];
 }

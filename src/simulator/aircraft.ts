@@ -43,6 +43,8 @@ export interface Aircraft {
   /** Aimed at. */
   altitudeWanted: FeetMsl;
   climbRate: FeetPerMinute;
+  /** In turns; each strays from it a little. */
+  turnRateWanted: DegreesPerSecond;
   readonly airspeed: Airspeed;
   /** One step on, toward a heading (not wrapped). */
   advance(heading: TurnDegrees): void;
@@ -90,12 +92,13 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
     air: blow(start.altitude),
     altitudeWanted: start.altitude,
     climbRate: 500,
+    turnRateWanted: pilot.turnRate,
     airspeed: fast,
     advance(wanted) {
       const before = velocity(aircraft.heading, aircraft.trueAirspeed, aircraft.air);
       const error = wanted + headingWander() - aircraft.heading;
       if (Math.abs(error) > 10 && !turning)
-        rate = pilot.turnRate * (1 + pilot.turnRateSpread * turns.normal());
+        rate = aircraft.turnRateWanted * (1 + pilot.turnRateSpread * turns.normal());
       turning = Math.abs(error) > (turning ? 3 : 10);
       const rateWanted = Math.max(-rate, Math.min(rate, error / ROLL_OUT));
       const rateBefore = aircraft.turnRate;

@@ -1,9 +1,12 @@
 /** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
 import type { Track } from "../track/track.ts";
-import { flyTrue, type TrueColumns } from "./flight.ts";
+import { everySecond, flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";
+import { DRAWN_HOLDS } from "./hold-drawn.ts";
+import { HOLD_SAMPLES } from "./hold-samples.ts";
+import { NO_HOLDS } from "./no-hold.ts";
 import { PATTERN_SCENARIOS } from "./patterns.ts";
-import { receive } from "./receiver.ts";
+import { intervalFor, receive } from "./receiver.ts";
 import { SAMPLE_SCENARIOS } from "./samples.ts";
 import type { Scenario } from "./scenario.ts";
 import { truthOf } from "./tell.ts";
@@ -20,7 +23,12 @@ export type { Truth } from "./truth.ts";
 /** Every scenario by its name. */
 export const SCENARIOS: Readonly<Record<string, Scenario>> = {
   ...SAMPLE_SCENARIOS,
-  ...Object.fromEntries([...PATTERN_SCENARIOS, TRAINING].map((scenario) => [scenario.name, scenario])),
+  ...Object.fromEntries(
+    [...HOLD_SAMPLES, ...PATTERN_SCENARIOS, TRAINING, ...DRAWN_HOLDS, ...NO_HOLDS].map((scenario) => [
+      scenario.name,
+      scenario,
+    ]),
+  ),
 };
 
 /** Parts of a scenario put in the place of its own, whole: `{ logging: { every: 5 } }`. */
@@ -44,11 +52,13 @@ export interface SimulatedFlight {
 
 /** Flies a scenario without making any text. The same seed gives the same flight. */
 export function fly(scenario: Scenario, seed: number): SimulatedFlight {
-  const flight = flyTrue(scenario, seed);
+  const interval = intervalFor(scenario.logging);
+  const flight = flyTrue(scenario, seed, interval);
+  const columns = everySecond(flight.columns, interval);
   return {
     track: receive(scenario, flight.columns, seed),
-    truth: truthOf(scenario, seed, flight),
-    columns: flight.columns,
+    truth: truthOf(scenario, seed, { ...flight, columns }),
+    columns,
   };
 }
 

@@ -26,13 +26,16 @@ const ROLLED_OUT = 3;
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
 
+/** A step that is flown as it stands. */
+export type PlainStep = Exclude<Step, { readonly do: "drawn" }>;
+
 /** Chances of the script's own drawn values, and of the pilot: apart, so that neither shifts the other. */
 export interface Chances {
   readonly script: Random;
   readonly pilot: Random;
 }
 
-export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Witness): Manoeuvre {
+export function manoeuvre(step: PlainStep, a: Aircraft, chances: Chances, witness: Witness): Manoeuvre {
   switch (step.do) {
     case "height":
       a.altitudeWanted = step.altitude;
@@ -40,6 +43,9 @@ export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Wi
       return () => null;
     case "speed":
       a.airspeed.set(draw(step.share, chances.script));
+      return () => null;
+    case "rate":
+      a.turnRateWanted = draw(step.rate, chances.script);
       return () => null;
     case "heading":
       return holdHeading(

@@ -11,7 +11,7 @@ import type {
   TrueDegrees,
 } from "../quantity/units.ts";
 import type { NeedleScaleId } from "../standard/needle.ts";
-import type { Drawn } from "./random.ts";
+import type { Drawn, Random } from "./random.ts";
 
 export type Side = "left" | "right";
 
@@ -57,22 +57,36 @@ export interface CourseStep {
   readonly exercise: string | null;
 }
 
-/** How well a hold is planned. */
+/** What a pilot does on the ways outbound: how well a hold is planned. */
 export interface HoldSkill {
-  /** Outbound correction over the inbound one, or the racetrack solved for the wind. */
-  readonly factor: 1 | 2 | 3 | "solved";
-  /** Standard deviation of each component of the wind believed, knots, and of the outbound time, seconds. */
+  /**
+   * Outbound correction over the inbound one, or the racetrack solved for the wind. 0: the outbound heading is the
+   * reciprocal of the inbound course; 1: the outbound leg is flown parallel to the inbound one over the ground.
+   */
+  readonly factor: number | "solved";
+  /** Standard deviation of each component of the wind believed, knots, and of the end of the outbound leg, seconds. */
   readonly windWrong: Knots;
   readonly timingWrong: Seconds;
 }
 
-/** First to the fix; the entry is that of the sector, by the heading there. */
+/**
+ * What ends the legs. `seconds`: of the inbound leg, between the turns. `distance`: at the end of the outbound leg,
+ * along the inbound course from the fix, or as the slant range that a station at the fix (at sea level) would show.
+ */
+export type HoldLength =
+  | { readonly seconds: Seconds }
+  | { readonly distance: NauticalMiles; readonly by: "along-track" | "slant-range" };
+
+export type Entry = "direct" | "teardrop" | "parallel";
+
+/** First to the fix; then the entry, by the sector of the heading there unless told otherwise. */
 export interface HoldStep {
   readonly do: "hold";
   readonly fix: Position;
   readonly inbound: TrueDegrees;
   readonly turns: Side;
-  readonly legSeconds: Seconds;
+  readonly leg: HoldLength;
+  readonly entry?: Entry;
   /** Laps after the entry. */
   readonly laps: number;
   readonly skill: HoldSkill;
@@ -100,5 +114,9 @@ export type Step =
   | { readonly do: "height"; readonly altitude: FeetMsl; readonly rate: FeetPerMinute }
   /** From now on: another airspeed, as a share of the first one. */
   | { readonly do: "speed"; readonly share: Drawn }
+  /** From now on: another rate of turn, degrees per second. */
+  | { readonly do: "rate"; readonly rate: Drawn }
+  /** Steps that each flight draws for itself. */
+  | { readonly do: "drawn"; readonly steps: (random: Random) => readonly Step[] }
   | CourseStep
   | HoldStep;

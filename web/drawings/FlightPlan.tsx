@@ -2,12 +2,11 @@
 
 import { useRef } from "preact/hooks";
 import { CursorRing } from "./CursorRing.tsx";
-import type { DebriefDocument, FlightSeries, HoldFacts } from "./contract.ts";
+import type { DebriefDocument, FlightSeries } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
-import { racetracksOf } from "./holdLaps.ts";
 import { pathThrough } from "./path.ts";
-import { boundsOf, type Plane, planeAt, steppedScale } from "./plane.ts";
+import { boundsOf, planeAt, steppedScale } from "./plane.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
@@ -50,9 +49,12 @@ function Drawn({
   if (middle === null) return null;
   const plane = planeAt(...middle);
   const flown = Array.from(path.latitude, (latitude, i) => plane.place(latitude, path.longitude[i]));
-  const racetracks = debrief.exercises.flatMap((exercise) =>
-    exercise.kind === "hold" && exercise.facts ? [stillAirNorthUp(exercise.facts, plane.place)] : [],
-  );
+  const racetracks = series.exercises.flatMap((exercise) => {
+    const outline = exercise?.kind === "hold" ? exercise.stillAir : null;
+    return outline
+      ? [Array.from(outline.latitude, (latitude, i) => plane.place(latitude, outline.longitude[i]))]
+      : [];
+  });
   const bounds = boundsOf([
     ...flown,
     ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude)),
@@ -115,19 +117,6 @@ function Drawn({
       <ScaleBar x={8} y={height - 12} pxPerMile={px} words={`1 NM = ${millimetreText(mmPerMile)}`} />
     </Drawing>
   );
-}
-
-/** The racetrack of a hold in still air, miles east and north in the plane of the plan; empty where there is none. */
-function stillAirNorthUp(facts: HoldFacts, plane: Plane["place"]): (readonly [number, number])[] {
-  const { stillAir } = racetracksOf(facts);
-  if (!stillAir) return [];
-  const [east, north] = plane(facts.fix.latitude, facts.fix.longitude);
-  const course = (facts.inboundTrueDeg * Math.PI) / 180;
-  const [sin, cos] = [Math.sin(course), Math.cos(course)];
-  return Array.from(stillAir.alongNm, (along, i) => {
-    const across = stillAir.acrossNm[i];
-    return [east + along * sin + across * cos, north + along * cos - across * sin] as const;
-  });
 }
 
 /** The number stands beside the middle of the exercise, on the right-hand side of the flown line. */

@@ -2,7 +2,7 @@
 import type { ComponentChildren } from "preact";
 import { type HoldOutline, type WindRecord, windName } from "./contract.ts";
 import { Drawing, PlanWindow } from "./Drawing.tsx";
-import { type HoldLine, holdFrame, lineOf, placeIn, pointsOf } from "./holdGeometry.ts";
+import { type HoldLine, holdFrame, placeIn, pointsOf } from "./holdGeometry.ts";
 import { usePanZoom } from "./panZoom.ts";
 import { line, pathThrough } from "./path.ts";
 import { Coast, FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
@@ -60,7 +60,7 @@ export function HoldGround(props: HoldGroundProps) {
   const windHalf = wind?.speedKt ? (wind.speedKt * PX_PER_KNOT) / 2 : 8;
   const windY = Math.max(30, windHalf + 14);
   const fixedMm = fixedScales(narrow).mmPerMileOfHold;
-  const racetracks = [solved, stillAir].flatMap((outline) => (outline ? [lineOf(outline)] : []));
+  const racetracks = [solved, stillAir].flatMap((outline) => (outline ? [outline] : []));
   const frame = holdFrame([...racetracks, ...flown], {
     turns,
     columnPx: paper ? PAPER_PX : columnPx,
@@ -104,9 +104,9 @@ export function HoldGround(props: HoldGroundProps) {
           >
             non-holding side
           </text>
-          {stillAir && <path class="still" d={pathThrough(pointsOf(lineOf(stillAir), place))} />}
+          {stillAir && <path class="still" d={pathThrough(pointsOf(stillAir, place))} />}
           {props.lines?.(place)}
-          {solved && <path class="solved" d={pathThrough(pointsOf(lineOf(solved), place))} />}
+          {solved && <path class="solved" d={pathThrough(pointsOf(solved, place))} />}
           {props.marks?.(place)}
           <text
             class="lab-i halo"

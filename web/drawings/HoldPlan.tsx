@@ -12,7 +12,7 @@ import {
 import type { Cursor } from "./cursor.ts";
 import { HoldGround, type Place } from "./HoldGround.tsx";
 import { apart, farEnd, flownLines, type HoldLine, outboundMiddle, pointsOf } from "./holdGeometry.ts";
-import { lapClass, racetracksOf, worstRollOut } from "./holdLaps.ts";
+import { lapClass, worstRollOut } from "./holdLaps.ts";
 import { line, pathThrough } from "./path.ts";
 import type { Point } from "./windGeometry.ts";
 
@@ -26,9 +26,7 @@ export function HoldPlan(props: {
   const { facts } = exercise;
   if (!facts) return null;
   const { laps, others } = flownLines(series);
-  const { solved, stillAir } = racetracksOf(facts);
   const wind = facts.wind;
-  const all: HoldLine = { alongNm: series.alongNm, acrossNm: series.crossTrackNm };
   return (
     <HoldGround
       name={`${exercise.title} from above, course-up, ${laps.length} ${laps.length === 1 ? "lap" : "laps"}`}
@@ -36,14 +34,14 @@ export function HoldPlan(props: {
       turns={facts.turns}
       upDeg={facts.inboundTrueDeg}
       inbound={flownDirection(facts.inboundTrueDeg, facts.inboundMagneticDeg)}
-      solved={solved}
-      stillAir={stillAir}
+      solved={series.solved}
+      stillAir={series.stillAir}
       wind={wind}
       windWords={
         wind ? (isFull(wind) ? `from ${windLabel(wind)}`.split(/ (?=\d+ kt)/) : [windLabel(wind)]) : []
       }
       columnPx={columnPx}
-      flown={[all]}
+      flown={[series]}
       lines={(place) => (
         <>
           {others.map((other, i) => (
@@ -61,7 +59,7 @@ export function HoldPlan(props: {
           ))}
           <Numbers laps={laps} place={place} />
           <RollOuts facts={facts} place={place} />
-          <CursorRing cursor={cursor} timeMs={series.timeMs} points={pointsOf(all, place)} />
+          <CursorRing cursor={cursor} timeMs={series.timeMs} points={pointsOf(series, place)} />
         </>
       )}
     />

@@ -30,7 +30,6 @@ export {
   isFull,
   needleOf,
   offCourse,
-  racetrackOutline,
   sided,
   trueDirection,
   windLabel,

@@ -1,15 +1,13 @@
 /** Where the lines of a hold lie, in miles along and across the inbound course, and how large its plan must be. */
-import type { HoldOutline, HoldSeries } from "./contract.ts";
+import type { HoldSeries } from "./contract.ts";
 import { PX_PER_MM } from "./scale.ts";
 import type { Point } from "./windGeometry.ts";
 
 /** Miles along the inbound course (negative: before the fix) and right of it. */
 export interface HoldLine {
   readonly alongNm: ArrayLike<number>;
-  readonly acrossNm: ArrayLike<number>;
+  readonly crossTrackNm: ArrayLike<number>;
 }
-
-export const lineOf = ({ alongNm, acrossNm }: HoldOutline): HoldLine => ({ alongNm, acrossNm });
 
 export interface FlownLines {
   /** One a lap, each with the first row of the next so that the line goes on. */
@@ -27,7 +25,7 @@ export function flownLines(series: HoldSeries): FlownLines {
     while (end < lap.length && lap[end] === lap[start]) end++;
     const line = {
       alongNm: alongNm.subarray(start, end + 1),
-      acrossNm: crossTrackNm.subarray(start, end + 1),
+      crossTrackNm: crossTrackNm.subarray(start, end + 1),
     };
     (lap[start] < 0 ? others : laps).push(line);
     start = end;
@@ -75,9 +73,9 @@ export function holdFrame(
 ): HoldFrame {
   const { turns, columnPx, fixedMm, abovePx } = given;
   let [top, bottom, left, right] = [0.3, -0.3, 0, 0];
-  for (const { alongNm, acrossNm } of lines) {
+  for (const { alongNm, crossTrackNm } of lines) {
     for (let i = 0; i < alongNm.length; i++) {
-      const [along, across] = [alongNm[i], acrossNm[i]];
+      const [along, across] = [alongNm[i], crossTrackNm[i]];
       if (!Number.isFinite(along) || !Number.isFinite(across)) continue;
       top = Math.max(top, along);
       bottom = Math.min(bottom, along);
@@ -120,10 +118,10 @@ export function holdFrame(
 }
 
 /** Farthest point of a lap before the fix: where its number stands. */
-export function farEnd({ alongNm, acrossNm }: HoldLine): readonly [along: number, across: number] {
+export function farEnd({ alongNm, crossTrackNm }: HoldLine): readonly [along: number, across: number] {
   let far = 0;
   for (let i = 1; i < alongNm.length; i++) if (alongNm[i] < alongNm[far]) far = i;
-  return [alongNm[far], acrossNm[far]];
+  return [alongNm[far], crossTrackNm[far]];
 }
 
 /** Moves marks on one line apart to the right until no two are nearer than `least`; their order stays. */
@@ -137,7 +135,7 @@ export function apart(places: readonly number[], least: number): number[] {
 }
 
 /** The middle of the longest way down the page: where a lap's chevron shows the direction flown outbound. */
-export function outboundMiddle({ alongNm, acrossNm }: HoldLine): {
+export function outboundMiddle({ alongNm, crossTrackNm }: HoldLine): {
   readonly at: readonly [along: number, across: number];
   readonly before: readonly [along: number, across: number];
 } | null {
@@ -153,7 +151,7 @@ export function outboundMiddle({ alongNm, acrossNm }: HoldLine): {
   if (!(length > 0)) return null;
   let row = best + 1;
   while (row < alongNm.length - 1 && alongNm[best] - alongNm[row] < length / 2) row++;
-  return { at: [alongNm[row], acrossNm[row]], before: [alongNm[row - 1], acrossNm[row - 1]] };
+  return { at: [alongNm[row], crossTrackNm[row]], before: [alongNm[row - 1], crossTrackNm[row - 1]] };
 }
 
 /** Course-up: along goes up the page, right goes right. */
@@ -165,6 +163,6 @@ export const placeIn =
   ];
 
 export const pointsOf = (
-  { alongNm, acrossNm }: HoldLine,
+  { alongNm, crossTrackNm }: HoldLine,
   place: (along: number, across: number) => Point,
-): Point[] => Array.from(alongNm, (along, i) => place(along, acrossNm[i]));
+): Point[] => Array.from(alongNm, (along, i) => place(along, crossTrackNm[i]));

@@ -1,25 +1,9 @@
-/** What of the facts of a hold its drawings share: the lines of its racetracks, how laps are told apart, which one missed most. */
-import { type HoldFacts, type HoldOutline, isFull, racetrackOutline } from "./contract.ts";
+/** What of the facts of a hold its drawings share: how laps are told apart, which one missed most. */
+import type { HoldFacts } from "./contract.ts";
 
 /** Classes of laps in turn; the fourth is drawn as the first, and its number tells it. */
 const LAP_CLASSES = ["lap-a", "lap-b", "lap-c"];
 export const lapClass = (index: number): string => LAP_CLASSES[index % LAP_CLASSES.length];
-
-export interface HoldRacetracks {
-  readonly solved: HoldOutline | null;
-  readonly stillAir: HoldOutline | null;
-}
-
-/** The lines of the racetracks in the facts. */
-export function racetracksOf({ solved, stillAir, wind, turns, inboundTrueDeg }: HoldFacts): HoldRacetracks {
-  const given = { inbound: inboundTrueDeg, turns };
-  const known = wind && isFull(wind) ? { from: wind.fromTrueDeg, speed: wind.speedKt } : null;
-  return {
-    solved:
-      solved && !("none" in solved) && known ? racetrackOutline(solved, { ...given, wind: known }) : null,
-    stillAir: stillAir && racetrackOutline(stillAir, { ...given, wind: { from: 0, speed: 0 } }),
-  };
-}
 
 /** Index of the lap that rolled out farthest off the course; -1 where none rolled out. */
 export function worstRollOut({ laps }: Pick<HoldFacts, "laps">): number {

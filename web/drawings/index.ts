@@ -9,7 +9,7 @@ export { HoldGround } from "./HoldGround.tsx";
 export { HoldKey } from "./HoldKey.tsx";
 export { HoldPlan } from "./HoldPlan.tsx";
 export { HoldReplay } from "./HoldReplay.tsx";
-export { racetracksOf, worstRollOut } from "./holdLaps.ts";
+export { worstRollOut } from "./holdLaps.ts";
 export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
 export { Replay } from "./Replay.tsx";
 export { RollOutMark } from "./RollOutMark.tsx";

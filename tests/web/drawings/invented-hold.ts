@@ -4,6 +4,7 @@ import {
   type HoldQuestion,
   RULES,
   racetrackDoubt,
+  racetrackOutline,
   ruleOutcome,
   solveRacetrack,
 } from "../../../src/hold/index.ts";
@@ -114,6 +115,8 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
         toUtc: utc(to),
         seconds: to - from,
         begins: "wings-level",
+        fromAbeamS: to - from + 8,
+        betweenTurnsS: to - from,
         lengthNm: 1.5,
         headingTrueDeg: (inbound + 180 + correction + 720) % 360,
         trackTrueDeg: rows[to - 1]!.track,
@@ -121,6 +124,7 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
         correction95Deg: 1.4,
         endAlongNm: endAlong,
         endAcrossNm: endAcross,
+        endDistanceNm: Math.hypot(endAlong, endAcross),
       },
       inbound: {
         fromUtc: utc(inFrom),
@@ -134,6 +138,7 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
       },
       factor,
       factorOfNeed: factor,
+      factorOfNeed95: 0.2,
       turns: {
         outbound: { rateDegS: 2.9, bankDeg: 15, seconds: 60 },
         inbound: { rateDegS: 3.1, bankDeg: 16, seconds: 60 },
@@ -141,6 +146,7 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
       rollOut: {
         ...rollOut,
         across95Nm: 0.02,
+        trackErrorDeg: 0,
         overshootNm: Math.max(0, -sign * rollOut.acrossNm),
       },
       altitude: { meanFt: 2980, worstFt: 2880, worstUtc: startUtc },
@@ -168,10 +174,13 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
       utc: utc(0),
       headingTrueDeg: inbound + 9,
       headingIs: "heading",
+      heading95Deg: 2,
       asked: "direct",
       alsoAllowed: [],
+      fromBorderDeg: 61,
       flown: "direct",
       fixMissNm: 0.02,
+      outbound: null,
     },
     laps,
     stillAir,
@@ -183,6 +192,13 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
     wind: windRecordOf(wind),
     cannotTell: [],
   };
+  /** Without places: plans of holds are drawn by miles. */
+  const nowhere = new Float64Array();
+  const drawn = (racetrack: typeof solved, question: HoldQuestion) => ({
+    ...racetrackOutline(racetrack, question),
+    latitude: nowhere,
+    longitude: nowhere,
+  });
   const exercise: HoldRecord = {
     kind: "hold",
     title: `Hold at TARNO, inbound ${inbound - 6}°M, ${turns} turns`,
@@ -208,6 +224,8 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
       groundSpeedKt: column((r) => r.gs),
       altitudeFt: column(() => 2980),
       lap: Int8Array.from(rows, (r) => r.lap),
+      solved: drawn(solved, question),
+      stillAir: drawn(stillAir, { ...question, wind: { from: 0, speed: 0 } }),
     },
   };
 }
