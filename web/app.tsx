@@ -1,8 +1,10 @@
 /** The frame around the views: name, ways, what is under way, what there is to say, and files dropped anywhere. */
 import { useEffect } from "preact/hooks";
+import type { HoldFacts } from "../src/index.ts";
 import { cancel, flight, notices, reopen, work } from "./flight.ts";
+import { filledFrom, typedHold } from "./next-hold.ts";
 import { openOnSheet } from "./opening.ts";
-import { address, type Place, place } from "./place.ts";
+import { address, go, type Place, place } from "./place.ts";
 import { NextHold } from "./views/next-hold.tsx";
 import { Open } from "./views/open.tsx";
 import { Sheet } from "./views/sheet.tsx";
@@ -57,6 +59,14 @@ function Notices() {
   );
 }
 
+/** Fills the panel for the next hold from one of the sheet, and goes there. */
+function solveNext(facts: HoldFacts): void {
+  if (!flight.value) return;
+  typedHold.value = filledFrom(flight.value.document, facts);
+  go("hold");
+  scrollTo(0, 0);
+}
+
 export function App() {
   useDroppedFiles();
   useEffect(() => void reopen(), []);
@@ -80,7 +90,7 @@ export function App() {
       <main id="content" tabIndex={-1}>
         {here === "open" && <Open />}
         {here === "hold" && <NextHold />}
-        {here === "sheet" && flight.value && <Sheet flight={flight.value} />}
+        {here === "sheet" && flight.value && <Sheet flight={flight.value} nextHold={solveNext} />}
       </main>
     </div>
   );

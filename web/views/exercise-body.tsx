@@ -6,16 +6,17 @@ import type { Flight } from "../flight.ts";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
-import { HoldBody } from "./hold-body.tsx";
+import { HoldBody, type NextHoldOf } from "./hold-body.tsx";
 
 interface Props {
   readonly exercise: DocumentExercise;
   readonly columns: ExerciseSeries;
   readonly flight: Flight;
   readonly cursor: Cursor;
+  readonly nextHold: NextHoldOf | undefined;
 }
 
-export function ExerciseBody({ exercise, columns, flight, cursor }: Props) {
+export function ExerciseBody({ exercise, columns, flight, cursor, nextHold }: Props) {
   const { title } = exercise;
   if (exercise.kind === "course" && exercise.facts && columns.kind === "course") {
     return (
@@ -27,6 +28,6 @@ export function ExerciseBody({ exercise, columns, flight, cursor }: Props) {
     );
   }
   if (exercise.kind === "hold" && columns.kind === "hold")
-    return <HoldBody exercise={exercise} series={columns} document={flight.document} cursor={cursor} />;
+    return <HoldBody exercise={exercise} series={columns} cursor={cursor} nextHold={nextHold} />;
   return null;
 }

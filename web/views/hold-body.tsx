@@ -1,21 +1,22 @@
 /** A hold on the sheet: its plan with what was asked beside it, the replay, the laps and the facts. */
 import { useRef } from "preact/hooks";
-import type { DebriefDocument, HoldRecord, HoldSeries } from "../../src/index.ts";
+import type { HoldFacts, HoldRecord, HoldSeries } from "../../src/index.ts";
 import { AskedFlown, type Cursor, HoldKey, HoldPlan, HoldReplay, useWidth } from "../drawings/index.ts";
 import { holdFactRows } from "../hold-fact-rows.ts";
-import { filledFrom, typedHold } from "../next-hold.ts";
-import { go } from "../place.ts";
 import { Facts } from "./facts.tsx";
 import { Laps } from "./laps.tsx";
+
+export type NextHoldOf = (facts: HoldFacts) => void;
 
 interface Props {
   readonly exercise: HoldRecord;
   readonly series: HoldSeries;
-  readonly document: DebriefDocument;
+  /** Takes the hold to the panel for the next one; left out where there is none. */
+  readonly nextHold: NextHoldOf | undefined;
   readonly cursor: Cursor;
 }
 
-export function HoldBody({ exercise, series, document, cursor }: Props) {
+export function HoldBody({ exercise, series, cursor, nextHold }: Props) {
   const { facts, title } = exercise;
   const box = useRef<HTMLElement>(null);
   const width = useWidth(box);
@@ -35,18 +36,13 @@ export function HoldBody({ exercise, series, document, cursor }: Props) {
           <AskedFlown facts={facts} />
         </div>
       </figure>
-      <p class="fine save screen">
-        <button
-          type="button"
-          onClick={() => {
-            typedHold.value = filledFrom(document, facts);
-            go("hold");
-            scrollTo(0, 0);
-          }}
-        >
-          Solve this hold for the next flight
-        </button>
-      </p>
+      {nextHold && (
+        <p class="fine save screen">
+          <button type="button" onClick={() => nextHold(facts)}>
+            Solve this hold for the next flight
+          </button>
+        </p>
+      )}
       <HoldReplay exercise={exercise} series={series} cursor={cursor} />
       <Laps title={title} facts={facts} />
       <Facts title={title} rows={holdFactRows(facts)} />

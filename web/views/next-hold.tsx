@@ -208,7 +208,9 @@ export function NextHold() {
         <Answer answer={racetrackFor(asked)} />
       ) : (
         <p class="finding" role="status">
-          Inbound course, airspeed and wind make the answer; it stands here as soon as they can be read.
+          {issues.some(({ code }) => code === "hold-field-missing")
+            ? "Inbound course, airspeed and wind make the answer; it stands here as soon as they can be read."
+            : "The answer waits for the field that cannot be read."}
         </p>
       )}
       <p class="caution">{CAUTION}</p>

@@ -6,6 +6,7 @@ import { Exercise } from "./exercise.tsx";
 import { ExerciseBody } from "./exercise-body.tsx";
 import { Foot } from "./foot.tsx";
 import { Head } from "./head.tsx";
+import type { NextHoldOf } from "./hold-body.tsx";
 import { LineUp } from "./line-up.tsx";
 import { NotCompared } from "./not-compared.tsx";
 import { OtherFlights } from "./other-flights.tsx";
@@ -13,7 +14,13 @@ import { Remarks } from "./remarks.tsx";
 import { RouteOffers } from "./route-offers.tsx";
 import { WindOfTheFlight } from "./wind.tsx";
 
-export function Sheet({ flight }: { flight: Flight }) {
+interface Props {
+  readonly flight: Flight;
+  /** Takes a hold to the panel for the next one. */
+  readonly nextHold?: NextHoldOf;
+}
+
+export function Sheet({ flight, nextHold }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   return (
@@ -35,7 +42,13 @@ export function Sheet({ flight }: { flight: Flight }) {
         const columns = series.exercises[i];
         return exercise.facts && columns ? (
           <Exercise key={`${exercise.title} ${exercise.startUtc}`} number={i + 1} exercise={exercise}>
-            <ExerciseBody exercise={exercise} columns={columns} flight={flight} cursor={cursor} />
+            <ExerciseBody
+              exercise={exercise}
+              columns={columns}
+              flight={flight}
+              cursor={cursor}
+              nextHold={nextHold}
+            />
           </Exercise>
         ) : null;
       })}
