@@ -1,5 +1,5 @@
 /** What a wind asked for: the racetrack solved in it, its doubt, and what the rules of thumb would have come to. */
-import type { FeetMsl, Seconds, TrueDegrees } from "../quantity/units.ts";
+import type { AngleSize, FeetMsl, Seconds, TrueDegrees } from "../quantity/units.ts";
 import type { HoldingBand, HoldingStandard, TurnSide } from "../standard/holding.ts";
 import type { WindFact } from "../wind/wind.ts";
 import { racetrackDoubt } from "./doubt.ts";
@@ -10,6 +10,8 @@ import { RULES, ruleOutcome } from "./rule.ts";
 /** What is held, apart from the wind. */
 export interface Held {
   readonly inbound: TrueDegrees;
+  /** Half-width of its 95 % interval; 0 where it is published. */
+  readonly inbound95: AngleSize;
   readonly turns: TurnSide;
   readonly leg: HoldFacts["leg"];
   readonly standard: HoldingStandard;

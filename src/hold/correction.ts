@@ -32,6 +32,7 @@ export interface Direction {
 export function directionOfLeg(
   frame: HoldFrame,
   leg: TrueDegrees,
+  leg95: AngleSize,
   from: UtcMillis,
   to: UtcMillis,
 ): Direction {
@@ -44,21 +45,26 @@ export function directionOfLeg(
     headingTrueDeg: heading,
     trackTrueDeg: track,
     correctionDeg: heading === null ? null : turnFrom(leg, heading),
-    correction95Deg: heading === null || middle === null ? null : 1.96 * middle,
+    correction95Deg: heading === null || middle === null ? null : Math.hypot(1.96 * middle, leg95),
   };
 }
 
 /**
  * Correction outbound over the one that the wind needs inbound, with its 95 % doubt. An error e of the wind across
  * moves both: the heading outbound by e / V, the need by -e / V; so the factor is in doubt by (1 - factor) e / V over
- * the need, and not at all where the track outbound is parallel to the inbound course.
+ * the need, and not at all where the track outbound is parallel to the inbound course. The doubt of a course that is itself found is added.
  */
-export function factorOfNeed(outbound: Direction, wind: WindFact | null, inbound: TrueDegrees) {
+export function factorOfNeed(
+  outbound: Direction,
+  wind: WindFact | null,
+  inbound: TrueDegrees,
+  inbound95: AngleSize,
+) {
   const { correctionDeg } = outbound;
   const need = wind && needIn(wind, inbound);
   if (correctionDeg === null || need === null) return null;
   const factor = factorOf(correctionDeg, need);
   if (factor === null) return null;
   const doubt = ((wind!.ellipse95.major / wind!.trueAirspeed!) * DEGREES_PER_RADIAN) / Math.abs(need);
-  return { factor, doubt95: Math.abs(1 - factor) * doubt };
+  return { factor, doubt95: Math.hypot((1 - factor) * doubt, inbound95 / need) };
 }

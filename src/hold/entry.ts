@@ -1,125 +1,77 @@
-/** The entry: the sector that the heading at the fix lies in, the entry flown, and how its outbound leg was flown. */
-import { direction, turnFrom } from "../quantity/angle.ts";
-import { utcText } from "../quantity/time.ts";
-import type { AngleSize, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
-import { ENTRY_SECTORS, ENTRY_TOLERANCE, type HoldEntry, type TurnSide } from "../standard/holding.ts";
-import type { HoldFacts } from "./facts.ts";
-import { type HoldFrame, meanDirection, rowsBetween } from "./frame.ts";
-import type { LapTimes } from "./lap.ts";
-import { nearestPass, type Pass } from "./pass.ts";
+/** How the hold was entered, from what was flown between the first pass over the fix and the first lap. */
+import { direction } from "../quantity/angle.ts";
+import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
+import type { UtcMillis } from "../quantity/units.ts";
+import type { FixAndCourse } from "./fix-and-course.ts";
+import type { HoldEntry } from "./found.ts";
+import type { Ground } from "./ground.ts";
+import { nearest, type Reading, type Row } from "./reading.ts";
+import type { TurnEdges } from "./turn-edges.ts";
 
-/** The heading on reaching the fix is that of these seconds before it: past the last look at the needle, before the turn. Chosen. */
-const REACHING: readonly [Seconds, Seconds] = [15, 3];
-/** A teardrop or parallel entry is back at the fix no sooner than this; the fix is looked for so long before the first row. Chosen: both its turns alone take over a minute. */
-const LEAST_ENTRY: Seconds = 75;
-const LOOK_BACK: Seconds = 60;
-/** Turning slower than this, deg/s, is flying straight, and within this of the reciprocal of the inbound course, outbound. Chosen: a teardrop leads 30 degrees off it. */
-const STRAIGHT = 1;
-const OUTBOUND_WITHIN: AngleSize = 60;
-
-export interface Sector {
-  readonly asked: HoldEntry;
-  /** Within the tolerance of a border: the entry on its other side. */
-  readonly alsoAllowed: readonly HoldEntry[];
-  /** How far from the nearest border with another entry. */
-  readonly fromBorder: AngleSize;
+export interface Entered {
+  readonly entry: HoldEntry | null;
+  /** First pass over the fix that the log shows. */
+  readonly start: UtcMillis;
+  /** From the first turn of the first lap on: over the fix, at the far end, over the fix, and so on. */
+  readonly turns: readonly TurnEdges[];
 }
 
-/** The sector that a heading at the fix lies in. Both true, or both magnetic. */
-export function sectorOf(heading: number, inbound: number, turns: TurnSide): Sector {
-  const off = direction(turns === "right" ? heading - inbound : inbound - heading);
-  const within = (from: number, to: number) => direction(off - from) < direction(to - from);
-  const asked = ENTRY_SECTORS.find(({ from, to }) => within(from, to))!.entry;
-  const others = ENTRY_SECTORS.filter(({ entry }) => entry !== asked).map(({ entry, from, to }) => ({
-    entry,
-    away: Math.min(Math.abs(turnFrom(from, off)), Math.abs(turnFrom(to, off))),
-  }));
-  return {
-    asked,
-    alsoAllowed: others.filter(({ away }) => away <= ENTRY_TOLERANCE).map(({ entry }) => entry),
-    fromBorder: Math.min(...others.map(({ away }) => away)),
-  };
-}
+/** Heading on reaching the fix less inbound course, on the holding side positive: from here on no direct entry, degrees. FAA AIM 5-3-8 j.7: the 70 degree line. */
+const DIRECT_UP_TO = 110;
+/** A small turn over the fix begins an outbound leg that is looked for so far back, s, and passes the fix within so many seconds of flight. Tuned. */
+const SMALL_TURN_BACK: readonly [number, number] = [25, 200];
+const OVER_SECONDS = 10;
+/** A log that begins less than this before the first turn shows no entry, s. Chosen. */
+const SEEN_SECONDS = 20;
+/** The turn over the fix in a teardrop is smaller than this, degrees: from 110 off the course to 150. Chosen, with room for wind. */
+const TEARDROP_TURN = 85;
 
-/** The fix first reached: for a direct entry where the first lap begins, else before the entry. */
-export function firstPass(
-  frame: HoldFrame,
-  entry: HoldEntry | null,
-  first: LapTimes,
-  begins: UtcMillis,
-): Pass {
-  const latest = first.start.time - LEAST_ENTRY * 1000;
-  if (entry === null || entry === "direct" || !(begins < latest)) return first.start;
-  // the first turn of the entry is begun at the fix: not much later than its first row
-  return nearestPass(frame, begins - LOOK_BACK * 1000, Math.min(latest, begins + LOOK_BACK * 1000));
-}
+export function entryOf(ground: Ground, row: Row, reading: Reading, known: FixAndCourse): Entered {
+  const { turns, side } = row;
+  const [begin] = ground.times;
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const off = (heading: number) => direction(side * (heading - known.course));
+  const first = turns[0]!;
 
-/** The longest straight between two times that leads away along the course. */
-function outboundLeg(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
-  const { start, end } = rowsBetween(frame, from, to);
-  const straight = (i: number) =>
-    Math.abs(frame.motion.turnRate[frame.start + i]!) < STRAIGHT &&
-    Math.abs(turnFrom(frame.course.azimuth + 180, frame.track[i]!)) <= OUTBOUND_WITHIN;
-  let best: { from: UtcMillis; to: UtcMillis } | null = null;
-  for (let i = start; i < end; i++) {
-    if (!straight(i)) continue;
-    const first = i;
-    while (i + 1 < end && straight(i + 1)) i++;
-    const [a, b] = [frame.time[first]!, frame.time[i]!];
-    if (!best || b - a > best.to - best.from) best = { from: a, to: b };
+  if (reading.first === 0) {
+    if (reading.before) return { entry: "parallel", start: reading.before.time, turns };
+    if (first.start - begin < SEEN_SECONDS * 1000) return { entry: null, start: first.start, turns };
+    const turn = side * (first.after - first.before);
+    if (turn < TEARDROP_TURN && off(first.before) > DIRECT_UP_TO && off(first.before) < 200)
+      return { entry: "teardrop", start: first.start, turns: turns.slice(2) };
+    return { entry: "direct", start: first.start, turns };
   }
-  return best;
+
+  // the row begins with a turn inbound: what was flown before it?
+  const back = nearest(
+    ground,
+    known.fix,
+    first.start - SMALL_TURN_BACK[1] * 1000,
+    first.start - SMALL_TURN_BACK[0] * 1000,
+  );
+  if (back && back.distance < OVER_SECONDS * metres && back.time - begin > SEEN_SECONDS * 1000) {
+    const arrival = ground.headingAt(back.time - 5000);
+    const turned = side * (first.before - arrival);
+    if (off(arrival) <= DIRECT_UP_TO && turned > 0) {
+      const small = smallTurn(ground, back.time, arrival, first, side);
+      return { entry: "direct", start: back.time, turns: [small, ...turns] };
+    }
+    return { entry: "teardrop", start: back.time, turns: turns.slice(1) };
+  }
+  const start = turns[1]!.start;
+  const seen = first.start - begin >= SEEN_SECONDS * 1000;
+  return { entry: seen ? "direct" : null, start, turns: turns.slice(1) };
 }
 
-interface EntryAsked {
-  readonly inbound: TrueDegrees;
-  /** 0 where it is published. */
-  readonly inbound95: AngleSize;
-  readonly turns: TurnSide;
-}
-
-export function entryFacts(
-  frame: HoldFrame,
-  flown: HoldEntry | null,
-  pass: Pass,
-  laps: readonly LapTimes[],
-  { inbound, inbound95, turns }: EntryAsked,
-): HoldFacts["entry"] {
-  const [early, late] = REACHING.map((s) => pass.time - s * 1000) as [number, number];
-  const nose = meanDirection(frame, frame.heading, early, late);
-  const heading = nose ?? meanDirection(frame, frame.track, early, late);
-  const first = laps[0];
-  if (heading === null || !first) return null;
-  const { start, end } = rowsBetween(frame, early, late);
-  const sd = frame.wind?.alongFlight.headingSd.subarray(frame.start + start, frame.start + end);
-  const { asked, alsoAllowed, fromBorder } = sectorOf(heading, inbound, turns);
-  const away =
-    flown === "teardrop" || flown === "parallel"
-      ? outboundLeg(frame, pass.time, first.start.time - 30_000)
-      : null;
-  const leg = away && {
-    heading: meanDirection(frame, frame.heading, away.from, away.to),
-    track: meanDirection(frame, frame.track, away.from, away.to),
-  };
-  return {
-    utc: utcText(pass.time),
-    headingTrueDeg: heading,
-    headingIs: nose === null ? "track" : "heading",
-    heading95Deg: nose === null || !sd?.length ? null : Math.hypot(1.96 * Math.max(...sd), inbound95),
-    asked,
-    alsoAllowed: [...alsoAllowed],
-    fromBorderDeg: fromBorder,
-    flown,
-    fixMissNm: pass.distance,
-    outbound:
-      away && leg?.track != null
-        ? {
-            seconds: (away.to - away.from) / 1000,
-            headingTrueDeg: leg.heading,
-            trackTrueDeg: leg.track,
-            // toward the holding side positive, whatever the side of the turns
-            trackOffDeg: (turns === "right" ? -1 : 1) * turnFrom(inbound + 180, leg.track),
-          }
-        : null,
-  };
+/** A turn over the fix too small to stand in the row, from the arrival to the heading before the next turn. */
+function smallTurn(
+  ground: Ground,
+  start: UtcMillis,
+  arrival: number,
+  next: TurnEdges,
+  side: 1 | -1,
+): TurnEdges {
+  let end = start;
+  while (end < next.start && side * (next.before - ground.headingAt(end)) > 3) end += 1000;
+  return { start, end, before: arrival, after: next.before };
 }

@@ -161,6 +161,7 @@ export const holdFactsSchema = z.strictObject({
   /** Half-width of the 95 % interval; null where it is published. */
   inbound95Deg: z.number().nullable(),
   turns: z.enum(["left", "right"]),
+  /** As published, else the time of the standard at that height; of a hold found, as flown where that is far from it. */
   leg: z.union([
     z.strictObject({ by: z.literal("time"), seconds: z.number() }),
     z.strictObject({ by: z.literal("distance"), distanceNm: z.number() }),

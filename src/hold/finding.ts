@@ -3,7 +3,7 @@ import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Feet, NauticalMiles } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import { isSolved } from "./asked.ts";
-import { sectorOf } from "./entry.ts";
+import { sectorOf } from "./entry-facts.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
 import { legFindings } from "./leg-finding.ts";
 
@@ -20,20 +20,24 @@ const HEIGHT_SPREAD: Feet = 200;
 /** Chosen: more than a tidy inbound leg ever strays. */
 const BEYOND_COURSE: NauticalMiles = 0.3;
 
-/** The findings of a hold; `published` where a brief gave it. */
+/**
+ * The findings of a hold; `published` where a brief gave it. Of one that was found, no leg is held against a time that
+ * nobody gave; and where its inbound course is not sure, nothing that is counted from it is said.
+ */
 export function findingsOf(facts: HoldFacts, published: boolean, flown: TurnSide): Finding[] {
-  const correctionsOff = corrections(facts, flown);
+  const sure = facts.sure !== false;
+  const correctionsOff = sure ? corrections(facts, flown) : [];
   const faults = [
     ...wrongWay(facts, published, flown),
-    ...wrongEntry(facts, flown),
+    ...(sure ? wrongEntry(facts, flown) : []),
     ...gathered(correctionsOff),
-    ...gathered(rollOuts(facts, flown, correctionsOff)),
-    ...legFindings(facts),
+    ...(sure ? gathered(rollOuts(facts, flown, correctionsOff)) : []),
+    ...(published ? legFindings(facts) : []),
     ...overSpeed(facts),
     ...height(facts),
-    ...nonHoldingSide(facts),
+    ...(sure ? nonHoldingSide(facts) : []),
   ];
-  return faults.length > 0 ? faults : [wellFlown(facts)];
+  return faults.length > 0 || !sure ? faults : [wellFlown(facts)];
 }
 
 const whole = ({ laps, entry }: HoldFacts): Finding["evidence"] => ({
@@ -47,8 +51,8 @@ function wrongWay(facts: HoldFacts, published: boolean, flown: TurnSide): Findin
 }
 
 /** Not said where the doubt of the heading reaches a sector that allows what was flown. */
-function wrongEntry({ entry, inboundTrueDeg, turns, sure }: HoldFacts, flownTurns: TurnSide): Finding[] {
-  if (!entry?.flown || entry.heading95Deg === null || sure === false || flownTurns !== turns) return [];
+function wrongEntry({ entry, inboundTrueDeg, turns }: HoldFacts, flownTurns: TurnSide): Finding[] {
+  if (!entry?.flown || entry.heading95Deg === null || flownTurns !== turns) return [];
   const { flown, headingTrueDeg, heading95Deg, asked, utc } = entry;
   for (const doubt of [-heading95Deg, 0, heading95Deg]) {
     const sector = sectorOf(headingTrueDeg + doubt, inboundTrueDeg, turns);
@@ -76,7 +80,8 @@ function corrections(facts: HoldFacts, flown: TurnSide): Finding[] {
       if (factor === null || outbound.correctionDeg === null) return [];
       const off = Math.abs(outbound.correctionDeg - solved.outboundCorrectionDeg);
       const enough = past !== null && Math.abs(past) <= ROLL_OUT_OFF ? CORRECTION_FAR_OFF : CORRECTION_OFF;
-      if (!(off > Math.max(enough, doubt.outboundCorrection95Deg))) return [];
+      const unsure = Math.hypot(doubt.outboundCorrection95Deg, facts.inbound95Deg ?? 0);
+      if (!(off > Math.max(enough, unsure))) return [];
       const [least, most] = PARALLEL;
       const under = factor < solved.factor;
       const parallel = under && factor > least && factor < most;

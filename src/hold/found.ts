@@ -1,32 +1,49 @@
-/** A hold as the flight itself shows it: where its fix and inbound course lie, how it was entered, its laps. */
+/** A hold as it was found in a flight: where, which way round, and each lap's turns and legs. */
 import type { Position } from "../geodesy/position.ts";
 import type { Span } from "../quantity/span.ts";
-import type { AngleSize, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
-import type { HoldEntry, TurnSide } from "../standard/holding.ts";
+import type { AngleSize, NauticalMiles, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { TurnSide } from "../standard/holding.ts";
 
-/** One lap. Spans are rows of the motion; those of turns reach over what the legs call turns. */
+export type HoldEntry = "direct" | "teardrop" | "parallel";
+
+/** One lap: over the fix, the turn outbound, the outbound leg, the turn inbound, the inbound leg to the fix again. */
 export interface FoundLap {
+  /** Rows, half open; each begins where the one before ends. */
   readonly outboundTurn: Span;
   readonly outbound: Span;
   readonly inboundTurn: Span;
   readonly inbound: Span;
-  /** Flown to the fix again. */
+  /** The same borders in time, finer than the rows of a coarse log. Good to about 2 s. */
+  readonly times: LapTimes;
+  /** False where it was left before the fix came again. */
   readonly complete: boolean;
 }
 
+export interface LapTimes {
+  /** Over or abeam the fix: the turn outbound begins. */
+  readonly start: UtcMillis;
+  /** Rolled out of the turn outbound. */
+  readonly outbound: UtcMillis;
+  readonly inboundTurn: UtcMillis;
+  /** The inbound heading is reached. */
+  readonly inbound: UtcMillis;
+  /** Over or abeam the fix again, or left. */
+  readonly end: UtcMillis;
+}
+
 export interface FoundHold {
-  /** From the entry to the last pass of the fix. */
+  /** Rows, from the first pass over the fix (the entry) to the last. */
   readonly span: Span;
   readonly turns: TurnSide;
   readonly fix: Position;
-  /** Half-width of the 95 % interval of the fix, and of the inbound course. */
   readonly fix95: NauticalMiles;
   readonly inbound: TrueDegrees;
   readonly inbound95: AngleSize;
-  /** Whether the inbound course is sure. */
+  /** Whether the inbound course is sure: which end is the fix, and which line was meant. */
   readonly sure: boolean;
-  /** Neither a fix nor a height tells it from a traffic circuit. */
+  /** A racetrack that may have been a traffic circuit: no height and no runway tells them apart. */
   readonly maybeCircuit: boolean;
+  /** Null where the log begins in the hold. */
   readonly entry: HoldEntry | null;
   readonly laps: readonly FoundLap[];
 }

@@ -24,7 +24,7 @@ import { factorOf } from "./racetrack.ts";
 import { endedOn, measureTurn, type TurnFlown } from "./turn.ts";
 
 /** The moments of a lap. */
-export interface LapTimes {
+export interface LapMoments {
   readonly start: Pass;
   readonly outboundTurn: TurnFlown;
   /** Null where the hold was left before. */
@@ -38,7 +38,7 @@ export interface LapTimes {
 const BEFORE_TURN: Seconds = 60;
 
 /** The moments of each lap whose outbound turn can be told. */
-export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapTimes[] {
+export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapMoments[] {
   const turned = laps.flatMap((lap) => {
     const outboundTurn = measureTurn(frame, inFrame(frame, lap.outboundTurn), frame.side);
     const back = measureTurn(frame, inFrame(frame, lap.inboundTurn), frame.side);
@@ -49,7 +49,7 @@ export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapTimes[]
     const before = turned[i - 1]?.inboundTurn?.to ?? from - BEFORE_TURN * 1000;
     return passOfFix(frame, Math.min(before, from), (from + to) / 2, from);
   });
-  return turned.map(({ lap, outboundTurn, inboundTurn }, i): LapTimes => {
+  return turned.map(({ lap, outboundTurn, inboundTurn }, i): LapMoments => {
     const start = starts[i]!;
     const left = frame.time[inFrame(frame, lap.inbound).end - 1] ?? 0;
     const end =
@@ -94,9 +94,9 @@ function overshoot(frame: HoldFrame, turn: TurnFlown, until: UtcMillis): number 
   return most;
 }
 
-export function lapFacts(frame: HoldFrame, times: LapTimes, held: Held, target: FeetMsl | null): HoldLap {
+export function lapFacts(frame: HoldFrame, times: LapMoments, held: Held, target: FeetMsl | null): HoldLap {
   const { start, outboundTurn, inboundTurn, end, abeam } = times;
-  const { inbound } = held;
+  const { inbound, inbound95 } = held;
   const level = outboundTurn.to;
   const late = abeam !== null && abeam > level;
   const from = late ? abeam : level;
@@ -105,12 +105,12 @@ export function lapFacts(frame: HoldFrame, times: LapTimes, held: Held, target: 
   const lapRows = inMotion(frame, rowsBetween(frame, start.time, lapEnd));
   const wind = frame.wind && lapRows.end > lapRows.start ? windOver(frame.wind, frame.motion, lapRows) : null;
   const { solved, doubt, rules } = askedBy(wind, held);
-  const outbound = directionOfLeg(frame, inbound + 180, Math.min(level, to), to);
+  const outbound = directionOfLeg(frame, inbound + 180, inbound95, Math.min(level, to), to);
   const back =
     inboundTurn && end && end.time > inboundTurn.to ? { from: inboundTurn.to, to: end.time } : null;
   const along = back && alongCourse(frame, back.from, back.to);
-  const inboundLeg = back && directionOfLeg(frame, inbound, along ?? back.from, back.to);
-  const need = factorOfNeed(outbound, wind, inbound);
+  const inboundLeg = back && directionOfLeg(frame, inbound, inbound95, along ?? back.from, back.to);
+  const need = factorOfNeed(outbound, wind, inbound, inbound95);
   return {
     startUtc: utcText(start.time),
     endUtc: end && utcText(end.time),

@@ -10,14 +10,15 @@ import type { HoldingStandard, TurnSide } from "../standard/holding.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
-import { askedBy, bandAt, type Held, inStillAir, isSolved } from "./asked.ts";
-import { entryFacts, firstPass } from "./entry.ts";
+import { askedBy, type Held, inStillAir, isSolved } from "./asked.ts";
+import { entryFacts, firstPass } from "./entry-facts.ts";
 import type { HoldFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import type { FoundHold } from "./found.ts";
 import { frameOf, type HoldFrame, inFrame, inMotion, rowsBetween } from "./frame.ts";
 import { heightOfHold } from "./height.ts";
-import { type LapTimes, lapFacts, timesOf } from "./lap.ts";
+import { type LapMoments, lapFacts, timesOf } from "./lap.ts";
+import { legOf } from "./leg-meant.ts";
 import { outlineOf } from "./outline.ts";
 import type { HoldSeries } from "./series.ts";
 import { nonHoldingSide } from "./side.ts";
@@ -53,8 +54,9 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   const altitude: FeetMsl | null = exercise?.altitude ?? heights?.meanFt ?? null;
   const held: Held = {
     inbound: course.azimuth,
+    inbound95: exercise ? 0 : found.inbound95,
     turns,
-    leg: legOf(exercise, standard, altitude),
+    leg: legOf(exercise, times, standard, altitude),
     standard,
   };
   const rows = inMotion(frame, rowsBetween(frame, begin, end));
@@ -86,13 +88,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     sure: exercise ? null : found.sure,
     maybeCircuit: exercise ? false : found.maybeCircuit,
     asFlown: exercise && asFlown(course, found),
-    entry: reached
-      ? entryFacts(frame, found.entry, reached, times, {
-          inbound: course.azimuth,
-          inbound95: exercise ? 0 : found.inbound95,
-          turns,
-        })
-      : null,
+    entry: reached ? entryFacts(frame, found.entry, reached, times, held) : null,
     laps: times.map((lap) => lapFacts(frame, lap, held, exercise?.altitude ?? null)),
     stillAir: still?.racetrack ?? null,
     solved,
@@ -117,27 +113,16 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
 const sign = (turns: TurnSide): 1 | -1 => (turns === "right" ? 1 : -1);
 
 /** From the first lap's pass of the fix to the last pass, or to where the hold was left. */
-function timeHeld(frame: HoldFrame, found: FoundHold, times: readonly LapTimes[]) {
+function timeHeld(frame: HoldFrame, found: FoundHold, times: readonly LapMoments[]) {
   const rows = inFrame(frame, found.span);
   const left = frame.time[Math.max(rows.start, rows.end - 1)]!;
   return { begin: times[0]?.start.time ?? frame.time[rows.start]!, end: times.at(-1)?.end?.time ?? left };
 }
 
 /** A direct entry turns to the outbound leg from wherever it came: that turn belongs to the entry. */
-function afterEntry({ entry }: FoundHold, times: readonly LapTimes[], begin: UtcMillis): UtcMillis {
+function afterEntry({ entry }: FoundHold, times: readonly LapMoments[], begin: UtcMillis): UtcMillis {
   const direct = entry !== "teardrop" && entry !== "parallel";
   return direct ? (times[0]?.outboundTurn.to ?? begin) : begin;
-}
-
-/** As briefed, else the time of the standard at that height. */
-function legOf(
-  exercise: HoldExercise | null,
-  standard: HoldingStandard,
-  altitude: FeetMsl | null,
-): HoldFacts["leg"] {
-  const leg = exercise?.leg;
-  if (leg?.by === "distance") return { by: "distance", distanceNm: leg.distance };
-  return { by: "time", seconds: leg?.seconds ?? bandAt(standard, altitude).legTime };
 }
 
 function magneticAt({ origin, azimuth }: Course, time: UtcMillis): number | null {
@@ -171,7 +156,7 @@ function speedReasons(speed: HoldFacts["speed"]): HoldFacts["cannotTell"] {
   return straddles ? [{ fact: "speedLimit", reason: "doubt-holds-limit" }] : [];
 }
 
-function seriesOf(frame: HoldFrame, found: FoundHold, times: readonly LapTimes[]) {
+function seriesOf(frame: HoldFrame, found: FoundHold, times: readonly LapMoments[]) {
   const { start, end } = inFrame(frame, found.span);
   const time = frame.time.subarray(start, end);
   const lap = new Int8Array(end - start).fill(-1);

@@ -12,8 +12,8 @@ const HALF = 0.5;
  * degrees are turned slowly. Tuned on simulation seeds 1 to 100, where a turn ends 3 degrees before its heading.
  */
 const ROLL_IN: Seconds = 2;
-/** Borders are looked for so far about the span given. */
-const SEARCH: Seconds = 20;
+/** Borders are looked for so far outside the span given, and in all of it. */
+const OUTSIDE: Seconds = 20;
 
 export interface TurnFlown {
   /** The wings begin to bank. */
@@ -46,7 +46,10 @@ export function measureTurn(frame: HoldFrame, span: Span, side: 1 | -1): TurnFlo
   /** From a border outward while it still turns, else inward until it turns; the time when the rate passed the limit. */
   const border = (row: number, way: 1 | -1): UtcMillis => {
     const fast = (i: number) => rate(i) >= limit;
-    const inside = (i: number) => i >= 1 && i < length && Math.abs(time[i]! - time[row]!) <= SEARCH * 1000;
+    const inside = (i: number) =>
+      i >= 1 &&
+      i < length &&
+      (way * (i - row) < 0 ? i > start && i < end : Math.abs(time[i]! - time[row]!) <= OUTSIDE * 1000);
     let i = Math.max(1, Math.min(length - 1, row));
     const move = fast(i) ? way : (-way as 1 | -1);
     while (inside(i + move) && fast(i + move) === fast(i)) i += move;

@@ -26,6 +26,13 @@ export function foundFromTruth(hold: TrueHold, motion: Motion, legs: readonly Le
       outbound: { start: outboundTurn.end, end: inboundTurn.start },
       inboundTurn,
       inbound: { start: inboundTurn.end, end: end + 1 },
+      times: {
+        start: Date.parse(lap.utc),
+        outbound: Date.parse(lap.outboundUtc),
+        inboundTurn: Date.parse(lap.inboundTurnUtc),
+        inbound: Date.parse(lap.inboundUtc),
+        end: Date.parse(lap.endUtc),
+      },
       complete: true,
     };
   });

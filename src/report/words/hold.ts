@@ -17,6 +17,11 @@ const NO_RACETRACK = {
   "does-not-close": "the turns alone are carried farther than any outbound leg can undo",
 } as const;
 
+const FLAGS = {
+  "correction-over-45": " That is over 45°, more than is flown in practice.",
+  "outbound-outside-15-to-180-s": " That is under 15 s or over 3 min, which is not flown in practice.",
+} as const;
+
 /** Number words as a pilot says them for a factor. */
 const MULTIPLES: Readonly<Record<number, string>> = { 1: "once", 2: "twice", 3: "three times" };
 
@@ -40,11 +45,17 @@ function asked(facts: HoldFacts): string | null {
   const factor = sure ? `${times(solved.factor!)} that outbound, ` : "";
   const heading = holdDirection(solved.outboundHeadingTrueDeg, facts);
   const seconds = `${Math.round(solved.outboundS)} s${doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : ""}`;
-  const flags = solved.flags.length > 0 ? " Nobody flies that: hold elsewhere or at another height." : "";
+  const flags = solved.flags.map((flag) => FLAGS[flag]).join("");
   return (
     `${day}: the inbound course needs ${inbound === "0°" ? "no correction" : inbound}${degrees(doubt?.inboundCorrection95Deg)}. This day asked for ${factor}heading ${heading}, ` +
-    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} between the turns.${flags}${rules(facts)}`
+    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} between the turns${lengthOf(facts)}.${flags}${rules(facts)}`
   );
+}
+
+/** What the legs of the racetrack are meant to be, as in "; that makes 60 s inbound". */
+function lengthOf({ leg, timing }: HoldFacts): string {
+  if (leg.by === "distance") return `; that ends ${leg.distanceNm} NM from the fix`;
+  return timing === "us" ? `; that makes ${Math.round(leg.seconds)} s inbound` : "";
 }
 
 /** Of the last lap whose wind is known: the rules were worked out lap by lap. */
