@@ -28,8 +28,11 @@ const degrees = (value: number | null | undefined): string =>
   value === null || value === undefined ? NOT_KNOWN : sided(value, 0, "°");
 const seconds = (value: number): string => `${Math.round(value)} s`;
 const times = (value: number): string => `×${value.toFixed(1)}`;
+/** Left out where it is under the last figure: the table has no room for saying so in each cell. */
 const doubt = (value: number | null | undefined, digits: number, unit = ""): string =>
-  value === null || value === undefined ? "" : ` ${plusMinus(value, digits, unit)}`;
+  value === null || value === undefined || value < 10 ** -digits / 2
+    ? ""
+    : ` ${plusMinus(value, digits, unit)}`;
 
 function windCells(wind: WindRecord | null): readonly [flown: string, asked: string] {
   if (!wind || !isFull(wind)) return [NOT_KNOWN, EMPTY];

@@ -18,16 +18,27 @@ import { millimetreText } from "./words.ts";
 const PAPER_PX = 700;
 const MOST_HEIGHT_MM = 130;
 const MARGIN_PX = 48;
+/** On paper the page is short, and nothing but arrows stands in the margin. */
+const PAPER_MARGIN_PX = 34;
 const FOOT_PX = 34;
 
 export function FlightPlan(props: { document: DebriefDocument; series: FlightSeries; cursor?: Cursor }) {
   const { document: debrief, series, cursor } = props;
   const box = useRef<HTMLDivElement>(null);
   const column = useWidth(box);
-  const width = surroundings().value.paper ? PAPER_PX : column;
+  const { paper } = surroundings().value;
+  const width = paper ? PAPER_PX : column;
   return (
     <div class="flight-plan" ref={box}>
-      {width > 0 && <Drawn debrief={debrief} series={series} width={width} {...(cursor ? { cursor } : {})} />}
+      {width > 0 && (
+        <Drawn
+          debrief={debrief}
+          series={series}
+          width={width}
+          margin={paper ? PAPER_MARGIN_PX : MARGIN_PX}
+          {...(cursor ? { cursor } : {})}
+        />
+      )}
     </div>
   );
 }
@@ -36,11 +47,13 @@ function Drawn({
   debrief,
   series,
   width,
+  margin,
   cursor,
 }: {
   debrief: DebriefDocument;
   series: FlightSeries;
   width: number;
+  margin: number;
   cursor?: Cursor;
 }) {
   const { path } = series;
@@ -62,13 +75,13 @@ function Drawn({
   ]);
   if (bounds === null) return null;
   const [wide, high] = [bounds.east - bounds.west, bounds.north - bounds.south];
-  const mmPerMile = steppedScale(wide, high, (width - 2 * MARGIN_PX) / PX_PER_MM, MOST_HEIGHT_MM);
+  const mmPerMile = steppedScale(wide, high, (width - 2 * margin) / PX_PER_MM, MOST_HEIGHT_MM);
   const px = mmPerMile * PX_PER_MM;
-  const height = Math.ceil(high * px + 2 * MARGIN_PX + FOOT_PX);
+  const height = Math.ceil(high * px + 2 * margin + FOOT_PX);
   const left = (width - wide * px) / 2;
   const place = ([east, north]: readonly [number, number]): Point => [
     left + (east - bounds.west) * px,
-    MARGIN_PX + (bounds.north - north) * px,
+    margin + (bounds.north - north) * px,
   ];
   const drawn = flown.map(place);
   const name = `The flight from above, north-up, with ${series.exercises.filter((e) => e !== null).length} exercises numbered`;

@@ -97,9 +97,10 @@ export function HoldGround(props: HoldGroundProps) {
           <path class="iso" d={line(fixX, fixY, abeam[0], abeam[1])} />
           <path class="course" d={pathThrough([[fixX, fixY], place(frame.topNm, 0)])} />
           <Coast from={foot} to={[fixX, fixY]} side={side === 1 ? -1 : 1} />
+          {/* High up, clear of where laps roll out. */}
           <text
             class="lab-i halo"
-            transform={`translate(${(foot[0] - side * 11).toFixed(1)} ${((foot[1] + fixY) / 2).toFixed(1)}) rotate(${-90 * side})`}
+            transform={`translate(${(foot[0] - side * 11).toFixed(1)} ${(fixY + 0.36 * (foot[1] - fixY)).toFixed(1)}) rotate(${-90 * side})`}
             text-anchor="middle"
           >
             non-holding side

@@ -55,7 +55,7 @@ export function HoldPlan(props: {
       marks={(place) => (
         <>
           {laps.map((lap, i) => (
-            <Chevron key={i} lap={lap} place={place} index={i} />
+            <Chevron key={i} lap={lap} place={place} />
           ))}
           <Numbers laps={laps} place={place} />
           <RollOuts facts={facts} place={place} />
@@ -67,7 +67,7 @@ export function HoldPlan(props: {
 }
 
 /** Shows which way a lap was flown, in the middle of its outbound leg. */
-function Chevron({ lap, place, index }: { lap: HoldLine; place: Place; index: number }) {
+function Chevron({ lap, place }: { lap: HoldLine; place: Place }) {
   const middle = outboundMiddle(lap);
   if (!middle) return null;
   const [x, y] = place(...middle.at);
@@ -75,7 +75,7 @@ function Chevron({ lap, place, index }: { lap: HoldLine; place: Place; index: nu
   const turn = (Math.atan2(y - fromY, x - fromX) * 180) / Math.PI;
   return (
     <path
-      class={`flown ${lapClass(index)}`}
+      class="chevron"
       transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(1)})`}
       d={pathThrough([
         [-6, -4],
@@ -109,8 +109,7 @@ const LEAST_MISS_NM = 0.05;
 
 /** A ring where each lap rolled out, and the farthest miss as a dimension. */
 function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
-  const { laps, turns } = facts;
-  const side = turns === "right" ? 1 : -1;
+  const { laps } = facts;
   const worst = laps[worstRollOut(facts)]?.rollOut;
   const missed = worst && Math.abs(worst.acrossNm) > Math.max(LEAST_MISS_NM, worst.across95Nm);
   return (
@@ -119,7 +118,6 @@ function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
         <Miss
           from={place(worst.alongNm, 0)}
           to={place(worst.alongNm, worst.acrossNm)}
-          side={side}
           words={sided(worst.acrossNm, 2, " NM")}
         />
       )}
@@ -132,9 +130,10 @@ function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
   );
 }
 
-function Miss({ from, to, side, words }: { from: Point; to: Point; side: 1 | -1; words: string }) {
-  const outer = side * Math.min(side * from[0], side * to[0]);
-  const head = Math.sign(to[0] - from[0]) * 6;
+/** The number stands on the other side of the course than the ring. */
+function Miss({ from, to, words }: { from: Point; to: Point; words: string }) {
+  const ringSide = to[0] < from[0] ? -1 : 1;
+  const head = ringSide * 6;
   return (
     <>
       {Math.abs(to[0] - from[0]) > 8 && (
@@ -148,9 +147,9 @@ function Miss({ from, to, side, words }: { from: Point; to: Point; side: 1 | -1;
       )}
       <text
         class="lab out halo"
-        x={outer - side * 12}
+        x={from[0] - ringSide * 12}
         y={from[1] + 4}
-        text-anchor={side === 1 ? "end" : "start"}
+        text-anchor={ringSide === 1 ? "end" : "start"}
       >
         {words}
       </text>

@@ -48,16 +48,16 @@ export interface HoldFrame {
   readonly rightNm: number;
 }
 
-/** Names stand on the side where nobody should fly: so much room for them, and beside what strayed there. */
-const NAMES_PX = 124;
-const STRAYED_PX = 88;
+/** Names stand on the side where nobody should fly: so much room for them, and a little beside what strayed there. */
+const NAMES_PX = 106;
+const STRAYED_PX = 26;
 /** On the other side the north arrow, and a word beside the outbound leg. */
-const HOLDING_PX = 64;
+const HOLDING_PX = 54;
 const TOP_PX = 26;
 const FOOT_PX = 58;
 const LEAST_WIDTH_PX = 300;
-/** A taller plan leaves no room for words on a screen. Own choice. */
-const MOST_HEIGHT_PX = 680;
+/** A taller plan is never seen whole, and has no room for words on a page. Own choice. */
+const MOST_HEIGHT_PX = 860;
 /** Where a hold is too large for the fixed scale, the next of these, mm for a mile. Own choice. */
 const STEPS_MM = [20, 15, 10, 7.5, 5, 3, 2, 1, 0.5];
 

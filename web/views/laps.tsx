@@ -29,7 +29,10 @@ export function Laps({ title, facts }: { title: string; facts: HoldFacts }) {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
     <section class="scroll" tabIndex={0} aria-label={`Laps, ${title}`}>
       <table class="data laps">
-        <caption>Lap by lap: flown, and asked by the wind of the lap; {legWords(facts)}</caption>
+        <caption>
+          Lap by lap: flown, and asked by the wind of the lap; {legWords(facts)}. Doubt (95 %) is left out
+          where it is under the last figure.
+        </caption>
         <thead>
           <tr>
             <th scope="col">Lap</th>
