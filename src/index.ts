@@ -1,10 +1,11 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
 // what should have been flown
-export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief } from "./brief/index.ts";
+export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
   type CourseFacts,
+  type CourseRecord,
   type DebriefDocument,
   type DocumentExercise,
   type DocumentIssue,
@@ -12,13 +13,18 @@ export {
   documentSchema,
   type Excursion,
   type Finding,
+  type HoldFacts,
+  type HoldLap,
+  type HoldRecord,
+  type Racetrack,
+  type Verdict,
   type WhatWouldHaveWorked,
   type WindRecord,
 } from "./debrief/document.ts";
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
-export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
+export type { CourseSeries, ExerciseSeries, FlightSeries, HoldSeries, PathSeries } from "./debrief/series.ts";
 // files in
 export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
 export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";
@@ -31,3 +37,5 @@ export { acrossAt, needleOf } from "./quantity/needle.ts";
 export * from "./report/index.ts";
 // invented flights with known truth
 export { flyScenario, SCENARIOS } from "./simulator/index.ts";
+// what exercises are held against
+export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { documentSchema } from "../src/debrief/document.ts";
 import { debriefText } from "../src/report/index.ts";
-import { SAMPLES, sampleDebrief, sampleTruth } from "./support/debriefed.ts";
+import { courses, SAMPLES, sampleDebrief, sampleTruth } from "./support/debriefed.ts";
 import { near } from "./support/near.ts";
 
 const seconds = (from: string, to: string) => (Date.parse(to) - Date.parse(from)) / 1000;
@@ -30,7 +30,7 @@ describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
   it("measures the worst cross-track within 0.02 NM and needle within 0.03", async () => {
     const { document } = await sampleDebrief(name);
     sampleTruth(name).truth.exercises.forEach((t, i) => {
-      const facts = document.exercises[i]!.facts!;
+      const facts = courses(document)[i]!.facts;
       // two swings of nearly the same size on either side: which is the larger may fall either way
       const sided = Math.abs(t.maxCrossTrackNm) > 0.1 ? (v: number) => v : Math.abs;
       near(sided(facts.crossTrack.maxNm), sided(t.maxCrossTrackNm), 0.02, "NM", t.title);
@@ -41,7 +41,7 @@ describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
   it("has the true mean wind of each exercise within its 95 % ellipse", async () => {
     const { document } = await sampleDebrief(name);
     sampleTruth(name).truth.exercises.forEach((t, i) => {
-      const wind = document.exercises[i]!.facts!.wind!;
+      const wind = courses(document)[i]!.facts.wind!;
       expect(wind.knowledge).toBe("full");
       const { majorKt, minorKt, majorTrueDeg } = wind.ellipse95Kt!;
       const to = (from: number, kt: number) => [
@@ -63,7 +63,7 @@ describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
   it("has the correction that the true wind needed within its 95 % doubt", async () => {
     const { document } = await sampleDebrief(name);
     sampleTruth(name).truth.exercises.forEach((t, i) => {
-      const { neededDeg, doubt95Deg } = document.exercises[i]!.facts!.windCorrection!;
+      const { neededDeg, doubt95Deg } = courses(document)[i]!.facts.windCorrection!;
       near(neededDeg, t.neededCorrectionDeg, doubt95Deg, "°", t.title);
     });
   });
@@ -76,7 +76,7 @@ describe("strong-crosswind-badly-corrected against its script", () => {
     const { document } = await sampleDebrief("strong-crosswind-badly-corrected");
     sampleTruth("strong-crosswind-badly-corrected").truth.exercises.forEach((t, i) => {
       const drift = t.events.find((v) => DRIFTS.has(v.code))!;
-      const found = document.exercises[i]!.facts!.excursions.reduce((a, b) =>
+      const found = courses(document)[i]!.facts.excursions.reduce((a, b) =>
         Math.abs(b.worstNeedle) > Math.abs(a.worstNeedle) ? b : a,
       );
       near(seconds(drift.quarterUtc!, found.quarterUtc!), 0, 3, "s", `${t.title}, quarter`);

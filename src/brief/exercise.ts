@@ -1,8 +1,9 @@
 /** One exercise of a brief, from its keys to a checked draft. */
+import { turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
 import { APPROACH_IDENTS, approachProblems, draftApproach } from "./approach.ts";
-import type { Fix } from "./brief.ts";
+import type { BriefedHoldLeg, Fix } from "./brief.ts";
 import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
@@ -65,6 +66,10 @@ export function readExercise(
   if (draft?.kind === "leg" && samePlace(draft.fromFix, draft.fix)) {
     const facts = { from: draft.fromFix.ident, to: draft.fix.ident };
     issues.push(errorAt(placed, [...path, "leg"], "brief-leg-without-length", facts));
+  }
+  if (draft?.kind === "arc" && turnFrom(draft.fromRadial.degrees, draft.toRadial.degrees) === 0) {
+    const facts = { from: directionText(draft.fromRadial), to: directionText(draft.toRadial) };
+    issues.push(errorAt(placed, [...path, "to_radial"], "brief-arc-without-length", facts));
   }
   if (draft?.kind === "approach") {
     for (const { code, at, facts } of approachProblems(draft))
@@ -132,9 +137,11 @@ function drafted(
   }
   if ("hold" in written) {
     const fix = lookup(written.hold, ["hold"]);
-    // Right turns unless told otherwise: FAA AIM 5-3-8 j.
-    const title = `Hold at ${fix?.ident}, inbound ${directionText(readDirection(written.inbound))}, ${written.turns ?? "right"} turns`;
-    return fix && { ...base, kind: "hold", title };
+    const inbound = readDirection(written.inbound);
+    const turns = written.turns ?? "right"; // unless told otherwise: FAA AIM 5-3-8 j
+    const leg = written.leg === undefined ? null : readHoldLeg(written.leg);
+    const title = `Hold at ${fix?.ident}, inbound ${directionText(inbound)}, ${turns} turns`;
+    return fix && { ...base, kind: "hold", fix, inbound, turns, leg, title };
   }
   if ("leg" in written) {
     const fromFix = lookup(written.leg[0], ["leg", 0]);
@@ -144,23 +151,27 @@ function drafted(
   }
   if ("arc" in written) {
     const fix = lookup(written.arc, ["arc"]);
-    const radials = `${directionText(readDirection(written.from_radial))} to ${directionText(readDirection(written.to_radial))}`;
-    return (
-      fix && {
-        ...base,
-        kind: "arc",
-        title: `Arc ${written.radius_nm} NM around ${fix.ident}, radials ${radials}`,
-      }
-    );
+    const fromRadial = readDirection(written.from_radial);
+    const toRadial = readDirection(written.to_radial);
+    const radius = written.radius_nm;
+    const turns = written.turns ?? null;
+    const title = `Arc ${radius} NM around ${fix?.ident}, radials ${directionText(fromRadial)} to ${directionText(toRadial)}`;
+    return fix && { ...base, kind: "arc", fix, radius, fromRadial, toRadial, turns, title };
   }
   if ("descent" in written) {
     const fix = lookup(written.descent, ["descent"]);
-    const before = written.before_nm ? `${written.before_nm} NM before ` : "at ";
-    return (
-      fix && { ...base, kind: "descent", title: `Descent to ${written.to_ft} ft, ${before}${fix.ident}` }
-    );
+    const before = written.before_nm ?? 0;
+    const title = `Descent to ${written.to_ft} ft, ${before ? `${before} NM before ` : "at "}${fix?.ident}`;
+    return fix && { ...base, kind: "descent", fix, toAltitude: written.to_ft, before, title };
   }
   return draftApproach(written.approach, base, (ident, at) => lookup(ident, ["approach", ...at]));
+}
+
+/** Reads `1 min`, `90 s`, `4 NM`. The text has passed the schema. */
+function readHoldLeg(text: string): BriefedHoldLeg {
+  const amount = Number.parseFloat(text);
+  if (/nm\s*$/i.test(text)) return { by: "distance", distance: amount };
+  return { by: "time", seconds: /min\s*$/.test(text) ? amount * 60 : amount };
 }
 
 export const legTitle = (from: Fix, to: Fix): string => `Leg ${from.ident} to ${to.ident}`;

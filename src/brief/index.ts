@@ -5,9 +5,9 @@ export type {
   DraftCourse,
   DraftExercise,
   DraftLeg,
-  DraftUncompared,
 } from "./draft.ts";
 export { briefJsonSchema } from "./json-schema.ts";
 export { readBrief } from "./read.ts";
 export { resolveBrief } from "./resolve.ts";
 export { briefFromRoute } from "./route.ts";
+export { readStandard } from "./standard-file.ts";

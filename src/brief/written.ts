@@ -44,9 +44,10 @@ const leg = z.strictObject({
 });
 const arc = z.strictObject({
   arc: ident.describe("the station"),
-  radius_nm: z.number().positive(),
+  radius_nm: z.number().positive().max(60),
   from_radial: direction,
   to_radial: direction,
+  turns: z.enum(["right", "left"]).optional().describe("right = clockwise; without it, the shorter way"),
   ...anyExercise,
 });
 const hold = z.strictObject({
@@ -59,7 +60,7 @@ const hold = z.strictObject({
 const descent = z.strictObject({
   descent: ident.describe("the fix"),
   to_ft: altitude,
-  before_nm: z.number().min(0).optional(),
+  before_nm: z.number().min(0).max(60).optional(),
   ...anyExercise,
 });
 const approach = z.strictObject({

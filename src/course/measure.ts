@@ -147,6 +147,7 @@ function seriesOf(rows: Rows, judged: Span): CourseSeries {
   const mask = new Uint8Array(rows.length);
   mask.fill(1, judged.start, judged.end);
   return {
+    kind: "course",
     pathStart: rows.pathStart,
     timeMs: rows.timeMs,
     alongNm: rows.alongNm,

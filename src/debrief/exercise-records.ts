@@ -1,14 +1,15 @@
 /** Each exercise of the brief, or each straight where there is no brief, as it stands in the document. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { fitCourses, measureCourse } from "../course/index.ts";
-import type { CourseSeries } from "../course/series.ts";
+import { gradeCourse } from "../grade/index.ts";
 import { type Match, matchExercises } from "../match/index.ts";
 import { utcText } from "../quantity/time.ts";
+import type { TestStandard } from "../standard/tolerance.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
-import type { PathSeries } from "./series.ts";
+import type { ExerciseSeries, PathSeries } from "./series.ts";
 
 /** When an exercise was flown: as matched, or where a line was fitted. */
 type Found = Omit<Match, "by"> & { readonly by: Match["by"] | "fitted" };
@@ -19,11 +20,13 @@ export interface Flight {
   readonly motion: Motion | null;
   readonly legs: readonly Leg[];
   readonly wind: WindEstimate | null;
+  /** What the exercises are held against, or null. */
+  readonly standard: TestStandard | null;
 }
 
 export interface ExerciseResult {
   readonly record: DocumentExercise;
-  readonly series: CourseSeries | null;
+  readonly series: ExerciseSeries | null;
 }
 
 const columnsOf = ({ path, motion }: Flight) => ({
@@ -41,20 +44,19 @@ function result(
 ): ExerciseResult {
   const { span } = match;
   const { motion } = flight;
-  const base = {
-    kind: exercise.kind,
+  const told = {
     title: exercise.title,
     source,
     startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
     endUtc: span && motion ? utcText(motion.time[span.end - 1]!) : null,
     match: span ? { by: match.by, confidence: match.confidence } : null,
-    verdicts: [],
   };
-  if (!span || exercise.kind !== "course") {
-    return {
-      record: { ...base, facts: null, findings: [], whatWouldHaveWorked: null },
-      series: null,
-    };
+  const { standard } = flight;
+  const { kind } = exercise;
+  if (!span || kind !== "course") {
+    const verdicts = kind === "course" && standard ? gradeCourse(null, standard) : [];
+    const record = { kind, ...told, facts: null, findings: [], verdicts, whatWouldHaveWorked: null };
+    return { record, series: null };
   }
   const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
     exercise,
@@ -63,7 +65,8 @@ function result(
     motion,
     wind: flight.wind,
   });
-  return { record: { ...base, facts, findings, whatWouldHaveWorked }, series };
+  const verdicts = standard ? gradeCourse(facts, standard) : [];
+  return { record: { kind, ...told, facts, findings, verdicts, whatWouldHaveWorked }, series };
 }
 
 /** The exercises of the brief, in its order, whether flown or not. */

@@ -1,4 +1,5 @@
 /** The door of geodesy: courses on the ellipsoid, local planes, variation and shapes. */
+export { type AroundColumns, arcPlaces, distanceFlown, measureAround } from "./around.ts";
 export { courseBetween, courseThrough, positionOn } from "./build.ts";
 export type { AlongAcross, Course } from "./course.ts";
 export { alongAcrossExact } from "./exact.ts";

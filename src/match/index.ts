@@ -2,6 +2,8 @@
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import { asCourse, followedTo } from "./approach.ts";
+import { arcRuns } from "./arc-runs.ts";
+import { withDescents } from "./descents.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { inOrder } from "./order.ts";
@@ -19,13 +21,25 @@ const GIVEN = 2;
  * An exercise with a window has the rows of that window. The others are found by geometry: runs along the
  * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
- * taken. An approach is looked for as its final course to the threshold, and has what followed it as well: the
- * landing, or the climb away. Other exercises are found by their window only.
+ * taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
+ * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
+ * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. Holds are
+ * found by their window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
 export function matchExercises(brief: Brief, path: FlownPath): Match[] {
   const windows = brief.exercises.map((exercise) => windowOf(exercise, path));
   const flown = flownOf(path);
+  const found = findInOrder(brief, windows, path, flown);
+  return withDescents(brief, found, path, flown);
+}
+
+function findInOrder(
+  brief: Brief,
+  windows: readonly (Span | "outside" | null)[],
+  path: FlownPath,
+  flown: Flown,
+): Match[] {
   const runs = brief.exercises.map((exercise, i) => candidates(exercise, windows[i]!, windows, path, flown));
   const chosen = inOrder(runs);
   const ends: number[] = []; // of the exercises before, in the order of the brief
@@ -40,9 +54,9 @@ export function matchExercises(brief: Brief, path: FlownPath): Match[] {
     const { run, rival } = choice;
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
     const start = Math.max(run.span.start, ...ends.filter((end) => end < run.core.end - 1));
-    ends.push(run.span.end);
-    const isApproach = brief.exercises[i]!.kind === "approach";
+    ends.push(run.core.end);
     const next = chosen.slice(i + 1).find((later) => later)?.run.core.start ?? path.latitude.length;
+    const isApproach = brief.exercises[i]!.kind === "approach";
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
     return { exercise: i, span, by: "geometry", confidence };
@@ -66,9 +80,14 @@ function candidates(
 ): Run[] {
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
+  if (path.latitude.length < 2) return [];
+  return runsFor(exercise, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
+}
+
+function runsFor(exercise: Exercise, path: FlownPath, flown: Flown): Run[] {
+  if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
   const course = asCourse(exercise);
-  if (!course || path.latitude.length < 2) return [];
-  return runsOf(course, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
+  return course ? runsOf(course, path, flown) : [];
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

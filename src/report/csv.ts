@@ -45,9 +45,9 @@ export function pointsCsv(document: DebriefDocument, series: FlightSeries): stri
             document.exercises[exercise]!.title,
             rounded(columns.alongNm[k], 4),
             rounded(columns.crossTrackNm[k], 4),
-            rounded(columns.needle[k], 4),
-            rounded(columns.trackAngleErrorDeg[k], 2),
-            columns.judged[k]!,
+            ...(columns.kind === "course"
+              ? [rounded(columns.needle[k], 4), rounded(columns.trackAngleErrorDeg[k], 2), columns.judged[k]!]
+              : ["", "", ""]),
           ]
         : ["", "", "", "", "", "", ""]),
     ]);
@@ -111,7 +111,7 @@ export function exercisesCsv(document: DebriefDocument): string {
       ...["intercept_overshoot_nm", "reversals_per_min", "findings"],
     ],
     document.exercises.map((e, i) => {
-      const f = e.facts;
+      const f = e.kind === "course" ? e.facts : null;
       return [
         ...[i + 1, e.kind, e.title, e.source, e.startUtc, e.endUtc, e.match?.confidence],
         ...[f?.courseTrueDeg, f?.courseMagneticDeg, f?.scale.id, f?.judged.seconds, f?.judged.distanceNm],
@@ -128,5 +128,21 @@ export function exercisesCsv(document: DebriefDocument): string {
         e.findings.map((finding) => finding.code).join(" "),
       ];
     }),
+  );
+}
+
+/** One row a verdict; the unit of value, doubt and limit stands beside them ("share": of full scale). */
+export function verdictsCsv(document: DebriefDocument): string {
+  return table(
+    [
+      ...["exercise", "title", "criterion", "verdict", "reason", "value", "doubt95", "limit", "unit"],
+      ...["confidence", "beyond_s", "worst_utc", "citation"],
+    ],
+    document.exercises.flatMap((e, i) =>
+      e.verdicts.map((v) => [
+        ...[i + 1, e.title, v.criterion, v.verdict, v.reason, v.value, v.doubt95, v.limit, v.unit],
+        ...[v.confidence, v.beyondS, v.worstUtc, v.citation],
+      ]),
+    ),
   );
 }

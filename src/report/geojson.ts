@@ -48,7 +48,7 @@ export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) 
       }),
       ...document.exercises.flatMap((exercise, i) => {
         const columns = series.exercises[i];
-        const facts = exercise.facts;
+        const facts = exercise.kind === "course" ? exercise.facts : null;
         const properties = { exercise: i + 1, title: exercise.title };
         return [
           ...(columns

@@ -47,6 +47,8 @@ export interface Aircraft {
   verticalWanted: FeetPerMinute | null;
   /** On the runway: its direction, elevation and the speed over the ground; null in the air. */
   rolling: { readonly course: TrueDegrees; readonly elevation: FeetMsl; speed: Knots } | null;
+  /** In turns; each strays from it a little. */
+  turnRateWanted: DegreesPerSecond;
   readonly airspeed: Airspeed;
   /** One step on, toward a heading (not wrapped). */
   advance(heading: TurnDegrees): void;
@@ -117,6 +119,7 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
     climbRate: 500,
     verticalWanted: null,
     rolling: null,
+    turnRateWanted: pilot.turnRate,
     airspeed: fast,
     advance(wanted) {
       if (aircraft.rolling) {
@@ -127,7 +130,7 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
       const before = velocity(aircraft.heading, aircraft.trueAirspeed, aircraft.air);
       const error = wanted + headingWander() - aircraft.heading;
       if (Math.abs(error) > 10 && !turning)
-        rate = pilot.turnRate * (1 + pilot.turnRateSpread * turns.normal());
+        rate = aircraft.turnRateWanted * (1 + pilot.turnRateSpread * turns.normal());
       turning = Math.abs(error) > (turning ? 3 : 10);
       const rateWanted = Math.max(-rate, Math.min(rate, error / ROLL_OUT));
       const rateBefore = aircraft.turnRate;

@@ -1,8 +1,11 @@
 /** The door of the track wing: the recorded flight cleaned, its smoothed motion, and its straights and turns. */
 export type { AgainstCourse } from "./against-course.ts";
 export { airborneRows } from "./airborne.ts";
+export { boundaryBetween } from "./boundary.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
+export { type DescentFound, descentBefore } from "./descent.ts";
 export { type Flight, findFlights } from "./flights.ts";
+export { altimeterDoubt95, HEIGHT_CHANGE_95 } from "./height-doubt.ts";
 export {
   ESTABLISHED_NEEDLE,
   ESTABLISHED_TRACK,

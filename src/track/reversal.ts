@@ -31,7 +31,7 @@ interface Swing {
   readonly seconds: Seconds;
 }
 
-/** Rows of a column where it turned, having come back by at least the size of a swing. */
+/** Turning points of a column, reached and left by at least the size of a swing: where it sets out is none. */
 export function turningPoints(column: Float64Array, span: Span, swing: AngleSize = SWING): number[] {
   const points: number[] = [];
   let high = span.start;
@@ -42,11 +42,11 @@ export function turningPoints(column: Float64Array, span: Span, swing: AngleSize
     if (value > column[high]!) high = i;
     if (value < column[low]!) low = i;
     if (rising >= 0 && column[high]! - value >= swing) {
-      points.push(high);
+      if (rising > 0) points.push(high);
       rising = -1;
       low = i;
     } else if (rising <= 0 && value - column[low]! >= swing) {
-      points.push(low);
+      if (rising < 0) points.push(low);
       rising = 1;
       high = i;
     }

@@ -88,6 +88,13 @@ describe("each problem has its code, line and column", () => {
       { key: "radius_nm" },
     ],
     [
+      "an arc that begins where it ends",
+      "{ arc: TARNO, radius_nm: 10, from_radial: 300, to_radial: 300 }",
+      "brief-arc-without-length",
+      63,
+      { from: "300°M", to: "300°M" },
+    ],
+    [
       "unknown scale",
       "{ course: 218, to: TARNO, scale: vot }",
       "brief-not-allowed",

@@ -3,7 +3,14 @@ import { describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
 import { UnusableInput } from "../../src/quantity/issue.ts";
 import { debriefText, issueSentence } from "../../src/report/index.ts";
-import { debriefOf, gpxText, type LoggedPoint, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
+import {
+  courses,
+  debriefOf,
+  gpxText,
+  type LoggedPoint,
+  SAMPLES,
+  sampleDebrief,
+} from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
 /** Due north at 100 kt, a point a second: on a meridian a held direction is a geodesic. */
@@ -19,10 +26,10 @@ describe("by construction: one straight due north", () => {
     const { document } = await debriefOf(gpxText(north(600)), null);
     documentSchema.parse(document);
     expect(document.brief).toBeNull();
-    const [fitted, ...others] = document.exercises;
+    const [fitted, ...others] = courses(document);
     expect(others).toEqual([]);
     expect(fitted!.source).toBe("fitted");
-    near(((fitted!.facts!.courseTrueDeg + 180) % 360) - 180, 0, 0.05, "°");
+    near(((fitted!.facts.courseTrueDeg + 180) % 360) - 180, 0, 0.05, "°");
     expect(fitted!.findings.map((f) => f.code)).toEqual(["tracked-within"]);
     expect(debriefText(document)).not.toMatch(/NaN|undefined|null/);
   });

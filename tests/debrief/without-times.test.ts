@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { debriefOf, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
+import { courses, debriefOf, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
 const sample = (name: string, file: string) =>
@@ -13,9 +13,9 @@ describe("the same flight with and without its times: two ways to the same devia
     const gpx = sample(name, "log.gpx").replace(/<time>[^<]*<\/time>/g, "");
     const { document } = await debriefOf(gpx, sample(name, "brief.yaml"));
     expect(document.exercises).toHaveLength(timed.exercises.length);
-    document.exercises.forEach((exercise, i) => {
-      const { crossTrack } = exercise.facts!;
-      const size = Math.abs(timed.exercises[i]!.facts!.crossTrack.maxNm);
+    courses(document).forEach((exercise, i) => {
+      const { crossTrack } = exercise.facts;
+      const size = Math.abs(courses(timed)[i]!.facts.crossTrack.maxNm);
       // raw positions scatter a few metres more, and the judged part begins some hundred metres apart
       near(Math.abs(crossTrack.maxNm), size, 0.06, "NM", exercise.title);
     });

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readBrief } from "../../src/brief/index.ts";
+import type { CourseFacts, CourseRecord, DebriefDocument } from "../../src/debrief/document.ts";
 import { type Debrief, debriefFlight } from "../../src/debrief/index.ts";
 import { readLog } from "../../src/import/index.ts";
 import type { Truth } from "../../src/simulator/truth.ts";
@@ -31,6 +32,17 @@ export function sampleDebrief(name: string): Promise<Debrief> {
 
 /** What the simulator knows of a sample. */
 export const sampleTruth = (name: string): Truth => JSON.parse(read(name, "truth.json"));
+
+export type MeasuredCourse = CourseRecord & { readonly facts: CourseFacts };
+
+/** The exercises of a debrief in which every one is a course that was flown and measured. */
+export function courses(document: DebriefDocument): MeasuredCourse[] {
+  return document.exercises.map((exercise) => {
+    if (exercise.kind !== "course" || !exercise.facts)
+      throw new Error(`no measured course: ${exercise.title}`);
+    return { ...exercise, facts: exercise.facts };
+  });
+}
 
 export interface LoggedPoint {
   readonly latitude: number;

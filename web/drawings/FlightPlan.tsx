@@ -70,14 +70,14 @@ function Drawn({
       aria-label={name}
     >
       <title>{name}</title>
-      {debrief.exercises.map(({ facts, title }) =>
-        facts === null ? null : (
+      {debrief.exercises.map(({ kind, facts, title }) =>
+        kind === "course" && facts ? (
           <path
             key={title}
             class="iso"
             d={pathThrough([facts.line.start, facts.line.end].map((at) => place(plane.place(at[0], at[1]))))}
           />
-        ),
+        ) : null,
       )}
       <path class="flown thin" d={pathThrough(drawn)} />
       {series.exercises.map((exercise) =>

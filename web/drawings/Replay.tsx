@@ -1,7 +1,7 @@
 /** The moment replayed: the needle, the track against the course, and how long until the needle would tell. */
 import { useEffect, useRef, useState } from "preact/hooks";
 import { offCourse } from "../../src/index.ts";
-import type { CourseSeries, DocumentExercise } from "./contract.ts";
+import type { CourseRecord, CourseSeries } from "./contract.ts";
 import { isTimed } from "./courseColumns.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
 import { NeedleRule, TrackAgainstCourse } from "./readouts.tsx";
@@ -17,7 +17,7 @@ export function Replay({
   series,
   cursor,
 }: {
-  exercise: DocumentExercise;
+  exercise: CourseRecord;
   series: CourseSeries;
   cursor: Cursor;
 }) {
@@ -78,15 +78,7 @@ export function Replay({
   );
 }
 
-function Sentence({
-  exercise,
-  series,
-  row,
-}: {
-  exercise: DocumentExercise;
-  series: CourseSeries;
-  row: number;
-}) {
+function Sentence({ exercise, series, row }: { exercise: CourseRecord; series: CourseSeries; row: number }) {
   const facts = exercise.facts;
   if (facts === null) return null;
   const off = series.crossTrackNm[row];

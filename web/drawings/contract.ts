@@ -3,6 +3,7 @@ import type { CourseFacts, Excursion } from "../../src/index.ts";
 
 export type {
   CourseFacts,
+  CourseRecord,
   CourseSeries,
   DebriefDocument,
   DocumentExercise,
@@ -10,6 +11,7 @@ export type {
   Excursion,
   FlightSeries,
   PathSeries,
+  Verdict,
   WindRecord,
 } from "../../src/index.ts";
 
@@ -17,9 +19,11 @@ export type NeedleScaleFacts = CourseFacts["scale"];
 export {
   acrossAt,
   clock,
+  decidingVerdict,
   flownDirection,
   isFull,
   needleOf,
+  says,
   sided,
   trueDirection,
   windLabel,

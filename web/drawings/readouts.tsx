@@ -1,5 +1,5 @@
 /** The two readouts of the replay: a rule with a bar for the needle, and the track against the course. */
-import { type DocumentExercise, flownDirection } from "./contract.ts";
+import { type CourseRecord, flownDirection } from "./contract.ts";
 import { line } from "./path.ts";
 import { hachures } from "./plugins/coast.ts";
 import { sideWord } from "./words.ts";
@@ -42,7 +42,7 @@ export function NeedleRule({ needle }: { needle: number }) {
   );
 }
 
-export function TrackAgainstCourse({ exercise, error }: { exercise: DocumentExercise; error: number }) {
+export function TrackAgainstCourse({ exercise, error }: { exercise: CourseRecord; error: number }) {
   const facts = exercise.facts;
   if (facts === null) return null;
   const magnetic = facts.courseMagneticDeg;

@@ -1,10 +1,10 @@
 /** The drawings of one course: chart, plan and replay, all pointed at one moment, at the fixed scale unless asked. */
 import { useState } from "preact/hooks";
-import type { CourseSeries, DocumentExercise, DocumentLeg } from "../../src/index.ts";
+import type { CourseRecord, CourseSeries, DocumentLeg } from "../../src/index.ts";
 import { CourseFigure, CoursePlan, type Cursor, Replay } from "../drawings/index.ts";
 
 interface Props {
-  readonly exercise: DocumentExercise;
+  readonly exercise: CourseRecord;
   readonly series: CourseSeries;
   readonly legs: readonly DocumentLeg[];
   readonly cursor: Cursor;

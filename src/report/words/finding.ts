@@ -1,5 +1,5 @@
 /** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
-import type { DocumentExercise, Finding } from "../../debrief/document.ts";
+import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
 import {
   capital,
   clock,
@@ -73,7 +73,7 @@ export function findingSentence(finding: Finding, exercise: DocumentExercise): s
 }
 
 /** As in "beyond a quarter 28 % of the time, beyond half 6 %"; empty where the needle stayed under a quarter. */
-export function beyondWords(needle: NonNullable<DocumentExercise["facts"]>["needle"], of: string): string {
+export function beyondWords(needle: CourseFacts["needle"], of: string): string {
   const steps: [string, number][] = [
     ["a quarter", needle.beyondQuarter],
     ["half", needle.beyondHalf],

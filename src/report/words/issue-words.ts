@@ -100,6 +100,8 @@ const BRIEF: Record<string, Words> = {
   "brief-not-yaml": (f) => `this cannot be read as YAML or JSON (${f.reason}). Mend the line or its indent.`,
   "brief-duplicate-key": () => "this key stands twice. Keep one of them.",
   "brief-empty": () => "the brief is empty. Write at least a fix and an exercise.",
+  "unknown-standard": (f) =>
+    `the brief names the standard ${quote(f.standard)}, which is not known here, so nothing is judged. Known: ${f.known}; or give the school’s own file beside it.`,
   "brief-no-exercises": () =>
     "the brief has no exercise that can be used. Add one, such as a course to a fix.",
   "brief-unknown-key": (f) => `the key ${quote(f.key)} is not known here.${maybe(f)} Allowed: ${f.allowed}.`,
@@ -122,6 +124,8 @@ const BRIEF: Record<string, Words> = {
   "brief-unknown-fix": (f) =>
     `the fix ${quote(f.ident)} is not among the fixes of this brief.${maybe(f)} ${known(f.known) ? `There are: ${f.known}.` : "It names none; add it under fixes."}`,
   "brief-unknown-exercise": (f) => `this is no exercise that is known here.${maybe(f)} Possible: ${f.known}.`,
+  "brief-arc-without-length": (f) =>
+    `the arc begins and ends on the same radial (${f.from} to ${f.to}), so there is nothing to fly. Correct one of them.`,
   "brief-leg-without-length": (f) =>
     `the leg from ${f.from} to ${f.to} has no length: both are at the same place.`,
   "brief-runway-without-length": () =>
