@@ -31,13 +31,6 @@ export interface DraftLeg extends DraftBase {
   readonly scale: NeedleScale;
 }
 
-/** As the exercise, but for the final course: as written, or along the runway where it is null. */
-export interface DraftApproach
-  extends DraftBase,
-    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation"> {
-  readonly course: WrittenDirection | null;
-}
-
 export interface DraftHold extends DraftBase {
   readonly kind: "hold";
   readonly fix: Fix;
@@ -61,6 +54,13 @@ export interface DraftDescent extends DraftBase {
   readonly fix: Fix;
   readonly toAltitude: FeetMsl;
   readonly before: NauticalMiles;
+}
+
+/** As the exercise, but for the final course: as written, or along the runway where it is null. */
+export interface DraftApproach
+  extends DraftBase,
+    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation"> {
+  readonly course: WrittenDirection | null;
 }
 
 export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftArc | DraftDescent | DraftApproach;

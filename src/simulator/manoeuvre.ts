@@ -21,9 +21,9 @@ export interface Witness {
   readonly saw: (sight: Sight) => void;
   readonly note: Note;
   readonly held: (hold: FlownHold) => void;
-  readonly approached: (approach: FlownApproach) => void;
   readonly rounded: (arc: FlownArc) => void;
   readonly descended: (descent: FlownDescent) => void;
+  readonly approached: (approach: FlownApproach) => void;
 }
 
 /** A step is rolled out when the heading is so near, degrees. */

@@ -199,10 +199,9 @@ export interface Truth {
     };
     readonly exercises: readonly TrueExercise[];
     readonly holds: readonly TrueHold[];
-    /** Only where there are some. */
-    readonly approaches?: readonly TrueApproach[];
     /** Only of flights that have some. */
     readonly arcs?: readonly TrueArc[];
     readonly descents?: readonly TrueDescent[];
+    readonly approaches?: readonly TrueApproach[];
   };
 }
