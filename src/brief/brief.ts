@@ -60,6 +60,8 @@ export interface CourseExercise extends ExerciseBase {
   readonly scale: NeedleScale;
 }
 
+<<<<<<< HEAD
+=======
 /** How long the legs of a hold are, as written: a time, or a distance from the fix to the end of the outbound leg. */
 export type BriefedHoldLeg =
   | { readonly by: "time"; readonly seconds: Seconds }
@@ -104,6 +106,7 @@ export interface DescentExercise extends ExerciseBase {
   readonly before: NauticalMiles;
 }
 
+>>>>>>> main
 /** A landing direction: from the threshold to the far end. */
 export interface Runway {
   /** As in "22"; null where not written. */
@@ -152,8 +155,57 @@ export interface ApproachExercise extends ExerciseBase {
   /** Where a missed approach begins at the latest, before the threshold. */
   readonly missedPoint: NauticalMiles;
   readonly missedTo: Fix | null;
+<<<<<<< HEAD
 }
 
+/** How long the legs of a hold are, as written: a time, or a distance from the fix to the end of the outbound leg. */
+export type BriefedHoldLeg =
+  | { readonly by: "time"; readonly seconds: Seconds }
+  | { readonly by: "distance"; readonly distance: NauticalMiles };
+
+export interface HoldExercise extends ExerciseBase {
+  readonly kind: "hold";
+  readonly fix: Fix;
+  /** The inbound course: through the fix, which is its origin, so that the holding pattern lies at negative `along`. */
+  readonly course: Course;
+  /** The inbound course as written or derived, for the words. Null where no variation is known. */
+  readonly magnetic: MagneticDegrees | null;
+  readonly variation: VariationUsed;
+  readonly turns: TurnSide;
+  /** Null where the brief leaves it to the standard. */
+  readonly leg: BriefedHoldLeg | null;
+}
+
+/** A part of the circle at a constant distance from a station, from one of its radials to another. */
+export interface ArcExercise extends ExerciseBase {
+  readonly kind: "arc";
+  /** The station in the middle. */
+  readonly fix: Fix;
+  readonly radius: NauticalMiles;
+  /** True azimuths at the station. */
+  readonly fromRadial: TrueDegrees;
+  readonly toRadial: TrueDegrees;
+  /** As written or derived, for the words. Null where no variation is known. */
+  readonly fromMagnetic: MagneticDegrees | null;
+  readonly toMagnetic: MagneticDegrees | null;
+  readonly variation: VariationUsed;
+  /** Right: clockwise, the station off the right wing. As written, else the shorter way. */
+  readonly turns: TurnSide;
+}
+
+/** Down to a height, to be there so far before a fix. */
+export interface DescentExercise extends ExerciseBase {
+  readonly kind: "descent";
+  readonly fix: Fix;
+  readonly toAltitude: FeetMsl;
+  /** Before passing the fix, along the way flown to it; 0 = at the fix. */
+  readonly before: NauticalMiles;
+}
+
+=======
+}
+
+>>>>>>> main
 export type Exercise = CourseExercise | HoldExercise | ArcExercise | DescentExercise | ApproachExercise;
 
 export interface Brief {

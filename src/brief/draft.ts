@@ -31,6 +31,16 @@ export interface DraftLeg extends DraftBase {
   readonly scale: NeedleScale;
 }
 
+<<<<<<< HEAD
+/** As the exercise, but for the final course: as written, or along the runway where it is null. */
+export interface DraftApproach
+  extends DraftBase,
+    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation"> {
+  readonly course: WrittenDirection | null;
+}
+
+=======
+>>>>>>> main
 export interface DraftHold extends DraftBase {
   readonly kind: "hold";
   readonly fix: Fix;
@@ -56,6 +66,8 @@ export interface DraftDescent extends DraftBase {
   readonly before: NauticalMiles;
 }
 
+<<<<<<< HEAD
+=======
 /** As the exercise, but for the final course: as written, or along the runway where it is null. */
 export interface DraftApproach
   extends DraftBase,
@@ -63,6 +75,7 @@ export interface DraftApproach
   readonly course: WrittenDirection | null;
 }
 
+>>>>>>> main
 export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftArc | DraftDescent | DraftApproach;
 
 export interface BriefDraft {

@@ -43,12 +43,20 @@ export interface Aircraft {
   /** Aimed at. */
   altitudeWanted: FeetMsl;
   climbRate: FeetPerMinute;
+<<<<<<< HEAD
+=======
   /** In turns; each strays from it a little. */
   turnRateWanted: DegreesPerSecond;
+>>>>>>> main
   /** A vertical speed aimed at instead of a height; null: the height. */
   verticalWanted: FeetPerMinute | null;
   /** On the runway: its direction, elevation and the speed over the ground; null in the air. */
   rolling: { readonly course: TrueDegrees; readonly elevation: FeetMsl; speed: Knots } | null;
+<<<<<<< HEAD
+  /** In turns; each strays from it a little. */
+  turnRateWanted: DegreesPerSecond;
+=======
+>>>>>>> main
   readonly airspeed: Airspeed;
   /** One step on, toward a heading (not wrapped). */
   advance(heading: TurnDegrees): void;
@@ -117,9 +125,15 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
     air: blow(start.altitude),
     altitudeWanted: start.altitude,
     climbRate: 500,
+<<<<<<< HEAD
+    verticalWanted: null,
+    rolling: null,
+    turnRateWanted: pilot.turnRate,
+=======
     turnRateWanted: pilot.turnRate,
     verticalWanted: null,
     rolling: null,
+>>>>>>> main
     airspeed: fast,
     advance(wanted) {
       if (aircraft.rolling) {

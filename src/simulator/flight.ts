@@ -41,9 +41,15 @@ export interface Flight {
   readonly columns: TrueColumns;
   readonly courses: readonly FlownCourse[];
   readonly holds: readonly FlownHold[];
+<<<<<<< HEAD
+  readonly approaches: readonly FlownApproach[];
+  readonly arcs: readonly FlownArc[];
+  readonly descents: readonly FlownDescent[];
+=======
   readonly arcs: readonly FlownArc[];
   readonly descents: readonly FlownDescent[];
   readonly approaches: readonly FlownApproach[];
+>>>>>>> main
 }
 
 /** A script that has not ended by then will not end, seconds. */
@@ -61,9 +67,15 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
   const rows: number[][] = [[], [], [], [], [], [], [], []];
   const courses: FlownCourse[] = [];
   const holds: FlownHold[] = [];
+<<<<<<< HEAD
+  const approaches: FlownApproach[] = [];
+  const arcs: FlownArc[] = [];
+  const descents: FlownDescent[] = [];
+=======
   const arcs: FlownArc[] = [];
   const descents: FlownDescent[] = [];
   const approaches: FlownApproach[] = [];
+>>>>>>> main
   const record = () => {
     const values = [
       a.time,
@@ -85,9 +97,15 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
     const steer = manoeuvre(step, a, chances, {
       saw: (sight) => sights.push(sight),
       held: (hold) => holds.push(hold),
+<<<<<<< HEAD
+      approached: (approach) => approaches.push(approach),
+      rounded: (arc) => arcs.push(arc),
+      descended: (descent) => descents.push(descent),
+=======
       rounded: (arc) => arcs.push(arc),
       descended: (descent) => descents.push(descent),
       approached: (approach) => approaches.push(approach),
+>>>>>>> main
       note: (code) => events.push({ code, time: a.time }),
     });
     for (let wanted = steer(a); wanted !== null; wanted = steer(a)) {
@@ -124,9 +142,15 @@ export function flyTrue(scenario: Scenario, seed: number, interval: Seconds = 1)
     },
     courses,
     holds,
+<<<<<<< HEAD
+    approaches,
+    arcs,
+    descents,
+=======
     arcs,
     descents,
     approaches,
+>>>>>>> main
   };
 }
 

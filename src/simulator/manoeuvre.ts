@@ -21,9 +21,15 @@ export interface Witness {
   readonly saw: (sight: Sight) => void;
   readonly note: Note;
   readonly held: (hold: FlownHold) => void;
+<<<<<<< HEAD
+  readonly approached: (approach: FlownApproach) => void;
+  readonly rounded: (arc: FlownArc) => void;
+  readonly descended: (descent: FlownDescent) => void;
+=======
   readonly rounded: (arc: FlownArc) => void;
   readonly descended: (descent: FlownDescent) => void;
   readonly approached: (approach: FlownApproach) => void;
+>>>>>>> main
 }
 
 /** A step is rolled out when the heading is so near, degrees. */

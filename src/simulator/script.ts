@@ -94,6 +94,8 @@ export interface HoldStep {
   readonly exercise: string;
 }
 
+<<<<<<< HEAD
+=======
 /**
  * How an arc is flown once joined. `share` is the part of the needed wind correction that is applied.
  * - `tidy`: corrects the distance softly all the time.
@@ -142,6 +144,7 @@ export interface DescentStep {
   readonly exercise: string;
 }
 
+>>>>>>> main
 /** A landing direction: the threshold and where it points. */
 export interface SimulatedRunway {
   readonly threshold: Position;
@@ -197,6 +200,57 @@ export interface Arc {
   readonly centre: Position;
   readonly radius: NauticalMiles;
   readonly turns: Side;
+<<<<<<< HEAD
+}
+
+/**
+ * How an arc is flown once joined. `share` is the part of the needed wind correction that is applied.
+ * - `tidy`: corrects the distance softly all the time.
+ * - `waits`: keeps to the tangent without looking until so many miles off, then cuts back by `cut`, then is tidy.
+ */
+export type ArcHabit =
+  | { readonly habit: "tidy"; readonly share: Share }
+  | {
+      readonly habit: "waits";
+      readonly share: Share;
+      readonly correctsAt: NauticalMiles;
+      readonly cut: AngleSize;
+      readonly thenShare: Share;
+    };
+
+/** Onto the arc at once, round it, and off it onto the radial at its end. */
+export interface ArcStep {
+  readonly do: "arc";
+  readonly station: Position;
+  readonly radius: NauticalMiles;
+  /** True azimuths at the station. */
+  readonly fromRadial: TrueDegrees;
+  readonly toRadial: TrueDegrees;
+  readonly turns: Side;
+  readonly flown: ArcHabit;
+  /** Straight pieces over so many degrees of the arc each; without it, a gentle turn all the way. */
+  readonly pieces?: AngleSize;
+  /** The turn off the arc begins so many degrees before the radial. */
+  readonly lead: AngleSize;
+  /** Along the radial at the end: to the station, or away from it. */
+  readonly leaves: "inbound" | "outbound";
+  readonly exercise: string;
+}
+
+/** Straight to a fix, down to a height that is wanted so far before it. */
+export interface DescentStep {
+  readonly do: "descent";
+  readonly fix: Position;
+  readonly to: FeetMsl;
+  readonly before: NauticalMiles;
+  readonly rate: FeetPerMinute;
+  /** Begun so much later than this rate asks for; negative: earlier. */
+  readonly late: Seconds;
+  /** Levelled off on the way, for so long. */
+  readonly levelOff?: { readonly at: FeetMsl; readonly seconds: Seconds };
+  readonly exercise: string;
+=======
+>>>>>>> main
 }
 
 export type Step =

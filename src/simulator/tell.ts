@@ -47,9 +47,15 @@ export function truthOf(scenario: Scenario, seed: number, flight: Flight): Truth
       ...(flight.descents.length > 0 && {
         descents: flight.descents.map((descent) => trueDescent(descent, utc)),
       }),
+<<<<<<< HEAD
+      ...(flight.approaches.length > 0 && {
+        approaches: flight.approaches.map((approach) => trueApproach(approach, utc)),
+      }),
+=======
       ...(flight.approaches.length > 0
         ? { approaches: flight.approaches.map((approach) => trueApproach(approach, utc)) }
         : {}),
+>>>>>>> main
     },
   };
 }

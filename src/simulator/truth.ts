@@ -199,9 +199,17 @@ export interface Truth {
     };
     readonly exercises: readonly TrueExercise[];
     readonly holds: readonly TrueHold[];
+<<<<<<< HEAD
+    /** Only where there are some. */
+    readonly approaches?: readonly TrueApproach[];
+    /** Only of flights that have some. */
+    readonly arcs?: readonly TrueArc[];
+    readonly descents?: readonly TrueDescent[];
+=======
     /** Only of flights that have some. */
     readonly arcs?: readonly TrueArc[];
     readonly descents?: readonly TrueDescent[];
     readonly approaches?: readonly TrueApproach[];
+>>>>>>> main
   };
 }
