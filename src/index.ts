@@ -25,6 +25,18 @@ export {
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
 export type { CourseSeries, ExerciseSeries, FlightSeries, HoldSeries, PathSeries } from "./debrief/series.ts";
+// holds: the racetrack as a line, and the same solver for the next flight
+export {
+  type AskedHold,
+  answerOutlines,
+  type HoldField,
+  type HoldOutline,
+  type RacetrackAnswer,
+  type ReadHold,
+  racetrackFor,
+  readHold,
+  type TypedHold,
+} from "./hold/index.ts";
 // files in
 export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
 export {
@@ -36,6 +48,8 @@ export {
   readPlaces,
   type TableBeginning,
 } from "./import/index.ts";
+// how a direction is spoken
+export { threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";

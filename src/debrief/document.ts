@@ -130,5 +130,6 @@ export type DocumentIssue = z.infer<typeof issueSchema>;
 export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/facts.ts";
 export type { Verdict } from "../grade/verdict.ts";
 export type { HoldFacts, HoldLap, Racetrack } from "../hold/facts.ts";
+export type { AskedHold, AskedRacetrack, RacetrackAnswer } from "../hold/index.ts";
 export type { Finding } from "../quantity/record.ts";
 export type { WindRecord } from "../wind/record.ts";
