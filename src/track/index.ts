@@ -4,6 +4,7 @@ export { boundaryBetween } from "./boundary.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type Flight, findFlights } from "./flights.ts";
 export { findLegs } from "./legs.ts";
+export { pathLength } from "./path-length.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
 export { taxiSpeed } from "./taxi.ts";
