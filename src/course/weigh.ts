@@ -6,11 +6,14 @@ import type { Rows } from "./path.ts";
 /** Half-width of a two-sided 95 % interval of a normal deviate, in standard deviations. */
 export const Z95 = 1.96;
 
+/** What of the rows says how far apart they are. */
+export type Stepped = Pick<Rows, "timed" | "timeMs" | "gapBefore" | "alongNm" | "crossTrackNm">;
+
 /**
  * Weight of the interval that ends at each row of the span (seconds, or NM where untimed); 0 for the first row
  * and over gaps in the log, because nobody knows what was flown there.
  */
-export function intervals(rows: Rows, span: Span): Float64Array {
+export function intervals(rows: Stepped, span: Span): Float64Array {
   const weights = new Float64Array(span.end - span.start);
   for (let i = span.start + 1; i < span.end; i++) {
     if (rows.gapBefore[i]) continue;
@@ -20,11 +23,11 @@ export function intervals(rows: Rows, span: Span): Float64Array {
 }
 
 /** Distance over the ground from the row before, NM. */
-const stepNm = ({ alongNm, crossTrackNm }: Rows, i: number): NauticalMiles =>
+const stepNm = ({ alongNm, crossTrackNm }: Stepped, i: number): NauticalMiles =>
   Math.hypot(alongNm[i]! - alongNm[i - 1]!, crossTrackNm[i]! - crossTrackNm[i - 1]!);
 
 /** Distance over the ground between the rows of a span, NM; straight over gaps, or without them. */
-export function distanceFlown(rows: Rows, { start, end }: Span, overGaps: boolean): NauticalMiles {
+export function distanceFlown(rows: Stepped, { start, end }: Span, overGaps: boolean): NauticalMiles {
   let sum = 0;
   for (let i = start + 1; i < end; i++) if (overGaps || !rows.gapBefore[i]) sum += stepNm(rows, i);
   return sum;
