@@ -2,4 +2,5 @@
 export { type FittedExercise, fitCourses } from "./fit.ts";
 export { type CourseMeasured, type CourseToMeasure, measureCourse } from "./measure.ts";
 export { type ArcMeasured, type ArcToMeasure, measureArc } from "./measure-arc.ts";
+export { type DescentMeasured, type DescentToMeasure, measureDescent } from "./measure-descent.ts";
 export type { CoursePath } from "./path.ts";

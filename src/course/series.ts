@@ -48,3 +48,24 @@ export interface ArcSeries {
   /** 1 where the row is judged. */
   readonly judged: Uint8Array;
 }
+
+/** One descent to a height before a fix, one row a point. NaN where not known. Descending is positive here: rates and gradients down. */
+export interface DescentSeries {
+  readonly kind: "descent";
+  /** Rows of the path: row i here is path row `pathStart + i`. */
+  readonly pathStart: number;
+  readonly timeMs: Float64Array;
+  /** Along the way flown to the point where the height is wanted; negative past it. */
+  readonly distanceToGoNm: Float64Array;
+  readonly altitudeFt: Float64Array;
+  /** To lose from here to the height by the point: ft/min at the present ground speed, and ft/NM. NaN past the point. */
+  readonly neededDownFpm: Float64Array;
+  readonly neededDownFtPerNm: Float64Array;
+  readonly flownDownFpm: Float64Array;
+  readonly flownDownFtPerNm: Float64Array;
+  readonly groundSpeedKt: Float64Array;
+  readonly trackTrueDeg: Float64Array;
+  readonly headingTrueDeg: Float64Array;
+  /** 1 from where the descent began to the point. */
+  readonly judged: Uint8Array;
+}
