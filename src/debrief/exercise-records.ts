@@ -1,6 +1,6 @@
 /** Each exercise of the brief, or each straight where there is no brief, as it stands in the document. */
 import type { Brief, Exercise } from "../brief/brief.ts";
-import { fitCourses, measureCourse } from "../course/index.ts";
+import { fitCourses, measureArc, measureCourse, measureDescent } from "../course/index.ts";
 import { type Match, matchExercises } from "../match/index.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Leg } from "../track/leg.ts";
@@ -48,19 +48,26 @@ function result(
     match: span ? { by: match.by, confidence: match.confidence } : null,
     verdicts: [],
   };
-  const { kind } = exercise;
-  if (!span || kind !== "course") {
-    const record = { kind, ...told, facts: null, findings: [], whatWouldHaveWorked: null };
-    return { record, series: null };
+  const given = span && { path: columnsOf(flight), span, motion, wind: flight.wind };
+  switch (exercise.kind) {
+    case "course": {
+      if (!given) break;
+      const { series, ...measured } = measureCourse({ exercise, ...given });
+      return { record: { kind: "course", ...told, ...measured }, series };
+    }
+    case "arc": {
+      if (!given) break;
+      const { series, ...measured } = measureArc({ exercise, legs: flight.legs, ...given });
+      return { record: { kind: "arc", ...told, ...measured }, series };
+    }
+    case "descent": {
+      if (!given) break;
+      const { series, ...measured } = measureDescent({ exercise, ...given });
+      return { record: { kind: "descent", ...told, ...measured, whatWouldHaveWorked: null }, series };
+    }
   }
-  const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
-    exercise,
-    path: columnsOf(flight),
-    span,
-    motion,
-    wind: flight.wind,
-  });
-  return { record: { kind, ...told, facts, findings, whatWouldHaveWorked }, series };
+  const { kind } = exercise;
+  return { record: { kind, ...told, facts: null, findings: [], whatWouldHaveWorked: null }, series: null };
 }
 
 /** The exercises of the brief, in its order, whether flown or not. */

@@ -85,7 +85,7 @@ function Drawn({
           <path
             key={exercise.pathStart}
             class="flown"
-            d={pathThrough(drawn.slice(exercise.pathStart, exercise.pathStart + exercise.alongNm.length))}
+            d={pathThrough(drawn.slice(exercise.pathStart, exercise.pathStart + exercise.timeMs.length))}
           />
         ),
       )}
@@ -100,7 +100,7 @@ function Drawn({
             number={k + 1}
             points={drawn}
             from={exercise.pathStart}
-            rows={exercise.alongNm.length}
+            rows={exercise.timeMs.length}
           />
         ),
       )}
