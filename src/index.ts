@@ -1,7 +1,7 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
 // what should have been flown
-export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief } from "./brief/index.ts";
+export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
   type ArcFacts,
@@ -23,6 +23,7 @@ export {
   type HoldLap,
   type HoldRecord,
   type Racetrack,
+  type Verdict,
   type WhatWouldHaveWorked,
   type WindRecord,
 } from "./debrief/document.ts";
@@ -50,3 +51,5 @@ export { acrossAt, needleOf } from "./quantity/needle.ts";
 export * from "./report/index.ts";
 // invented flights with known truth
 export { flyScenario, SCENARIOS } from "./simulator/index.ts";
+// what exercises are held against
+export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";

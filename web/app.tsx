@@ -1,9 +1,12 @@
 /** The frame around the views: name, ways, what is under way, what there is to say, and files dropped anywhere. */
 import { useEffect } from "preact/hooks";
-import { cancel, flight, notices, reopen, work } from "./flight.ts";
+import { cancel, type Flight, flight, notices, reopen, work } from "./flight.ts";
 import { openOnSheet } from "./opening.ts";
 import { address, type Place, place } from "./place.ts";
 import { Open } from "./views/open.tsx";
+import { OtherFlights } from "./views/other-flights.tsx";
+import { RouteOffers } from "./views/route-offers.tsx";
+import { SaveAsPage } from "./views/save-as-page.tsx";
 import { Sheet } from "./views/sheet.tsx";
 
 function useDroppedFiles(): void {
@@ -56,6 +59,21 @@ function Notices() {
   );
 }
 
+function OpenedSheet({ flight }: { flight: Flight }) {
+  return (
+    <Sheet
+      flight={flight}
+      saves={<SaveAsPage flight={flight} />}
+      offers={
+        <>
+          <RouteOffers flight={flight} />
+          <OtherFlights flight={flight} />
+        </>
+      }
+    />
+  );
+}
+
 export function App() {
   useDroppedFiles();
   useEffect(() => void reopen(), []);
@@ -75,7 +93,7 @@ export function App() {
       <UnderWay />
       <Notices />
       <main id="content" tabIndex={-1}>
-        {here === "open" ? <Open /> : flight.value && <Sheet flight={flight.value} />}
+        {here === "open" ? <Open /> : flight.value && <OpenedSheet flight={flight.value} />}
       </main>
     </div>
   );

@@ -1,5 +1,5 @@
 /** What the page and its worker say to each other. */
-import type { DebriefDocument, DocumentIssue, FlightSeries } from "../src/index.ts";
+import type { Carried, DocumentIssue } from "../src/index.ts";
 
 /** Files as dropped, and, where the log's own route is to be the brief, which one. */
 export interface OpenRequest {
@@ -15,9 +15,7 @@ export interface RouteOffer {
   readonly idents: readonly string[];
 }
 
-export interface Debriefed {
-  readonly document: DebriefDocument;
-  readonly series: FlightSeries;
+export interface Debriefed extends Carried {
   readonly routes: readonly RouteOffer[];
   /** Names of files that were given but not read. */
   readonly leftOut: readonly string[];

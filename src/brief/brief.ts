@@ -4,6 +4,8 @@ import type { Position } from "../geodesy/position.ts";
 import type { Issue } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type {
+  AngleSize,
+  Feet,
   FeetMsl,
   MagneticDegrees,
   NauticalMiles,
@@ -12,6 +14,7 @@ import type {
   UtcMillis,
   VariationDegrees,
 } from "../quantity/units.ts";
+import type { GuidanceKind } from "../standard/approach-guidance.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 
@@ -101,12 +104,57 @@ export interface DescentExercise extends ExerciseBase {
   readonly before: NauticalMiles;
 }
 
-/** An exercise of the brief that this version reads and keeps but does not compare with the flight. */
-export interface UncomparedExercise extends ExerciseBase {
-  readonly kind: "approach";
+/** A landing direction: from the threshold to the far end. */
+export interface Runway {
+  /** As in "22"; null where not written. */
+  readonly ident: string | null;
+  readonly threshold: Position;
+  readonly end: Position;
+  /** Of the threshold. */
+  readonly elevation: FeetMsl;
 }
 
-export type Exercise = CourseExercise | HoldExercise | ArcExercise | DescentExercise | UncomparedExercise;
+/** What the lateral needle was set to. Null: not written, so that the standard's usual value holds. */
+export interface Guidance {
+  readonly kind: GuidanceKind;
+  /** Whole width of a localizer. */
+  readonly width: AngleSize | null;
+  /** From a localizer's antenna to the threshold. */
+  readonly antenna: Feet | null;
+  /** The station of a VOR approach. */
+  readonly station: Fix | null;
+  readonly rnp: NauticalMiles | null;
+}
+
+/** Not lower than `altitude` until past a place so far before the threshold. */
+export interface StepDown {
+  readonly name: string;
+  readonly distance: NauticalMiles;
+  readonly altitude: FeetMsl;
+}
+
+export interface ApproachExercise extends ExerciseBase {
+  readonly kind: "approach";
+  readonly runway: Runway;
+  /** The final approach course. Its origin is the threshold, or abeam it where the course passes beside. */
+  readonly course: Course;
+  readonly magnetic: MagneticDegrees | null;
+  readonly variation: VariationUsed;
+  readonly guidance: Guidance;
+  readonly finalFix: Fix | null;
+  readonly finalFixAltitude: FeetMsl | null;
+  /** Null where no path is flown: level-offs and step-downs. `crossing`: height of the path over the threshold. */
+  readonly glidePath: { readonly angle: AngleSize; readonly crossing: Feet } | null;
+  /** `decision`: passed on the path; `descent`: not to be gone below before the visual segment. */
+  readonly minimum: { readonly kind: "decision" | "descent"; readonly altitude: FeetMsl } | null;
+  /** Farthest first. */
+  readonly stepDowns: readonly StepDown[];
+  /** Where a missed approach begins at the latest, before the threshold. */
+  readonly missedPoint: NauticalMiles;
+  readonly missedTo: Fix | null;
+}
+
+export type Exercise = CourseExercise | HoldExercise | ArcExercise | DescentExercise | ApproachExercise;
 
 export interface Brief {
   readonly title: string;

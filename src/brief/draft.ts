@@ -4,7 +4,7 @@ import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { FeetMsl, NauticalMiles } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import type { NeedleScale } from "../standard/needle.ts";
-import type { Brief, BriefedHoldLeg, Fix } from "./brief.ts";
+import type { ApproachExercise, Brief, BriefedHoldLeg, Fix } from "./brief.ts";
 import type { WrittenDirection } from "./direction.ts";
 
 interface DraftBase {
@@ -56,11 +56,14 @@ export interface DraftDescent extends DraftBase {
   readonly before: NauticalMiles;
 }
 
-export interface DraftUncompared extends DraftBase {
-  readonly kind: "approach";
+/** As the exercise, but for the final course: as written, or along the runway where it is null. */
+export interface DraftApproach
+  extends DraftBase,
+    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation"> {
+  readonly course: WrittenDirection | null;
 }
 
-export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftArc | DraftDescent | DraftUncompared;
+export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftArc | DraftDescent | DraftApproach;
 
 export interface BriefDraft {
   readonly title: string;

@@ -2,6 +2,7 @@
 import { turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
+import { APPROACH_IDENTS, approachProblems, draftApproach } from "./approach.ts";
 import type { BriefedHoldLeg, Fix } from "./brief.ts";
 import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
@@ -70,6 +71,10 @@ export function readExercise(
     const facts = { from: directionText(draft.fromRadial), to: directionText(draft.toRadial) };
     issues.push(errorAt(placed, [...path, "to_radial"], "brief-arc-without-length", facts));
   }
+  if (draft?.kind === "approach") {
+    for (const { code, at, facts } of approachProblems(draft))
+      issues.push(errorAt(placed, [...path, "approach", ...at], code, facts));
+  }
   return issues.length > found ? null : draft;
 }
 
@@ -108,7 +113,7 @@ function identsIn(value: unknown): [Path, string][] {
   const approach = Object(map.approach) as Record<string, unknown>;
   const seen: [Path, unknown][] = [
     ...["to", "from", "arc", "hold", "descent"].map((key): [Path, unknown] => [[key], map[key]]),
-    ...["final_fix", "missed_to"].map((key): [Path, unknown] => [["approach", key], approach[key]]),
+    ...APPROACH_IDENTS.map((key): [Path, unknown] => [["approach", key], approach[key]]),
     ...(Array.isArray(map.leg) ? map.leg.map((ident, i): [Path, unknown] => [["leg", i], ident]) : []),
   ];
   return seen.filter((entry): entry is [Path, string] => typeof entry[1] === "string" && entry[1] !== "");
@@ -159,11 +164,7 @@ function drafted(
     const title = `Descent to ${written.to_ft} ft, ${before ? `${before} NM before ` : "at "}${fix?.ident}`;
     return fix && { ...base, kind: "descent", fix, toAltitude: written.to_ft, before, title };
   }
-  const { final_fix, missed_to, guidance } = written.approach;
-  const fix = lookup(final_fix, ["approach", "final_fix"]);
-  const missed = missed_to === undefined || lookup(missed_to, ["approach", "missed_to"]) !== null;
-  const title = `Approach over ${fix?.ident}, ${guidance === "localizer" ? guidance : guidance.toUpperCase()}`;
-  return fix && missed ? { ...base, kind: "approach", title } : null;
+  return draftApproach(written.approach, base, (ident, at) => lookup(ident, ["approach", ...at]));
 }
 
 /** Reads `1 min`, `90 s`, `4 NM`. The text has passed the schema. */

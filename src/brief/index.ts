@@ -1,6 +1,13 @@
 /** The door of the brief: text or a route in, what the flight was meant to do out. */
-export type { BriefDraft, DraftCourse, DraftExercise, DraftLeg, DraftUncompared } from "./draft.ts";
+export type {
+  BriefDraft,
+  DraftApproach,
+  DraftCourse,
+  DraftExercise,
+  DraftLeg,
+} from "./draft.ts";
 export { briefJsonSchema } from "./json-schema.ts";
 export { readBrief } from "./read.ts";
 export { resolveBrief } from "./resolve.ts";
 export { briefFromRoute } from "./route.ts";
+export { readStandard } from "./standard-file.ts";

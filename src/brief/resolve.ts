@@ -4,6 +4,7 @@ import { magneticFromTrue, trueFromMagnetic, turnFrom } from "../quantity/angle.
 import type { Issue, Where } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
 import type { TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import { resolveApproach } from "./approach.ts";
 import type {
   ArcExercise,
   Brief,
@@ -73,8 +74,8 @@ function resolveExercise(drafted: DraftExercise, time: UtcMillis | null, issues:
       const { kind, fix, toAltitude, before } = drafted;
       return { kind, fix, toAltitude, before };
     }
-    default:
-      return { kind: drafted.kind };
+    case "approach":
+      return resolveApproach(drafted, time, issues);
   }
 }
 

@@ -66,15 +66,34 @@ const descent = z.strictObject({
 const approach = z.strictObject({
   approach: z.strictObject({
     runway: z.strictObject({
+      ident: z.string().min(1).optional().describe("as in 22"),
       threshold: z.tuple([latitude, longitude]),
-      end: z.tuple([latitude, longitude]),
-      elevation_ft: altitude,
+      end: z.tuple([latitude, longitude]).describe("the far end"),
+      elevation_ft: altitude.describe("of the threshold"),
     }),
-    final_fix: ident,
-    guidance: z.enum(["localizer", "lpv", "lnav", "vor"]),
+    guidance: z.enum(["localizer", "vor", "lnav", "lpv", "lnav-vnav", "rnp", "centre-line"]),
+    width_deg: z.number().positive().max(12).optional().describe("localizer: whole width, both sides"),
+    antenna_ft: z.number().positive().max(30_000).optional().describe("localizer: antenna to threshold"),
+    rnp_nm: z.number().positive().max(10).optional().describe("RNP: full scale, each side"),
+    station: ident.optional().describe("VOR: the station, unless the final fix is one"),
+    course: direction.optional().describe("the final course, unless it lies along the runway"),
+    final_fix: ident.optional(),
+    final_fix_ft: altitude.optional().describe("altitude over the final fix"),
     glide_path_deg: z.number().positive().max(10).optional(),
+    threshold_crossing_ft: z.number().min(0).max(200).optional().describe("path above the threshold"),
     decision_ft: altitude.optional(),
-    minimum_ft: altitude.optional(),
+    minimum_ft: altitude.optional().describe("minimum descent altitude"),
+    step_downs: z
+      .array(
+        z.strictObject({
+          fix: ident.optional(),
+          before_nm: z.number().min(0).max(30).optional().describe("before the threshold"),
+          not_below_ft: altitude,
+        }),
+      )
+      .optional()
+      .describe("not below an altitude until past a fix, or a distance before the threshold"),
+    missed_point_nm: z.number().min(0).max(15).optional().describe("before the threshold"),
     missed_to: ident.optional(),
   }),
   ...anyExercise,

@@ -5,11 +5,11 @@ import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, Knots, NauticalMiles, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
+import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { headingForCourse, windOfAir } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { ArcFacts, ArcRemedy } from "./arc-facts.ts";
 import { type ArcRows, sideOf, sweepOf } from "./arc-rows.ts";
-import { intervals, rowOfLargest, weigh, Z95 } from "./weigh.ts";
 
 /** Less than this share of the rows with a known wind is not called known. */
 const KNOWN_SHARE = 0.5;

@@ -1,9 +1,8 @@
 /** When a constant rate, or a constant gradient, would have had to begin to be at the height by the point. */
 import type { DescentExercise } from "../brief/brief.ts";
-import { rateOfGradient } from "../quantity/descent.ts";
 import { firstAtOrAfter } from "../quantity/span.ts";
 import type { Feet, FeetMsl, FeetPerMinute, Knots } from "../quantity/units.ts";
-import { USUAL_GRADIENT, USUAL_RATE } from "../standard/descent.ts";
+import { FINAL_GRADIENT, USUAL_RATE } from "../standard/descent.ts";
 import type { ConstantDescent } from "./descent-facts.ts";
 import { type DescentRows, whereClock } from "./descent-rows.ts";
 
@@ -41,8 +40,8 @@ export function constantDescents(
       : []),
     byGradient(
       "usual-gradient",
-      USUAL_GRADIENT,
-      speed === null ? null : rateOfGradient(USUAL_GRADIENT, speed),
+      FINAL_GRADIENT.optimum,
+      speed === null ? null : (FINAL_GRADIENT.optimum * speed) / 60,
       given,
     ),
   ];

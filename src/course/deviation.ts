@@ -3,10 +3,19 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
+import {
+  distanceFlown,
+  median,
+  rowOfLargest,
+  shareBeyond,
+  type WeighedRows,
+  weigh,
+  Z95,
+} from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
+import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Rows } from "./path.ts";
-import { distanceFlown, median, rowOfLargest, type Stepped, shareBeyond, weigh, Z95 } from "./weigh.ts";
 
 type Timed = Pick<Rows, "timed" | "timeMs">;
 
@@ -14,7 +23,7 @@ export const utcAt = (rows: Timed, row: number): string | null =>
   rows.timed ? utcText(rows.timeMs[row]!) : null;
 
 export function judgedFacts(
-  rows: Stepped,
+  rows: WeighedRows,
   judged: { readonly span: Span; readonly begins: string; readonly ends: string },
   weights: Float64Array,
 ): CourseFacts["judged"] {
@@ -92,11 +101,16 @@ export function altitudeFacts(
 ): CourseFacts["altitude"] {
   const { mean, weight } = weigh(rows.altitudeFt, span, weights);
   if (!(weight > 0)) return null;
+  const known = rows.altitudeFt.subarray(span.start, span.end).filter(Number.isFinite);
   const worst = rowOfLargest(rows.altitudeFt, span, target ?? mean);
   return {
     targetFt: target,
     meanFt: mean,
+    lowestFt: known.reduce((a, b) => Math.min(a, b)),
+    highestFt: known.reduce((a, b) => Math.max(a, b)),
+    change95Ft: HEIGHT_CHANGE_95,
     worstFt: rows.altitudeFt[worst]!,
+    altimeter95Ft: altimeterDoubt95(rows.altitudeFt[worst]!),
     worstUtc: utcAt(rows, worst),
   };
 }

@@ -6,6 +6,7 @@ import { METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE, metresFromNauticalMiles } fr
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Feet, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import { intervals, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
@@ -20,7 +21,6 @@ import type { CannotTell } from "./cannot-tell.ts";
 import { altitudeFacts, judgedFacts, trackFacts, utcAt } from "./deviation.ts";
 import type { CoursePath } from "./path.ts";
 import type { ArcSeries } from "./series.ts";
-import { intervals, median, rowOfLargest, shareBeyond, weigh, Z95 } from "./weigh.ts";
 
 export interface ArcToMeasure {
   readonly exercise: ArcExercise;

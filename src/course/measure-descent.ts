@@ -1,11 +1,11 @@
 /** The facts of one descent as flown, gathered: the crossing, the beginning, rates needed and flown, findings, columns. */
 import type { DescentExercise } from "../brief/brief.ts";
-import { angleOfGradient } from "../quantity/descent.ts";
+import { angleOf } from "../quantity/descent.ts";
 import type { Finding } from "../quantity/record.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Feet, FeetMsl, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
-import { ALTIMETER_SHARE_95, GPS_HEIGHT_95 } from "../standard/descent.ts";
+import { altimeterDoubt95 } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -87,7 +87,7 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
           utc: timed ? utcOf(rows.pointClock) : null,
           altitudeFt: altitude,
           overFt: altitude - exercise.toAltitude,
-          doubt95Ft: heightDoubt(altitude),
+          doubt95Ft: altimeterDoubt95(altitude),
         }
       : null,
     began: began && beganFacts(exercise, rows, began, utcAt),
@@ -118,10 +118,6 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
     series: seriesOf(exercise, rows, span, path, motion, wind),
   };
 }
-
-/** GPS error, and what the air's temperature does to an altimeter, both 95 %, taken as independent. */
-const heightDoubt = (altitude: FeetMsl): Feet =>
-  Math.hypot(GPS_HEIGHT_95, ALTIMETER_SHARE_95 * Math.max(0, altitude));
 
 function meanOf(column: Float64Array, start: number, end: number): number | null {
   let [sum, n] = [0, 0];
@@ -161,7 +157,7 @@ function beganFacts(
     groundSpeedKt: Number.isNaN(speed) ? null : speed,
     neededDownFpm: Number.isNaN(speed) ? null : (gradient * speed) / 60,
     neededDownFtPerNm: gradient,
-    neededDeg: angleOfGradient(gradient),
+    neededDeg: angleOf(gradient, 1),
   };
 }
 

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { arcFactsSchema, arcRemedySchema } from "../course/arc-facts.ts";
 import { descentFactsSchema } from "../course/descent-facts.ts";
 import { courseFactsSchema, whatWouldHaveWorkedSchema } from "../course/facts.ts";
+import { verdictSchema } from "../grade/verdict.ts";
 import { holdFactsSchema } from "../hold/facts.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { findingSchema, issueSchema, utcSchema as utc } from "../quantity/record.ts";
@@ -22,17 +23,6 @@ const legSchema = z.strictObject({
   headingTrueDeg: z.number().nullable(),
   /** Track less heading, right positive. */
   driftDeg: z.number().nullable(),
-});
-
-const verdictSchema = z.strictObject({
-  criterion: z.string(),
-  verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
-  reason: z.string().nullable(),
-  value: z.number().nullable(),
-  limit: z.number().nullable(),
-  unit: z.string(),
-  confidence: z.number().nullable(),
-  citation: z.string(),
 });
 
 /** What the document says of every exercise, of whatever kind. */
@@ -123,6 +113,8 @@ export const documentSchema = z.strictObject({
       issues: z.array(issueSchema),
     })
     .nullable(),
+  /** What the exercises are held against; null where none is named, and then there are no verdicts. */
+  standard: z.strictObject({ id: z.string(), title: z.string(), citation: z.string() }).nullable(),
   /** At the middle of the flight; null where no model fits the date. */
   variation: z.strictObject({ degrees: z.number(), model: z.string() }).nullable(),
   /** The wind of the day. */
@@ -155,6 +147,7 @@ export type DocumentIssue = z.infer<typeof issueSchema>;
 export type { ArcFacts, ArcRemedy } from "../course/arc-facts.ts";
 export type { ConstantDescent, DescentFacts } from "../course/descent-facts.ts";
 export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/facts.ts";
+export type { Verdict } from "../grade/verdict.ts";
 export type { HoldFacts, HoldLap, Racetrack } from "../hold/facts.ts";
 export type { Finding } from "../quantity/record.ts";
 export type { WindRecord } from "../wind/record.ts";

@@ -1,8 +1,10 @@
 /** Each exercise of the brief, or each straight where there is no brief, as it stands in the document. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { fitCourses, measureArc, measureCourse, measureDescent } from "../course/index.ts";
+import { gradeCourse } from "../grade/index.ts";
 import { type Match, matchExercises } from "../match/index.ts";
 import { utcText } from "../quantity/time.ts";
+import type { TestStandard } from "../standard/tolerance.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -18,6 +20,8 @@ export interface Flight {
   readonly motion: Motion | null;
   readonly legs: readonly Leg[];
   readonly wind: WindEstimate | null;
+  /** What the exercises are held against, or null. */
+  readonly standard: TestStandard | null;
 }
 
 export interface ExerciseResult {
@@ -46,28 +50,42 @@ function result(
     startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
     endUtc: span && motion ? utcText(motion.time[span.end - 1]!) : null,
     match: span ? { by: match.by, confidence: match.confidence } : null,
-    verdicts: [],
   };
+  const { standard } = flight;
   const given = span && { path: columnsOf(flight), span, motion, wind: flight.wind };
   switch (exercise.kind) {
     case "course": {
-      if (!given) break;
+      const { kind } = exercise;
+      if (!given) {
+        const verdicts = standard ? gradeCourse(null, standard) : [];
+        const record = { kind, ...told, facts: null, findings: [], verdicts, whatWouldHaveWorked: null };
+        return { record, series: null };
+      }
       const { series, ...measured } = measureCourse({ exercise, ...given });
-      return { record: { kind: "course", ...told, ...measured }, series };
+      const verdicts = standard ? gradeCourse(measured.facts, standard) : [];
+      return { record: { kind, ...told, ...measured, verdicts }, series };
     }
     case "arc": {
       if (!given) break;
       const { series, ...measured } = measureArc({ exercise, legs: flight.legs, ...given });
-      return { record: { kind: "arc", ...told, ...measured }, series };
+      return { record: { kind: "arc", ...told, ...measured, verdicts: [] }, series };
     }
     case "descent": {
       if (!given) break;
       const { series, ...measured } = measureDescent({ exercise, ...given });
-      return { record: { kind: "descent", ...told, ...measured, whatWouldHaveWorked: null }, series };
+      const record = {
+        kind: "descent" as const,
+        ...told,
+        ...measured,
+        verdicts: [],
+        whatWouldHaveWorked: null,
+      };
+      return { record, series };
     }
   }
   const { kind } = exercise;
-  return { record: { kind, ...told, facts: null, findings: [], whatWouldHaveWorked: null }, series: null };
+  const record = { kind, ...told, facts: null, findings: [], verdicts: [], whatWouldHaveWorked: null };
+  return { record, series: null };
 }
 
 /** The exercises of the brief, in its order, whether flown or not. */

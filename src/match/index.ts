@@ -1,6 +1,7 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import { asCourse, followedTo } from "./approach.ts";
 import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
@@ -21,7 +22,8 @@ const GIVEN = 2;
  * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
  * taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
- * its fix, between the exercises before and after it, as it may be flown along one of them. Holds and approaches are
+ * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
+ * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. Holds are
  * found by their window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
@@ -52,8 +54,10 @@ function findInOrder(
     const { run, rival } = choice;
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
     const start = Math.max(run.span.start, ...ends.filter((end) => end < run.core.end - 1));
-    const span = { start, end: run.span.end };
     ends.push(run.core.end);
+    const isApproach = brief.exercises[i]!.kind === "approach";
+    const next = chosen.slice(i + 1).find((later) => later)?.run.core.start ?? path.latitude.length;
+    const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
     return { exercise: i, span, by: "geometry", confidence };
   });
@@ -81,9 +85,9 @@ function candidates(
 }
 
 function runsFor(exercise: Exercise, path: FlownPath, flown: Flown): Run[] {
-  if (exercise.kind === "course") return runsOf(exercise, path, flown);
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
-  return [];
+  const course = asCourse(exercise);
+  return course ? runsOf(course, path, flown) : [];
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

@@ -155,3 +155,19 @@ export function exercisesCsv(document: DebriefDocument): string {
     }),
   );
 }
+
+/** One row a verdict; the unit of value, doubt and limit stands beside them ("share": of full scale). */
+export function verdictsCsv(document: DebriefDocument): string {
+  return table(
+    [
+      ...["exercise", "title", "criterion", "verdict", "reason", "value", "doubt95", "limit", "unit"],
+      ...["confidence", "beyond_s", "worst_utc", "citation"],
+    ],
+    document.exercises.flatMap((e, i) =>
+      e.verdicts.map((v) => [
+        ...[i + 1, e.title, v.criterion, v.verdict, v.reason, v.value, v.doubt95, v.limit, v.unit],
+        ...[v.confidence, v.beyondS, v.worstUtc, v.citation],
+      ]),
+    ),
+  );
+}

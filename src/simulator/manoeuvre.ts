@@ -3,6 +3,7 @@ import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
+import { type FlownApproach, flyApproach } from "./approach.ts";
 import { type FlownArc, flyArc } from "./arc.ts";
 import { type FlownDescent, flyDescent } from "./descent.ts";
 import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
@@ -22,6 +23,7 @@ export interface Witness {
   readonly held: (hold: FlownHold) => void;
   readonly rounded: (arc: FlownArc) => void;
   readonly descended: (descent: FlownDescent) => void;
+  readonly approached: (approach: FlownApproach) => void;
 }
 
 /** A step is rolled out when the heading is so near, degrees. */
@@ -30,13 +32,16 @@ const ROLLED_OUT = 3;
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
 
+/** A step that is flown as it stands. */
+export type PlainStep = Exclude<Step, { readonly do: "drawn" }>;
+
 /** Chances of the script's own drawn values, and of the pilot: apart, so that neither shifts the other. */
 export interface Chances {
   readonly script: Random;
   readonly pilot: Random;
 }
 
-export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Witness): Manoeuvre {
+export function manoeuvre(step: PlainStep, a: Aircraft, chances: Chances, witness: Witness): Manoeuvre {
   switch (step.do) {
     case "height":
       a.altitudeWanted = step.altitude;
@@ -44,6 +49,9 @@ export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Wi
       return () => null;
     case "speed":
       a.airspeed.set(draw(step.share, chances.script));
+      return () => null;
+    case "rate":
+      a.turnRateWanted = draw(step.rate, chances.script);
       return () => null;
     case "heading":
       return holdHeading(
@@ -64,6 +72,10 @@ export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Wi
     }
     case "course":
       return flyCourse(step, chances.pilot, witness);
+    case "approach": {
+      const approach = flyApproach(step, a, chances, witness.approached);
+      return () => approach.next().value ?? null;
+    }
     case "hold": {
       const hold = flyHold(step, a, chances.pilot, witness.held);
       return () => hold.next().value ?? null;

@@ -1,10 +1,12 @@
 /** From recorded points to motion: position, ground velocity, height and turn rate with their doubt. */
 import { DEGREES_PER_RADIAN, METRES_PER_FOOT, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
+import { axisColumns, type FlightMeasured, measuredIn } from "./axes.ts";
 import { latitudeOf, longitudeOf, toCartesian } from "./cartesian.ts";
-import { AxisSmoother } from "./kalman.ts";
+import { drawnVariance } from "./drawn.ts";
 import type { Motion } from "./motion.ts";
-import { fitNoise } from "./noise.ts";
+import { type AxisKind, fitNoise } from "./noise.ts";
+import { smoothRun } from "./smoother.ts";
 import type { Track } from "./track.ts";
 
 /** A silence longer than this, s, or than six median intervals, is a gap. */
@@ -12,8 +14,10 @@ const GAP_SECONDS = 30;
 const GAP_INTERVALS = 6;
 /** Where the recorder itself began a new segment, half of that is enough. */
 const GAP_SHARE_AT_BREAK = 0.5;
-/** Vertical motion is gentler than horizontal: jerk density relative to it. Tuned on simulated level-offs. */
-const VERTICAL_JERK_SHARE = 0.1;
+/** The plane of the ellipsoid in three earth-centred axes: the aircraft moves along two. */
+const HORIZONTAL: AxisKind = { axes: 3, free: 2, jerkShare: 1, driftShare: 1 };
+/** Vertical motion is gentler: jerk density tuned on simulated level-offs. Heights err twice as much: common practice. */
+const VERTICAL: AxisKind = { axes: 1, free: 1, jerkShare: 0.1, driftShare: 4 };
 /** Height is carried this far from the nearest measured one, s. */
 const HEIGHT_REACH_SECONDS = 30;
 const FEET_PER_MINUTE = 60 / METRES_PER_FOOT;
@@ -110,11 +114,18 @@ function smoothHorizontal(
   spans: readonly Span[],
   motion: Columns,
 ): void {
-  const noise = fitNoise(seconds, place, 3, spans);
-  const smoother = new AxisSmoother(longest(spans), 3);
-  const { state, positionVariance, velocityVariance } = smoother;
-  for (const { start, end } of spans) {
-    smoother.smooth(seconds.subarray(start, end), place.subarray(3 * start, 3 * end), end - start, noise);
+  const measured: FlightMeasured = {
+    seconds,
+    position: place,
+    extra: drawnVariance(seconds, place, spans),
+    velocity: null,
+  };
+  const noise = fitNoise(measured, HORIZONTAL, spans);
+  const columns = axisColumns(longest(spans), 3, 2);
+  const { state, positionVariance, velocityVariance } = columns;
+  for (const span of spans) {
+    const { start, end } = span;
+    smoothRun(columns, measuredIn(span, measured, 3), noise);
     for (let k = start; k < end; k++) {
       const s = (k - start) * 9;
       const x = state[s]!;
@@ -159,16 +170,18 @@ function smoothVertical(
   motion.verticalSpeed.fill(NaN);
   const known = spans.filter((s) => height.subarray(s.start, s.end).some((h) => !Number.isNaN(h)));
   if (known.length === 0) return;
-  const noise = fitNoise(seconds, height, 1, known, VERTICAL_JERK_SHARE);
-  const smoother = new AxisSmoother(longest(known), 1);
-  for (const { start, end } of known) {
-    smoother.smooth(seconds.subarray(start, end), height.subarray(start, end), end - start, noise);
+  const measured: FlightMeasured = { seconds, position: height, extra: null, velocity: null };
+  const noise = fitNoise(measured, VERTICAL, known);
+  const columns = axisColumns(longest(known), 1, 1);
+  for (const span of known) {
+    const { start, end } = span;
+    smoothRun(columns, measuredIn(span, measured, 1), noise);
     const near = nearHeight(seconds, height, start, end);
     for (let k = start; k < end; k++) {
       if (!near[k - start]) continue;
       const s = (k - start) * 3;
-      motion.altitude[k] = smoother.state[s]! / METRES_PER_FOOT;
-      motion.verticalSpeed[k] = smoother.state[s + 1]! * FEET_PER_MINUTE;
+      motion.altitude[k] = columns.state[s]! / METRES_PER_FOOT;
+      motion.verticalSpeed[k] = columns.state[s + 1]! * FEET_PER_MINUTE;
     }
   }
 }

@@ -63,10 +63,21 @@ describe("hindtrack debrief", () => {
       "log.debrief.json",
       "log.exercises.csv",
       "log.geojson",
+      "log.html",
       "log.legs.csv",
       "log.points.csv",
       "log.txt",
+      "log.verdicts.csv",
     ]);
+  });
+
+  it("prints the sheet as one page with --html: it carries the flight, the caution, and fetches nothing", () => {
+    const { status, stdout } = hindtrack("debrief", log, "--brief", brief, "--html");
+    expect(status).toBe(0);
+    expect(stdout).toContain("<title>Lesson 7, radials and a leg, strong wind</title>");
+    expect(stdout).toContain("Training aid, after the flight only.");
+    expect(stdout).toContain("default-src 'none'");
+    expect(stdout.length).toBeLessThan(3e6);
   });
 
   it("compares with the route of a GPX file", () => {

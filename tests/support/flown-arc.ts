@@ -33,7 +33,15 @@ export function arcExercise(
   };
 }
 
-/** At 100 kt: straight out on the first radial to the arc, round it at `off(share)` NM outside, straight in on the last. */
+const DEGREES = 180 / Math.PI;
+/** Radius of a standard-rate turn at 100 kt, NM. */
+const TURN = 100 / ((3 / DEGREES) * 3600);
+
+/**
+ * At 100 kt: straight out on the first radial, a standard-rate turn onto the arc, round it at `off(share)` NM outside,
+ * a turn inward and straight in on the last radial. Turns are circles on the plane about the station (in still air two
+ * circles that touch), so distances from the station are exact.
+ */
 export function flyArc(
   exercise: ArcExercise,
   off: (share: number) => number,
@@ -44,13 +52,33 @@ export function flyArc(
   const sweep = (((side * (toRadial - fromRadial)) % 360) + 360) % 360;
   const step = 100 / 3600;
   const places: Position[] = [];
-  const at = (radial: number, miles: number) => places.push(destination(fix, radial, miles * 1852));
-  for (let d = radius - 4; d < radius + off(0); d += step) at(fromRadial, d);
+  /** A place in the frame of a radial: outward, and the way of the arc. */
+  const at = (radial: number, out: number, round: number) =>
+    places.push(
+      destination(fix, radial + side * Math.atan2(round, out) * DEGREES, Math.hypot(out, round) * 1852),
+    );
+  const reach = (r: number) => Math.sqrt((r - TURN) ** 2 - TURN ** 2);
+  const angle = (r: number) => Math.asin(TURN / (r - TURN)) * DEGREES;
+  const [r0, r1] = [radius + off(0), radius + off(1)];
+  for (let d = radius - 4; d < reach(r0); d += step) at(fromRadial, d, 0);
   const first = places.length;
-  const seconds = Math.round(((sweep * Math.PI) / 180) * radius * 36);
-  for (let k = 0; k <= seconds; k++) at(fromRadial + (side * sweep * k) / seconds, radius + off(k / seconds));
+  // the turn's centre lies square to the radial; it is over where the circle touches the arc
+  for (let h = 3; h < 90 + angle(r0); h += 3) {
+    const a = h / DEGREES;
+    at(fromRadial, reach(r0) + TURN * Math.sin(a), TURN * (1 - Math.cos(a)));
+  }
+  const [begin, end] = [angle(r0), sweep - angle(r1)];
+  const seconds = Math.round(((end - begin) / DEGREES) * radius * 36);
+  for (let k = 0; k <= seconds; k++) {
+    const radial = fromRadial + side * (begin + ((end - begin) * k) / seconds);
+    at(radial, radius + off(k / seconds), 0);
+  }
   const last = places.length;
-  for (let d = radius + off(1); d > radius - 4; d -= step) at(toRadial, d);
+  for (let h = 3; h < 90 + angle(r1); h += 3) {
+    const a = (h - angle(r1)) / DEGREES;
+    at(toRadial, reach(r1) + TURN * Math.cos(a), -TURN + TURN * Math.sin(a));
+  }
+  for (let d = reach(r1); d > radius - 4; d -= step) at(toRadial, d, 0);
   const track: Track = {
     name: "by ruler",
     kind: "simulated",
@@ -69,7 +97,7 @@ export function flyArc(
   const measured = measureArc({
     exercise,
     path,
-    span: { start: first - 20, end: last + 20 },
+    span: { start: first, end: last + 35 },
     motion,
     legs,
     wind,

@@ -5,7 +5,7 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { CourseFacts, CourseRecord, CourseSeries, DocumentLeg } from "./contract.ts";
 import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
-import { type CourseRow, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
+import { type CourseRow, limitDrawn, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
@@ -36,7 +36,11 @@ export function CourseFigure({ exercise, series, legs, cursor, fit = false }: Co
   return (
     <div class="course-figure" ref={box}>
       {facts !== null && span !== null && width > 0 && (
-        <Rows facts={facts} {...{ title: exercise.title, series, legs, cursor, fit, around, width, span }} />
+        <Rows
+          facts={facts}
+          limit={limitDrawn(exercise)}
+          {...{ title: exercise.title, series, legs, cursor, fit, around, width, span }}
+        />
       )}
     </div>
   );
@@ -44,6 +48,7 @@ export function CourseFigure({ exercise, series, legs, cursor, fit = false }: Co
 
 function Rows(props: {
   facts: CourseFacts;
+  limit: number;
   title: string;
   series: CourseSeries;
   legs: readonly DocumentLeg[];
@@ -53,7 +58,7 @@ function Rows(props: {
   width: number;
   span: { from: number; to: number };
 }) {
-  const { facts, title, series, legs, cursor, fit, around, width, span } = props;
+  const { facts, limit, title, series, legs, cursor, fit, around, width, span } = props;
   const { narrow, palette, paper } = around;
   const scales = fixedScales(narrow);
   const timed = isTimed(series);
@@ -73,7 +78,7 @@ function Rows(props: {
   return (
     <>
       {rows.map((row, k) => {
-        const given = { facts, series, ...row, pxPerUnit, scales, narrow, continued: k > 0, palette };
+        const given = { facts, limit, series, ...row, pxPerUnit, scales, narrow, continued: k > 0, palette };
         return (
           <div class="course-row" key={row.from}>
             <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />

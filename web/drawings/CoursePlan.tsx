@@ -8,6 +8,7 @@ import {
   type WindRecord,
   windName,
 } from "./contract.ts";
+import { limitDrawn } from "./courseLayout.ts";
 import type { Cursor } from "./cursor.ts";
 import { usePanZoom } from "./panZoom.ts";
 import { line, pathThrough } from "./path.ts";
@@ -47,7 +48,7 @@ export function CoursePlan(props: {
     frame.left * view.zoom + (along - frame.startNm) * px + view.x,
     frame.middle * view.zoom + across * px + view.y,
   ];
-  const limits = limitLines(facts, frame);
+  const limits = limitLines(facts, frame, limitDrawn(exercise));
   const flown = Array.from(series.alongNm, (along, i) => place(along, series.crossTrackNm[i]));
   const isFixed = !moved && Math.abs(frame.pxPerMile - fixed) < 1e-9;
   const scaleWords = `1 NM = ${millimetreText(px / PX_PER_MM)}${isFixed ? "" : moved ? ", moved by hand" : ", fitted"}`;

@@ -11,6 +11,7 @@ export type {
   Excursion,
   FlightSeries,
   PathSeries,
+  Verdict,
   WindRecord,
 } from "../../src/index.ts";
 
@@ -18,9 +19,11 @@ export type NeedleScaleFacts = CourseFacts["scale"];
 export {
   acrossAt,
   clock,
+  decidingVerdict,
   flownDirection,
   isFull,
   needleOf,
+  says,
   sided,
   trueDirection,
   windLabel,

@@ -6,6 +6,8 @@ export { FlightPlan } from "./FlightPlan.tsx";
 export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
 export { Replay } from "./Replay.tsx";
 export { VelocityCircle } from "./VelocityCircle.tsx";
+export { VerdictMark } from "./VerdictMark.tsx";
+export { VerdictHead, VerdictRow } from "./VerdictRow.tsx";
 export { WindArrow, WindSign } from "./WindArrow.tsx";
 export { WindChart } from "./WindChart.tsx";
 export { shownByHeight, WindHeight } from "./WindHeight.tsx";

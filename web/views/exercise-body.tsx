@@ -1,16 +1,16 @@
 /** What stands under the sentence of an exercise: the drawings and figures of its kind. */
-import type { DocumentExercise, ExerciseSeries } from "../../src/index.ts";
+import type { Carried, DocumentExercise, ExerciseSeries } from "../../src/index.ts";
 import type { Cursor } from "../drawings/index.ts";
 import { factRows } from "../fact-rows.ts";
-import type { Flight } from "../flight.ts";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
+import { Verdicts } from "./verdicts.tsx";
 
 interface Props {
   readonly exercise: DocumentExercise;
   readonly columns: ExerciseSeries;
-  readonly flight: Flight;
+  readonly flight: Carried;
   readonly cursor: Cursor;
 }
 
@@ -21,6 +21,7 @@ export function ExerciseBody({ exercise, columns, flight, cursor }: Props) {
       <>
         <CourseDrawings exercise={exercise} series={columns} legs={flight.document.legs} cursor={cursor} />
         <HalfMinutes title={title} facts={exercise.facts} columns={columns} />
+        <Verdicts exercise={exercise} standard={flight.document.standard} />
         <Facts title={title} rows={factRows(exercise.facts)} />
       </>
     );

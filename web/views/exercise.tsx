@@ -1,6 +1,14 @@
 /** One exercise of whatever kind: its number and title, what happened in a sentence, why, and under it its drawings and figures. */
 import type { ComponentChildren } from "preact";
-import { clock, type DocumentExercise, exerciseSentence, sideNotes } from "../../src/index.ts";
+import {
+  clock,
+  type DocumentExercise,
+  decidingVerdict,
+  exerciseSentence,
+  sideNotes,
+} from "../../src/index.ts";
+import { VerdictMark } from "../drawings/index.ts";
+import { VerdictWord } from "./verdicts.tsx";
 
 interface Props {
   readonly number: number;
@@ -10,12 +18,19 @@ interface Props {
 }
 
 export function Exercise({ number, exercise, children }: Props) {
-  const { startUtc, endUtc, title, source } = exercise;
+  const { startUtc, endUtc, title, source, verdicts } = exercise;
+  const decides = decidingVerdict(verdicts);
   const id = `exercise-${number}`;
   return (
     <section class="ex" id={id} aria-labelledby={`${id}-title`}>
       <div class="no">
         <b>{number}</b>
+        {decides && (
+          <>
+            <VerdictMark verdict={decides} />
+            <VerdictWord verdict={decides.verdict} />
+          </>
+        )}
         {startUtc && endUtc && (
           <span>
             {clock(startUtc)} to {clock(endUtc)}

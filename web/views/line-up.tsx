@@ -1,7 +1,8 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
 import type { DocumentExercise, ExerciseSeries, FlightSeries } from "../../src/index.ts";
-import { clock, sided, whyNotMeasured } from "../../src/index.ts";
-import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
+import { clock, decidedBy, decidingVerdict, sided, whyNotMeasured } from "../../src/index.ts";
+import { LineUpHead, LineUpRow, needleRms, VerdictHead, VerdictRow } from "../drawings/index.ts";
+import { VerdictWord } from "./verdicts.tsx";
 
 function words(exercise: DocumentExercise): string {
   if (!exercise.facts) return whyNotMeasured(exercise);
@@ -16,10 +17,13 @@ interface RowProps {
   readonly number: number;
   readonly exercise: DocumentExercise;
   readonly columns: ExerciseSeries | null;
+  /** The line-up has a column of verdicts. */
+  readonly judged: boolean;
 }
 
-function Row({ number, exercise, columns }: RowProps) {
-  const { facts, startUtc, title } = exercise;
+function Row({ number, exercise, columns, judged }: RowProps) {
+  const { facts, startUtc, title, verdicts } = exercise;
+  const decides = decidingVerdict(verdicts);
   return (
     <tr>
       <td class="n">{number}</td>
@@ -28,11 +32,16 @@ function Row({ number, exercise, columns }: RowProps) {
         {facts ? <a href={`#exercise-${number}`}>{title}</a> : title}
       </th>
       <td class="d">
-        {exercise.kind === "course" && columns?.kind === "course" && exercise.facts?.form !== "fitted" && (
-          <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
-        )}
+        {decides && <VerdictRow verdicts={verdicts} />}
+        {!decides &&
+          exercise.kind === "course" &&
+          columns?.kind === "course" &&
+          exercise.facts?.form !== "fitted" && (
+            <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
+          )}
       </td>
-      <td class="why">{words(exercise)}</td>
+      {judged && <td class="v">{decides && <VerdictWord verdict={decides.verdict} />}</td>}
+      <td class="why">{decides && facts ? decidedBy(decides) : words(exercise)}</td>
     </tr>
   );
 }
@@ -45,6 +54,7 @@ interface Props {
 export function LineUp({ exercises, series }: Props) {
   if (exercises.length === 0) return null;
   const fitted = exercises.every((e) => e.source === "fitted");
+  const judged = exercises.some((e) => e.verdicts.length > 0);
   return (
     <>
       <table class="lineup">
@@ -57,10 +67,11 @@ export function LineUp({ exercises, series }: Props) {
             <th>UTC</th>
             <th>Exercise</th>
             <th class="d">
-              <span class="vh">Worst needle, share of full scale</span>
-              {!fitted && <LineUpHead />}
+              <span class="vh">{judged ? "Verdicts, in limits" : "Worst needle, share of full scale"}</span>
+              {judged ? <VerdictHead /> : !fitted && <LineUpHead />}
             </th>
-            <th>{fitted ? "How straight" : "Worst"}</th>
+            {judged && <th>Verdict</th>}
+            <th>{judged ? "Decided by" : fitted ? "How straight" : "Worst"}</th>
           </tr>
         </thead>
         <tbody>
@@ -70,14 +81,24 @@ export function LineUp({ exercises, series }: Props) {
               number={i + 1}
               exercise={exercise}
               columns={series.exercises[i] ?? null}
+              judged={judged}
             />
           ))}
         </tbody>
       </table>
       <p class="fine">
-        {fitted
-          ? "No brief was given, so these are straight lines fitted to what was flown: they show straightness, not deviation."
-          : "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."}
+        {judged ? (
+          <>
+            Each dot is one criterion, as a share of its own limit. The bar through it is the doubt (95 %).
+            Hachures stand on the far side of a limit. The filled dot decides: with its bar inside it is{" "}
+            <b>met</b>, outside <b>not met</b>, across the line <b>cannot tell</b>, and without a dot{" "}
+            <b>not flown</b>.
+          </>
+        ) : fitted ? (
+          "No brief was given, so these are straight lines fitted to what was flown: they show straightness, not deviation."
+        ) : (
+          "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."
+        )}
       </p>
     </>
   );

@@ -1,27 +1,34 @@
 /** One flight, read from top to bottom like a report. */
+
+import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import type { Carried } from "../../src/index.ts";
 import { createCursor, FlightPlan } from "../drawings/index.ts";
-import type { Flight } from "../flight.ts";
 import { Exercise } from "./exercise.tsx";
 import { ExerciseBody } from "./exercise-body.tsx";
 import { Foot } from "./foot.tsx";
 import { Head } from "./head.tsx";
 import { LineUp } from "./line-up.tsx";
 import { NotCompared } from "./not-compared.tsx";
-import { OtherFlights } from "./other-flights.tsx";
 import { Remarks } from "./remarks.tsx";
-import { RouteOffers } from "./route-offers.tsx";
 import { WindOfTheFlight } from "./wind.tsx";
 
-export function Sheet({ flight }: { flight: Flight }) {
+interface Props {
+  readonly flight: Carried;
+  /** What can be done with the files that it came from. */
+  readonly offers?: ComponentChildren;
+  /** Ways to save that only the running page has. */
+  readonly saves?: ComponentChildren;
+}
+
+export function Sheet({ flight, offers, saves }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   return (
     <>
-      <Head flight={flight} />
+      <Head flight={flight} saves={saves} />
       <p class="caution">{document.caution}</p>
-      <RouteOffers flight={flight} />
-      <OtherFlights flight={flight} />
+      {offers}
       <LineUp exercises={document.exercises} series={series} />
       <figure class="above" aria-label="The flight from above">
         <FlightPlan document={document} series={series} cursor={cursor} />

@@ -4,6 +4,17 @@ export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";
 export {
+  decidedBy,
+  decidingVerdict,
+  NOT_JUDGED,
+  says,
+  verdictConfidence,
+  verdictLimit,
+  verdictReason,
+  verdictSentence,
+  verdictValue,
+} from "./verdict.ts";
+export {
   acrossWords,
   alongWords,
   isFull,

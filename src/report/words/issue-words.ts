@@ -100,6 +100,8 @@ const BRIEF: Record<string, Words> = {
   "brief-not-yaml": (f) => `this cannot be read as YAML or JSON (${f.reason}). Mend the line or its indent.`,
   "brief-duplicate-key": () => "this key stands twice. Keep one of them.",
   "brief-empty": () => "the brief is empty. Write at least a fix and an exercise.",
+  "unknown-standard": (f) =>
+    `the brief names the standard ${quote(f.standard)}, which is not known here, so nothing is judged. Known: ${f.known}; or give the school’s own file beside it.`,
   "brief-no-exercises": () =>
     "the brief has no exercise that can be used. Add one, such as a course to a fix.",
   "brief-unknown-key": (f) => `the key ${quote(f.key)} is not known here.${maybe(f)} Allowed: ${f.allowed}.`,
@@ -126,6 +128,16 @@ const BRIEF: Record<string, Words> = {
     `the arc begins and ends on the same radial (${f.from} to ${f.to}), so there is nothing to fly. Correct one of them.`,
   "brief-leg-without-length": (f) =>
     `the leg from ${f.from} to ${f.to} has no length: both are at the same place.`,
+  "brief-runway-without-length": () =>
+    "the runway has no length: its threshold and its far end are at the same place.",
+  "brief-two-minimums": () =>
+    "an approach has either a decision altitude or a minimum descent altitude. Keep one of decision_ft and minimum_ft.",
+  "brief-vor-without-station": () =>
+    "a VOR approach needs its station. Name it under station, or let the final fix be one of kind vor.",
+  "brief-final-fix-misplaced": (f) =>
+    `the final fix ${f.fix} lies ${f.beforeNm} NM before the threshold and ${f.asideNm} NM beside the final course. It has to lie before the threshold, at most ${f.mostNm} NM away and ${f.mostAsideNm} NM aside.`,
+  "brief-step-down-without-place": () =>
+    "a step-down needs one place: either a fix, or before_nm, the distance before the threshold.",
   "brief-both-to-and-from": () => "a course goes either to a fix or from one. Keep one of the two.",
   "brief-angular-scale-on-leg": (f) =>
     `the needle scale ${quote(f.scale)} follows the angle at a station, and a leg has none. Use one of ${f.allowed}, or write a course to or from the station.`,

@@ -1,19 +1,25 @@
-/** Means and shares over the judged rows, by time (or by distance where there are no times), honest for irregular intervals. */
-import type { Span } from "../quantity/span.ts";
-import type { NauticalMiles } from "../quantity/units.ts";
-import type { Rows } from "./path.ts";
+/** Means and shares over rows of a flight, by time (or by distance where there are no times), honest for irregular intervals. */
+import type { Span } from "./span.ts";
+import type { NauticalMiles } from "./units.ts";
+
+/** What is read of rows to weigh them. */
+export interface WeighedRows {
+  readonly timed: boolean;
+  readonly timeMs: Float64Array;
+  readonly alongNm: Float64Array;
+  readonly crossTrackNm: Float64Array;
+  /** 1 where the log is silent between this row and the one before. */
+  readonly gapBefore: Uint8Array;
+}
 
 /** Half-width of a two-sided 95 % interval of a normal deviate, in standard deviations. */
 export const Z95 = 1.96;
-
-/** What of the rows says how far apart they are. */
-export type Stepped = Pick<Rows, "timed" | "timeMs" | "gapBefore" | "alongNm" | "crossTrackNm">;
 
 /**
  * Weight of the interval that ends at each row of the span (seconds, or NM where untimed); 0 for the first row
  * and over gaps in the log, because nobody knows what was flown there.
  */
-export function intervals(rows: Stepped, span: Span): Float64Array {
+export function intervals(rows: WeighedRows, span: Span): Float64Array {
   const weights = new Float64Array(span.end - span.start);
   for (let i = span.start + 1; i < span.end; i++) {
     if (rows.gapBefore[i]) continue;
@@ -23,11 +29,11 @@ export function intervals(rows: Stepped, span: Span): Float64Array {
 }
 
 /** Distance over the ground from the row before, NM. */
-const stepNm = ({ alongNm, crossTrackNm }: Stepped, i: number): NauticalMiles =>
+const stepNm = ({ alongNm, crossTrackNm }: WeighedRows, i: number): NauticalMiles =>
   Math.hypot(alongNm[i]! - alongNm[i - 1]!, crossTrackNm[i]! - crossTrackNm[i - 1]!);
 
 /** Distance over the ground between the rows of a span, NM; straight over gaps, or without them. */
-export function distanceFlown(rows: Stepped, { start, end }: Span, overGaps: boolean): NauticalMiles {
+export function distanceFlown(rows: WeighedRows, { start, end }: Span, overGaps: boolean): NauticalMiles {
   let sum = 0;
   for (let i = start + 1; i < end; i++) if (overGaps || !rows.gapBefore[i]) sum += stepNm(rows, i);
   return sum;

@@ -1,11 +1,21 @@
 /** How the course was joined: the cut, where it began, and how far it went past. */
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, DegreesPerSecond, Seconds } from "../quantity/units.ts";
-import type { CourseFacts } from "./facts.ts";
-import type { Judged } from "./judged.ts";
-import type { Rows } from "./path.ts";
-import { median } from "./weigh.ts";
+import type {
+  AngleSize,
+  DegreesPerSecond,
+  NauticalMiles,
+  Seconds,
+  Share,
+  TurnDegrees,
+} from "../quantity/units.ts";
+import { median } from "../quantity/weigh.ts";
+import type { AgainstCourse } from "./against-course.ts";
 
+/** Established: needle within half scale. ICAO wording quoted in FAA-H-8261-1, p. 4-6 ("within half full scale deflection"). */
+export const ESTABLISHED_NEEDLE: Share = 0.5;
+/** ... and the track within this of the course, for this long. Tuned: wider than a hand-flown heading’s wander, narrower than any intercept; a standard-rate turn through the course passes these 20 degrees in 7 s. */
+export const ESTABLISHED_TRACK: AngleSize = 10;
+const ESTABLISHED_FOR: Seconds = 10;
 /** Less than this toward the course is no cut but keeping it. The trade's small correction is 5 degrees. */
 const CUT: AngleSize = 10;
 /** More than this toward the course is a turn that has still to be made. */
@@ -16,9 +26,35 @@ const STEADY_FOR: Seconds = 10;
 /** Past the course for longer than this before turning back, or crossing it later than this after joining, is no overshoot of the intercept. Tuned. */
 const OVERSHOOT_WITHIN: Seconds = 60;
 
-/** The intercept before the course was joined; null where there was none, or where it cannot be told. */
-export function measureIntercept(rows: Rows, judged: Judged): CourseFacts["intercept"] {
-  const joined = judged.establishedAt;
+export interface Intercept {
+  readonly startUtc: string;
+  /** Track less course at the cut, right positive. */
+  readonly angleDeg: TurnDegrees;
+  readonly startCrossTrackNm: NauticalMiles;
+  readonly joinedUtc: string;
+  /** How far past the course before coming back, never negative. */
+  readonly overshootNm: NauticalMiles;
+}
+
+/** The first row from which the aircraft is established on the course; null where it never is, or where the log has no times. */
+export function establishedRow(rows: AgainstCourse): number | null {
+  if (!rows.timed) return null;
+  let since = -1;
+  for (let i = 0; i < rows.length; i++) {
+    const small =
+      Math.abs(rows.needle[i]!) <= ESTABLISHED_NEEDLE &&
+      Math.abs(rows.trackErrorDeg[i]!) <= ESTABLISHED_TRACK;
+    if (!small) since = -1;
+    else {
+      if (since < 0 || rows.gapBefore[i]) since = i;
+      if (rows.timeMs[i]! - rows.timeMs[since]! >= ESTABLISHED_FOR * 1000) return since;
+    }
+  }
+  return null;
+}
+
+/** The intercept before the course was joined at a row; null where there was none, or where it cannot be told. */
+export function measureIntercept(rows: AgainstCourse, joined: number | null): Intercept | null {
   if (!rows.timed || joined === null || joined === 0) return null;
   // back from joining to the beginning of the cut: the side it came from is that of its widest row
   const converging = (i: number, side: number) => {
@@ -60,7 +96,7 @@ export function measureIntercept(rows: Rows, judged: Judged): CourseFacts["inter
 }
 
 /** A cut was flown, not only swept through by a turn: straight for long enough. */
-function heldSteady(rows: Rows, start: number, last: number): boolean {
+function heldSteady(rows: AgainstCourse, start: number, last: number): boolean {
   let seconds = 0;
   for (let i = start + 1; i <= last; i++) {
     if (Math.abs(rows.turnRate[i]!) < STEADY) seconds += (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000;
@@ -69,7 +105,7 @@ function heldSteady(rows: Rows, start: number, last: number): boolean {
 }
 
 /** The farthest past the course before the track turned back to it, NM, never negative. */
-function overshoot(rows: Rows, from: number, joined: number, side: number): number {
+function overshoot(rows: AgainstCourse, from: number, joined: number, side: number): number {
   const until = rows.timeMs[joined]! + OVERSHOOT_WITHIN * 1000;
   let past = 0;
   for (let i = from; i < rows.length; i++) {

@@ -1,4 +1,4 @@
-/** Rounds the document to digits that its own doubts can carry: a record is read by people too. */
+/** Rounds records to digits that their own doubts can carry, by the unit at the end of a field’s name. */
 
 /** Decimals by the unit at the end of a field's name; all finer than the doubt of what they carry. */
 const DECIMALS: readonly (readonly [RegExp, number])[] = [

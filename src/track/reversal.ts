@@ -1,8 +1,8 @@
 /** Chasing the needle: swings of the track from side to side, beyond what noise and a hand-flown heading make. */
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Seconds } from "../quantity/units.ts";
-import type { Rows } from "./path.ts";
-import { median } from "./weigh.ts";
+import { median } from "../quantity/weigh.ts";
+import type { AgainstCourse } from "./against-course.ts";
 
 /** A swing of the track counts from this size, end to end. Tuned: four times a hand-flown wander of 2 degrees. */
 const SWING: AngleSize = 8;
@@ -31,8 +31,8 @@ interface Swing {
   readonly seconds: Seconds;
 }
 
-/** Turning points of a column, where it has come back by at least the size of a swing. */
-function turningPoints(column: Float64Array, span: Span): number[] {
+/** Turning points of a column, reached and left by at least the size of a swing: where it sets out is none. */
+export function turningPoints(column: Float64Array, span: Span, swing: AngleSize = SWING): number[] {
   const points: number[] = [];
   let high = span.start;
   let low = span.start;
@@ -41,12 +41,12 @@ function turningPoints(column: Float64Array, span: Span): number[] {
     const value = column[i]!;
     if (value > column[high]!) high = i;
     if (value < column[low]!) low = i;
-    if (rising >= 0 && column[high]! - value >= SWING) {
-      points.push(high);
+    if (rising >= 0 && column[high]! - value >= swing) {
+      if (rising > 0) points.push(high);
       rising = -1;
       low = i;
-    } else if (rising <= 0 && value - column[low]! >= SWING) {
-      points.push(low);
+    } else if (rising <= 0 && value - column[low]! >= swing) {
+      if (rising < 0) points.push(low);
       rising = 1;
       high = i;
     }
@@ -62,7 +62,7 @@ function converges(swings: readonly Swing[]): boolean {
 }
 
 /** Runs of neighbouring swings that are each quick enough. */
-function runs(rows: Rows, points: readonly number[]): Swing[][] {
+function runs(rows: AgainstCourse, points: readonly number[]): Swing[][] {
   const all: Swing[][] = [[]];
   for (let k = 1; k < points.length; k++) {
     const [from, to] = [points[k - 1]!, points[k]!];
@@ -79,7 +79,7 @@ function runs(rows: Rows, points: readonly number[]): Swing[][] {
  * with a quick swing on both sides of it; two swings and more that do not converge make chasing. The track swings
  * as the heading does, because wind changes slowly against 60 s.
  */
-export function countReversals(rows: Rows, judged: Span): Reversals | null {
+export function countReversals(rows: AgainstCourse, judged: Span): Reversals | null {
   if (!rows.timed) return null;
   const swings: Swing[] = [];
   let count = 0;

@@ -1,0 +1,112 @@
+/** Holds found blind in a flight: rows of same-way half turns, read from both ends, measured, and told from circuits. */
+import { inverse } from "../geodesy/index.ts";
+import type { Position } from "../geodesy/position.ts";
+import { METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
+import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+import { circuitLikeness } from "./circuit.ts";
+import { entryOf } from "./entry.ts";
+import { fixAndCourse } from "./fix-and-course.ts";
+import type { FoundHold } from "./found.ts";
+import { groundOf } from "./ground.ts";
+import { lapsOf, trueOnMap } from "./laps.ts";
+import { readRow } from "./reading.ts";
+import { turnEdges } from "./turn-edges.ts";
+import { type TurnsInARow, turningOf, turnsInARow } from "./turns-in-a-row.ts";
+
+/** What else is known about the place: traffic circuits end on a runway, holds hang on a fix. */
+export interface HoldHints {
+  readonly runways?: readonly Position[];
+  readonly fixes?: readonly Position[];
+}
+
+/** Looked at before the first turn and after the last, s. */
+const BEFORE_SECONDS = 420;
+const AFTER_SECONDS = 320;
+/** The inbound course is sure where both its doubt, 95 % in degrees, and the chance that it is another are small. Chosen; tuned. */
+const SURE_DEGREES = 4.5;
+const SURE_SHARE = 0.05;
+const SURE_SCORE = 3;
+
+/** A pass that ends one hold and begins the next is the same if so near in time, s, and place, NM. Chosen. */
+const SAME_PASS_SECONDS = 30;
+const SAME_FIX = 0.5;
+
+/** Every hold on the flight, in flown order. */
+export function findHolds(motion: Motion, legs: readonly Leg[], hints: HoldHints = {}): FoundHold[] {
+  const holds: FoundHold[] = [];
+  for (const row of turnsInARow(motion, legs)) {
+    const hold = holdOf(motion, row, hints);
+    if (!hold) continue;
+    const last = holds.at(-1);
+    const joined = last && sameHold(motion, last, hold);
+    if (!joined) holds.push(hold);
+    else holds[holds.length - 1] = joined;
+  }
+  return holds;
+}
+
+/**
+ * A parallel entry is a lap the other way round, and may be taken for a hold of its own. The hold that both are, or
+ * null where they are two.
+ */
+function sameHold(motion: Motion, first: FoundHold, second: FoundHold): FoundHold | null {
+  const seconds = (motion.time[second.span.start]! - first.laps.at(-1)!.times.end) / 1000;
+  if (first.turns !== second.turns && first.laps.length === 1 && seconds < SAME_PASS_SECONDS) {
+    const apart = inverse(first.fix, second.fix).distance / METRES_PER_NAUTICAL_MILE;
+    if (second.span.start < first.span.end && second.entry === "parallel") return second;
+    if (apart < SAME_FIX)
+      return { ...second, entry: "parallel", span: { ...second.span, start: first.span.start } };
+  }
+  if (second.span.start >= first.span.end - 1) return null;
+  return second.laps.length > first.laps.length ? second : first;
+}
+
+function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHold | null {
+  const { side, arms } = turning;
+  const span = about(motion, turningOf(turning));
+  const ground = groundOf(motion, span, turningOf(turning));
+  const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
+  const row = { side, arms, turns };
+  const readings = ([0, 1] as const)
+    .map((first) => readRow(ground, row, first))
+    .sort((a, b) => b.score - a.score);
+  const reading = readings[0]!;
+  if (reading.inbound.length === 0) return null;
+  const known = fixAndCourse(ground, row, reading);
+  const entered = entryOf(ground, row, reading, known);
+  const laps = lapsOf(motion, ground, entered.turns, side, known);
+  while (laps.length > 0 && !laps.at(-1)!.complete) laps.pop();
+  if (laps.length === 0) return null;
+  const circuit = circuitLikeness(motion, ground, laps, known, hints.runways ?? []);
+  if (circuit === "circuit") return null;
+  const fix = ground.position(known.fix);
+  const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, span.start, span.end);
+  const inbound95 = 1.96 * known.courseSd;
+  return {
+    span: { start: rowAt(entered.start), end: Math.min(span.end, rowAt(laps.at(-1)!.times.end) + 1) },
+    turns: side > 0 ? "right" : "left",
+    fix,
+    fix95: nauticalMilesFromMetres(2.45 * known.fixSd),
+    inbound: trueOnMap(known.course, known.fix.east, fix.latitude),
+    inbound95,
+    sure:
+      inbound95 <= SURE_DEGREES &&
+      known.elsewhere <= SURE_SHARE &&
+      reading.score - readings[1]!.score >= SURE_SCORE,
+    maybeCircuit: circuit === "maybe",
+    entry: entered.entry,
+    laps,
+  };
+}
+
+/** The rows about a span, within its run without gaps. */
+function about(motion: Motion, { start, end }: Span): Span {
+  const run = motion.spans.find((s) => s.start <= start && start < s.end)!;
+  const time = motion.time as Float64Array;
+  return {
+    start: firstAtOrAfter(time, time[start]! - BEFORE_SECONDS * 1000, run.start, run.end),
+    end: firstAtOrAfter(time, time[Math.min(end, run.end - 1)]! + AFTER_SECONDS * 1000, run.start, run.end),
+  };
+}

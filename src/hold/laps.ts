@@ -1,0 +1,112 @@
+/** The laps of a hold: each turn and leg with its borders in time and in rows. */
+import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
+import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import type { TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import type { Motion } from "../track/motion.ts";
+import type { FixAndCourse } from "./fix-and-course.ts";
+import type { FoundLap, LapTimes } from "./found.ts";
+import type { Ground } from "./ground.ts";
+import type { TurnEdges } from "./turn-edges.ts";
+
+/** Rolled out within this of the inbound heading, degrees. Chosen. */
+const ROLLED_OUT = 3;
+/** The fix is looked for so long after the turn inbound, s, and passed abeam within so many seconds of flight. Chosen. */
+const INBOUND_SECONDS = 300;
+const ABEAM_SECONDS = 40;
+/** The turn over the fix begins there; one that begins so much later was begun past the fix, s. Chosen. */
+const LATE_SECONDS = 5;
+
+/** `turns` alternate: over the fix, at the far end, over the fix. */
+export function lapsOf(
+  motion: Motion,
+  ground: Ground,
+  turns: readonly TurnEdges[],
+  side: 1 | -1,
+  known: FixAndCourse,
+): FoundLap[] {
+  const laps: FoundLap[] = [];
+  const heading = inboundHeading(ground, known);
+  for (let i = 0; i + 1 < turns.length; i += 2) {
+    const out = turns[i]!;
+    const back = turns[i + 1]!;
+    const next = turns[i + 2]?.start ?? null;
+    const inbound = Math.max(
+      back.start,
+      Math.min(back.end, reached(ground, back, heading, side), next ?? Infinity),
+    );
+    const abeam = abeamAfter(ground, inbound, next ?? inbound + INBOUND_SECONDS * 1000, known);
+    const late = next !== null && abeam !== null && next - abeam > LATE_SECONDS * 1000;
+    const end = (late ? null : next) ?? abeam ?? Math.min(ground.times[1], inbound + INBOUND_SECONDS * 1000);
+    const start = laps.at(-1)?.times.end ?? out.start;
+    const times = {
+      start,
+      outbound: Math.max(out.end, start),
+      inboundTurn: Math.max(back.start, out.end),
+      inbound,
+      end,
+    };
+    laps.push({ ...rowsOf(motion, ground.span, times), times, complete: next !== null || abeam !== null });
+  }
+  return laps;
+}
+
+/** The heading that holds the inbound course in the wind of the hold. */
+function inboundHeading(ground: Ground, { course }: FixAndCourse): TurnDegrees {
+  const across = ground.airEast * cosDeg(course) - ground.airNorth * sinDeg(course);
+  return course - Math.asin(Math.max(-1, Math.min(1, across / ground.trueAirspeed))) * DEGREES_PER_RADIAN;
+}
+
+/** When a turn comes to a heading; infinite where it ends before. */
+function reached(ground: Ground, turn: TurnEdges, heading: number, side: 1 | -1): UtcMillis {
+  const toGo = turnFrom(turn.after, heading); // the turn may go on past it into an intercept
+  const wanted = turn.after + toGo - side * ROLLED_OUT;
+  for (let t = turn.start; t <= turn.end + 30_000; t += 500)
+    if (side * (ground.headingAt(t) - wanted) >= 0) return t;
+  return Number.POSITIVE_INFINITY;
+}
+
+/** When the fix is passed or abeam on the way in; null where it is not. */
+function abeamAfter(
+  ground: Ground,
+  from: UtcMillis,
+  until: UtcMillis,
+  { fix, course }: FixAndCourse,
+): UtcMillis | null {
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const e = sinDeg(course);
+  const n = cosDeg(course);
+  let before = -Infinity;
+  for (let t = from; t <= Math.min(until, ground.times[1]); t += 1000) {
+    const p = ground.place(t);
+    const along = (p.east - fix.east) * e + (p.north - fix.north) * n;
+    if (along >= 0) {
+      const across = (p.east - fix.east) * n - (p.north - fix.north) * e;
+      const part = before < 0 && Number.isFinite(before) ? along / (along - before) : 0;
+      return Math.abs(across) <= ABEAM_SECONDS * metres ? t - 1000 * part : null;
+    }
+    before = along;
+  }
+  return null;
+}
+
+function rowsOf(motion: Motion, { start, end }: Span, times: LapTimes) {
+  const row = (t: UtcMillis) => firstAtOrAfter(motion.time as Float64Array, t, start, end);
+  const span = (from: UtcMillis, to: UtcMillis): Span => ({
+    start: row(from),
+    end: Math.max(row(from), row(to)),
+  });
+  return {
+    outboundTurn: span(times.start, times.outbound),
+    outbound: span(times.outbound, times.inboundTurn),
+    inboundTurn: span(times.inboundTurn, times.inbound),
+    inbound: span(times.inbound, times.end),
+  };
+}
+
+/** A direction on the map as true direction at a place east of the map's origin: meridians lean together. */
+export function trueOnMap(course: number, east: number, latitude: number): number {
+  return direction(
+    course + (east / 6_371_009) * Math.tan(latitude / DEGREES_PER_RADIAN) * DEGREES_PER_RADIAN,
+  );
+}
