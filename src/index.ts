@@ -40,8 +40,16 @@ export type {
   PathSeries,
 } from "./debrief/series.ts";
 // files in
-export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
-export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";
+export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
+export {
+  beginningOfTable,
+  Cancelled,
+  CSV_COLUMNS,
+  joinLogs,
+  readLog,
+  readPlaces,
+  type TableBeginning,
+} from "./import/index.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";

@@ -1,8 +1,11 @@
 /** The frame around the views: name, ways, what is under way, what there is to say, and files dropped anywhere. */
+import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
-import { cancel, type Flight, flight, notices, reopen, work } from "./flight.ts";
+import { isGrowing } from "./drawings/index.ts";
+import { cancel, type Flight, flight, notices, question, reopen, work } from "./flight.ts";
 import { openOnSheet } from "./opening.ts";
 import { address, type Place, place } from "./place.ts";
+import { Columns } from "./views/columns.tsx";
 import { Open } from "./views/open.tsx";
 import { OtherFlights } from "./views/other-flights.tsx";
 import { RouteOffers } from "./views/route-offers.tsx";
@@ -33,6 +36,12 @@ function Way({ to, words, here }: { to: Place; words: string; here: Place }) {
   );
 }
 
+/** The button goes with the work: whoever works by keyboard goes on from the content. */
+function stop(): void {
+  cancel();
+  document.getElementById("content")?.focus();
+}
+
 function UnderWay() {
   const now = work.value;
   return (
@@ -40,7 +49,7 @@ function UnderWay() {
       {now && (
         <p>
           <span>{now.words}</span> <progress value={now.share ?? undefined} max={1} aria-label={now.words} />{" "}
-          <button type="button" onClick={cancel}>
+          <button type="button" onClick={stop}>
             Cancel
           </button>
         </p>
@@ -74,6 +83,15 @@ function OpenedSheet({ flight }: { flight: Flight }) {
   );
 }
 
+/** Says to a screen reader, and to tests, that more of the sheet is to come. */
+function Content({ children }: { children: ComponentChildren }) {
+  return (
+    <main id="content" tabIndex={-1} aria-busy={isGrowing.value}>
+      {children}
+    </main>
+  );
+}
+
 export function App() {
   useDroppedFiles();
   useEffect(() => void reopen(), []);
@@ -92,9 +110,14 @@ export function App() {
       </nav>
       <UnderWay />
       <Notices />
-      <main id="content" tabIndex={-1}>
-        {here === "open" ? <Open /> : flight.value && <OpenedSheet flight={flight.value} />}
-      </main>
+      {question.value && <Columns key={question.value.file} asked={question.value} />}
+      <Content>
+        {here === "open" ? (
+          <Open />
+        ) : (
+          flight.value && <OpenedSheet key={flight.value.opened} flight={flight.value} />
+        )}
+      </Content>
     </div>
   );
 }

@@ -1,4 +1,4 @@
-/** The command line: `hindtrack debrief` and `hindtrack fly`. Exit codes: 0 done, 1 unusable input, 2 wrong call. */
+/** The command line: `hindtrack debrief` and `hindtrack fly`. Exit codes: 0 done, 1 unusable input, 2 wrong call; Ctrl-C ends it as shells expect, with 130. */
 import { Command, CommanderError } from "commander";
 import { UnusableInput } from "../index.ts";
 import { debriefCommand } from "./debrief.ts";

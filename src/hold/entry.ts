@@ -5,7 +5,7 @@ import type { UtcMillis } from "../quantity/units.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { HoldEntry } from "./found.ts";
 import type { Ground } from "./ground.ts";
-import { nearest, type Reading, type Row } from "./reading.ts";
+import { nearest, type Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
 export interface Entered {
@@ -19,21 +19,21 @@ export interface Entered {
 /** Heading on reaching the fix less inbound course, on the holding side positive: from here on no direct entry, degrees. FAA AIM 5-3-8 j.7: the 70 degree line. */
 const DIRECT_UP_TO = 110;
 /** A small turn over the fix begins an outbound leg that is looked for so far back, s, and passes the fix within so many seconds of flight. Tuned. */
-const SMALL_TURN_BACK: readonly [number, number] = [25, 200];
+const SMALL_TURN_BACK: readonly [number, number] = [25, 450];
 const OVER_SECONDS = 10;
 /** A log that begins less than this before the first turn shows no entry, s. Chosen. */
 const SEEN_SECONDS = 20;
 /** The turn over the fix in a teardrop is smaller than this, degrees: from 110 off the course to 150. Chosen, with room for wind. */
 const TEARDROP_TURN = 85;
 
-export function entryOf(ground: Ground, row: Row, reading: Reading, known: FixAndCourse): Entered {
-  const { turns, side } = row;
+export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: FixAndCourse): Entered {
+  const { turns } = reading;
   const [begin] = ground.times;
   const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
   const off = (heading: number) => direction(side * (heading - known.course));
   const first = turns[0]!;
 
-  if (reading.first === 0) {
+  if (reading.sense.first === 0) {
     if (reading.before) return { entry: "parallel", start: reading.before.time, turns };
     if (first.start - begin < SEEN_SECONDS * 1000) return { entry: null, start: first.start, turns };
     const turn = side * (first.after - first.before);

@@ -57,6 +57,14 @@ export type RuleOutcome = z.infer<typeof ruleSchema>;
 
 const entrySchema = z.enum(["direct", "teardrop", "parallel"]);
 
+/** Rate: of the heading, or of the track where the wind is not known; rolling in and out left out. */
+const turnSchema = z.strictObject({
+  rateDegS: z.number(),
+  bankDeg: z.number().nullable(),
+  /** From the first bank to wings level. */
+  seconds: z.number(),
+});
+
 /**
  * One lap: over or abeam the fix, the outbound turn, outbound, the inbound turn, inbound, to the fix again.
  * Corrections: heading less the leg's own direction, right positive; the outbound leg's direction is the reciprocal
@@ -69,12 +77,18 @@ const lapSchema = z.strictObject({
   endUtc: utc.nullable(),
   /** How far from the fix it was passed at the start, right of the inbound course positive. */
   fixAcrossNm: z.number(),
-  /** Outbound by the timing rule: from over or abeam the fix, or wings level, whichever came later, to the inbound turn. */
+  /**
+   * Outbound by the timing rule, to the inbound turn: from abeam the fix; where that was passed in the turn, which hides
+   * it, or never, from wings level. `fromAbeamS` and `betweenTurnsS` give both.
+   */
   outbound: z.strictObject({
     fromUtc: utc,
     toUtc: utc,
     seconds: z.number(),
     begins: z.enum(["abeam", "wings-level"]),
+    /** Null where the fix was never abeam. */
+    fromAbeamS: z.number().nullable(),
+    betweenTurnsS: z.number(),
     lengthNm: z.number(),
     headingTrueDeg: z.number().nullable(),
     trackTrueDeg: z.number(),
@@ -83,8 +97,13 @@ const lapSchema = z.strictObject({
     /** End of the leg from the fix: along the inbound course (negative: before the fix) and right of it. */
     endAlongNm: z.number(),
     endAcrossNm: z.number(),
+    /** Over the ground, from the fix straight to there. */
+    endDistanceNm: z.number(),
   }),
-  /** From the end of the inbound turn to the fix; null where it was not flown to the fix. */
+  /**
+   * From the end of the inbound turn to the fix; null where it was not flown to the fix. Heading, track and correction:
+   * of the stretch along the course before the fix; of all of it, without a correction, where it was a cut back only.
+   */
   inbound: z
     .strictObject({
       fromUtc: utc,
@@ -101,12 +120,9 @@ const lapSchema = z.strictObject({
   factor: z.number().nullable(),
   /** Outbound correction flown over the inbound one that the wind needed; null likewise. */
   factorOfNeed: z.number().nullable(),
-  turns: z.strictObject({
-    outbound: z.strictObject({ rateDegS: z.number(), bankDeg: z.number().nullable(), seconds: z.number() }),
-    inbound: z
-      .strictObject({ rateDegS: z.number(), bankDeg: z.number().nullable(), seconds: z.number() })
-      .nullable(),
-  }),
+  /** Half-width of its 95 % interval. */
+  factorOfNeed95: z.number().nullable(),
+  turns: z.strictObject({ outbound: turnSchema, inbound: turnSchema.nullable() }),
   /** At the end of the inbound turn. */
   rollOut: z
     .strictObject({
@@ -114,7 +130,9 @@ const lapSchema = z.strictObject({
       alongNm: z.number(),
       acrossNm: z.number(),
       across95Nm: z.number(),
-      /** How far past the inbound course, seen from the holding side, before it came back; never negative. */
+      /** Track less the inbound course there, right positive. */
+      trackErrorDeg: z.number(),
+      /** How far past the inbound course, seen from the side of the racetrack, before it came back; never negative. */
       overshootNm: z.number(),
     })
     .nullable(),
@@ -143,6 +161,7 @@ export const holdFactsSchema = z.strictObject({
   /** Half-width of the 95 % interval; null where it is published. */
   inbound95Deg: z.number().nullable(),
   turns: z.enum(["left", "right"]),
+  /** As published, else the time of the standard at that height; of a hold found, as flown where that is far from it. */
   leg: z.union([
     z.strictObject({ by: z.literal("time"), seconds: z.number() }),
     z.strictObject({ by: z.literal("distance"), distanceNm: z.number() }),
@@ -163,11 +182,24 @@ export const holdFactsSchema = z.strictObject({
       /** Heading on reaching the fix: estimated, or the track where the wind is not known. */
       headingTrueDeg: z.number(),
       headingIs: z.enum(["heading", "track"]),
+      /** Half-width of its 95 % interval against the inbound course; null for a track. */
+      heading95Deg: z.number().nullable(),
       /** By the sectors; `alsoAllowed` within 5 degrees of their border. */
       asked: entrySchema,
       alsoAllowed: z.array(entrySchema),
+      /** From the heading to the nearest border of the sector asked. */
+      fromBorderDeg: z.number(),
       flown: entrySchema.nullable(),
       fixMissNm: z.number(),
+      /** The outbound leg of a teardrop or parallel entry. `trackOffDeg`: off the reciprocal of the inbound course, toward the holding side positive. */
+      outbound: z
+        .strictObject({
+          seconds: z.number(),
+          headingTrueDeg: z.number().nullable(),
+          trackTrueDeg: z.number(),
+          trackOffDeg: z.number(),
+        })
+        .nullable(),
     })
     .nullable(),
   laps: z.array(lapSchema),

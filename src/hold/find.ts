@@ -11,7 +11,7 @@ import { fixAndCourse } from "./fix-and-course.ts";
 import type { FoundHold } from "./found.ts";
 import { groundOf } from "./ground.ts";
 import { lapsOf, trueOnMap } from "./laps.ts";
-import { readRow } from "./reading.ts";
+import { readRow, type Sense } from "./reading.ts";
 import { turnEdges } from "./turn-edges.ts";
 import { type TurnsInARow, turningOf, turnsInARow } from "./turns-in-a-row.ts";
 
@@ -22,8 +22,8 @@ export interface HoldHints {
 }
 
 /** Looked at before the first turn and after the last, s. */
-const BEFORE_SECONDS = 420;
-const AFTER_SECONDS = 320;
+const BEFORE_SECONDS = 840;
+const AFTER_SECONDS = 460;
 /** The inbound course is sure where both its doubt, 95 % in degrees, and the chance that it is another are small. Chosen; tuned. */
 const SURE_DEGREES = 4.5;
 const SURE_SHARE = 0.05;
@@ -68,14 +68,14 @@ function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHo
   const span = about(motion, turningOf(turning));
   const ground = groundOf(motion, span, turningOf(turning));
   const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
-  const row = { side, arms, turns };
-  const readings = ([0, 1] as const)
-    .map((first) => readRow(ground, row, first))
-    .sort((a, b) => b.score - a.score);
+  const readings = readRow(ground, { side, arms, turns });
   const reading = readings[0]!;
   if (reading.inbound.length === 0) return null;
-  const known = fixAndCourse(ground, row, reading);
-  const entered = entryOf(ground, row, reading, known);
+  const parity = ({ lead, first }: Sense) => (lead + first) % 2;
+  const otherEnd =
+    readings.find((r) => parity(r.sense) !== parity(reading.sense))?.score ?? Number.NEGATIVE_INFINITY;
+  const known = fixAndCourse(ground, reading);
+  const entered = entryOf(ground, side, reading, known);
   const laps = lapsOf(motion, ground, entered.turns, side, known);
   while (laps.length > 0 && !laps.at(-1)!.complete) laps.pop();
   if (laps.length === 0) return null;
@@ -92,9 +92,7 @@ function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHo
     inbound: trueOnMap(known.course, known.fix.east, fix.latitude),
     inbound95,
     sure:
-      inbound95 <= SURE_DEGREES &&
-      known.elsewhere <= SURE_SHARE &&
-      reading.score - readings[1]!.score >= SURE_SCORE,
+      inbound95 <= SURE_DEGREES && known.elsewhere <= SURE_SHARE && reading.score - otherEnd >= SURE_SCORE,
     maybeCircuit: circuit === "maybe",
     entry: entered.entry,
     laps,

@@ -8,7 +8,7 @@ import type { AngleSize, Metres, Share, TrueDegrees, UtcMillis } from "../quanti
 import { climb } from "./climb.ts";
 import type { Ground, Place } from "./ground.ts";
 import { lastStraight } from "./inbound-line.ts";
-import type { Reading, Row } from "./reading.ts";
+import type { Reading } from "./reading.ts";
 
 export interface FixAndCourse {
   readonly fix: Place;
@@ -70,9 +70,9 @@ interface Evidence {
   readonly metres: Metres;
 }
 
-export function fixAndCourse(ground: Ground, row: Row, reading: Reading): FixAndCourse {
+export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
   const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
-  const starts = row.turns.filter((_, i) => i % 2 === reading.first).map((t) => t.start);
+  const starts = reading.turns.filter((_, i) => i % 2 === reading.sense.first).map((t) => t.start);
   const arrivedDirect = !reading.before;
   const sightings: Sighting[] = [];
   const overflown = arrivedDirect ? starts[0]! : reading.before?.time;

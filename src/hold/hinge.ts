@@ -13,7 +13,7 @@ export interface Piece {
 /** A turn of about a full circle may be two half turns, degrees. */
 const FULL_TURN: readonly [number, number] = [300, 440];
 /** Then the turning slackens between them to less than this share of its mean. Tuned. */
-const SLACK = 0.55;
+const SLACK = 0.75;
 
 /** The legs, with a hinge between turns of opposite sides and where a full circle is two half turns. */
 export function hinged(motion: Motion, legs: readonly Leg[]): Piece[] {

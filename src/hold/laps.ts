@@ -11,8 +11,12 @@ import type { TurnEdges } from "./turn-edges.ts";
 
 /** Rolled out within this of the inbound heading, degrees. Chosen. */
 const ROLLED_OUT = 3;
+/** A turn goes on while the heading changes by so much in two seconds, degrees. Chosen. */
+const STILL_TURNING = 2;
+/** A turn that is taken back by more than this ended where it went farthest, degrees. Chosen. */
+const TAKEN_BACK = 5;
 /** The fix is looked for so long after the turn inbound, s, and passed abeam within so many seconds of flight. Chosen. */
-const INBOUND_SECONDS = 300;
+const INBOUND_SECONDS = 450;
 const ABEAM_SECONDS = 40;
 /** The turn over the fix begins there; one that begins so much later was begun past the fix, s. Chosen. */
 const LATE_SECONDS = 5;
@@ -31,10 +35,7 @@ export function lapsOf(
     const out = turns[i]!;
     const back = turns[i + 1]!;
     const next = turns[i + 2]?.start ?? null;
-    const inbound = Math.max(
-      back.start,
-      Math.min(back.end, reached(ground, back, heading, side), next ?? Infinity),
-    );
+    const inbound = Math.max(back.start, Math.min(reached(ground, back, heading, side), next ?? Infinity));
     const abeam = abeamAfter(ground, inbound, next ?? inbound + INBOUND_SECONDS * 1000, known);
     const late = next !== null && abeam !== null && next - abeam > LATE_SECONDS * 1000;
     const end = (late ? null : next) ?? abeam ?? Math.min(ground.times[1], inbound + INBOUND_SECONDS * 1000);
@@ -57,13 +58,16 @@ function inboundHeading(ground: Ground, { course }: FixAndCourse): TurnDegrees {
   return course - Math.asin(Math.max(-1, Math.min(1, across / ground.trueAirspeed))) * DEGREES_PER_RADIAN;
 }
 
-/** When a turn comes to a heading; infinite where it ends before. */
-function reached(ground: Ground, turn: TurnEdges, heading: number, side: 1 | -1): UtcMillis {
-  const toGo = turnFrom(turn.after, heading); // the turn may go on past it into an intercept
-  const wanted = turn.after + toGo - side * ROLLED_OUT;
-  for (let t = turn.start; t <= turn.end + 30_000; t += 500)
+/** When a turn comes to the inbound heading, or ends before it. It may go on past it, or be taken back, into an intercept. */
+function reached(ground: Ground, turn: TurnEdges, heading: TurnDegrees, side: 1 | -1): UtcMillis {
+  const wanted = turn.after + turnFrom(turn.after, heading) - side * ROLLED_OUT;
+  for (let t = turn.start; t < ground.times[1] - 2000; t += 500) {
     if (side * (ground.headingAt(t) - wanted) >= 0) return t;
-  return Number.POSITIVE_INFINITY;
+    const stillTurning = side * (ground.headingAt(t + 2000) - ground.headingAt(t)) > STILL_TURNING;
+    if (t > turn.end && !stillTurning)
+      return side * (ground.headingAt(t) - turn.after) > TAKEN_BACK ? t : turn.end;
+  }
+  return turn.end;
 }
 
 /** When the fix is passed or abeam on the way in; null where it is not. */

@@ -2,7 +2,7 @@
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Metres, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, Metres, Share, TrueDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Ground, Place } from "./ground.ts";
 import { type Line, lastStraight } from "./inbound-line.ts";
 import type { TurnEdges } from "./turn-edges.ts";
@@ -22,99 +22,212 @@ export interface Pass {
   readonly distance: Metres;
 }
 
-export interface Reading {
-  /** 0: the first turn begins over the fix; 1: the second. */
+/** Which turns of a row are the hold's: all but the first `lead` and the last `tail`, and which of those begins over the fix. */
+export interface Sense {
+  readonly lead: 0 | 1;
+  readonly tail: 0 | 1;
+  /** 0: the first of the hold's turns begins over the fix; 1: the second. */
   readonly first: 0 | 1;
+}
+
+export interface Reading {
+  readonly sense: Sense;
+  /** The hold's turns. */
+  readonly turns: readonly TurnEdges[];
   readonly fix: Place;
-  /** Over the fix before the first turn of the row: of a teardrop or parallel entry. */
+  /** Over the fix before the first of them: of a teardrop or parallel entry. */
   readonly before: Pass | null;
-  /** Over the fix after the last turn of the row, where that led inbound. */
+  /** Over the fix after the last of them, where that led inbound. */
   readonly after: Pass | null;
   readonly inbound: readonly Line[];
   readonly score: number;
 }
 
-/** Turns over the fix begin within so many seconds of flight, those at the far end within so many (150 and 450 m at 100 kt). Tuned. */
-const NEAR_SECONDS = 3;
-const FAR_SECONDS = 9;
-/** A pass that nobody planned is anywhere within so many seconds of flight. Chosen. */
-const CHANCE_SECONDS = 40;
-/** A pass over the fix is this good, in seconds of flight to the side: wind drifts the badly flown lap. Tuned. */
-const PASS_SECONDS = 6;
 /** How long before the first turn the fix was passed in a teardrop and in a parallel entry, and how long an inbound leg may last, s. */
-const TEARDROP_BACK: readonly [number, number] = [25, 200];
-const PARALLEL_BACK: readonly [number, number] = [70, 400];
-const INBOUND_SECONDS = 300;
-/** What speaks against a reading: it begins inbound without an entry, it ends outbound. Tuned. */
-const NO_ENTRY = -1.5;
-const LEFT_OUTBOUND = -2.5;
+const TEARDROP_BACK: readonly [number, number] = [25, 450];
+const PARALLEL_BACK: readonly [number, number] = [70, 800];
+const INBOUND_SECONDS = 450;
+/** Turns begin so near abeam the fix when it is watched, and when it is not, seconds of flight. Tuned. */
+const ABEAM = [1.2, 5] as const;
+/** Turns at the far end begin within so many seconds of flight of each other. Tuned. */
+const FAR_SECONDS = 9;
+/** The fix is passed so near to the side, when the course was joined and when it was not, seconds of flight. Tuned. */
+const ASIDE = [2, 10] as const;
+/** What nobody planned is anywhere within so many seconds of flight, and degrees. Chosen. */
+const CHANCE_SECONDS = 160;
+const CHANCE_DEGREES = 180;
 /** Inbound legs end on one line, outbound legs do not, degrees. Tuned. */
 const INBOUND_SPREAD = 3;
 const OUTBOUND_SPREAD = 8;
-/** A pass expected and not found costs no more than this. Chosen. */
+/** Headings change on a leg: outbound, inbound when it was joined well, inbound when it was cut into, degrees. Tuned. */
+const OUTBOUND_BEND = 5;
+const INBOUND_BEND = [4, 20] as const;
+/** Share of the well watched, well joined. Chosen. */
+const WELL: Share = 0.6;
+/** The log of what speaks against a reading: a turn that has nothing to do with the hold; it begins inbound without an entry; it ends outbound; it never comes back. Tuned. */
+const STRAY = -0.7;
+const NO_ENTRY = -3;
+const LEFT_OUTBOUND = -0.7;
 const MISSED = -2;
+/** An inbound leg comes to the fix within this of the inbound direction, and so does a parallel entry, degrees. Chosen. */
+const TOWARD = 50;
+const PARALLEL_TOWARD = 75;
 
-/** Minus log of Student's t of 3 degrees but for a constant: a few wild values do not decide. */
-const odd = (x: number, sd: number): number => 2 * Math.log(1 + (x / sd) ** 2 / 3) + Math.log(sd);
+/** All senses in which a row may be read, best first. */
+export function readRow(ground: Ground, row: Row): Reading[] {
+  const arms = armsOf(ground, row);
+  const readings: Reading[] = [];
+  for (const lead of [0, 1] as const)
+    for (const tail of [0, 1] as const)
+      for (const first of [0, 1] as const)
+        if (row.turns.length - lead - tail - first >= 2)
+          readings.push(readAs(ground, row, arms, { lead, tail, first }));
+  return readings.sort((a, b) => b.score - a.score);
+}
 
-export function readRow(ground: Ground, row: Row, first: 0 | 1): Reading {
-  const { turns, side } = row;
+interface Arm {
+  /** Null where it is too short. */
+  readonly line: Line | null;
+  readonly bend: AngleSize;
+}
+
+/** The arms between the turns. */
+function armsOf(ground: Ground, { turns }: Row): Arm[] {
+  return turns.slice(1).map((next, i) => {
+    const from = turns[i]!.end;
+    const to = next.start;
+    if (to - from < 5000) return { line: null, bend: 0 };
+    const bend = ground.headingAt(to - 3000) - ground.headingAt(Math.min(from + 3000, to - 3000));
+    return { line: lastStraight(ground, from, to), bend: Math.abs(bend) };
+  });
+}
+
+function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): Reading {
+  const { lead, tail, first } = sense;
+  const { side } = row;
+  const turns = row.turns.slice(lead, row.turns.length - tail);
   const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
   const n = turns.length;
   const places = turns.map((t) => ground.place(t.start));
   const overFix = places.filter((_, i) => i % 2 === first);
-  const far = places.filter((_, i) => i % 2 !== first);
-  const fix = middleOf(overFix);
-  const lastInbound = (n - first) % 2 === 0;
-  let score = 0;
+  // the first of them follows no inbound leg: it may have begun well past the fix
+  const fix = middleOf(first === 0 && overFix.length > 1 ? overFix.slice(1) : overFix);
+  let score = (lead + tail) * (STRAY - Math.log(CHANCE_SECONDS));
 
-  const { start } = turns[0]!;
-  const back = first === 0 ? PARALLEL_BACK : TEARDROP_BACK;
-  const before = nearest(ground, fix, start - back[1] * 1000, start - back[0] * 1000);
-  const turned = before ? side * (turns[0]!.before - ground.headingAt(before.time)) : 0;
-  const fits = first === 0 ? turned < -120 : Math.abs(turned) < 100;
-  const gain = before && fits ? passGain(before.distance, metres) : MISSED;
-  const entered = gain > 0 ? before : null;
-  score += entered ? gain : first === 1 ? NO_ENTRY : 0;
+  // legs: inbound ones end on one line, outbound ones are flown on one heading
+  const tracks: [number[], number[]] = [[], []]; // outbound, inbound
+  arms.forEach(({ line, bend }, k) => {
+    if (!line) return;
+    const i = k - lead; // the arm after turn i of the hold
+    if (i < 0 || i >= n - 1) {
+      score += Math.log(student(bend, INBOUND_BEND[1]) / CHANCE_DEGREES);
+      return;
+    }
+    const inbound = i % 2 !== first;
+    tracks[inbound ? 1 : 0].push(line.direction);
+    score += Math.log(
+      inbound
+        ? WELL * student(bend, INBOUND_BEND[0]) + (1 - WELL) * student(bend, INBOUND_BEND[1])
+        : student(bend, OUTBOUND_BEND),
+    );
+  });
+  const [outward, inward] = tracks.map(meanDirection) as [number, number];
+  const axis = tracks[1].length > 0 ? inward : outward + 180;
+  score += together(
+    tracks[0].map((t) => turnFrom(outward, t)),
+    (x) => student(x, OUTBOUND_SPREAD),
+    CHANCE_DEGREES,
+  );
+  score += together(
+    tracks[1].map((t) => turnFrom(inward, t)),
+    (x) => student(x, INBOUND_SPREAD),
+    CHANCE_DEGREES,
+  );
 
-  const end = turns[n - 1]!.end;
-  const after = lastInbound ? nearest(ground, fix, end, end + INBOUND_SECONDS * 1000) : null;
-  score += after ? passGain(after.distance, metres) : LEFT_OUTBOUND;
-
-  const inbound: Line[] = [];
-  const inboundTracks: number[] = [];
-  const outboundTracks: number[] = [];
-  for (let i = 0; i < n; i++) {
-    const isInbound = i % 2 !== first; // the arm after turn i
-    const from = turns[i]!.end;
-    const to = i + 1 < n ? turns[i + 1]!.start : isInbound && after ? after.time : null;
-    if (to === null || to - from < 5000) continue;
-    const line = lastStraight(ground, from, to);
-    // without an entry the first arm inbound is only how the aircraft arrived
-    if (isInbound && (i > 0 || entered)) inbound.push(line);
-    if (i + 1 === n) continue; // the other reading does not see it
-    (isInbound ? inboundTracks : outboundTracks).push(line.direction);
-    const bend = Math.abs(ground.headingAt(to - 3000) - ground.headingAt(Math.min(from + 3000, to - 3000)));
-    score -= isInbound
-      ? -Math.log(0.5 * Math.exp(-odd(bend, 4)) + 0.5 * Math.exp(-odd(bend, 20)))
-      : odd(bend, 5);
+  // turns over the fix begin abeam of it, those at the far end where the time is up
+  const along = places.map((p) => (p.east * sinDeg(axis) + p.north * cosDeg(axis)) / metres);
+  for (const end of [0, 1] as const) {
+    const group = along.filter((_, i) => i % 2 === end);
+    const middle = median(group);
+    const density = (x: number) =>
+      end === first
+        ? WELL * student(x, ABEAM[0]) + (1 - WELL) * student(x, ABEAM[1])
+        : student(x, FAR_SECONDS);
+    score += together(
+      group.map((x) => x - middle),
+      density,
+      CHANCE_SECONDS,
+    );
   }
-  score -=
-    scatterOfDirections(inboundTracks, INBOUND_SPREAD) + scatterOfDirections(outboundTracks, OUTBOUND_SPREAD);
-  const axis =
-    inboundTracks.length > 0
-      ? meanDirection(inboundTracks)
-      : meanDirection(outboundTracks.map((t) => t + 180));
-  score -= alongScatter(overFix, axis, NEAR_SECONDS * metres) + alongScatter(far, axis, FAR_SECONDS * metres);
-  return { first, fix, before: entered, after, inbound, score };
+
+  const before = entryPass(ground, turns[0]!, side, first, axis, fix);
+  const gain = before ? passGain(before.distance / metres) : MISSED;
+  const entered = gain > 0 ? before : null;
+  if (entered) score += gain;
+  else if (first === 1 && turns[0]!.start - ground.times[0] > TEARDROP_BACK[1] * 500) score += NO_ENTRY;
+
+  const { end } = turns[n - 1]!;
+  const lastInbound = (n - first) % 2 === 0;
+  const until = tail === 1 ? Math.max(end + 1000, row.turns[lead + n]!.start) : end + INBOUND_SECONDS * 1000;
+  const passed = lastInbound ? nearest(ground, fix, end, until) : null;
+  const after = passed && Math.abs(turnFrom(axis, trackAt(ground, passed.time))) < TOWARD ? passed : null;
+  score += !lastInbound ? LEFT_OUTBOUND : after ? passGain(after.distance / metres) : MISSED;
+
+  // without an entry the first arm inbound is only how the aircraft arrived
+  const lines = arms.flatMap(({ line }, k) => {
+    const i = k - lead;
+    return line && i >= 0 && i < n - 1 && i % 2 !== first && (i > 0 || entered) ? [line] : [];
+  });
+  if (after && after.time - end >= 5000) lines.push(lastStraight(ground, end, after.time));
+  return { sense, turns, fix, before: entered, after, inbound: lines, score };
 }
 
-/** How much more likely a pass so near is if it was meant than by chance. */
-const passGain = (distance: Metres, metres: number) =>
+/** Log density of values about their middle, which itself is anywhere. */
+function together(off: readonly number[], density: (x: number) => number, chance: number): number {
+  const n = off.length;
+  if (n === 0) return 0;
+  const sum = off.reduce((s, x) => s + Math.log(density(x)), 0);
+  return (n > 1 ? (sum * (n - 1)) / n : 0) - Math.log(chance);
+}
+
+/** Over the fix on the way into a teardrop (the first turn leads inbound) or a parallel entry (it leads outbound). */
+function entryPass(
+  ground: Ground,
+  turn: TurnEdges,
+  side: 1 | -1,
+  first: 0 | 1,
+  axis: TrueDegrees,
+  fix: Place,
+): Pass | null {
+  const [least, most] = first === 0 ? PARALLEL_BACK : TEARDROP_BACK;
+  const pass = nearest(ground, fix, turn.start - most * 1000, turn.start - least * 1000);
+  if (!pass || pass.time < ground.times[0] + 20_000) return null;
+  const turned = (t: UtcMillis) => side * (turn.before - ground.headingAt(t));
+  if (first === 0) {
+    const toward = Math.abs(turnFrom(axis, turn.before)) < PARALLEL_TOWARD;
+    return toward && turned(pass.time) < -120 ? pass : null;
+  }
+  for (let t = pass.time - 20_000; t < turn.start; t += 5000)
+    if (turned(t) < -75 || turned(t) > 100) return null;
+  return pass;
+}
+
+/** The log of how much more likely a pass so near, in seconds of flight, is if it was meant than by chance. */
+const passGain = (seconds: number): number =>
   Math.max(
     MISSED,
-    odd(CHANCE_SECONDS * metres, CHANCE_SECONDS * metres) - odd(distance, PASS_SECONDS * metres),
+    Math.log(
+      ((2 * WELL * student(seconds, ASIDE[0]) + 2 * (1 - WELL) * student(seconds, ASIDE[1])) *
+        CHANCE_SECONDS) /
+        2,
+    ),
   );
+
+const trackAt = (ground: Ground, time: UtcMillis): number => {
+  const a = ground.place(time - 2000);
+  const b = ground.place(time + 2000);
+  return directionOf(b.east - a.east, b.north - a.north);
+};
 
 function middleOf(places: readonly Place[]): Place {
   return { east: median(places.map((p) => p.east)), north: median(places.map((p) => p.north)) };
@@ -126,31 +239,14 @@ export function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }
 
-/** Surprise of places along an axis about their middle; one place says nothing. */
-function alongScatter(places: readonly Place[], axis: number, sd: Metres): number {
-  const n = places.length;
-  if (n < 2) return 0;
-  const along = places.map((p) => p.east * sinDeg(axis) + p.north * cosDeg(axis));
-  const middle = median(along);
-  let sum = 0;
-  for (const x of along) sum += odd(x - middle, sd);
-  return (sum * (n - 1)) / n;
-}
-
 const meanDirection = (tracks: readonly number[]): number =>
   directionOf(
     tracks.reduce((s, t) => s + sinDeg(t), 0),
     tracks.reduce((s, t) => s + cosDeg(t), 0),
   );
 
-function scatterOfDirections(tracks: readonly number[], sd: number): number {
-  const n = tracks.length;
-  if (n < 2) return 0;
-  const mean = meanDirection(tracks);
-  let sum = 0;
-  for (const t of tracks) sum += odd(turnFrom(mean, t), sd);
-  return (sum * (n - 1)) / n;
-}
+/** Student's t of 3 degrees, a density: a few wild values do not decide. */
+const student = (x: number, sd: number): number => 0.3676 / sd / (1 + (x / sd) ** 2 / 3) ** 2;
 
 /** The nearest that the flight came to a place in a time; null where the log has nothing then. */
 export function nearest(ground: Ground, to: Place, from: UtcMillis, until: UtcMillis): Pass | null {

@@ -1,6 +1,6 @@
 /** When a turn began and ended, finer than the rows: where its ramp of heading meets the headings before and after. */
 import type { Span } from "../quantity/span.ts";
-import type { TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import type { Share, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Ground } from "./ground.ts";
 
@@ -15,6 +15,10 @@ export interface TurnEdges {
 /** Headings on an arm are taken over so many seconds, this far from where the turn seems to begin. */
 const LEVEL_SECONDS = 25;
 const LEVEL_MARGIN = 3;
+/** It still turns where it turns at this share of the usual rate over so much of the turn's time, or so many ms. Chosen. */
+const SLOW: Share = 0.3;
+const LOOK_SHARE: Share = 0.15;
+const LEAST_LOOK_MS = 8000;
 /** The ramp is read at these shares of the turn. */
 const LOW = 0.15;
 const HALF = 0.5;
@@ -24,8 +28,14 @@ const ROLL_IN = 2.5;
 export function turnEdges(motion: Motion, ground: Ground, before: Span, after: Span): TurnEdges {
   const { time } = motion;
   const at = (row: number) => time[Math.min(row, ground.span.end - 1)]!;
-  const from = at(before.end);
-  const to = Math.max(at(after.start), from + 1000);
+  let from = at(before.end);
+  let to = Math.max(at(after.start), from + 1000);
+  // slow turning at either end of a turn stands in the arms
+  const rate = (ground.headingAt(to) - ground.headingAt(from)) / (to - from);
+  const look = Math.max(LEAST_LOOK_MS, LOOK_SHARE * (to - from));
+  const turns = (t: UtcMillis) => (ground.headingAt(t + look) - ground.headingAt(t)) / look / rate > SLOW;
+  while (from - look > at(before.start) && turns(from - look)) from -= 1000;
+  while (to + look < at(after.end) && turns(to)) to += 1000;
   const levelBefore = level(ground, at(before.start), from, -1);
   const levelAfter = level(ground, to, at(after.end), 1);
   const turn = levelAfter - levelBefore;

@@ -27,7 +27,7 @@ const FIRST_TURN: readonly [number, number] = [50, 310];
 /** A change of track of no more than this, either way, is a correction on one and the same arm. */
 const CORRECTION = 65;
 /** Longest arm between two turns, s. */
-const LONGEST_ARM = 300;
+const LONGEST_ARM = 450;
 /** A turn may pause so long, s, at rate one; slower turns, of faster aircraft, pause longer. */
 const PAUSE = 12;
 /** Where corners are sharper than airliners bank, the log joins plots far apart by straight lines of up to so long, s. */

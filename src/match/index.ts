@@ -11,6 +11,7 @@ import { type Run, runsOf } from "./runs.ts";
 
 export type { FlownPath } from "./flown.ts";
 export type { Match } from "./match.ts";
+export type { Run } from "./runs.ts";
 
 /** A window given by the brief outweighs any run, so that what comes before and after it keeps its place. */
 const GIVEN = 2;
@@ -23,14 +24,19 @@ const GIVEN = 2;
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
  * taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
- * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. Holds are
- * found by their window only.
+ * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. What else was
+ * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
+ * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
-export function matchExercises(brief: Brief, path: FlownPath): Match[] {
+export function matchExercises(
+  brief: Brief,
+  path: FlownPath,
+  others: ReadonlyMap<number, readonly Run[]> = new Map(),
+): Match[] {
   const windows = brief.exercises.map((exercise) => windowOf(exercise, path));
   const flown = flownOf(path);
-  const found = findInOrder(brief, windows, path, flown);
+  const found = findInOrder(brief, windows, path, flown, others);
   return withDescents(brief, found, path, flown);
 }
 
@@ -39,8 +45,11 @@ function findInOrder(
   windows: readonly (Span | "outside" | null)[],
   path: FlownPath,
   flown: Flown,
+  others: ReadonlyMap<number, readonly Run[]>,
 ): Match[] {
-  const runs = brief.exercises.map((exercise, i) => candidates(exercise, windows[i]!, windows, path, flown));
+  const runs = brief.exercises.map((exercise, i) =>
+    candidates(exercise, windows[i]!, windows, path, flown, others.get(i)),
+  );
   const chosen = inOrder(runs);
   const ends: number[] = []; // of the exercises before, in the order of the brief
   return windows.map((window, i): Match => {
@@ -77,17 +86,18 @@ function candidates(
   windows: readonly (Span | "outside" | null)[],
   path: FlownPath,
   flown: Flown,
-): Run[] {
+  others: readonly Run[] = [],
+): readonly Run[] {
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
   if (path.latitude.length < 2) return [];
-  return runsFor(exercise, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
+  return runsFor(exercise, path, flown, others).filter(({ core }) => !windows.some((w) => taken(core, w)));
 }
 
-function runsFor(exercise: Exercise, path: FlownPath, flown: Flown): Run[] {
+function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: readonly Run[]): readonly Run[] {
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
   const course = asCourse(exercise);
-  return course ? runsOf(course, path, flown) : [];
+  return course ? runsOf(course, path, flown) : others;
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

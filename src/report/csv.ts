@@ -3,7 +3,7 @@ import { csvFormatRows } from "d3-dsv";
 import type { DebriefDocument } from "../debrief/document.ts";
 import type { ExerciseSeries, FlightSeries } from "../debrief/series.ts";
 
-type Cell = string | number | null | undefined;
+export type Cell = string | number | null | undefined;
 
 /** Numbers come rounded, by the document or by `rounded`. Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe. */
 function cell(value: Cell): string {
@@ -14,41 +14,41 @@ function cell(value: Cell): string {
 const rounded = (value: number | undefined, digits: number): Cell =>
   value === undefined ? null : Number(value.toFixed(digits));
 
-const table = (header: string[], rows: Cell[][]): string =>
+export const table = (header: string[], rows: Cell[][]): string =>
   `${csvFormatRows([header, ...rows.map((row) => row.map(cell))])}\n`;
 
 const iso = (ms: number): string => (Number.isFinite(ms) ? new Date(ms).toISOString() : "");
 
 const DEVIATION_COLUMNS = [
-  ...["along_nm", "cross_track_right_nm", "needle_share", "track_angle_error_right_deg", "judged"],
+  ...["along_nm", "cross_track_right_nm", "needle_share", "track_angle_error_right_deg", "judged", "lap"],
   ...["radial_true_deg", "arc_deviation_out_nm", "distance_to_go_nm", "needed_down_fpm", "flown_down_fpm"],
 ];
 
-/** What an exercise's own kind says at one of its rows. */
+/** What an exercise's own kind says at one of its rows: the columns of `DEVIATION_COLUMNS`. */
 function deviationCells(columns: ExerciseSeries, k: number): Cell[] {
   switch (columns.kind) {
     case "course":
       return [
         ...[rounded(columns.alongNm[k], 4), rounded(columns.crossTrackNm[k], 4)],
         ...[rounded(columns.needle[k], 4), rounded(columns.trackAngleErrorDeg[k], 2), columns.judged[k]],
-        ...["", "", "", "", ""],
+        ...["", "", "", "", "", ""],
+      ];
+    case "hold":
+      return [
+        ...[rounded(columns.alongNm[k], 4), rounded(columns.crossTrackNm[k], 4), "", "", ""],
+        ...[columns.lap[k]! < 0 ? "" : columns.lap[k]! + 1, "", "", "", "", ""],
       ];
     case "arc":
       return [
         ...[rounded(columns.alongNm[k], 4), rounded(columns.crossTrackNm[k], 4), ""],
-        ...[rounded(columns.trackAngleErrorDeg[k], 2), columns.judged[k]],
+        ...[rounded(columns.trackAngleErrorDeg[k], 2), columns.judged[k], ""],
         ...[rounded(columns.radialTrueDeg[k], 2), rounded(columns.deviationNm[k], 4), "", "", ""],
       ];
     case "descent":
       return [
-        ...["", "", "", "", columns.judged[k], "", ""],
+        ...["", "", "", "", columns.judged[k], "", "", ""],
         ...[rounded(columns.distanceToGoNm[k], 4), rounded(columns.neededDownFpm[k], 0)],
         rounded(columns.flownDownFpm[k], 0),
-      ];
-    case "hold":
-      return [
-        ...[rounded(columns.alongNm[k], 4), rounded(columns.crossTrackNm[k], 4)],
-        ...["", "", "", "", "", "", "", ""],
       ];
   }
 }
@@ -133,13 +133,20 @@ export function exercisesCsv(document: DebriefDocument): string {
       ...["beyond_three_quarter", "beyond_full", "track_angle_error_mean_right_deg"],
       ...["track_angle_error_rms_deg", "drift_right_deg", "wind_correction_flown_right_deg"],
       ...["wind_correction_needed_right_deg", "wind_correction_doubt95_deg", "intercept_angle_right_deg"],
-      ...["intercept_overshoot_nm", "reversals_per_min", "findings"],
+      ...["intercept_overshoot_nm", "reversals_per_min", "hold_turns", "hold_entry_flown"],
+      ...["hold_entry_asked", "hold_laps", "findings"],
     ],
     document.exercises.map((e, i) => {
       const f = e.kind === "course" ? e.facts : null;
+      const h = e.kind === "hold" ? e.facts : null;
       return [
         ...[i + 1, e.kind, e.title, e.source, e.startUtc, e.endUtc, e.match?.confidence],
-        ...[f?.courseTrueDeg, f?.courseMagneticDeg, f?.scale.id, f?.judged.seconds, f?.judged.distanceNm],
+        ...[
+          f?.courseTrueDeg ?? h?.inboundTrueDeg,
+          f?.courseMagneticDeg ?? h?.inboundMagneticDeg,
+          f?.scale.id,
+        ],
+        ...[f?.judged.seconds, f?.judged.distanceNm],
         ...[f?.crossTrack.maxNm, f?.crossTrack.meanNm, f?.crossTrack.rmsNm, f?.needle.max],
         ...[
           f?.needle.beyondQuarter,
@@ -150,6 +157,7 @@ export function exercisesCsv(document: DebriefDocument): string {
         ...[f?.trackAngleError?.meanDeg, f?.trackAngleError?.rmsDeg, f?.drift?.meanDeg],
         ...[f?.windCorrection?.flownDeg, f?.windCorrection?.neededDeg, f?.windCorrection?.doubt95Deg],
         ...[f?.intercept?.angleDeg, f?.intercept?.overshootNm, f?.reversals?.perMinute],
+        ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
       ];
     }),

@@ -1,5 +1,7 @@
 /** The report's door: a document in, words, tables, text and maps out. */
+
 export { exercisesCsv, legsCsv, pointsCsv, verdictsCsv } from "./csv.ts";
+export { lapsCsv } from "./csv-laps.ts";
 export { debriefGeoJson } from "./geojson.ts";
 export { type Carried, carriedFlight, oneFileHtml } from "./one-file.ts";
 export { debriefText } from "./text.ts";

@@ -9,6 +9,7 @@ import {
   exerciseSentence,
   findingSentence,
   issueSentence,
+  lapSentences,
   NOT_JUDGED,
   otherFindings,
   says,
@@ -60,6 +61,7 @@ function exercise(e: DocumentExercise, index: number): string[] {
     `${index + 1}. ${e.title}${when}`,
     wrap(exerciseSentence(e), "   "),
     ...sideNotes(e).map(({ lead, text }) => wrap(`${lead} ${text}`, "   ")),
+    ...lapSentences(e).map((lap) => wrap(lap, "   ")),
     ...otherFindings(e).map((finding) => wrap(findingSentence(finding, e), "   ")),
     ...e.verdicts.filter(says).map((verdict) => wrap(capital(verdictSentence(verdict)), "   ")),
   ];

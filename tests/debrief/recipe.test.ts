@@ -4,6 +4,7 @@ import { documentSchema } from "../../src/debrief/document.ts";
 import { UnusableInput } from "../../src/quantity/issue.ts";
 import { debriefText, issueSentence } from "../../src/report/index.ts";
 import {
+  COURSE_SAMPLES,
   courses,
   debriefOf,
   gpxText,
@@ -93,18 +94,21 @@ describe.each(SAMPLES)("the text of %s", (name) => {
       expect(direction).toMatch(/°[MT]| true$/);
   });
 
-  it("gives the worst with its unit, its side and its doubt for each exercise", async () => {
-    const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
-    expect(
-      text.match(/Farthest \d\.\d\d NM (left|right) of course \(± (under )?\d\.\d\d NM\)/g),
-    ).toHaveLength(4);
-  });
+  it.skipIf(!COURSE_SAMPLES.includes(name))(
+    "gives the worst with its unit, its side and its doubt for each exercise",
+    async () => {
+      const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
+      expect(
+        text.match(/Farthest \d\.\d\d NM (left|right) of course \(± (under )?\d\.\d\d NM\)/g),
+      ).toHaveLength(4);
+    },
+  );
 
   it("has every angle in degrees with M, T, a side, a doubt sign, or as a limit", async () => {
     const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
     for (const [angle] of text.matchAll(/\S+ \S+ \d{1,3}°( ?\S+ ?\S* ?\S*)?/g))
       expect(angle).toMatch(
-        /°[MT]|° true|left|right|±|to each side|within \d+°|on the course|intercept at \d+°/,
+        /°[MT]|° true|left|right|±|to each side|within \d+°|toward the|on the course|intercept at \d+°/,
       );
   });
 });

@@ -17,6 +17,8 @@ const PAPER_PX = 700;
 const MOST_HEIGHT_MM = 130;
 const MARGIN_PX = 48;
 const FOOT_PX = 34;
+/** Of a longer log every second point is drawn, or every third: still a second or less apart where it is one flight. */
+const MOST_POINTS = 12_000;
 
 export function FlightPlan(props: { document: DebriefDocument; series: FlightSeries; cursor?: Cursor }) {
   const { document: debrief, series, cursor } = props;
@@ -46,7 +48,11 @@ function Drawn({
   const middle = middleOf(path.latitude, path.longitude);
   if (middle === null) return null;
   const plane = planeAt(...middle);
-  const flown = Array.from(path.latitude, (latitude, i) => plane.place(latitude, path.longitude[i]));
+  const every = Math.ceil(path.latitude.length / MOST_POINTS);
+  const row = (k: number) => Math.floor(k / every);
+  const flown = Array.from({ length: row(path.latitude.length - 1) + 1 }, (_, k) =>
+    plane.place(path.latitude[k * every], path.longitude[k * every]),
+  );
   const bounds = boundsOf([...flown, ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude))]);
   if (bounds === null) return null;
   const [wide, high] = [bounds.east - bounds.west, bounds.north - bounds.south];
@@ -85,7 +91,9 @@ function Drawn({
           <path
             key={exercise.pathStart}
             class="flown"
-            d={pathThrough(drawn.slice(exercise.pathStart, exercise.pathStart + exercise.timeMs.length))}
+            d={pathThrough(
+              drawn.slice(row(exercise.pathStart), row(exercise.pathStart + exercise.timeMs.length - 1) + 1),
+            )}
           />
         ),
       )}
@@ -99,12 +107,11 @@ function Drawn({
             key={exercise.pathStart}
             number={k + 1}
             points={drawn}
-            from={exercise.pathStart}
-            rows={exercise.timeMs.length}
+            middle={row(exercise.pathStart + (exercise.timeMs.length >> 1))}
           />
         ),
       )}
-      {cursor && <CursorRing cursor={cursor} timeMs={path.timeMs} points={drawn} />}
+      {cursor && <CursorRing cursor={cursor} timeMs={path.timeMs} points={drawn} every={every} />}
       {debrief.wind && <WindSign wind={debrief.wind} x={34} y={34} />}
       <NorthArrow x={width - 24} y={34} upTrueDeg={0} />
       <ScaleBar x={8} y={height - 12} pxPerMile={px} words={`1 NM = ${millimetreText(mmPerMile)}`} />
@@ -116,15 +123,12 @@ function Drawn({
 function ExerciseNumber({
   number,
   points,
-  from,
-  rows,
+  middle,
 }: {
   number: number;
   points: readonly Point[];
-  from: number;
-  rows: number;
+  middle: number;
 }) {
-  const middle = from + (rows >> 1);
   const at = points[middle];
   const next = points[Math.min(points.length - 1, middle + 5)];
   const before = points[Math.max(0, middle - 5)];

@@ -1,8 +1,11 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
 import type { DocumentExercise, ExerciseSeries, FlightSeries } from "../../src/index.ts";
 import { clock, decidedBy, decidingVerdict, sided, whyNotMeasured } from "../../src/index.ts";
-import { LineUpHead, LineUpRow, needleRms, VerdictHead, VerdictRow } from "../drawings/index.ts";
+import { InTurn, LineUpHead, LineUpRow, needleRms, VerdictHead, VerdictRow } from "../drawings/index.ts";
 import { VerdictWord } from "./verdicts.tsx";
+
+/** A lesson has fewer exercises; only a log of days has more. */
+const ROWS_A_TASK = 40;
 
 function words(exercise: DocumentExercise): string {
   if (!exercise.facts) return whyNotMeasured(exercise);
@@ -75,15 +78,17 @@ export function LineUp({ exercises, series }: Props) {
           </tr>
         </thead>
         <tbody>
-          {exercises.map((exercise, i) => (
-            <Row
-              key={`${exercise.title} ${exercise.startUtc}`}
-              number={i + 1}
-              exercise={exercise}
-              columns={series.exercises[i] ?? null}
-              judged={judged}
-            />
-          ))}
+          <InTurn each={ROWS_A_TASK}>
+            {exercises.map((exercise, i) => (
+              <Row
+                key={`${exercise.title} ${exercise.startUtc}`}
+                number={i + 1}
+                exercise={exercise}
+                columns={series.exercises[i] ?? null}
+                judged={judged}
+              />
+            ))}
+          </InTurn>
         </tbody>
       </table>
       <p class="fine">

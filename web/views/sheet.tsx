@@ -3,7 +3,7 @@
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import type { Carried } from "../../src/index.ts";
-import { createCursor, FlightPlan } from "../drawings/index.ts";
+import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
 import { Exercise } from "./exercise.tsx";
 import { ExerciseBody } from "./exercise-body.tsx";
 import { Foot } from "./foot.tsx";
@@ -25,7 +25,7 @@ export function Sheet({ flight, offers, saves }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   return (
-    <>
+    <InTurn>
       <Head flight={flight} saves={saves} />
       <p class="caution">{document.caution}</p>
       {offers}
@@ -46,6 +46,6 @@ export function Sheet({ flight, offers, saves }: Props) {
       <WindOfTheFlight document={document} series={series} />
       <Remarks document={document} />
       <Foot document={document} />
-    </>
+    </InTurn>
   );
 }

@@ -1,5 +1,6 @@
 /** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
 import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
+import { HOLD_WORDS } from "./hold-finding.ts";
 import {
   capital,
   clock,
@@ -69,6 +70,10 @@ const WORDS: Readonly<Record<string, Words>> = {
 
 /** A code without words is still told. */
 export function findingSentence(finding: Finding, exercise: DocumentExercise): string {
+  if (exercise.kind === "hold" && exercise.facts) {
+    const words = HOLD_WORDS[finding.code];
+    if (words) return words(finding.facts, exercise.facts, exercise);
+  }
   return WORDS[finding.code]?.(finding.facts, finding, exercise) ?? `${plain(finding.code)}.`;
 }
 

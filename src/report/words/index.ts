@@ -1,5 +1,12 @@
 /** Every sentence that Hindtrack says. */
-export { exerciseSentence, otherFindings, type SideNote, sideNotes, whyNotMeasured } from "./exercise.ts";
+export {
+  exerciseSentence,
+  lapSentences,
+  otherFindings,
+  type SideNote,
+  sideNotes,
+  whyNotMeasured,
+} from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";
