@@ -112,7 +112,7 @@ function Drawn({
             key={exercise.pathStart}
             class="flown"
             d={pathThrough(
-              drawn.slice(row(exercise.pathStart), row(exercise.pathStart + exercise.alongNm.length - 1) + 1),
+              drawn.slice(row(exercise.pathStart), row(exercise.pathStart + exercise.timeMs.length - 1) + 1),
             )}
           />
         ),
@@ -127,7 +127,7 @@ function Drawn({
             key={exercise.pathStart}
             number={k + 1}
             points={drawn}
-            middle={row(exercise.pathStart + (exercise.alongNm.length >> 1))}
+            middle={row(exercise.pathStart + (exercise.timeMs.length >> 1))}
           />
         ),
       )}
