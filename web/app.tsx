@@ -1,11 +1,14 @@
 /** The frame around the views: name, ways, what is under way, what there is to say, and files dropped anywhere. */
 import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
+import type { HoldFacts } from "../src/index.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { cancel, type Flight, flight, notices, question, reopen, work } from "./flight.ts";
+import { filledFrom, typedHold } from "./next-hold.ts";
 import { openOnSheet } from "./opening.ts";
-import { address, type Place, place } from "./place.ts";
+import { address, go, type Place, place } from "./place.ts";
 import { Columns } from "./views/columns.tsx";
+import { NextHold } from "./views/next-hold.tsx";
 import { Open } from "./views/open.tsx";
 import { OtherFlights } from "./views/other-flights.tsx";
 import { RouteOffers } from "./views/route-offers.tsx";
@@ -68,10 +71,19 @@ function Notices() {
   );
 }
 
+/** Fills the panel for the next hold from one of the sheet, and goes there. */
+function solveNext(facts: HoldFacts): void {
+  if (!flight.value) return;
+  typedHold.value = filledFrom(flight.value.document, facts);
+  go("hold");
+  scrollTo(0, 0);
+}
+
 function OpenedSheet({ flight }: { flight: Flight }) {
   return (
     <Sheet
       flight={flight}
+      nextHold={solveNext}
       saves={<SaveAsPage flight={flight} />}
       offers={
         <>
@@ -95,7 +107,8 @@ function Content({ children }: { children: ComponentChildren }) {
 export function App() {
   useDroppedFiles();
   useEffect(() => void reopen(), []);
-  const here: Place = place.value === "sheet" && (flight.value || work.value) ? "sheet" : "open";
+  const at = place.value;
+  const here: Place = at === "sheet" && !flight.value && !work.value ? "open" : at;
   return (
     <div class="page">
       <a class="skip" href="#content">
@@ -107,16 +120,15 @@ export function App() {
         </a>
         <Way to="open" words="Open" here={here} />
         {flight.value && <Way to="sheet" words="Sheet" here={here} />}
+        <Way to="hold" words="Next hold" here={here} />
       </nav>
       <UnderWay />
       <Notices />
       {question.value && <Columns key={question.value.file} asked={question.value} />}
       <Content>
-        {here === "open" ? (
-          <Open />
-        ) : (
-          flight.value && <OpenedSheet key={flight.value.opened} flight={flight.value} />
-        )}
+        {here === "open" && <Open />}
+        {here === "hold" && <NextHold />}
+        {here === "sheet" && flight.value && <OpenedSheet key={flight.value.opened} flight={flight.value} />}
       </Content>
     </div>
   );

@@ -202,6 +202,31 @@ describe("a wrong call", () => {
   );
 });
 
+describe("hindtrack racetrack", () => {
+  const call = ["racetrack", "--inbound", "247", "--tas", "100", "--wind", "157/20"];
+
+  it("prints the answer in words, or as a record", () => {
+    const { status, stdout, stderr } = hindtrack(...call, "--turns", "right");
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain("This wind asks for 2.8 times the inbound correction outbound, 70 s.");
+    expect(stdout).toMatch(/Not for\s+navigation/);
+    const answer = JSON.parse(hindtrack(...call, "--json").stdout);
+    expect(answer.asked.reference).toBe("magnetic");
+    expect(answer.solved.outboundS).toBeCloseTo(70, 0);
+  });
+
+  it.each([
+    [[...call, "--leg", "4"], /--leg: “4” cannot be read as the leg\. Write it as in 1 min, 90 s or 4 NM\./],
+    [[...call, "--wind", "157T/20"], /--wind: The inbound course is magnetic and the wind true/],
+    [[...call, "--wind-doubt", "x"], /--wind-doubt: “x”/],
+    [["racetrack", "--inbound", "247"], /--tas/],
+  ])("%j ends with 2 and says how it is written", (args, message) => {
+    const { status, stdout, stderr } = hindtrack(...args);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+    expect(stderr).toMatch(message);
+  });
+});
+
 describe("hindtrack fly", () => {
   it("writes the committed sample again, byte for byte", () => {
     const { status } = hindtrack("fly", "calm-and-tidy", "--seed", "1", "--out", "flown");

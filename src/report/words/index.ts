@@ -12,6 +12,7 @@ export { issueSentence } from "./issue.ts";
 export { logCautions } from "./log-cautions.ts";
 export { fileStem, shownName } from "./name.ts";
 export * from "./number.ts";
+export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
 export {
   decidedBy,
   decidingVerdict,

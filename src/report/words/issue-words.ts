@@ -1,6 +1,7 @@
 /** What each issue code means in words, and what to do about it. */
 import type { DocumentIssue } from "../../debrief/document.ts";
 import { FORMAT_WORDS } from "./format-words.ts";
+import { HOLD_FIELD_WORDS } from "./hold-fields.ts";
 import { count } from "./number.ts";
 
 type Facts = DocumentIssue["facts"];
@@ -186,4 +187,5 @@ export const ISSUE_WORDS: Readonly<Record<string, Words>> = {
   ...FORMAT_WORDS,
   ...POINTS,
   ...BRIEF,
+  ...HOLD_FIELD_WORDS,
 };
