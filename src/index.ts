@@ -4,9 +4,15 @@
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
+  type ArcFacts,
+  type ArcRecord,
+  type ArcRemedy,
+  type ConstantDescent,
   type CourseFacts,
   type CourseRecord,
   type DebriefDocument,
+  type DescentFacts,
+  type DescentRecord,
   type DocumentExercise,
   type DocumentIssue,
   type DocumentLeg,
@@ -24,10 +30,40 @@ export {
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
-export type { CourseSeries, ExerciseSeries, FlightSeries, HoldSeries, PathSeries } from "./debrief/series.ts";
+export type {
+  ArcSeries,
+  CourseSeries,
+  DescentSeries,
+  ExerciseSeries,
+  FlightSeries,
+  HoldSeries,
+  PathSeries,
+} from "./debrief/series.ts";
+// holds: the racetrack as a line, and the same solver for the next flight
+export {
+  type AskedHold,
+  answerOutlines,
+  type HoldField,
+  type HoldOutline,
+  type RacetrackAnswer,
+  type ReadHold,
+  racetrackFor,
+  readHold,
+  type TypedHold,
+} from "./hold/index.ts";
 // files in
-export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
-export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";
+export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
+export {
+  beginningOfTable,
+  Cancelled,
+  CSV_COLUMNS,
+  joinLogs,
+  readLog,
+  readPlaces,
+  type TableBeginning,
+} from "./import/index.ts";
+// how a direction is spoken
+export { threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";

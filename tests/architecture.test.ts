@@ -42,6 +42,8 @@ const ALSO_DOORS = new Set([
   "import/imported.ts",
   "match/match.ts",
   "course/facts.ts",
+  "course/arc-facts.ts",
+  "course/descent-facts.ts",
   "course/series.ts",
   "hold/facts.ts",
   "hold/series.ts",

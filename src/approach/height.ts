@@ -36,6 +36,13 @@ export interface HeightDatum {
   sdAt(time: UtcMillis): Feet;
 }
 
+/** As logged: of an unknown datum. */
+export const UNTIED: HeightDatum = {
+  anchored: "log",
+  correction: 0,
+  sdAt: () => Math.hypot(HEIGHT_SD, DATUM_SD),
+};
+
 /** A row on the ground near the runway. */
 interface Grounded {
   readonly row: number;
@@ -85,5 +92,5 @@ export function heightDatum(motion: Motion, runway: Runway, about: UtcMillis): H
       },
     };
   }
-  return { anchored: "log", correction: 0, sdAt: () => Math.hypot(HEIGHT_SD, DATUM_SD) };
+  return UNTIED;
 }

@@ -19,7 +19,7 @@ import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { gatesOf } from "./gates.ts";
 import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
-import { heightDatum } from "./height.ts";
+import { heightDatum, UNTIED } from "./height.ts";
 import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
 import { missedOf } from "./missed.ts";
@@ -55,8 +55,9 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
   const guide = guideOf(exercise);
   const pathGuide = pathGuideOf(exercise);
   const fixDistance = exercise.finalFix && onFinal(exercise, exercise.finalFix).before;
-  const datum =
-    motion && heightDatum(motion, exercise.runway, motion.time[Math.min(span.end, motion.length) - 1]!);
+  const datum = motion
+    ? heightDatum(motion, exercise.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
+    : UNTIED;
   const rows = measureRows({ exercise, guide, pathGuide, path, span, motion, wind, datum });
   const logEnds = span.end === path.latitude.length;
   const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
@@ -108,14 +109,13 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
       start: at(positionOn(exercise.course, metresFromNauticalMiles(Math.min(0, rows.alongNm[0]!)))),
       end: at(exercise.course.origin),
     },
-    height:
-      known && datum
-        ? {
-            anchored: datum.anchored,
-            correctionFt: datum.correction,
-            doubt95Ft: Z95 * rows.heightSdFt[final.end - 1]!,
-          }
-        : null,
+    height: known
+      ? {
+          anchored: datum.anchored,
+          correctionFt: datum.correction,
+          doubt95Ft: Z95 * rows.heightSdFt[final.end - 1]!,
+        }
+      : null,
     joinedFrom: joinedFrom(exercise, rows, motion, segments),
     intercept: interceptOf(rows, segments),
     finalFixPassage:
@@ -179,7 +179,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
     cannotTell: [
       ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
       ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
-      ...(known && datum?.anchored === "log" ? [{ fact: "height", reason: "height-not-anchored" }] : []),
+      ...(known && datum.anchored === "log" ? [{ fact: "height", reason: "height-not-anchored" }] : []),
       ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
       ...windReasons(windFact),
     ],

@@ -71,7 +71,7 @@ export interface RowsFrom {
   readonly span: Span;
   readonly motion: Motion | null;
   readonly wind: WindEstimate | null;
-  readonly datum: HeightDatum | null;
+  readonly datum: HeightDatum;
 }
 
 export function measureRows(from: RowsFrom): ApproachRows {
@@ -106,7 +106,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     groundSpeedKt: cut(motion?.groundSpeed),
     bankDeg: column(),
     positionSdNm: column(),
-    altitudeFt: cut(path.altitude).map((v) => v + (datum?.correction ?? 0)),
+    altitudeFt: cut(path.altitude).map((v) => v + datum.correction),
     heightFt: column(),
     heightSdFt: column(),
     verticalFpm: cut(motion?.verticalSpeed),
@@ -128,7 +128,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     rows.positionSdNm[i] = Math.hypot(smoothed, SLOW_POSITION_SD_NM);
     const height = rows.altitudeFt[i]! - exercise.runway.elevation;
     rows.heightFt[i] = height;
-    rows.heightSdFt[i] = datum?.sdAt(rows.timeMs[i]!) ?? Number.NaN;
+    rows.heightSdFt[i] = datum.sdAt(rows.timeMs[i]!);
     const deviation = pathGuide && deviationFrom(pathGuide, distance, height);
     if (deviation) {
       rows.pathDeg[i] = deviation.degrees;

@@ -3,10 +3,11 @@ import { turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
 import { APPROACH_IDENTS, approachProblems, draftApproach } from "./approach.ts";
-import type { BriefedHoldLeg, Fix } from "./brief.ts";
+import type { Fix } from "./brief.ts";
 import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
+import { readHoldLeg } from "./hold-leg.ts";
 import { nearMiss } from "./near-miss.ts";
 import { errorAt, validated } from "./problems.ts";
 import { samePlace } from "./same-place.ts";
@@ -165,13 +166,6 @@ function drafted(
     return fix && { ...base, kind: "descent", fix, toAltitude: written.to_ft, before, title };
   }
   return draftApproach(written.approach, base, (ident, at) => lookup(ident, ["approach", ...at]));
-}
-
-/** Reads `1 min`, `90 s`, `4 NM`. The text has passed the schema. */
-function readHoldLeg(text: string): BriefedHoldLeg {
-  const amount = Number.parseFloat(text);
-  if (/nm\s*$/i.test(text)) return { by: "distance", distance: amount };
-  return { by: "time", seconds: /min\s*$/.test(text) ? amount * 60 : amount };
 }
 
 export const legTitle = (from: Fix, to: Fix): string => `Leg ${from.ident} to ${to.ident}`;

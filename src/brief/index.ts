@@ -1,4 +1,5 @@
 /** The door of the brief: text or a route in, what the flight was meant to do out. */
+export { DIRECTION_PATTERN, readDirection, type WrittenDirection } from "./direction.ts";
 export type {
   BriefDraft,
   DraftApproach,
@@ -6,6 +7,7 @@ export type {
   DraftExercise,
   DraftLeg,
 } from "./draft.ts";
+export { HOLD_LEG_PATTERN, readHoldLeg } from "./hold-leg.ts";
 export { briefJsonSchema } from "./json-schema.ts";
 export { readBrief } from "./read.ts";
 export { resolveBrief } from "./resolve.ts";

@@ -1,14 +1,11 @@
 /** A brief as it is written, key by key: the schema that validates it and that editors are given. */
 import { z } from "zod";
 import { NEEDLE_SCALES, type NeedleScaleId } from "../standard/needle.ts";
+import { DIRECTION_PATTERN } from "./direction.ts";
+import { HOLD_LEG_PATTERN } from "./hold-leg.ts";
 
-/** 0 to 360 with at most one letter: `218`, `041`, `218.5`, `218T`, `218 M`, `218°T`. */
-export const DIRECTION_PATTERN =
-  /^\s*(360(\.0+)?|(3[0-5][0-9]|[0-2]?[0-9]?[0-9])(\.[0-9]+)?)\s*°?\s*[TtMm]?\s*$/;
 /** `09:44` or `09:44:30`, perhaps with a Z. */
 export const CLOCK_PATTERN = /^\s*([01]?[0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?\s*[Zz]?\s*$/;
-/** `1 min`, `90 s`, `4 NM`. */
-const LEG_LENGTH_PATTERN = /^\s*[0-9]+(\.[0-9]+)?\s*(s|min|NM|nm)\s*$/;
 
 const SCALE_IDS = Object.keys(NEEDLE_SCALES) as NeedleScaleId[];
 const LINEAR_IDS = Object.values(NEEDLE_SCALES)
@@ -54,7 +51,7 @@ const hold = z.strictObject({
   hold: ident.describe("the fix"),
   inbound: direction,
   turns: z.enum(["right", "left"]).optional(),
-  leg: z.string().regex(LEG_LENGTH_PATTERN).optional().describe("1 min, 90 s or 4 NM"),
+  leg: z.string().regex(HOLD_LEG_PATTERN).optional().describe("1 min, 90 s or 4 NM"),
   ...anyExercise,
 });
 const descent = z.strictObject({

@@ -1,5 +1,5 @@
 /** `hindtrack debrief LOG...`: a track log and perhaps a brief become a debrief, as text, JSON, CSV or GeoJSON. */
-import { createReadStream, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { basename, extname } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
@@ -11,14 +11,12 @@ import {
   debriefGeoJson,
   debriefText,
   exercisesCsv,
-  type ImportedLog,
   joinLogs,
   lapsCsv,
   legsCsv,
   oneFileHtml,
   pointsCsv,
   readBrief,
-  readLog,
   readPlaces,
   readStandard,
   TEST_STANDARDS,
@@ -26,6 +24,8 @@ import {
   UnusableInput,
   verdictsCsv,
 } from "../index.ts";
+import { type Columns, columnOption } from "./column-option.ts";
+import { openLog } from "./open-log.ts";
 import { note, UnusableFile, writeInto } from "./output.ts";
 
 interface Options {
@@ -38,22 +38,7 @@ interface Options {
   readonly html?: boolean;
   readonly join?: boolean;
   readonly flight?: number;
-}
-
-async function openLog(path: string): Promise<ImportedLog> {
-  const bytes = createReadStream(path);
-  const opened = new Promise<void>((resolve, reject) => {
-    bytes.once("open", () => resolve());
-    bytes.once("error", reject);
-  });
-  try {
-    await opened;
-  } catch (error) {
-    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
-  }
-  return readLog(bytes, path).catch((error: NodeJS.ErrnoException) => {
-    throw error.syscall ? new UnusableFile(path, "read", error) : error;
-  });
+  readonly column?: Columns;
 }
 
 async function openBytes(path: string): Promise<Buffer> {
@@ -160,6 +145,7 @@ export function debriefCommand(): Command {
       "of a log that holds several flights, which; the longest if not given",
       counting,
     )
+    .addOption(columnOption())
     .option("--json", "the debrief document alone")
     .option("--csv", "exercises as a table (with --out also verdicts, laps of holds, legs and points)")
     .option("--html", "the sheet as one page that opens anywhere, without a network")
@@ -182,7 +168,7 @@ export function debriefCommand(): Command {
     const standard = options.standard ? await openStandard(options.standard) : null;
     for (const paths of options.join ? [logs] : logs.map((path) => [path])) {
       const path = paths[0]!;
-      const log = joinLogs(await inTurn(paths, openLog));
+      const log = joinLogs(await inTurn(paths, (each) => openLog(each, options.column)));
       if (!brief && log.routes.length > 0) {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }

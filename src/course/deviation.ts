@@ -3,16 +3,30 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import { distanceFlown, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
+import {
+  distanceFlown,
+  median,
+  rowOfLargest,
+  shareBeyond,
+  type WeighedRows,
+  weigh,
+  Z95,
+} from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
-import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
 
-const utcAt = (rows: Rows, row: number): string | null => (rows.timed ? utcText(rows.timeMs[row]!) : null);
+type Timed = Pick<Rows, "timed" | "timeMs">;
 
-export function judgedFacts(rows: Rows, judged: Judged, weights: Float64Array): CourseFacts["judged"] {
+export const utcAt = (rows: Timed, row: number): string | null =>
+  rows.timed ? utcText(rows.timeMs[row]!) : null;
+
+export function judgedFacts(
+  rows: WeighedRows,
+  judged: { readonly span: Span; readonly begins: string; readonly ends: string },
+  weights: Float64Array,
+): CourseFacts["judged"] {
   const { start, end } = judged.span;
   return {
     fromUtc: utcAt(rows, start),
@@ -60,7 +74,11 @@ export function needleFacts(
   };
 }
 
-export function trackFacts(rows: Rows, span: Span, weights: Float64Array): CourseFacts["trackAngleError"] {
+export function trackFacts(
+  rows: Timed & Pick<Rows, "trackErrorDeg" | "trackSdDeg">,
+  span: Span,
+  weights: Float64Array,
+): CourseFacts["trackAngleError"] {
   if (!rows.timed) return null;
   const worst = rowOfLargest(rows.trackErrorDeg, span);
   const { mean, rms, weight } = weigh(rows.trackErrorDeg, span, weights);
@@ -76,8 +94,8 @@ export function trackFacts(rows: Rows, span: Span, weights: Float64Array): Cours
 
 /** Heights as logged; null where the log has none. The worst is farthest from the target, or from the mean. */
 export function altitudeFacts(
-  { altitude: target }: CourseExercise,
-  rows: Rows,
+  { altitude: target }: Pick<CourseExercise, "altitude">,
+  rows: Timed & Pick<Rows, "altitudeFt">,
   span: Span,
   weights: Float64Array,
 ): CourseFacts["altitude"] {

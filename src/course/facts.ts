@@ -8,6 +8,46 @@ const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("linear"), fullScaleNm: z.number(), label: z.string() }),
 ]);
 
+export const variationSchema = z.strictObject({
+  degrees: z.number(),
+  from: z.enum(["station", "model", "written-true", "unknown"]),
+  model: z.string().nullable(),
+});
+
+/** The rows that are judged, and why they begin and end where they do, as codes. */
+export const judgedSchema = z.strictObject({
+  fromUtc: utc.nullable(),
+  toUtc: utc.nullable(),
+  seconds: z.number().nullable(),
+  distanceNm: z.number(),
+  shareOf: z.enum(["time", "distance"]),
+  begins: z.string(),
+  ends: z.string(),
+});
+
+export const trackAngleErrorSchema = z.strictObject({
+  meanDeg: z.number(),
+  rmsDeg: z.number(),
+  maxDeg: z.number(),
+  maxUtc: utc,
+  doubt95Deg: z.number(),
+});
+
+/** Heights as logged. */
+export const altitudeSchema = z.strictObject({
+  targetFt: z.number().nullable(),
+  meanFt: z.number(),
+  lowestFt: z.number(),
+  highestFt: z.number(),
+  /** Half-width of the 95 % interval of a change of height. */
+  change95Ft: z.number(),
+  /** Farthest from the target, or from the mean. */
+  worstFt: z.number(),
+  /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
+  altimeter95Ft: z.number(),
+  worstUtc: utc.nullable(),
+});
+
 /** The track left the course (A), the needle reached a quarter (B), the pilot corrected (C). */
 const excursionSchema = z.strictObject({
   /** The side that the aircraft went to. */
@@ -42,25 +82,13 @@ export const courseFactsSchema = z.strictObject({
   fromFix: z.string().nullable(),
   courseTrueDeg: z.number(),
   courseMagneticDeg: z.number().nullable(),
-  variation: z.strictObject({
-    degrees: z.number(),
-    from: z.enum(["station", "model", "written-true", "unknown"]),
-    model: z.string().nullable(),
-  }),
+  variation: variationSchema,
   scale: scaleSchema,
   /** The judged line: where it begins and ends, for maps. */
   line: z.strictObject({ start: z.tuple([z.number(), z.number()]), end: z.tuple([z.number(), z.number()]) }),
   flownNm: z.number(),
-  judged: z.strictObject({
-    fromUtc: utc.nullable(),
-    toUtc: utc.nullable(),
-    seconds: z.number().nullable(),
-    distanceNm: z.number(),
-    shareOf: z.enum(["time", "distance"]),
-    /** Why the span begins and ends where it does, as codes: "established", "start-of-match", "near-station", "end-of-match". */
-    begins: z.string(),
-    ends: z.string(),
-  }),
+  /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
+  judged: judgedSchema,
   crossTrack: z.strictObject({
     maxNm: z.number(),
     maxUtc: utc.nullable(),
@@ -78,15 +106,7 @@ export const courseFactsSchema = z.strictObject({
     beyondThreeQuarter: z.number(),
     beyondFull: z.number(),
   }),
-  trackAngleError: z
-    .strictObject({
-      meanDeg: z.number(),
-      rmsDeg: z.number(),
-      maxDeg: z.number(),
-      maxUtc: utc,
-      doubt95Deg: z.number(),
-    })
-    .nullable(),
+  trackAngleError: trackAngleErrorSchema.nullable(),
   groundSpeedKt: z.number().nullable(),
   wind: windSchema.nullable(),
   /** Track less heading over the judged span, right positive. */
@@ -122,21 +142,7 @@ export const courseFactsSchema = z.strictObject({
       medianPeriodS: z.number().nullable(),
     })
     .nullable(),
-  altitude: z
-    .strictObject({
-      targetFt: z.number().nullable(),
-      meanFt: z.number(),
-      lowestFt: z.number(),
-      highestFt: z.number(),
-      /** Half-width of the 95 % interval of a change of height. */
-      change95Ft: z.number(),
-      /** Farthest from the target, or from the mean. */
-      worstFt: z.number(),
-      /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
-      altimeter95Ft: z.number(),
-      worstUtc: utc.nullable(),
-    })
-    .nullable(),
+  altitude: altitudeSchema.nullable(),
   /** What could not be told, and why, as codes. */
   cannotTell: z.array(z.strictObject({ fact: z.string(), reason: z.string() })),
 });

@@ -78,7 +78,9 @@ export function findingsOf(from: FindingsFrom): Finding[] {
 const driftSeconds = (rows: Rows, { drifting }: ExcursionRows): Seconds =>
   (rows.timeMs[drifting.end - 1]! - rows.timeMs[drifting.start]!) / 1000;
 
-function evidence(rows: Rows, span: Span): Finding["evidence"] {
+type Timed = Pick<Rows, "timed" | "timeMs">;
+
+export function evidence(rows: Timed, span: Span): Finding["evidence"] {
   if (!rows.timed) return { fromUtc: null, toUtc: null };
   return { fromUtc: utcText(rows.timeMs[span.start]!), toUtc: utcText(rows.timeMs[span.end - 1]!) };
 }
@@ -154,7 +156,7 @@ function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {
   ];
 }
 
-function gaps(rows: Rows, judged: Span): Finding[] {
+export function gaps(rows: Timed & Pick<Rows, "gapBefore">, judged: Span): Finding[] {
   const found: { at: number; seconds: number }[] = [];
   for (let i = judged.start + 1; i < judged.end; i++) {
     if (rows.gapBefore[i]) found.push({ at: i, seconds: (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000 });

@@ -5,7 +5,7 @@ import { turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { needleOf } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Degrees, FeetMsl, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, Degrees, FeetMsl, NauticalMiles, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Column } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -92,22 +92,38 @@ export function measureRows(
     positionSdNm: column(),
     gapBefore: new Uint8Array(length),
   };
-  for (const s of motion?.spans ?? []) {
-    if (s.start > start && s.start < end) rows.gapBefore[s.start - start] = 1;
-  }
+  markGaps(rows.gapBefore, motion, span);
   const fixAlong = form === "leg" && course.length !== null ? nauticalMilesFromMetres(course.length) : 0;
   for (let i = 0; i < length; i++) {
     const toGo = form === "from" ? rows.alongNm[i]! : fixAlong - rows.alongNm[i]!;
     rows.pastFix[i] = toGo < 0 ? 1 : 0;
     rows.distanceToFixNm[i] = Math.abs(toGo);
     rows.needle[i] = needleOf(scale, rows.crossTrackNm[i]!, toGo);
-    if (motion) {
-      const sd = motion.velocitySd[start + i]! / Math.max(1, rows.groundSpeedKt[i]!);
-      rows.trackErrorDeg[i] = turnFrom(rows.courseAtFootDeg[i]!, rows.trackDeg[i]!);
-      rows.trackSdDeg[i] = Math.min(180, sd * DEGREES_PER_RADIAN);
-    }
-    const smoothed = motion ? motion.positionSd[start + i]! / METRES_PER_NAUTICAL_MILE : 0;
-    rows.positionSdNm[i] = Math.hypot(smoothed, SLOW_POSITION_SD_NM);
+    if (motion) rows.trackErrorDeg[i] = turnFrom(rows.courseAtFootDeg[i]!, rows.trackDeg[i]!);
+    const doubts = doubtsAt(motion, start + i);
+    rows.trackSdDeg[i] = doubts.trackSdDeg;
+    rows.positionSdNm[i] = doubts.positionSdNm;
   }
   return rows;
+}
+
+/** Sets 1 where the log was silent before a row of the span. */
+export function markGaps(gapBefore: Uint8Array, motion: Motion | null, { start, end }: Span): void {
+  for (const s of motion?.spans ?? []) {
+    if (s.start > start && s.start < end) gapBefore[s.start - start] = 1;
+  }
+}
+
+/** Standard deviations of the track angle and of a position axis at a row of the motion (or of a log without times). */
+export function doubtsAt(
+  motion: Motion | null,
+  row: number,
+): { readonly trackSdDeg: AngleSize; readonly positionSdNm: NauticalMiles } {
+  if (!motion) return { trackSdDeg: Number.NaN, positionSdNm: SLOW_POSITION_SD_NM };
+  const sd = motion.velocitySd[row]! / Math.max(1, motion.groundSpeed[row]!);
+  const smoothed = motion.positionSd[row]! / METRES_PER_NAUTICAL_MILE;
+  return {
+    trackSdDeg: Math.min(180, sd * DEGREES_PER_RADIAN),
+    positionSdNm: Math.hypot(smoothed, SLOW_POSITION_SD_NM),
+  };
 }

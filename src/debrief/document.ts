@@ -1,5 +1,7 @@
 /** The debrief document: the versioned JSON contract between the analysis and everything that shows it. */
 import { z } from "zod";
+import { arcFactsSchema, arcRemedySchema } from "../course/arc-facts.ts";
+import { descentFactsSchema } from "../course/descent-facts.ts";
 import { courseFactsSchema, whatWouldHaveWorkedSchema } from "../course/facts.ts";
 import { verdictSchema } from "../grade/verdict.ts";
 import { holdFactsSchema } from "../hold/facts.ts";
@@ -53,7 +55,20 @@ const exerciseSchema = z.discriminatedUnion("kind", [
     whatWouldHaveWorked: z.null(),
   }),
   z.strictObject({
-    kind: z.enum(["arc", "descent", "approach"]),
+    kind: z.literal("arc"),
+    ...anyExercise,
+    facts: arcFactsSchema.nullable(),
+    whatWouldHaveWorked: arcRemedySchema,
+  }),
+  /** What would have worked stands in the facts, as constant rates and where they would have had to begin. */
+  z.strictObject({
+    kind: z.literal("descent"),
+    ...anyExercise,
+    facts: descentFactsSchema.nullable(),
+    whatWouldHaveWorked: z.null(),
+  }),
+  z.strictObject({
+    kind: z.literal("approach"),
     ...anyExercise,
     facts: z.null(),
     whatWouldHaveWorked: z.null(),
@@ -125,10 +140,15 @@ export type DebriefDocument = z.infer<typeof documentSchema>;
 export type DocumentExercise = DebriefDocument["exercises"][number];
 export type CourseRecord = Extract<DocumentExercise, { kind: "course" }>;
 export type HoldRecord = Extract<DocumentExercise, { kind: "hold" }>;
+export type ArcRecord = Extract<DocumentExercise, { kind: "arc" }>;
+export type DescentRecord = Extract<DocumentExercise, { kind: "descent" }>;
 export type DocumentLeg = DebriefDocument["legs"][number];
 export type DocumentIssue = z.infer<typeof issueSchema>;
+export type { ArcFacts, ArcRemedy } from "../course/arc-facts.ts";
+export type { ConstantDescent, DescentFacts } from "../course/descent-facts.ts";
 export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/facts.ts";
 export type { Verdict } from "../grade/verdict.ts";
 export type { HoldFacts, HoldLap, Racetrack } from "../hold/facts.ts";
+export type { AskedHold, AskedRacetrack, RacetrackAnswer } from "../hold/index.ts";
 export type { Finding } from "../quantity/record.ts";
 export type { WindRecord } from "../wind/record.ts";

@@ -1,6 +1,13 @@
 /** Each exercise of the brief, then what else was held; without a brief the long straights too: as they stand in the document. */
-import type { Brief, CourseExercise, Exercise, HoldExercise } from "../brief/brief.ts";
-import { fitCourses, measureCourse } from "../course/index.ts";
+import type {
+  ArcExercise,
+  Brief,
+  CourseExercise,
+  DescentExercise,
+  Exercise,
+  HoldExercise,
+} from "../brief/brief.ts";
+import { fitCourses, measureArc, measureCourse, measureDescent } from "../course/index.ts";
 import { gradeCourse } from "../grade/index.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
 import { type Match, matchExercises } from "../match/index.ts";
@@ -92,6 +99,27 @@ function courseResult(
   return { record: { kind: "course", ...record, facts, findings, whatWouldHaveWorked }, series };
 }
 
+function arcResult(exercise: ArcExercise, span: Span, flown: Flown, flight: Flight): ExerciseResult {
+  const { motion, legs, wind } = flight;
+  const { series, ...measured } = measureArc({
+    exercise,
+    path: columnsOf(flight),
+    span,
+    motion,
+    legs,
+    wind,
+  });
+  const record = { ...told(exercise.title, "brief", flown, flight), verdicts: [] };
+  return { record: { kind: "arc", ...record, ...measured }, series };
+}
+
+function descentResult(exercise: DescentExercise, span: Span, flown: Flown, flight: Flight): ExerciseResult {
+  const { motion, wind } = flight;
+  const { series, ...measured } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const record = { ...told(exercise.title, "brief", flown, flight), verdicts: [], whatWouldHaveWorked: null };
+  return { record: { kind: "descent", ...record, ...measured }, series };
+}
+
 /** Whose holds are flown: those of the standard that the exercises are held against; of the United States where none is ours. */
 const holdingOf = ({ standard }: Flight): HoldingStandard =>
   standard?.id === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
@@ -146,6 +174,8 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     const match = matches[i]!;
     const { span } = match;
     if (span && exercise.kind === "course") return courseResult(exercise, span, "brief", match, flight);
+    if (span && exercise.kind === "arc") return arcResult(exercise, span, match, flight);
+    if (span && exercise.kind === "descent") return descentResult(exercise, span, match, flight);
     if (!span || !motion || exercise.kind !== "hold") return unmeasured(exercise, match, flight);
     const found = holdWithin(exercise, span, runs.get(i) ?? [], motion, legs);
     if (!found) return unmeasured(exercise, match, flight);

@@ -1,5 +1,5 @@
 /** Columns for charts and maps that stand beside the document: too many numbers for JSON, rebuilt from the log at will. */
-import type { CourseSeries } from "../course/series.ts";
+import type { ArcSeries, CourseSeries, DescentSeries } from "../course/series.ts";
 import type { HoldSeries } from "../hold/series.ts";
 
 /** The used flight, one row a point. NaN where not known. */
@@ -24,7 +24,7 @@ export interface FlightSeries {
   readonly exercises: readonly (ExerciseSeries | null)[];
 }
 
-export type ExerciseSeries = CourseSeries | HoldSeries;
+export type ExerciseSeries = CourseSeries | HoldSeries | ArcSeries | DescentSeries;
 
-export type { CourseSeries } from "../course/series.ts";
+export type { ArcSeries, CourseSeries, DescentSeries } from "../course/series.ts";
 export type { HoldSeries } from "../hold/series.ts";

@@ -1,6 +1,6 @@
 /** Places seen from a station: how far, on which radial, and where the radial points there. */
 import { cosDeg, directionOf, sinDeg } from "../quantity/angle.ts";
-import type { Degrees, Metres, TrueDegrees } from "../quantity/units.ts";
+import type { AngleSize, Degrees, Metres, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { E2, requirePosition, WGS84 } from "./earth.ts";
 import { destination, inverse } from "./geodesic.ts";
 import type { Position } from "./position.ts";
@@ -89,8 +89,8 @@ export function arcPlaces(
   station: Position,
   radius: Metres,
   from: TrueDegrees,
-  turn: Degrees,
-  step: Degrees = 2.5,
+  turn: TurnDegrees,
+  step: AngleSize = 2.5,
 ): Position[] {
   if (!(radius > 0)) throw new RangeError(`invalid radius: ${radius}`);
   const steps = Math.max(1, Math.ceil(Math.abs(turn) / step));

@@ -4,7 +4,7 @@ import { measureAround } from "../geodesy/index.ts";
 import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Degrees, NauticalMiles, Share } from "../quantity/units.ts";
+import type { NauticalMiles, Share, TurnDegrees } from "../quantity/units.ts";
 import { type Flown, type FlownPath, turnAt } from "./flown.ts";
 import { ALIGNED_DEG, BRIDGED_NM, type Run, SHORTEST_NM, TURN_AWAY_DEG, withoutTurns } from "./runs.ts";
 import { half } from "./score.ts";
@@ -31,8 +31,8 @@ export function arcRuns(exercise: ArcExercise, path: FlownPath, flown: Flown): R
   const { distance, radial, outward } = measureAround(fix, path.latitude, path.longitude);
   const whole = direction(side * (toRadial - fromRadial));
   const beyond = Math.min((360 - whole) / 2, (BEYOND_NM / radius) * DEGREES_PER_RADIAN);
-  /** Degrees of the arc behind the aircraft; negative before its first radial. */
-  const gone = (i: number): Degrees => {
+  /** TurnDegrees of the arc behind the aircraft; negative before its first radial. */
+  const gone = (i: number): TurnDegrees => {
     const degrees = direction(side * (radial[i]! - fromRadial));
     return degrees > (360 + whole) / 2 ? degrees - 360 : degrees;
   };
@@ -84,8 +84,8 @@ function turnedWith(
   { start, end }: Span,
   error: (row: number) => number,
   side: number,
-  gone: (row: number) => Degrees,
-  round: Degrees,
+  gone: (row: number) => TurnDegrees,
+  round: TurnDegrees,
 ): Share {
   const shares: number[] = [];
   for (let i = start, j = start; i < end; i++) {
@@ -101,7 +101,7 @@ function turnedWith(
 function bulge(
   { start, end }: Span,
   distance: (row: number) => NauticalMiles,
-  gone: (row: number) => Degrees,
+  gone: (row: number) => TurnDegrees,
 ): Share {
   const [first, last] = [gone(start), gone(end - 1)];
   const [d1, d2] = [distance(start), distance(end - 1)];

@@ -4,7 +4,7 @@ import { measureAround } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Feet, Seconds, Share } from "../quantity/units.ts";
-import { descentBefore } from "../track/index.ts";
+import { descentBefore, passageRow } from "../track/index.ts";
 import type { Flown, FlownPath } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { half } from "./score.ts";
@@ -75,18 +75,15 @@ function descentMatch(
   return { exercise: index, span: best.span, by: "geometry", confidence };
 }
 
-/** Rows where the fix was passed: the nearest of each run of rows that is near enough. */
+/** Rows where the fix was passed: one of each run of rows that is near enough. */
 function passages(distance: Float64Array, { start, end }: Span): number[] {
   const limit = PASSED_NM * METRES_PER_NAUTICAL_MILE;
   const rows: number[] = [];
   for (let i = start; i < end; i++) {
     if (!(distance[i]! <= limit)) continue;
-    let nearest = i;
-    while (i < end && distance[i]! <= limit) {
-      if (distance[i]! < distance[nearest]!) nearest = i;
-      i++;
-    }
-    rows.push(nearest);
+    const first = i;
+    while (i < end && distance[i]! <= limit) i++;
+    rows.push(passageRow(distance, first, i));
   }
   return rows;
 }

@@ -10,6 +10,9 @@ const DECIMALS: readonly (readonly [RegExp, number])[] = [
 /** Shares, needle values, rates and counts. */
 const OTHER_DECIMALS = 4;
 
+/** Lists of latitude and longitude. */
+const PLACES = new Set(["start", "end", "line", "station", "point", "fixAt"]);
+
 function decimalsFor(field: string): number {
   return DECIMALS.find(([pattern]) => pattern.test(field))?.[1] ?? OTHER_DECIMALS;
 }
@@ -22,7 +25,7 @@ export function rounded<T>(value: T, field = ""): T {
     return (r === 0 ? 0 : r) as T; // no negative zero in JSON
   }
   if (Array.isArray(value)) {
-    const inner = field === "start" || field === "end" ? "latitude" : field;
+    const inner = PLACES.has(field) ? "latitude" : field;
     return value.map((item) => rounded(item, inner)) as T;
   }
   if (value !== null && typeof value === "object") {

@@ -1,7 +1,7 @@
 /** The debrief as flat tables: points, legs, exercises. Units stand in the column names; empty = not known. */
 import { csvFormatRows } from "d3-dsv";
 import type { DebriefDocument } from "../debrief/document.ts";
-import type { FlightSeries } from "../debrief/series.ts";
+import type { ExerciseSeries, FlightSeries } from "../debrief/series.ts";
 
 export type Cell = string | number | null | undefined;
 
@@ -18,6 +18,40 @@ export const table = (header: string[], rows: Cell[][]): string =>
   `${csvFormatRows([header, ...rows.map((row) => row.map(cell))])}\n`;
 
 const iso = (ms: number): string => (Number.isFinite(ms) ? new Date(ms).toISOString() : "");
+
+const DEVIATION_COLUMNS = [
+  ...["along_nm", "cross_track_right_nm", "needle_share", "track_angle_error_right_deg", "judged", "lap"],
+  ...["radial_true_deg", "arc_deviation_out_nm", "distance_to_go_nm", "needed_down_fpm", "flown_down_fpm"],
+];
+
+/** What an exercise's own kind says at one of its rows: the columns of `DEVIATION_COLUMNS`. */
+function deviationCells(columns: ExerciseSeries, k: number): Cell[] {
+  switch (columns.kind) {
+    case "course":
+      return [
+        ...[rounded(columns.alongNm[k], 4), rounded(columns.crossTrackNm[k], 4)],
+        ...[rounded(columns.needle[k], 4), rounded(columns.trackAngleErrorDeg[k], 2), columns.judged[k]],
+        ...["", "", "", "", "", ""],
+      ];
+    case "hold":
+      return [
+        ...[rounded(columns.alongNm[k], 4), rounded(columns.crossTrackNm[k], 4), "", "", ""],
+        ...[columns.lap[k]! < 0 ? "" : columns.lap[k]! + 1, "", "", "", "", ""],
+      ];
+    case "arc":
+      return [
+        ...[rounded(columns.alongNm[k], 4), rounded(columns.crossTrackNm[k], 4), ""],
+        ...[rounded(columns.trackAngleErrorDeg[k], 2), columns.judged[k], ""],
+        ...[rounded(columns.radialTrueDeg[k], 2), rounded(columns.deviationNm[k], 4), "", "", ""],
+      ];
+    case "descent":
+      return [
+        ...["", "", "", "", columns.judged[k], "", "", ""],
+        ...[rounded(columns.distanceToGoNm[k], 4), rounded(columns.neededDownFpm[k], 0)],
+        rounded(columns.flownDownFpm[k], 0),
+      ];
+  }
+}
 
 /** One row a used point of the log, with the exercise (from 1) that it belongs to and the deviation there; right of course positive. */
 export function pointsCsv(document: DebriefDocument, series: FlightSeries): string {
@@ -40,28 +74,14 @@ export function pointsCsv(document: DebriefDocument, series: FlightSeries): stri
       rounded(path.trackTrueDeg[i], 1),
       rounded(path.headingTrueDeg[i], 1),
       ...(columns
-        ? [
-            exercise + 1,
-            document.exercises[exercise]!.title,
-            rounded(columns.alongNm[k], 4),
-            rounded(columns.crossTrackNm[k], 4),
-            ...(columns.kind === "course"
-              ? [
-                  rounded(columns.needle[k], 4),
-                  rounded(columns.trackAngleErrorDeg[k], 2),
-                  columns.judged[k]!,
-                  "",
-                ]
-              : ["", "", "", columns.lap[k]! < 0 ? "" : columns.lap[k]! + 1]),
-          ]
-        : ["", "", "", "", "", "", "", ""]),
+        ? [exercise + 1, document.exercises[exercise]!.title, ...deviationCells(columns, k)]
+        : new Array<Cell>(2 + DEVIATION_COLUMNS.length).fill("")),
     ]);
   }
   return table(
     [
       ...["utc", "latitude_deg", "longitude_deg", "altitude_ft", "ground_speed_kt", "track_true_deg"],
-      ...["heading_true_deg", "exercise", "title", "along_nm", "cross_track_right_nm", "needle_share"],
-      ...["track_angle_error_right_deg", "judged", "lap"],
+      ...["heading_true_deg", "exercise", "title", ...DEVIATION_COLUMNS],
     ],
     rows,
   );

@@ -57,8 +57,8 @@ const AHEAD: Seconds = 70;
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
 /** Coming back from an overshoot by this is its end, and nothing is an overshoot so long after the final was joined. */
-const COMING_BACK: NauticalMiles = 0.003;
-const SETTLED: Seconds = 45;
+const COMING_BACK: NauticalMiles = 0.004;
+const SETTLED: Seconds = 60;
 /** The turn off an arc is led by this, metres: the radius of a turn at 3 degrees per second. */
 const LEAD = 950;
 /** Near the threshold a pilot holds what was held. */
@@ -103,6 +103,7 @@ export function* flyApproach(
   let steer: Steersman | null = null;
   let held: TrueDegrees | null = null;
   let turnedBack: Seconds | null = null;
+  let nearest = Number.NEGATIVE_INFINITY;
 
   /** Looks at the final and notes what was passed since the step before. */
   function see(): Sight {
@@ -141,7 +142,7 @@ export function* flyApproach(
   a.verticalWanted = null;
   a.altitudeWanted = step.fixAltitude;
   a.climbRate = 500;
-  if (step.join.arc) yield* flyArc(step.join.arc, a, see);
+  if (step.join.arc) yield* roundToFinal(step.join.arc, a, see);
   else {
     // straight on the heading that cuts the final, until past it by so much (or so near to it)
     const first = see();
@@ -160,7 +161,9 @@ export function* flyApproach(
     // the farthest past the final before the aircraft comes back to it
     const past = (-side * sight.across) / METRES_PER_NAUTICAL_MILE;
     if (turnedBack === null && past > log.overshoot) log.overshoot = past;
-    else if (log.overshoot > 0 && past < log.overshoot - COMING_BACK) turnedBack ??= a.time;
+    nearest = Math.max(nearest, past);
+    // back from it, or rolled out short of the final and moving off again
+    if (past < nearest - COMING_BACK) turnedBack ??= a.time;
     if (log.established !== null && a.time - log.established > SETTLED) turnedBack ??= a.time;
     if (!steer) {
       if (Math.abs(sight.across) < ESTABLISHED_M && parallel) {
@@ -226,7 +229,7 @@ export function* flyApproach(
 }
 
 /** Round a station at a distance, until the final is a turn's radius away. */
-function* flyArc(
+function* roundToFinal(
   { centre, radius, turns }: Arc,
   a: Aircraft,
   see: () => Sight,

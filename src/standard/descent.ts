@@ -53,6 +53,9 @@ export const RATE_RULE = {
   citation: "Common practice: five times the ground speed",
 } as const;
 
+/** A rate that light aircraft descend at under instruments, ft/min. Common practice, no source. */
+export const USUAL_RATE: FeetPerMinute = 500;
+
 /** Visual descent point: height above touchdown over this is the distance in miles, over that the seconds before the missed approach point. */
 export const VISUAL_POINT_RULE = {
   feetPerMile: 300,

@@ -79,3 +79,7 @@ export function axisColumns(capacity: number, axes: number, free: number): AxisC
     jerkShown: column(1),
   };
 }
+
+/** Rows of the longest run: the capacity that columns need. */
+export const longestOf = (spans: readonly Span[]): number =>
+  spans.reduce((most, s) => Math.max(most, s.end - s.start), 0);

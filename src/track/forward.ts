@@ -13,12 +13,19 @@ const START_ACCELERATION_VARIANCE = 5 ** 2;
 /** Rows in which the filter settles: their surprise says nothing. */
 const SETTLING = 3;
 
+/** How surprised the filter was, means over rows: see `filterForward`. */
+export interface Surprise {
+  readonly position: number;
+  /** 0 where no velocities were measured. */
+  readonly velocity: number;
+}
+
 /**
- * Predicts and updates row by row; returns the mean surprise of a measured position, n log S + (4 + n)
+ * Predicts and updates row by row; returns the mean surprise of a measured position and of a measured velocity, n log S + (4 + n)
  * log(1 + y'y/S / 4) in n dimensions (twice minus the log likelihood of Student's t of 4 degrees, so that single wild
  * points do not decide).
  */
-export function filterForward(columns: AxisColumns, measured: Measured, noise: AxisNoise): number {
+export function filterForward(columns: AxisColumns, measured: Measured, noise: AxisNoise): Surprise {
   const { axes, free, state, covariance, positionInnovation, velocityInnovation } = columns;
   const { positionWeight, velocityWeight, jerkShape } = columns;
   const { seconds, position, extra, velocity, count } = measured;
@@ -35,8 +42,7 @@ export function filterForward(columns: AxisColumns, measured: Measured, noise: A
   let vv = START_VELOCITY_VARIANCE;
   let va = 0;
   let aa = START_ACCELERATION_VARIANCE;
-  let cost = 0;
-  let terms = 0;
+  let [positionCost, positions, velocityCost, velocities] = [0, 0, 0, 0];
   for (let k = 0; k < count; k++) {
     const s0 = k * 3 * axes;
     const d = k === 0 ? 0 : seconds[k]! - seconds[k - 1]!;
@@ -81,8 +87,8 @@ export function filterForward(columns: AxisColumns, measured: Measured, noise: A
         square += y * y;
       }
       if (k > SETTLING && w > 0) {
-        cost += free * Math.log(s) + (4 + free) * Math.log1p((square * w) / 4);
-        terms++;
+        positionCost += free * Math.log(s) + (4 + free) * Math.log1p((square * w) / 4);
+        positions++;
       }
       // gain times its own transpose times S, without the gain
       vv -= pv * pv * w;
@@ -95,14 +101,21 @@ export function filterForward(columns: AxisColumns, measured: Measured, noise: A
 
     velocityWeight[k] = 0;
     if (velocity !== null && !Number.isNaN(velocity[k * axes]!)) {
-      const w = 1 / (vv + noise.velocity);
+      const s = vv + noise.velocity;
+      const w = 1 / s;
       velocityWeight[k] = w;
+      let square = 0;
       for (let i = 0; i < axes; i++) {
         const y = velocity[k * axes + i]! - updated[axes + i]!;
         velocityInnovation[k * axes + i] = y;
         updated[i] = updated[i]! + pv * w * y;
         updated[axes + i] = updated[axes + i]! + vv * w * y;
         updated[2 * axes + i] = updated[2 * axes + i]! + va * w * y;
+        square += y * y;
+      }
+      if (k > SETTLING && w > 0) {
+        velocityCost += free * Math.log(s) + (4 + free) * Math.log1p((square * w) / 4);
+        velocities++;
       }
       pp -= pv * pv * w;
       pa -= pv * va * w;
@@ -112,5 +125,8 @@ export function filterForward(columns: AxisColumns, measured: Measured, noise: A
       vv -= vv * vv * w;
     }
   }
-  return terms > 0 ? cost / terms : 0;
+  return {
+    position: positions > 0 ? positionCost / positions : 0,
+    velocity: velocities > 0 ? velocityCost / velocities : 0,
+  };
 }

@@ -14,6 +14,8 @@ export {
   measureIntercept,
 } from "./intercept.ts";
 export { findLegs } from "./legs.ts";
+export { passageRow } from "./passage.ts";
+export { pathLength } from "./path-length.ts";
 export { countReversals, type Reversals, turningPoints } from "./reversal.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";

@@ -26,6 +26,9 @@ const STEADY_FOR: Seconds = 10;
 /** Past the course for longer than this before turning back, or crossing it later than this after joining, is no overshoot of the intercept. Tuned. */
 const OVERSHOOT_WITHIN: Seconds = 60;
 
+/** Moving off again by this before the course was reached, the turn onto it was short of it. Chosen: over a receiver’s noise, under any cut. */
+const SHORT: NauticalMiles = 0.004;
+
 export interface Intercept {
   readonly startUtc: string;
   /** Track less course at the cut, right positive. */
@@ -108,8 +111,12 @@ function heldSteady(rows: AgainstCourse, start: number, last: number): boolean {
 function overshoot(rows: AgainstCourse, from: number, joined: number, side: number): number {
   const until = rows.timeMs[joined]! + OVERSHOOT_WITHIN * 1000;
   let past = 0;
+  let nearest = Number.NEGATIVE_INFINITY;
   for (let i = from; i < rows.length; i++) {
     const beyond = -rows.crossTrackNm[i]! * side;
+    nearest = Math.max(nearest, beyond);
+    // rolled out short of the course and moving off again: what comes later is not of the intercept
+    if (past === 0 && beyond < nearest - SHORT) break;
     if (beyond > 0) past = Math.max(past, beyond);
     const turnedBack = beyond > 0 && rows.trackErrorDeg[i]! * side >= 0;
     if (turnedBack || (beyond <= 0 && rows.timeMs[i]! > until)) break;

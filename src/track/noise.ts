@@ -8,7 +8,7 @@ import {
   type Measured,
   measuredIn,
 } from "./axes.ts";
-import { filterForward } from "./forward.ts";
+import { filterForward, type Surprise } from "./forward.ts";
 
 /**
  * Measurement variances tried, m2: from a good receiver (0.4 m, and 0.3 m of rounding to 1e-5 degrees) to a resampled
@@ -53,7 +53,7 @@ export function fitNoise(all: FlightMeasured, kind: AxisKind, spans: readonly Sp
   const cost = (m: number, j: number): number => {
     if (m < 0 || m >= MEASUREMENT.length || j < 0 || j >= JERK.length) return Number.POSITIVE_INFINITY;
     const key = m * JERK.length + j;
-    const found = known.get(key) ?? surprise(columns, pieces, at(m, j));
+    const found = known.get(key) ?? surprise(columns, pieces, at(m, j)).position;
     known.set(key, found);
     return found;
   };
@@ -73,15 +73,16 @@ export function fitNoise(all: FlightMeasured, kind: AxisKind, spans: readonly Sp
   }
 }
 
-/** Mean surprise of the positions of some runs. */
-export function surprise(columns: AxisColumns, runs: readonly Measured[], noise: AxisNoise): number {
-  let sum = 0;
-  let rows = 0;
+/** Mean surprise over some runs. */
+export function surprise(columns: AxisColumns, runs: readonly Measured[], noise: AxisNoise): Surprise {
+  let [position, velocity, rows] = [0, 0, 0];
   for (const run of runs) {
-    sum += run.count * filterForward(columns, run, noise);
+    const own = filterForward(columns, run, noise);
+    position += run.count * own.position;
+    velocity += run.count * own.velocity;
     rows += run.count;
   }
-  return rows > 0 ? sum / rows : 0;
+  return rows > 0 ? { position: position / rows, velocity: velocity / rows } : { position: 0, velocity: 0 };
 }
 
 /** Pieces of the longest spans, evenly spread. */

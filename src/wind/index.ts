@@ -15,4 +15,13 @@ export {
   windComponents,
   windOfAir,
 } from "./triangle.ts";
+export {
+  bankOfRate,
+  type InFrame,
+  KNOT_SECONDS_PER_MILE,
+  radiusOf,
+  rateOfBank,
+  secondsToTurn,
+  turned,
+} from "./turning.ts";
 export { windRecord } from "./write.ts";

@@ -7,6 +7,7 @@ import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
 import { type CourseRow, limitDrawn, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
+import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
 import { type Surroundings, surroundings } from "./surroundings.ts";
@@ -77,25 +78,37 @@ function Rows(props: {
   const full = `full scale = ${scales.mmPerFullScale} mm${timed ? `, 10° = ${scales.mmPerTenDegrees} mm` : ""}`;
   return (
     <>
-      {rows.map((row, k) => {
-        const given = { facts, limit, series, ...row, pxPerUnit, scales, narrow, continued: k > 0, palette };
-        return (
-          <div class="course-row" key={row.from}>
-            <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
-            {timed && (
-              <WindStrip
-                legs={legs}
-                from={row.from}
-                to={row.to}
-                pxPerMs={pxPerUnit}
-                left={m.left}
-                width={rowSize(given).width}
-                courseTrueDeg={facts.courseTrueDeg}
-              />
-            )}
-          </div>
-        );
-      })}
+      <InTurn>
+        {rows.map((row, k) => {
+          const given = {
+            facts,
+            limit,
+            series,
+            ...row,
+            pxPerUnit,
+            scales,
+            narrow,
+            continued: k > 0,
+            palette,
+          };
+          return (
+            <div class="course-row" key={row.from}>
+              <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
+              {timed && (
+                <WindStrip
+                  legs={legs}
+                  from={row.from}
+                  to={row.to}
+                  pxPerMs={pxPerUnit}
+                  left={m.left}
+                  width={rowSize(given).width}
+                  courseTrueDeg={facts.courseTrueDeg}
+                />
+              )}
+            </div>
+          );
+        })}
+      </InTurn>
       <p class="drawing-scale">
         {fit ? (
           <>

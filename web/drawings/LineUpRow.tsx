@@ -1,5 +1,7 @@
 /** A row of the line-up: one exercise as a dot on the way from needle centred to full scale, always 52 mm. */
+
 import type { CourseRecord } from "./contract.ts";
+import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
 
@@ -52,15 +54,7 @@ export function LineUpRow({ exercise, rms = null }: { exercise: CourseRecord; rm
   const marks = lineUpMarks(exercise, rms);
   const name = marks === null ? "not flown" : `needle at worst ${marks.worst.toFixed(2)} of full scale`;
   return (
-    <svg
-      class="drawing line-up"
-      role="img"
-      width={WIDTH_PX}
-      height={HEIGHT_PX}
-      viewBox={`0 0 ${WIDTH_PX} ${HEIGHT_PX}`}
-      aria-label={name}
-    >
-      <title>{name}</title>
+    <Drawing kind="line-up" name={name} width={WIDTH_PX} height={HEIGHT_PX}>
       {TICKS.map(([share]) => (
         <path key={share} class="hair" d={line(x(share), 0, x(share), HEIGHT_PX)} />
       ))}
@@ -85,7 +79,7 @@ export function LineUpRow({ exercise, rms = null }: { exercise: CourseRecord; rm
           )}
         </>
       )}
-    </svg>
+    </Drawing>
   );
 }
 

@@ -5,6 +5,7 @@ import { factRows } from "../fact-rows.ts";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
+import { HoldBody, type NextHoldOf } from "./hold-body.tsx";
 import { Verdicts } from "./verdicts.tsx";
 
 interface Props {
@@ -12,9 +13,10 @@ interface Props {
   readonly columns: ExerciseSeries;
   readonly flight: Carried;
   readonly cursor: Cursor;
+  readonly nextHold: NextHoldOf | undefined;
 }
 
-export function ExerciseBody({ exercise, columns, flight, cursor }: Props) {
+export function ExerciseBody({ exercise, columns, flight, cursor, nextHold }: Props) {
   const { title } = exercise;
   if (exercise.kind === "course" && exercise.facts && columns.kind === "course") {
     return (
@@ -26,5 +28,7 @@ export function ExerciseBody({ exercise, columns, flight, cursor }: Props) {
       </>
     );
   }
+  if (exercise.kind === "hold" && columns.kind === "hold")
+    return <HoldBody exercise={exercise} series={columns} cursor={cursor} nextHold={nextHold} />;
   return null;
 }

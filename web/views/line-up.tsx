@@ -1,16 +1,45 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
-import type { DocumentExercise, ExerciseSeries, FlightSeries } from "../../src/index.ts";
+import type { DocumentExercise, ExerciseSeries, FlightSeries, HoldFacts } from "../../src/index.ts";
 import { clock, decidedBy, decidingVerdict, sided, whyNotMeasured } from "../../src/index.ts";
-import { LineUpHead, LineUpRow, needleRms, VerdictHead, VerdictRow } from "../drawings/index.ts";
+import {
+  InTurn,
+  LineUpHead,
+  LineUpRow,
+  needleRms,
+  RollOutMark,
+  VerdictHead,
+  VerdictRow,
+  worstRollOut,
+} from "../drawings/index.ts";
 import { VerdictWord } from "./verdicts.tsx";
+
+/** A lesson has fewer exercises; only a log of days has more. */
+const ROWS_A_TASK = 40;
 
 function words(exercise: DocumentExercise): string {
   if (!exercise.facts) return whyNotMeasured(exercise);
+  if (exercise.kind === "hold") return holdWords(exercise.facts);
   if (exercise.kind !== "course") return "";
   const { facts } = exercise;
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
   if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
+}
+
+/** Within this every lap counts as rolled out on course, in the words of the line-up. Own choice. */
+const ON_COURSE_NM = 0.05;
+
+/** The worst roll-out, and what was flown against what was asked. */
+function holdWords(facts: HoldFacts): string {
+  const { laps, solved } = facts;
+  const worst = laps[worstRollOut(facts)]?.rollOut;
+  const on = worst && Math.abs(worst.acrossNm) < ON_COURSE_NM;
+  const off = worst && (on ? "on course" : `to ${sided(worst.acrossNm, 2, " NM")}`);
+  const out = off ? `rolled out ${off}` : "never rolled out";
+  const asked = solved && !("none" in solved) ? solved.factor : null;
+  const flown = laps.flatMap(({ factorOfNeed }) => (factorOfNeed === null ? [] : [factorOfNeed.toFixed(1)]));
+  if (asked === null || flown.length === 0) return out;
+  return `${out}; outbound ×${flown.join(", ×")} of ×${asked.toFixed(1)} asked`;
 }
 
 interface RowProps {
@@ -39,6 +68,7 @@ function Row({ number, exercise, columns, judged }: RowProps) {
           exercise.facts?.form !== "fitted" && (
             <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
           )}
+        {exercise.kind === "hold" && exercise.facts && <RollOutMark facts={exercise.facts} />}
       </td>
       {judged && <td class="v">{decides && <VerdictWord verdict={decides.verdict} />}</td>}
       <td class="why">{decides && facts ? decidedBy(decides) : words(exercise)}</td>
@@ -53,12 +83,20 @@ interface Props {
 
 export function LineUp({ exercises, series }: Props) {
   if (exercises.length === 0) return null;
-  const fitted = exercises.every((e) => e.source === "fitted");
+  const fitted = exercises.every((e) => e.source !== "brief");
   const judged = exercises.some((e) => e.verdicts.length > 0);
+  const needles = exercises.some((e) => e.kind === "course" && e.facts && e.facts.form !== "fitted");
+  const holds = exercises.some((e) => e.kind === "hold" && e.facts !== null);
   return (
     <>
       <table class="lineup">
-        <caption>{fitted ? "The courses that were held" : "The lesson in flown order"}</caption>
+        <caption>
+          {!fitted
+            ? "The lesson in flown order"
+            : holds
+              ? "The courses and holds that were flown"
+              : "The courses that were held"}
+        </caption>
         <thead>
           <tr>
             <th>
@@ -67,23 +105,27 @@ export function LineUp({ exercises, series }: Props) {
             <th>UTC</th>
             <th>Exercise</th>
             <th class="d">
-              <span class="vh">{judged ? "Verdicts, in limits" : "Worst needle, share of full scale"}</span>
-              {judged ? <VerdictHead /> : !fitted && <LineUpHead />}
+              <span class="vh">
+                {judged ? "Verdicts, in limits" : needles ? "Worst needle, share of full scale" : "Drawing"}
+              </span>
+              {judged ? <VerdictHead /> : needles && <LineUpHead />}
             </th>
             {judged && <th>Verdict</th>}
-            <th>{judged ? "Decided by" : fitted ? "How straight" : "Worst"}</th>
+            <th>{judged ? "Decided by" : fitted && !holds ? "How straight" : "Worst"}</th>
           </tr>
         </thead>
         <tbody>
-          {exercises.map((exercise, i) => (
-            <Row
-              key={`${exercise.title} ${exercise.startUtc}`}
-              number={i + 1}
-              exercise={exercise}
-              columns={series.exercises[i] ?? null}
-              judged={judged}
-            />
-          ))}
+          <InTurn each={ROWS_A_TASK}>
+            {exercises.map((exercise, i) => (
+              <Row
+                key={`${exercise.title} ${exercise.startUtc}`}
+                number={i + 1}
+                exercise={exercise}
+                columns={series.exercises[i] ?? null}
+                judged={judged}
+              />
+            ))}
+          </InTurn>
         </tbody>
       </table>
       <p class="fine">
@@ -95,10 +137,13 @@ export function LineUp({ exercises, series }: Props) {
             <b>not flown</b>.
           </>
         ) : fitted ? (
-          "No brief was given, so these are straight lines fitted to what was flown: they show straightness, not deviation."
+          "No brief was given, so courses are straight lines fitted to what was flown: they show straightness, not deviation."
         ) : (
+          needles &&
           "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."
         )}
+        {holds &&
+          " In a hold each lap has a dot, the first on top: where it rolled out, left or right of the inbound course in the middle; the frame ends at 1 NM to either side."}
       </p>
     </>
   );

@@ -10,6 +10,7 @@ export {
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";
+export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
 export {
   decidedBy,
   decidingVerdict,

@@ -1,0 +1,162 @@
+/** What is worth saying of an arc as flown: codes with facts and the times they rest on, most telling first. */
+import type { Finding } from "../quantity/record.ts";
+import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
+import type { ArcFacts } from "./arc-facts.ts";
+import type { ArcJudged } from "./arc-judged.ts";
+import { type ArcRows, sweepOf } from "./arc-rows.ts";
+import { evidence, gaps } from "./finding.ts";
+
+/** A drift is told first when it came to this. Chosen: half of the mile that the published limit allows. */
+const WORTH_TELLING: NauticalMiles = 0.5;
+/** The heading was on the tangent when within this of it. As for courses: tuned against hand-flown wander. */
+const ON_THE_TANGENT: AngleSize = 2;
+/** A need smaller than this is not worth a cause. As for courses. */
+const LEAST_NEED: AngleSize = 3;
+/** Over-corrected: beyond the need by more than half. */
+const BEYOND: Share = 0.5;
+/** A turn is early or late from this on, NM along the way or round the arc. Tuned: leads of simulated turns are explained to 0.1 NM rms. */
+const MISTIMED: NauticalMiles = 0.25;
+/** Left so far before its last radial, an arc was cut short. Chosen: more than any lead. */
+const CUT_SHORT: NauticalMiles = 2;
+
+export function arcFindings(
+  exercise: Parameters<typeof sweepOf>[0],
+  rows: ArcRows,
+  judged: ArcJudged,
+  facts: ArcFacts,
+): Finding[] {
+  const { deviation } = facts;
+  const within: Finding = {
+    code: "arc-within",
+    facts: {
+      worstNm: deviation.maxNm,
+      radialTrueDeg: deviation.maxRadialTrueDeg,
+      radialMagneticDeg: deviation.maxRadialMagneticDeg,
+      meanNm: deviation.meanNm,
+      withinHalfNm: deviation.withinHalfNm,
+      withinOneNm: deviation.withinOneNm,
+      doubt95Nm: deviation.doubt95Nm,
+      shareOf: facts.judged.shareOf,
+    },
+    evidence: evidence(rows, judged.span),
+  };
+  const never: Finding[] =
+    judged.joinedAt === null
+      ? [
+          {
+            code: "arc-never-joined",
+            facts: { worstNm: deviation.maxNm, meanNm: deviation.meanNm },
+            evidence: evidence(rows, judged.span),
+          },
+        ]
+      : [];
+  const drifted = driftFindings(facts);
+  const large = Math.abs(deviation.maxNm) >= WORTH_TELLING;
+  const turns = [...turnInFinding(facts), ...turnOffFinding(exercise, facts)];
+  return [
+    ...never,
+    ...(large
+      ? [...drifted, ...turns, within]
+      : [...turns.slice(0, 1), within, ...turns.slice(1), ...drifted]),
+    ...gaps(rows, judged.span),
+  ];
+}
+
+/** How the worst came about, and why, as far as the wind is known. */
+function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] {
+  if (!drift) return [];
+  const side = drift.byNm > 0 ? "outside" : "inside";
+  const found: Finding = {
+    code: "arc-drifted",
+    facts: {
+      side,
+      byNm: Math.abs(drift.byNm),
+      seconds: drift.seconds,
+      nmPerMin: Math.abs(drift.nmPerMin),
+      windNmPerMin: drift.windNmPerMin,
+    },
+    evidence: { fromUtc: drift.fromUtc, toUtc: drift.toUtc },
+  };
+  const { flownDeg, neededDeg, doubt95Deg } = drift;
+  if (flownDeg === null || neededDeg === null || doubt95Deg === null || windOutKt === null) return [found];
+  const size = Math.abs(neededDeg);
+  if (!(size >= LEAST_NEED && size >= doubt95Deg)) return [found];
+  /** Away from the station the wind pushes where the nose has to be turned toward it. */
+  const outward = turns === "right" ? -1 : 1;
+  const windSide = neededDeg * outward < 0 ? "outside" : "inside";
+  const applied = (flownDeg * Math.sign(neededDeg)) / size;
+  let code: string | null = null;
+  if (windSide === side && Math.abs(flownDeg) <= ON_THE_TANGENT) code = "arc-wind-uncorrected";
+  else if (windSide === side && applied < 0) code = "arc-corrected-wrong-way";
+  else if (windSide === side && applied < 1) code = "arc-under-corrected";
+  else if (windSide !== side && applied > 1 + BEYOND) code = "arc-over-corrected";
+  if (!code) return [found];
+  const cause: Finding = {
+    code,
+    facts: {
+      /** Away from the station positive. */
+      flownOutDeg: flownDeg * outward,
+      neededOutDeg: neededDeg * outward,
+      doubt95Deg,
+      windOutKt: drift.windNmPerMin === null ? windOutKt : drift.windNmPerMin * 60,
+    },
+    evidence: found.evidence,
+  };
+  return [found, cause];
+}
+
+function turnInFinding({ turnIn }: ArcFacts): Finding[] {
+  if (!turnIn || turnIn.neededNm === null) return [];
+  const late = turnIn.neededNm - turnIn.leadNm;
+  if (!(Math.abs(late) >= MISTIMED)) return [];
+  return [
+    {
+      code: "arc-turned-onto",
+      facts: {
+        late: late > 0,
+        leadNm: turnIn.leadNm,
+        neededNm: turnIn.neededNm,
+        byNm: Math.abs(late),
+        rateDegS: turnIn.rateDegS,
+        rollOutNm: turnIn.rollOutNm,
+      },
+      evidence: { fromUtc: turnIn.utc, toUtc: null },
+    },
+  ];
+}
+
+function turnOffFinding(exercise: Parameters<typeof sweepOf>[0], facts: ArcFacts): Finding[] {
+  const { turnOff, radiusNm } = facts;
+  if (!turnOff) return [];
+  const miles = (degrees: number) => (degrees / 180) * Math.PI * radiusNm;
+  const at = { fromUtc: turnOff.utc, toUtc: turnOff.rollOutUtc };
+  const told = {
+    leadDeg: turnOff.leadDeg,
+    radialTrueDeg: turnOff.radialTrueDeg,
+    radialMagneticDeg: turnOff.radialMagneticDeg,
+    rateDegS: turnOff.rateDegS,
+  };
+  const needed = turnOff.neededDeg;
+  if (miles(turnOff.leadDeg - (needed ?? 0)) >= CUT_SHORT) {
+    const share = facts.flownSweepDeg / sweepOf(exercise);
+    return [{ code: "arc-cut-short", facts: { ...told, share }, evidence: at }];
+  }
+  if (needed === null) return [];
+  const late = needed - turnOff.leadDeg;
+  if (!(miles(Math.abs(late)) >= MISTIMED)) return [];
+  return [
+    {
+      code: "arc-turned-off",
+      facts: {
+        ...told,
+        late: late > 0,
+        neededDeg: needed,
+        byDeg: Math.abs(late),
+        to: turnOff.to,
+        rollOutNm: turnOff.rollOutCrossTrackNm,
+        windUsed: turnOff.windUsed,
+      },
+      evidence: at,
+    },
+  ];
+}

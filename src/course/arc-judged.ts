@@ -1,0 +1,81 @@
+/** Which part of an arc is judged: from joining it to the turn off it. */
+import type { Span } from "../quantity/span.ts";
+import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { Leg } from "../track/leg.ts";
+import type { ArcRows } from "./arc-rows.ts";
+
+/** Joined: within the published limit of an arc (FAA-S-ACS-8C, V.A: 1 NM), the track so near to the tangent, for so long. Chosen as for courses, twice as wide, since an arc in straight pieces swings by 5 degrees. */
+const JOINED_NM: NauticalMiles = 1;
+const JOINED_TRACK: AngleSize = 20;
+const JOINED_FOR: Seconds = 10;
+/** ... without times, for so far. The same at 110 kt. */
+const JOINED_OVER: NauticalMiles = 0.3;
+/** A turn by this much leads onto an arc or off it. Chosen, as the matcher has it. */
+const TURN: AngleSize = 40;
+/** Off the tangent by this much for good, an arc has been left. Chosen: no correction is larger. */
+const LEFT: AngleSize = 45;
+/** ... or so far off its radius. Chosen, as the matcher has it. */
+const LEFT_NM: NauticalMiles = 3;
+
+export interface ArcJudged {
+  readonly span: Span;
+  readonly begins: "joined" | "start-of-match";
+  readonly ends: "turn-off" | "end-of-arc" | "end-of-match";
+  readonly joinedAt: number | null;
+  /** Rows of the arc's own, not cut to the exercise's: a turn may begin before it or end after it. */
+  readonly turnIn: Leg | null;
+  readonly turnOff: Leg | null;
+}
+
+/** At least two rows. Legs are those of the whole flight; empty where the log has no times. */
+export function judgedArc(rows: ArcRows, legs: readonly Leg[], sweep: number): ArcJudged {
+  const joinedAt = joinedRow(rows);
+  const first = joinedAt ?? 0;
+  const row = (pathRow: number) => pathRow - rows.pathStart;
+  const turns = legs.filter((leg) => leg.kind === "turn" && Math.abs(leg.turn) >= TURN);
+  // the last row that lies along the arc
+  let along = rows.length - 1;
+  while (along > first && !lies(along)) along--;
+  function lies(i: number): boolean {
+    return Math.abs(rows.trackErrorDeg[i]!) <= LEFT && Math.abs(rows.deviationNm[i]!) <= LEFT_NM;
+  }
+  const turnOff =
+    turns.findLast(({ span }) => row(span.start) > (first + along) / 2 && row(span.start) <= along + 1) ??
+    null;
+  // of several turns before joining, as after an overshoot, the largest is the one onto the arc
+  const turnIn = turns
+    .filter(({ span }) => row(span.end) > 0 && row(span.start) < Math.max(first, 1))
+    .reduce<Leg | null>((a, b) => (a && Math.abs(a.turn) >= Math.abs(b.turn) ? a : b), null);
+  let end = turnOff ? row(turnOff.span.start) + 1 : along + 1;
+  let ends: ArcJudged["ends"] = turnOff ? "turn-off" : "end-of-match";
+  if (!turnOff) {
+    const over = rows.goneDeg.findIndex((gone, i) => i > first && gone > sweep);
+    if (over > 0 && over < end) {
+      end = over + 1;
+      ends = "end-of-arc";
+    }
+  }
+  // a small arc may be one turn with the turns onto it and off it
+  const start =
+    joinedAt !== null && turnIn ? Math.max(joinedAt, Math.min(row(turnIn.span.end), end - 2)) : first;
+  const span = { start: Math.max(0, Math.min(start, end - 2)), end: Math.max(2, Math.min(end, rows.length)) };
+  const begins = joinedAt === null ? "start-of-match" : "joined";
+  return { span, begins, ends, joinedAt, turnIn, turnOff };
+}
+
+function joinedRow(rows: ArcRows): number | null {
+  let since = -1;
+  for (let i = 0; i < rows.length; i++) {
+    const on =
+      Math.abs(rows.deviationNm[i]!) <= JOINED_NM && Math.abs(rows.trackErrorDeg[i]!) <= JOINED_TRACK;
+    if (!on) since = -1;
+    else {
+      if (since < 0 || rows.gapBefore[i]) since = i;
+      const long = rows.timed
+        ? rows.timeMs[i]! - rows.timeMs[since]! >= JOINED_FOR * 1000
+        : rows.flownNm[i]! - rows.flownNm[since]! >= JOINED_OVER;
+      if (long) return since;
+    }
+  }
+  return null;
+}

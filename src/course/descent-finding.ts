@@ -1,0 +1,87 @@
+/** What is worth saying of a descent as flown: codes with facts and the times they rest on, most telling first. */
+import type { Finding } from "../quantity/record.ts";
+import type { Feet, FeetPerMinute, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { DescentFacts } from "./descent-facts.ts";
+
+/** Begun so much earlier or later than the rate flown asked for is worth telling. Chosen: over the softness of a hand-flown descent, some 10 s. */
+const MISTIMED: Seconds = 25;
+/** ... without times, in miles: the same at 100 kt. */
+const MISTIMED_NM: NauticalMiles = 0.7;
+/** Flown slower than needed from the beginning by this share, with a usual rate enough: too shallow. Chosen. */
+const SHALLOW: Share = 0.85;
+const ENOUGH: FeetPerMinute = 600;
+/** Off the height by this much is told though the doubt is larger, as far as the log can tell. FAA-S-ACS-8C: 100 ft. */
+const TOLD: Feet = 100;
+
+export function descentFindings(facts: DescentFacts): Finding[] {
+  const { crossing, began, constant } = facts;
+  if (!crossing) return [];
+  const span = {
+    fromUtc: began?.utc ?? null,
+    toUtc: crossing.utc,
+  };
+  const over = crossing.overFt;
+  const sure = Math.abs(over) > crossing.doubt95Ft;
+  let code = "descent-crossed-at";
+  if (Math.abs(over) > TOLD) code = over > 0 ? "descent-crossed-high" : "descent-crossed-low";
+  const crossed: Finding = {
+    code,
+    facts: {
+      overFt: over,
+      altitudeFt: crossing.altitudeFt,
+      toFt: facts.toFt,
+      beforeNm: facts.beforeNm,
+      fix: facts.fix,
+      doubt95Ft: crossing.doubt95Ft,
+      sure,
+      reachedToGoNm: facts.reached?.toGoNm ?? null,
+    },
+    evidence: span,
+  };
+  if (!began) {
+    const notBegun: Finding = { code: "descent-not-begun", facts: { ...crossed.facts }, evidence: span };
+    return over > TOLD ? [notBegun, crossed] : [crossed];
+  }
+  const high = code === "descent-crossed-high";
+  const held = facts.levelOffs.map(
+    ({ seconds, altitudeFt, fromUtc, toUtc }): Finding => ({
+      code: "descent-levelled-off",
+      facts: { seconds, altitudeFt },
+      evidence: { fromUtc, toUtc },
+    }),
+  );
+  const asFlown = constant.find(({ basis }) => basis === "as-flown");
+  const timing = asFlown ? timingFinding(facts, asFlown, high) : [];
+  return high ? [crossed, ...held, ...timing] : [crossed, ...timing, ...held];
+}
+
+function timingFinding(
+  facts: DescentFacts,
+  { lateS, lateNm, beginToGoNm, downFpm, downFtPerNm }: DescentFacts["constant"][number],
+  high: boolean,
+): Finding[] {
+  const { began } = facts;
+  if (!began || lateNm === null) return [];
+  const mistimed = lateS === null ? Math.abs(lateNm) >= MISTIMED_NM : Math.abs(lateS) >= MISTIMED;
+  if (!mistimed) return [];
+  const told = {
+    toGoNm: began.toGoNm,
+    beginToGoNm,
+    lateS: lateS === null ? null : Math.abs(lateS),
+    lateNm: Math.abs(lateNm),
+    flownDownFpm: downFpm,
+    flownDownFtPerNm: downFtPerNm,
+    neededDownFpm: began.neededDownFpm,
+    neededDownFtPerNm: began.neededDownFtPerNm,
+    groundSpeedKt: began.groundSpeedKt,
+  };
+  const evidence = { fromUtc: began.utc, toUtc: facts.crossing?.utc ?? null };
+  const late = lateNm > 0;
+  if (late && !high) return []; // it was made up for
+  const needed = began.neededDownFpm;
+  const shallow =
+    late && needed !== null && needed <= ENOUGH && downFpm !== null && downFpm < SHALLOW * needed;
+  let code = late ? "descent-begun-late" : "descent-begun-early";
+  if (shallow) code = "descent-too-shallow";
+  return [{ code, facts: told, evidence }];
+}

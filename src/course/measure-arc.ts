@@ -1,0 +1,197 @@
+/** The facts of one arc as flown, gathered: distances, wind, turns onto it and off it, findings, columns. */
+import type { ArcExercise } from "../brief/brief.ts";
+import { arcPlaces } from "../geodesy/index.ts";
+import { direction, magneticFromTrue } from "../quantity/angle.ts";
+import { METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE, metresFromNauticalMiles } from "../quantity/factor.ts";
+import type { Finding } from "../quantity/record.ts";
+import type { Span } from "../quantity/span.ts";
+import type { Feet, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import { intervals, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+import { windOver, windRecord } from "../wind/index.ts";
+import type { WindEstimate } from "../wind/wind.ts";
+import type { ArcFacts, ArcRemedy } from "./arc-facts.ts";
+import { arcFindings } from "./arc-finding.ts";
+import { judgedArc } from "./arc-judged.ts";
+import { type ArcRows, measureArcRows, sideOf, sweepOf } from "./arc-rows.ts";
+import { turnInFacts, turnOffFacts } from "./arc-turns.ts";
+import { arcRemedy, correctionOnArc, driftFacts, driftSpan } from "./arc-wind.ts";
+import type { CannotTell } from "./cannot-tell.ts";
+import { altitudeFacts, judgedFacts, trackFacts, utcAt } from "./deviation.ts";
+import type { CoursePath } from "./path.ts";
+import type { ArcSeries } from "./series.ts";
+
+export interface ArcToMeasure {
+  readonly exercise: ArcExercise;
+  /** The used flight; rows are those of the motion where there is one. */
+  readonly path: CoursePath;
+  /** Rows of the path in which the arc was flown, with the turns onto it and off it; at least two. */
+  readonly span: Span;
+  /** Null where the log has no times. */
+  readonly motion: Motion | null;
+  /** Straights and turns of the whole flight; empty where the log has no times. */
+  readonly legs: readonly Leg[];
+  readonly wind: WindEstimate | null;
+}
+
+export interface ArcMeasured {
+  readonly facts: ArcFacts;
+  readonly findings: Finding[];
+  readonly whatWouldHaveWorked: ArcRemedy;
+  readonly series: ArcSeries;
+}
+
+/**
+ * Measures an arc as flown: deviation is distance from the station less the radius, outside positive, over the ground.
+ * What cannot be told is null and stands in `cannotTell` with a reason: `no-times`, `wind-not-known`, `no-height`.
+ * @throws RangeError when the span has fewer than two rows or lies outside the path.
+ */
+export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMeasure): ArcMeasured {
+  const rows = measureArcRows(exercise, path, span, motion, wind);
+  const sweep = sweepOf(exercise);
+  const judged = judgedArc(rows, legs, sweep);
+  const weights = intervals(rows, judged.span);
+  const correction = wind && correctionOnArc(exercise, rows, judged.span, wind);
+  const drifted = driftSpan(rows, judged.span);
+  const ownWind =
+    motion && wind
+      ? windOver(wind, motion, {
+          start: judged.span.start + rows.pathStart,
+          end: judged.span.end + rows.pathStart,
+        })
+      : null;
+  const altitude = altitudeFacts(exercise, rows, judged.span, weights);
+  const speed = weigh(rows.groundSpeedKt, judged.span, weights);
+  const flown = motion && { exercise, path, motion, wind };
+  const turnOff = flown && judged.turnOff ? turnOffFacts(flown, judged.turnOff) : null;
+  const gone = (row: number) => Math.max(0, Math.min(sweep, rows.goneDeg[row]!));
+  const magnetic = (d: TrueDegrees) =>
+    exercise.fromMagnetic === null ? null : magneticFromTrue(d, exercise.variation.degrees);
+
+  const facts: ArcFacts = {
+    fix: exercise.fix.ident,
+    radiusNm: exercise.radius,
+    turns: exercise.turns,
+    fromRadialTrueDeg: exercise.fromRadial,
+    fromRadialMagneticDeg: exercise.fromMagnetic,
+    toRadialTrueDeg: exercise.toRadial,
+    toRadialMagneticDeg: exercise.toMagnetic,
+    variation: { ...exercise.variation },
+    line: arcPlaces(
+      exercise.fix,
+      metresFromNauticalMiles(exercise.radius),
+      exercise.fromRadial,
+      sideOf(exercise) * sweep,
+    ).map(({ latitude, longitude }): [number, number] => [latitude, longitude]),
+    station: [exercise.fix.latitude, exercise.fix.longitude],
+    sweepDeg: sweep,
+    flownSweepDeg: gone(judged.span.end - 1) - gone(judged.span.start),
+    flownNm: rows.flownNm[rows.length - 1]!,
+    judged: {
+      ...judgedFacts(rows, judged, weights),
+      distanceNm: rows.flownNm[judged.span.end - 1]! - rows.flownNm[judged.span.start]!,
+    },
+    deviation: deviationFacts(rows, judged.span, weights, magnetic),
+    dmeReadsMoreNm: altitude && slantOver(exercise.radius, altitude.meanFt - (exercise.fix.elevation ?? 0)),
+    trackAngleError: trackFacts(rows, judged.span, weights),
+    groundSpeedKt: speed.weight > 0 ? speed.mean : null,
+    wind: ownWind && windRecord(ownWind),
+    windOutKt: correction?.windOut ?? null,
+    windCorrection: correction && {
+      flownDeg: correction.flown,
+      neededDeg: correction.needed,
+      doubt95Deg: correction.doubt95,
+    },
+    drift: drifted && driftFacts(rows, drifted, wind && correctionOnArc(exercise, rows, drifted, wind)),
+    turnIn: flown && judged.turnIn ? turnInFacts(flown, judged.turnIn) : null,
+    turnOff,
+    altitude,
+    cannotTell: untold(rows, correction !== null, altitude === null),
+  };
+  const remedy =
+    correction && ownWind?.from != null && ownWind.speed !== null && ownWind.trueAirspeed
+      ? arcRemedy(
+          exercise,
+          {
+            from: ownWind.from,
+            speed: ownWind.speed,
+            trueAirspeed: ownWind.trueAirspeed,
+            doubt95: correction.doubt95,
+          },
+          turnOff?.standardRateDeg ?? null,
+        )
+      : null;
+  return {
+    facts,
+    findings: arcFindings(exercise, rows, judged, facts),
+    whatWouldHaveWorked: remedy,
+    series: seriesOf(rows, judged.span),
+  };
+}
+
+function deviationFacts(
+  rows: ArcRows,
+  span: Span,
+  weights: Float64Array,
+  magnetic: (d: TrueDegrees) => number | null,
+): ArcFacts["deviation"] {
+  const worst = rowOfLargest(rows.deviationNm, span);
+  const { mean, rms, weight } = weigh(rows.deviationNm, span, weights);
+  const max = rows.deviationNm[worst]!;
+  const within = (limit: NauticalMiles) =>
+    weight > 0 ? 1 - shareBeyond(rows.deviationNm, span, weights, limit) : Number(Math.abs(max) <= limit);
+  const radial = direction(rows.radialDeg[worst]!);
+  return {
+    maxNm: max,
+    maxUtc: utcAt(rows, worst),
+    maxRadialTrueDeg: radial,
+    maxRadialMagneticDeg: magnetic(radial),
+    meanNm: weight > 0 ? mean : max,
+    rmsNm: weight > 0 ? rms : Math.abs(max),
+    doubt95Nm: Z95 * median(rows.positionSdNm.subarray(span.start, span.end)),
+    withinQuarterNm: within(0.25),
+    withinHalfNm: within(0.5),
+    withinOneNm: within(1),
+  };
+}
+
+/** How much longer the straight line through the air is than the distance over the ground. Plane trigonometry. */
+function slantOver(distance: NauticalMiles, height: Feet): NauticalMiles {
+  const up = (height * METRES_PER_FOOT) / METRES_PER_NAUTICAL_MILE;
+  return Math.hypot(distance, up) - distance;
+}
+
+function untold(rows: ArcRows, windKnown: boolean, withoutHeight: boolean): CannotTell[] {
+  const reason = rows.timed ? "wind-not-known" : "no-times";
+  return [
+    ...(rows.timed ? [] : ["trackAngleError", "groundSpeed", "drift", "turnIn", "turnOff"]).map((fact) => ({
+      fact,
+      reason,
+    })),
+    ...(windKnown ? [] : ["windCorrection", "whatWouldHaveWorked"].map((fact) => ({ fact, reason }))),
+    ...(withoutHeight ? [{ fact: "altitude", reason: "no-height" }] : []),
+  ];
+}
+
+function seriesOf(rows: ArcRows, judged: Span): ArcSeries {
+  const mask = new Uint8Array(rows.length);
+  mask.fill(1, judged.start, judged.end);
+  return {
+    kind: "arc",
+    pathStart: rows.pathStart,
+    timeMs: rows.timeMs,
+    alongNm: rows.alongNm,
+    crossTrackNm: rows.crossTrackNm,
+    radialTrueDeg: rows.radialDeg,
+    goneDeg: rows.goneDeg,
+    distanceNm: rows.distanceNm,
+    deviationNm: rows.deviationNm,
+    trackAngleErrorDeg: rows.trackErrorDeg,
+    trackTrueDeg: rows.trackDeg,
+    headingTrueDeg: rows.headingDeg,
+    groundSpeedKt: rows.groundSpeedKt,
+    altitudeFt: rows.altitudeFt,
+    judged: mask,
+  };
+}

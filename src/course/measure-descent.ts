@@ -1,0 +1,261 @@
+/** The facts of one descent as flown, gathered: the crossing, the beginning, rates needed and flown, findings, columns. */
+import type { DescentExercise } from "../brief/brief.ts";
+import { angleOf } from "../quantity/descent.ts";
+import type { Finding } from "../quantity/record.ts";
+import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import { utcText } from "../quantity/time.ts";
+import type { Feet, FeetMsl, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
+import { altimeterDoubt95 } from "../track/index.ts";
+import type { Motion } from "../track/motion.ts";
+import { windOver, windRecord } from "../wind/index.ts";
+import type { WindEstimate } from "../wind/wind.ts";
+import { type AsFlown, constantDescents } from "./descent-constant.ts";
+import type { DescentFacts } from "./descent-facts.ts";
+import { descentFindings } from "./descent-finding.ts";
+import { type DescentRows, gradientAt, measureDescentRows } from "./descent-rows.ts";
+import type { CoursePath } from "./path.ts";
+import type { DescentSeries } from "./series.ts";
+
+export interface DescentToMeasure {
+  readonly exercise: DescentExercise;
+  /** The used flight; rows are those of the motion where there is one. */
+  readonly path: CoursePath;
+  /** Rows of the path in which it was flown, with the passage of the fix; at least two. */
+  readonly span: Span;
+  /** Null where the log has no times. */
+  readonly motion: Motion | null;
+  readonly wind: WindEstimate | null;
+}
+
+export interface DescentMeasured {
+  readonly facts: DescentFacts;
+  readonly findings: Finding[];
+  readonly series: DescentSeries;
+}
+
+/** The height is reached from this much above it. FAA-S-ACS-8C: heights are held to 100 ft. */
+const REACHED: Feet = 100;
+/** Level: losing less than this; told as a level-off from so long, so far above the height. Chosen: a third of a slow descent; longer than a wander. */
+const LEVEL: FeetPerMinute = 150;
+const LEVEL_FOR: Seconds = 20;
+const LEVEL_ABOVE: Feet = 200;
+const LEVEL_BROKEN: Seconds = 10;
+/** Nearer to the point than this the needed rate runs away. Chosen. */
+const LAST: NauticalMiles = 0.5;
+
+/**
+ * Measures a descent to a height before a fix. The point where the height is wanted lies on the way flown, so far
+ * before the passage of the fix. What cannot be told is null and stands in `cannotTell`: `no-times`, `no-height`.
+ * @throws RangeError when the span has fewer than two rows or lies outside the path.
+ */
+export function measureDescent({ exercise, path, span, motion, wind }: DescentToMeasure): DescentMeasured {
+  const n = path.latitude.length;
+  if (!(span.end - span.start >= 2 && span.start >= 0 && span.end <= n))
+    throw new RangeError(`invalid span of an exercise: ${span.start} to ${span.end}`);
+  const rows = measureDescentRows(exercise, path, span, motion);
+  const { clock, toGoNm, point, passage, began, timed } = rows;
+  const start = path.time?.[0] ?? 0;
+  const utcOf = (seconds: Seconds) => utcText(start + seconds * 1000);
+  const utcAt = (row: number) => (timed ? utcOf(clock[row]!) : null);
+  const altitude = rows.pointFt;
+  const withHeight = !Number.isNaN(altitude);
+  const reached = withHeight ? reachedRow(rows, exercise.toAltitude, span.end) : null;
+  const levelOffs = began && timed ? levelOffsOf(rows, exercise.toAltitude, utcOf) : [];
+  const until = Math.min(point, reached ?? point);
+  const flown = began && flownFacts(rows, until, levelOffs);
+  const asFlown: AsFlown | null = flown && {
+    downFpm: flown.meanDownFpm,
+    downFtPerNm: flown.meanDownFtPerNm,
+    groundSpeed: meanOf(rows.groundSpeedKt, began.row, point),
+  };
+  const stretch = {
+    start: began?.row ?? Math.max(span.start, point - 1),
+    end: Math.max(point, (began?.row ?? 0) + 2),
+  };
+  const from = began?.from ?? altitude;
+
+  const facts: DescentFacts = {
+    fix: exercise.fix.ident,
+    toFt: exercise.toAltitude,
+    beforeNm: exercise.before,
+    point: [path.latitude[point]!, path.longitude[point]!],
+    fixAt: [exercise.fix.latitude, exercise.fix.longitude],
+    passedNm: rows.passedNm,
+    passedUtc: utcAt(passage),
+    crossing: withHeight
+      ? {
+          utc: timed ? utcOf(rows.pointClock) : null,
+          altitudeFt: altitude,
+          overFt: altitude - exercise.toAltitude,
+          doubt95Ft: altimeterDoubt95(altitude),
+        }
+      : null,
+    began: began && beganFacts(exercise, rows, began, utcAt),
+    flown,
+    reached:
+      reached === null
+        ? null
+        : {
+            utc: utcAt(reached),
+            toGoNm: toGoNm[reached]!,
+            beforeS: timed ? rows.pointClock - clock[reached]! : null,
+          },
+    mostNeeded: began && timed ? mostNeeded(exercise, rows, began.row, utcOf) : null,
+    constant: withHeight ? constantDescents(exercise, rows, from, asFlown, utcOf) : [],
+    levelOffs,
+    groundSpeedKt: meanOf(rows.groundSpeedKt, stretch.start, stretch.end),
+    wind: motion && wind && stretch.end <= n ? windRecord(windOver(wind, motion, stretch)) : null,
+    cannotTell: [
+      ...(timed ? [] : ["rates", "levelOffs", "wind"].map((fact) => ({ fact, reason: "no-times" }))),
+      ...(withHeight
+        ? [{ fact: "altitude", reason: "gps-height" }]
+        : ["crossing", "began", "constant"].map((fact) => ({ fact, reason: "no-height" }))),
+    ],
+  };
+  return {
+    facts,
+    findings: descentFindings(facts),
+    series: seriesOf(exercise, rows, span, path, motion, wind),
+  };
+}
+
+function meanOf(column: Float64Array, start: number, end: number): number | null {
+  let [sum, n] = [0, 0];
+  for (let i = start; i < end; i++) {
+    if (Number.isNaN(column[i]!)) continue;
+    sum += column[i]!;
+    n++;
+  }
+  return n > 0 ? sum / n : null;
+}
+
+/** First row near the height, from where the descent began to the end of the exercise. */
+function reachedRow({ altitudeFt, began, point }: DescentRows, to: FeetMsl, end: number): number | null {
+  for (let i = began?.row ?? point; i < end; i++) if (altitudeFt[i]! <= to + REACHED) return i;
+  return null;
+}
+
+/** Feet to lose over miles to go at a row, and the rate at its ground speed. */
+function neededAt({ toAltitude }: DescentExercise, rows: DescentRows, row: number) {
+  const gradient = (rows.altitudeFt[row]! - toAltitude) / rows.toGoNm[row]!;
+  return { gradient, rate: (gradient * rows.groundSpeedKt[row]!) / 60 };
+}
+
+function beganFacts(
+  exercise: DescentExercise,
+  rows: DescentRows,
+  { row, from }: { readonly row: number; readonly from: FeetMsl },
+  utcAt: (row: number) => string | null,
+): DescentFacts["began"] {
+  const toGo = rows.toGoNm[row]!;
+  const gradient = Math.max(0, from - exercise.toAltitude) / Math.max(0.01, toGo);
+  const speed = rows.groundSpeedKt[row]!;
+  return {
+    utc: utcAt(row),
+    altitudeFt: from,
+    toGoNm: toGo,
+    groundSpeedKt: Number.isNaN(speed) ? null : speed,
+    neededDownFpm: Number.isNaN(speed) ? null : (gradient * speed) / 60,
+    neededDownFtPerNm: gradient,
+    neededDeg: angleOf(gradient, 1),
+  };
+}
+
+function flownFacts(
+  rows: DescentRows,
+  until: number,
+  levelOffs: DescentFacts["levelOffs"],
+): DescentFacts["flown"] {
+  const began = rows.began!;
+  const lost = began.from - rows.altitudeFt[until]!;
+  const distance = Math.max(0.01, rows.toGoNm[began.row]! - rows.toGoNm[until]!);
+  const seconds = rows.clock[until]! - rows.clock[began.row]!;
+  const level = levelOffs.reduce((sum, { seconds: s }) => sum + s, 0);
+  let steepest = Number.NaN;
+  for (let i = began.row; i <= until; i++) if (!(rows.downFpm[i]! <= steepest)) steepest = rows.downFpm[i]!;
+  const minutes = Math.max(1, seconds - level) / 60;
+  return {
+    lostFt: lost,
+    seconds: rows.timed ? seconds : null,
+    distanceNm: distance,
+    meanDownFpm: rows.timed ? lost / minutes : null,
+    meanDownFtPerNm: lost / distance,
+    steepestDownFpm: Number.isNaN(steepest) ? null : steepest,
+  };
+}
+
+function levelOffsOf(
+  { began, point, downFpm, clock, altitudeFt }: DescentRows,
+  to: FeetMsl,
+  utc: (seconds: Seconds) => string,
+): DescentFacts["levelOffs"] {
+  const runs: { start: number; end: number }[] = [];
+  const settled = firstAtOrAfter(clock, clock[began!.row]! + LEVEL_FOR); // the beginning itself is soft
+  for (let i = settled; i < point; i++) {
+    if (!(downFpm[i]! < LEVEL && altitudeFt[i]! > to + LEVEL_ABOVE)) continue;
+    const last = runs.at(-1);
+    // a height that wanders is level all the same
+    if (last && clock[i]! - clock[last.end]! <= LEVEL_BROKEN) last.end = i;
+    else runs.push({ start: i, end: i });
+  }
+  return runs
+    .map(({ start, end }) => ({
+      fromUtc: utc(clock[start]!),
+      toUtc: utc(clock[end]!),
+      seconds: clock[end]! - clock[start]!,
+      altitudeFt: meanOf(altitudeFt, start, end + 1)!,
+    }))
+    .filter(({ seconds }) => seconds >= LEVEL_FOR);
+}
+
+function mostNeeded(
+  exercise: DescentExercise,
+  rows: DescentRows,
+  from: number,
+  utc: (seconds: Seconds) => string,
+): DescentFacts["mostNeeded"] {
+  let worst: { rate: number; row: number } | null = null;
+  for (let i = from; i < rows.point && rows.toGoNm[i]! >= LAST; i++) {
+    const { rate } = neededAt(exercise, rows, i);
+    if (!Number.isNaN(rate) && (!worst || rate > worst.rate)) worst = { rate, row: i };
+  }
+  return worst && { downFpm: worst.rate, utc: utc(rows.clock[worst.row]!) };
+}
+
+function seriesOf(
+  exercise: DescentExercise,
+  rows: DescentRows,
+  { start, end }: Span,
+  path: CoursePath,
+  motion: Motion | null,
+  wind: WindEstimate | null,
+): DescentSeries {
+  const length = end - start;
+  const unknown = () => new Float64Array(length).fill(Number.NaN);
+  const [neededFpm, neededGradient, gradient] = [unknown(), unknown(), unknown()] as const;
+  const judged = new Uint8Array(length);
+  for (let k = 0; k < length; k++) {
+    const row = start + k;
+    gradient[k] = gradientAt(rows, row);
+    if (rows.began && row >= rows.began.row && row <= rows.point) judged[k] = 1;
+    if (!(rows.toGoNm[row]! > 0)) continue;
+    const needed = neededAt(exercise, rows, row);
+    neededFpm[k] = needed.rate;
+    neededGradient[k] = needed.gradient;
+  }
+  return {
+    kind: "descent",
+    pathStart: start,
+    timeMs: path.time?.subarray(start, end) ?? unknown(),
+    distanceToGoNm: rows.toGoNm.subarray(start, end),
+    altitudeFt: rows.altitudeFt.subarray(start, end),
+    neededDownFpm: neededFpm,
+    neededDownFtPerNm: neededGradient,
+    flownDownFpm: rows.downFpm.subarray(start, end),
+    flownDownFtPerNm: gradient,
+    groundSpeedKt: rows.groundSpeedKt.subarray(start, end),
+    trackTrueDeg: motion?.trackAngle.subarray(start, end) ?? unknown(),
+    headingTrueDeg: wind?.alongFlight.heading.subarray(start, end) ?? unknown(),
+    judged,
+  };
+}
