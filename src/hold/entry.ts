@@ -21,6 +21,8 @@ const DIRECT_UP_TO = 110;
 /** A small turn over the fix begins an outbound leg that is looked for so far back, s, and passes the fix within so many seconds of flight. Tuned. */
 const SMALL_TURN_BACK: readonly [number, number] = [25, 450];
 const OVER_SECONDS = 10;
+/** A small turn is over within this of the outbound heading, degrees. Chosen: that wanders. */
+const ROLLED_OUT = 6;
 /** A log that begins less than this before the first turn shows no entry, s. Chosen. */
 const SEEN_SECONDS = 20;
 /** The turn over the fix in a teardrop is smaller than this, degrees: from 110 off the course to 150. Chosen, with room for wind. */
@@ -72,6 +74,6 @@ function smallTurn(
   side: 1 | -1,
 ): TurnEdges {
   let end = start;
-  while (end < next.start && side * (next.before - ground.headingAt(end)) > 3) end += 1000;
+  while (end < next.start && side * (next.before - ground.headingAt(end)) > ROLLED_OUT) end += 1000;
   return { start, end, before: arrival, after: next.before };
 }

@@ -5,7 +5,7 @@ import { METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/f
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
-import { circuitLikeness } from "./circuit.ts";
+import { likenessOf } from "./circuit.ts";
 import { entryOf } from "./entry.ts";
 import { fixAndCourse } from "./fix-and-course.ts";
 import type { FoundHold } from "./found.ts";
@@ -77,15 +77,19 @@ function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHo
   const known = fixAndCourse(ground, reading);
   const entered = entryOf(ground, side, reading, known);
   const laps = lapsOf(motion, ground, entered.turns, side, known);
+  const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;
   while (laps.length > 0 && !laps.at(-1)!.complete) laps.pop();
   if (laps.length === 0) return null;
-  const circuit = circuitLikeness(motion, ground, laps, known, hints.runways ?? []);
-  if (circuit === "circuit") return null;
+  const likeness = likenessOf(motion, ground, laps, hints.runways ?? []);
+  if (likeness === "other") return null;
   const fix = ground.position(known.fix);
   const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, span.start, span.end);
   const inbound95 = 1.96 * known.courseSd;
   return {
-    span: { start: rowAt(entered.start), end: Math.min(span.end, rowAt(laps.at(-1)!.times.end) + 1) },
+    span: {
+      start: rowAt(late ? laps[0]!.times.start : entered.start),
+      end: Math.min(span.end, rowAt(laps.at(-1)!.times.end) + 1),
+    },
     turns: side > 0 ? "right" : "left",
     fix,
     fix95: nauticalMilesFromMetres(2.45 * known.fixSd),
@@ -93,7 +97,7 @@ function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHo
     inbound95,
     sure:
       inbound95 <= SURE_DEGREES && known.elsewhere <= SURE_SHARE && reading.score - otherEnd >= SURE_SCORE,
-    maybeCircuit: circuit === "maybe",
+    maybeCircuit: likeness === "maybe",
     entry: entered.entry,
     laps,
   };

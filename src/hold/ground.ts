@@ -30,6 +30,7 @@ export interface Ground {
   place(time: UtcMillis): Place;
   headingAt(time: UtcMillis): TurnDegrees;
   position(place: Place): Position;
+  placeOf(position: Position): Place;
   /** Row whose time is the last not after. */
   rowAt(time: UtcMillis): number;
 }
@@ -87,6 +88,10 @@ export function groundOf(motion: Motion, span: Span, turning: Span): Ground {
       const k = rowAt(t);
       const u = (t - time[k]!) / (time[k + 1]! - time[k]!);
       return heading[k - start]! + u * (heading[k + 1 - start]! - heading[k - start]!);
+    },
+    placeOf({ latitude, longitude }) {
+      ruler.measure(latitude, longitude);
+      return { east: ruler.across, north: ruler.along };
     },
     position(place) {
       const { latitude, longitude } = positionOn(northward, place.north, place.east);

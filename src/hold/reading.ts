@@ -69,6 +69,8 @@ const STRAY = -0.7;
 const NO_ENTRY = -3;
 const LEFT_OUTBOUND = -0.7;
 const MISSED = -2;
+/** Without another inbound leg the last one shows the course so long after its turn. Chosen. */
+const LAST_LOOK_MS = 45_000;
 /** An inbound leg comes to the fix within this of the inbound direction, and so does a parallel entry, degrees. Chosen. */
 const TOWARD = 50;
 const PARALLEL_TOWARD = 75;
@@ -132,7 +134,13 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
     );
   });
   const [outward, inward] = tracks.map(meanDirection) as [number, number];
-  const axis = tracks[1].length > 0 ? inward : outward + 180;
+  const { end } = turns[n - 1]!;
+  const lastInbound = (n - first) % 2 === 0;
+  const last =
+    lastInbound && end + LAST_LOOK_MS < ground.times[1]
+      ? lastStraight(ground, end, end + LAST_LOOK_MS)
+      : null;
+  const axis = tracks[1].length > 0 ? inward : last ? last.direction : outward + 180;
   score += together(
     tracks[0].map((t) => turnFrom(outward, t)),
     (x) => student(x, OUTBOUND_SPREAD),
@@ -166,8 +174,6 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   if (entered) score += gain;
   else if (first === 1 && turns[0]!.start - ground.times[0] > TEARDROP_BACK[1] * 500) score += NO_ENTRY;
 
-  const { end } = turns[n - 1]!;
-  const lastInbound = (n - first) % 2 === 0;
   const until = tail === 1 ? Math.max(end + 1000, row.turns[lead + n]!.start) : end + INBOUND_SECONDS * 1000;
   const passed = lastInbound ? nearest(ground, fix, end, until) : null;
   const after = passed && Math.abs(turnFrom(axis, trackAt(ground, passed.time))) < TOWARD ? passed : null;
