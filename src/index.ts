@@ -1,10 +1,11 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
 // what should have been flown
-export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief } from "./brief/index.ts";
+export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
   type CourseFacts,
+  type CourseRecord,
   type DebriefDocument,
   type DocumentExercise,
   type DocumentIssue,
@@ -12,16 +13,43 @@ export {
   documentSchema,
   type Excursion,
   type Finding,
+  type HoldFacts,
+  type HoldLap,
+  type HoldRecord,
+  type Racetrack,
+  type Verdict,
   type WhatWouldHaveWorked,
   type WindRecord,
 } from "./debrief/document.ts";
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
-export type { CourseSeries, FlightSeries, PathSeries } from "./debrief/series.ts";
+export type { CourseSeries, ExerciseSeries, FlightSeries, HoldSeries, PathSeries } from "./debrief/series.ts";
+// holds: the racetrack as a line, and the same solver for the next flight
+export {
+  type AskedHold,
+  answerOutlines,
+  type HoldField,
+  type HoldOutline,
+  type RacetrackAnswer,
+  type ReadHold,
+  racetrackFor,
+  readHold,
+  type TypedHold,
+} from "./hold/index.ts";
 // files in
-export type { ByteSource, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
-export { Cancelled, joinLogs, readLog, readPlaces } from "./import/index.ts";
+export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";
+export {
+  beginningOfTable,
+  Cancelled,
+  CSV_COLUMNS,
+  joinLogs,
+  readLog,
+  readPlaces,
+  type TableBeginning,
+} from "./import/index.ts";
+// how a direction is spoken
+export { threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
@@ -31,3 +59,5 @@ export { acrossAt, needleOf } from "./quantity/needle.ts";
 export * from "./report/index.ts";
 // invented flights with known truth
 export { flyScenario, SCENARIOS } from "./simulator/index.ts";
+// what exercises are held against
+export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";

@@ -43,6 +43,9 @@ const ALSO_DOORS = new Set([
   "match/match.ts",
   "course/facts.ts",
   "course/series.ts",
+  "hold/facts.ts",
+  "hold/series.ts",
+  "grade/verdict.ts",
   "debrief/document.ts",
   "debrief/series.ts",
 ]);
@@ -84,6 +87,7 @@ const wingOf = (path: string): string | null => /^src\/([^/]+)\//.exec(path)?.[1
 
 /** Why an import inside `src/` is not allowed, or null. */
 function breach({ from, to }: Import): string | null {
+  if (from.endsWith("/vite.config.ts")) return null; // builds, and is no part of what is built
   if (!to.startsWith("src/")) return "leaves src/";
   const [fromWing, toWing] = [wingOf(from), wingOf(to)];
   const inner = to.slice("src/".length).replace(/\?.*$/, "");

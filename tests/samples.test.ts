@@ -1,8 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { documentSchema } from "../src/debrief/document.ts";
 import { debriefText } from "../src/report/index.ts";
-import { SAMPLES, sampleDebrief, sampleTruth } from "./support/debriefed.ts";
-import { near } from "./support/near.ts";
+import {
+  COURSE_SAMPLES,
+  courses,
+  HOLD_SAMPLES,
+  holds,
+  SAMPLES,
+  sampleDebrief,
+  sampleTruth,
+} from "./support/debriefed.ts";
+import { near, nearDirection } from "./support/near.ts";
 
 const seconds = (from: string, to: string) => (Date.parse(to) - Date.parse(from)) / 1000;
 const RADIANS = Math.PI / 180;
@@ -13,7 +21,9 @@ describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
     documentSchema.parse(JSON.parse(JSON.stringify(document)));
     expect(debriefText(document).replace(/\s+/g, " ")).toContain(document.caution);
   });
+});
 
+describe.each(COURSE_SAMPLES)("the courses of %s against the simulator's own truth", (name) => {
   it("finds each exercise when it was flown: the end within 20 s, the start at most 5 s after established and within 90 s of the turn to it", async () => {
     const { document } = await sampleDebrief(name);
     const { exercises } = sampleTruth(name).truth;
@@ -30,7 +40,7 @@ describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
   it("measures the worst cross-track within 0.02 NM and needle within 0.03", async () => {
     const { document } = await sampleDebrief(name);
     sampleTruth(name).truth.exercises.forEach((t, i) => {
-      const facts = document.exercises[i]!.facts!;
+      const facts = courses(document)[i]!.facts;
       // two swings of nearly the same size on either side: which is the larger may fall either way
       const sided = Math.abs(t.maxCrossTrackNm) > 0.1 ? (v: number) => v : Math.abs;
       near(sided(facts.crossTrack.maxNm), sided(t.maxCrossTrackNm), 0.02, "NM", t.title);
@@ -41,7 +51,7 @@ describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
   it("has the true mean wind of each exercise within its 95 % ellipse", async () => {
     const { document } = await sampleDebrief(name);
     sampleTruth(name).truth.exercises.forEach((t, i) => {
-      const wind = document.exercises[i]!.facts!.wind!;
+      const wind = courses(document)[i]!.facts.wind!;
       expect(wind.knowledge).toBe("full");
       const { majorKt, minorKt, majorTrueDeg } = wind.ellipse95Kt!;
       const to = (from: number, kt: number) => [
@@ -63,7 +73,7 @@ describe.each(SAMPLES)("%s against the simulator's own truth", (name) => {
   it("has the correction that the true wind needed within its 95 % doubt", async () => {
     const { document } = await sampleDebrief(name);
     sampleTruth(name).truth.exercises.forEach((t, i) => {
-      const { neededDeg, doubt95Deg } = document.exercises[i]!.facts!.windCorrection!;
+      const { neededDeg, doubt95Deg } = courses(document)[i]!.facts.windCorrection!;
       near(neededDeg, t.neededCorrectionDeg, doubt95Deg, "°", t.title);
     });
   });
@@ -76,7 +86,7 @@ describe("strong-crosswind-badly-corrected against its script", () => {
     const { document } = await sampleDebrief("strong-crosswind-badly-corrected");
     sampleTruth("strong-crosswind-badly-corrected").truth.exercises.forEach((t, i) => {
       const drift = t.events.find((v) => DRIFTS.has(v.code))!;
-      const found = document.exercises[i]!.facts!.excursions.reduce((a, b) =>
+      const found = courses(document)[i]!.facts.excursions.reduce((a, b) =>
         Math.abs(b.worstNeedle) > Math.abs(a.worstNeedle) ? b : a,
       );
       near(seconds(drift.quarterUtc!, found.quarterUtc!), 0, 3, "s", `${t.title}, quarter`);
@@ -115,5 +125,84 @@ describe("the other scripts", () => {
     expect(document.exercises.flatMap((e) => e.findings.map((f) => f.code))).toEqual(
       new Array(4).fill("tracked-within"),
     );
+  });
+});
+
+describe.each(HOLD_SAMPLES)("the hold of %s against the simulator's own truth", (name) => {
+  const both = async () => {
+    const { document } = await sampleDebrief(name);
+    const [measured, ...others] = holds(document);
+    expect(others).toEqual([]);
+    return { facts: measured!.facts, record: measured!, truth: sampleTruth(name).truth.holds[0]! };
+  };
+
+  it("is found from the first pass of the fix to the last within 5 s, with its laps, side and entry", async () => {
+    const { facts, record, truth } = await both();
+    near(seconds(truth.t0, record.startUtc!), 0, 5, "s", "first pass");
+    near(seconds(truth.t1, record.endUtc!), 0, 5, "s", "last pass");
+    expect(facts.laps.length).toBe(truth.laps.length);
+    expect(facts.turns).toBe(truth.turn);
+    expect(facts.asFlown!.turns).toBe(truth.turn);
+    expect(facts.entry!.flown).toBe(truth.entry);
+    expect([facts.entry!.asked, ...facts.entry!.alsoAllowed]).toContain(truth.entrySector);
+  });
+
+  it("has leg times within 4 s, the outbound heading within its doubt and 2°, the roll-out within 0.02 NM", async () => {
+    const { facts, truth } = await both();
+    truth.laps.forEach((t, i) => {
+      const lap = facts.laps[i]!;
+      // 3 s is the aim for 95 % of the legs; the truth ends a turn where the heading is 3° off, the log where it slows
+      near(lap.outbound.betweenTurnsS, t.outboundS, 4, "s", `lap ${i + 1} outbound`);
+      near(lap.inbound!.seconds, t.inboundS, 4, "s", `lap ${i + 1} inbound`);
+      near(lap.rollOut!.acrossNm, t.rolloutCrossTrackNm, 0.02, "NM", `lap ${i + 1}`);
+      nearDirection(
+        lap.outbound.headingTrueDeg!,
+        t.meanOutboundHeadingTrueDeg!,
+        Math.min(2, lap.outbound.correction95Deg!),
+        `lap ${i + 1} outbound`,
+      );
+    });
+  });
+
+  it("asks for the racetrack that the true wind of each lap asked for, within its doubt", async () => {
+    const { facts, truth } = await both();
+    truth.laps.forEach((t, i) => {
+      const { solved, doubt } = facts.laps[i]!;
+      if (!solved || "none" in solved) throw new Error(`lap ${i + 1}: nothing closes`);
+      // the truth is of the wind at the start of the lap, the estimate of its mean: 1° and 1 s apart at most
+      const heading = doubt!.outboundCorrection95Deg + 1;
+      nearDirection(solved.outboundHeadingTrueDeg, t.solvedOutboundHeadingTrueDeg!, heading, `lap ${i + 1}`);
+      near(solved.outboundS, t.solvedOutboundS!, doubt!.outbound95S + 1, "s", `lap ${i + 1}`);
+    });
+  });
+});
+
+describe("what each hold shows", () => {
+  const codes = async (name: string) => {
+    const { document } = await sampleDebrief(name);
+    return holds(document)[0]!.findings.map((f) => f.code);
+  };
+
+  it("well flown: nothing to say but that", async () => {
+    expect(await codes("hold-direct-well-flown")).toEqual(["hold-well-flown"]);
+  });
+
+  it("outbound flown parallel: every lap, and it leads", async () => {
+    const { document } = await sampleDebrief("hold-outbound-flown-parallel");
+    const [lead] = holds(document)[0]!.findings;
+    expect(lead!.code).toBe("outbound-parallel");
+    expect([lead!.facts.lap, ...String(lead!.facts.alsoLaps).split(" ")].map(Number).sort()).toEqual([
+      1, 2, 3, 4,
+    ]);
+  });
+
+  it("three times the inbound correction outbound, where the wind asked for less: too much", async () => {
+    expect((await codes("hold-teardrop-left-turns"))[0]).toBe("outbound-overcorrected");
+  });
+
+  it("half of the correction, by distance: parallel, and no leg time is held against it", async () => {
+    const found = await codes("hold-by-distance");
+    expect(found[0]).toBe("outbound-parallel");
+    expect(found).not.toContain("leg-time-off");
   });
 });

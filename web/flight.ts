@@ -2,9 +2,11 @@
 import { signal } from "@preact/signals";
 import { issueSentence } from "../src/index.ts";
 import { keep, kept } from "./kept.ts";
-import type { Debriefed, OpenRequest, WorkerMessage } from "./messages.ts";
+import type { ColumnQuestion, Debriefed, OpenRequest, WorkerMessage } from "./messages.ts";
 
 export interface Flight extends Debriefed {
+  /** Tells one sheet from the next. */
+  readonly opened: number;
   /** As it was opened, to open it again with its own route as the brief. */
   readonly request: OpenRequest;
 }
@@ -16,17 +18,27 @@ export const work = signal<Work | null>(null);
 /** Sentences, announced as they come. */
 export const notices = signal<readonly string[]>([]);
 
-let worker: Worker | null = null;
+/** Asked of the reader before files can be read. */
+export const question = signal<ColumnQuestion | null>(null);
 
-/** Ends the work under way; what stood on the page stays. */
-export function cancel(): void {
+let worker: Worker | null = null;
+/** What was said of the flight on the sheet, while others are read. */
+let noticesBefore: readonly string[] = [];
+
+function end(): void {
   worker?.terminate();
   worker = null;
   work.value = null;
 }
 
+/** Ends the work under way at the reader's wish; what stood on the page stays, and what was said of it. */
+export function cancel(): void {
+  end();
+  notices.value = noticesBefore;
+}
+
 function run(request: OpenRequest, heard: (message: WorkerMessage) => void): void {
-  cancel();
+  end();
   work.value = { words: "Reading", share: null };
   worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
   worker.onmessage = (event: MessageEvent<WorkerMessage>) => heard(event.data);
@@ -48,15 +60,17 @@ function noticesOf({ leftOut, document }: Debriefed): string[] {
 }
 
 function done(debriefed: Debriefed, request: OpenRequest): void {
-  cancel();
-  flight.value = { ...debriefed, request };
+  end();
+  flight.value = { ...debriefed, request, opened: (flight.value?.opened ?? 0) + 1 };
   notices.value = noticesOf(debriefed);
 }
 
 /** Opens files given together. `then` runs once the sheet stands. */
 export function openFiles(request: OpenRequest, then: () => void): void {
   if (request.files.length === 0) return;
+  if (!work.value) noticesBefore = notices.value;
   notices.value = [];
+  question.value = null;
   run(request, (message) => {
     if (message.kind === "reading") {
       work.value = { words: `Reading ${message.file}`, share: message.share };
@@ -69,8 +83,13 @@ export function openFiles(request: OpenRequest, then: () => void): void {
         if (!kept)
           notices.value = [...notices.value, "This browser keeps nothing: a reload will lose the sheet."];
       });
+    } else if (message.kind === "columns") {
+      end();
+      question.value = { file: message.file, rows: message.rows, meanings: message.meanings, request };
+      notices.value = noticesBefore;
+      requestAnimationFrame(() => document.getElementById("columns-title")?.scrollIntoView());
     } else {
-      cancel();
+      end();
       notices.value =
         message.kind === "unusable"
           ? message.issues.map((issue) => issueSentence(issue))
@@ -87,6 +106,6 @@ export async function reopen(): Promise<void> {
   if (!request || flight.value || worker) return;
   run(request, (message) => {
     if (message.kind === "done") done(message.flight, request);
-    else if (message.kind === "unusable" || message.kind === "fault") cancel();
+    else if (message.kind !== "reading" && message.kind !== "working") end();
   });
 }

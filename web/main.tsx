@@ -5,6 +5,7 @@ import "./tokens.css";
 import "./page.css";
 import "./open.css";
 import "./sheet.css";
+import "./next-hold.css";
 import "./drawings/drawings.css";
 import "./narrow.css";
 import "./print.css";

@@ -1,5 +1,5 @@
 /** What the page and its worker say to each other. */
-import type { DebriefDocument, DocumentIssue, FlightSeries } from "../src/index.ts";
+import type { Carried, CsvColumn, DocumentIssue, TableBeginning } from "../src/index.ts";
 
 /** Files as dropped, and, where the log's own route is to be the brief, which one. */
 export interface OpenRequest {
@@ -7,6 +7,14 @@ export interface OpenRequest {
   readonly route: number | null;
   /** Which flight, of a log that holds several. Null: the longest that went anywhere. */
   readonly flight: number | null;
+  /** Which column of a table is which, where the reader had to say so. */
+  readonly columns: Readonly<Partial<Record<CsvColumn, string>>> | null;
+}
+
+/** A table of which the reader must say which column is which, and what was to be opened. */
+export interface ColumnQuestion extends TableBeginning {
+  readonly file: string;
+  readonly request: OpenRequest;
 }
 
 /** A route in the log that could serve as the brief. */
@@ -15,9 +23,7 @@ export interface RouteOffer {
   readonly idents: readonly string[];
 }
 
-export interface Debriefed {
-  readonly document: DebriefDocument;
-  readonly series: FlightSeries;
+export interface Debriefed extends Carried {
   readonly routes: readonly RouteOffer[];
   /** Names of files that were given but not read. */
   readonly leftOut: readonly string[];
@@ -28,5 +34,6 @@ export type WorkerMessage =
   | { readonly kind: "working" }
   | { readonly kind: "done"; readonly flight: Debriefed }
   | { readonly kind: "unusable"; readonly issues: readonly DocumentIssue[] }
+  | ({ readonly kind: "columns"; readonly file: string } & TableBeginning)
   /** A fault of ours, not of the files. */
   | { readonly kind: "fault"; readonly text: string };

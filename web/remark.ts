@@ -4,11 +4,13 @@ import type { DebriefDocument } from "../src/index.ts";
 /** One flight is one log file and the time it begins. */
 const key = ({ log }: DebriefDocument): string => `hindtrack remark ${log.file} ${log.startUtc ?? "untimed"}`;
 
+/** What was written here, else what the document carries. */
 export function remarkOf(document: DebriefDocument): string {
+  const carried = document.remarks.find(({ exercise }) => exercise === null)?.text ?? "";
   try {
-    return localStorage.getItem(key(document)) ?? "";
+    return localStorage.getItem(key(document)) ?? carried;
   } catch {
-    return "";
+    return carried;
   }
 }
 

@@ -25,6 +25,26 @@ export const SAMPLES: readonly Sample[] = [
     title: "The needle chased",
     words: "a turn after every swing of the needle",
   },
+  {
+    name: "hold-direct-well-flown",
+    title: "A hold, well flown",
+    words: "direct entry, the outbound leg planned for the wind",
+  },
+  {
+    name: "hold-outbound-flown-parallel",
+    title: "A hold, outbound flown parallel",
+    words: "parallel entry in 25 kt, every lap rolls out off the course",
+  },
+  {
+    name: "hold-teardrop-left-turns",
+    title: "A hold with left turns",
+    words: "teardrop entry, three times the inbound correction outbound",
+  },
+  {
+    name: "hold-by-distance",
+    title: "A hold by distance",
+    words: "the outbound leg ends 4 NM from the station",
+  },
 ];
 
 async function fetched(address: string, name: string): Promise<File> {

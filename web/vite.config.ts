@@ -1,6 +1,7 @@
 /** How the page is built: one folder of files that asks nobody but its own server. */
 import { preact } from "@preact/preset-vite";
 import { defineConfig } from "vite";
+import { oneFileViewer } from "./one-file/plugin.ts";
 import { HEADERS, POLICY, POLICY_WHILE_WRITING } from "./policy.ts";
 
 export default defineConfig(({ command }) => ({
@@ -8,6 +9,7 @@ export default defineConfig(({ command }) => ({
   base: "./",
   plugins: [
     preact(),
+    oneFileViewer(),
     {
       name: "hindtrack-policy",
       transformIndexHtml: (html) =>
@@ -21,7 +23,10 @@ export default defineConfig(({ command }) => ({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     // The page takes words and types from the door; the analysis itself goes to the worker alone.
-    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !/[\\/]src[\\/]/.test(id) } },
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      treeshake: { moduleSideEffects: (id) => !/[\\/]src[\\/]/.test(id) },
+    },
   },
   worker: { format: "es" },
   server: { host: "127.0.0.1", fs: { allow: [".."] } },

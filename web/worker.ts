@@ -1,12 +1,14 @@
 /** Reads the files and works the flight out, away from the page so that the page never stands still. */
 import "./jitless.ts";
 import {
+  beginningOfTable,
   briefFromRoute,
   debriefFlight,
   type ImportedLog,
   joinLogs,
   readBrief,
   readLog,
+  type TableBeginning,
   UnusableInput,
 } from "../src/index.ts";
 import type { OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
@@ -36,22 +38,29 @@ async function sorted(files: readonly File[]) {
   return sortFiles(await Promise.all(beginnings));
 }
 
-function readOne(file: File): Promise<ImportedLog> {
+function readOne(file: File, columns: OpenRequest["columns"]): Promise<ImportedLog> {
   say({ kind: "reading", file: file.name, share: 0 });
   let said = 0;
   return readLog(pieces(file.stream()), file.name, {
+    ...(columns ? { csvColumns: columns } : {}),
     onProgress: (bytes) => {
-      if (performance.now() - said < 100) return;
+      if (performance.now() - said < 50) return;
       said = performance.now();
       say({ kind: "reading", file: file.name, share: bytes / file.size });
     },
   });
 }
 
+/** The first rows of a table that could be read if its columns were known. */
+async function tableOf(file: File, { issues }: UnusableInput): Promise<TableBeginning | null> {
+  if (!issues.some(({ code }) => code === "no-headings")) return null;
+  return beginningOfTable(new Uint8Array(await file.slice(0, BEGINNING_BYTES).arrayBuffer()));
+}
+
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
-async function open({ files, route, flight }: OpenRequest): Promise<void> {
+async function open({ files, route, flight, columns }: OpenRequest): Promise<void> {
   const { logs, brief: briefFile, leftOut } = await sorted(files);
   if (logs.length === 0) {
     const file = briefFile?.name ?? "";
@@ -63,9 +72,11 @@ async function open({ files, route, flight }: OpenRequest): Promise<void> {
   const unread: { readonly file: File; readonly error: UnusableInput }[] = [];
   for (const file of logs) {
     try {
-      read.push(await readOne(file));
+      read.push(await readOne(file, columns));
     } catch (error) {
       if (!(error instanceof UnusableInput)) throw error;
+      const table = await tableOf(file, error);
+      if (table) return say({ kind: "columns", file: file.name, ...table });
       unread.push({ file, error });
     }
   }
@@ -75,8 +86,8 @@ async function open({ files, route, flight }: OpenRequest): Promise<void> {
   const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, log.file);
   const { document, series } = debriefFlight({ log, brief: draft, flight });
   const routes = draft ? [] : offer(log);
-  const columns = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
-  const buffers = new Set(columns.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
+  const drawn = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
+  const buffers = new Set(drawn.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
   say(
     {
       kind: "done",

@@ -1,6 +1,10 @@
 /** Directions as a pilot writes them: magnetic unless marked true. */
 import { direction } from "../quantity/angle.ts";
 
+/** 0 to 360 with at most one letter: `218`, `041`, `218.5`, `218T`, `218 M`, `218°T`. */
+export const DIRECTION_PATTERN =
+  /^\s*(360(\.0+)?|(3[0-5][0-9]|[0-2]?[0-9]?[0-9])(\.[0-9]+)?)\s*°?\s*[TtMm]?\s*$/;
+
 export interface WrittenDirection {
   /** [0, 360), in its own reference. */
   readonly degrees: number;

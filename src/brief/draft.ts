@@ -1,9 +1,10 @@
 /** A brief as read: checked, but with directions as written and clock times without a date. */
 import type { Issue, Where } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
-import type { FeetMsl } from "../quantity/units.ts";
+import type { FeetMsl, NauticalMiles } from "../quantity/units.ts";
+import type { TurnSide } from "../standard/holding.ts";
 import type { NeedleScale } from "../standard/needle.ts";
-import type { Brief, Fix } from "./brief.ts";
+import type { ApproachExercise, Brief, BriefedHoldLeg, Fix } from "./brief.ts";
 import type { WrittenDirection } from "./direction.ts";
 
 interface DraftBase {
@@ -30,11 +31,39 @@ export interface DraftLeg extends DraftBase {
   readonly scale: NeedleScale;
 }
 
-export interface DraftUncompared extends DraftBase {
-  readonly kind: "arc" | "hold" | "descent" | "approach";
+export interface DraftHold extends DraftBase {
+  readonly kind: "hold";
+  readonly fix: Fix;
+  readonly inbound: WrittenDirection;
+  readonly turns: TurnSide;
+  readonly leg: BriefedHoldLeg | null;
 }
 
-export type DraftExercise = DraftCourse | DraftLeg | DraftUncompared;
+export interface DraftArc extends DraftBase {
+  readonly kind: "arc";
+  readonly fix: Fix;
+  readonly radius: NauticalMiles;
+  readonly fromRadial: WrittenDirection;
+  readonly toRadial: WrittenDirection;
+  /** Null where the brief leaves it to the shorter way. */
+  readonly turns: TurnSide | null;
+}
+
+export interface DraftDescent extends DraftBase {
+  readonly kind: "descent";
+  readonly fix: Fix;
+  readonly toAltitude: FeetMsl;
+  readonly before: NauticalMiles;
+}
+
+/** As the exercise, but for the final course: as written, or along the runway where it is null. */
+export interface DraftApproach
+  extends DraftBase,
+    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation"> {
+  readonly course: WrittenDirection | null;
+}
+
+export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftArc | DraftDescent | DraftApproach;
 
 export interface BriefDraft {
   readonly title: string;

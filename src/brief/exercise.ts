@@ -1,10 +1,13 @@
 /** One exercise of a brief, from its keys to a checked draft. */
+import { turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
+import { APPROACH_IDENTS, approachProblems, draftApproach } from "./approach.ts";
 import type { Fix } from "./brief.ts";
 import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
+import { readHoldLeg } from "./hold-leg.ts";
 import { nearMiss } from "./near-miss.ts";
 import { errorAt, validated } from "./problems.ts";
 import { samePlace } from "./same-place.ts";
@@ -65,6 +68,14 @@ export function readExercise(
     const facts = { from: draft.fromFix.ident, to: draft.fix.ident };
     issues.push(errorAt(placed, [...path, "leg"], "brief-leg-without-length", facts));
   }
+  if (draft?.kind === "arc" && turnFrom(draft.fromRadial.degrees, draft.toRadial.degrees) === 0) {
+    const facts = { from: directionText(draft.fromRadial), to: directionText(draft.toRadial) };
+    issues.push(errorAt(placed, [...path, "to_radial"], "brief-arc-without-length", facts));
+  }
+  if (draft?.kind === "approach") {
+    for (const { code, at, facts } of approachProblems(draft))
+      issues.push(errorAt(placed, [...path, "approach", ...at], code, facts));
+  }
   return issues.length > found ? null : draft;
 }
 
@@ -103,7 +114,7 @@ function identsIn(value: unknown): [Path, string][] {
   const approach = Object(map.approach) as Record<string, unknown>;
   const seen: [Path, unknown][] = [
     ...["to", "from", "arc", "hold", "descent"].map((key): [Path, unknown] => [[key], map[key]]),
-    ...["final_fix", "missed_to"].map((key): [Path, unknown] => [["approach", key], approach[key]]),
+    ...APPROACH_IDENTS.map((key): [Path, unknown] => [["approach", key], approach[key]]),
     ...(Array.isArray(map.leg) ? map.leg.map((ident, i): [Path, unknown] => [["leg", i], ident]) : []),
   ];
   return seen.filter((entry): entry is [Path, string] => typeof entry[1] === "string" && entry[1] !== "");
@@ -127,9 +138,11 @@ function drafted(
   }
   if ("hold" in written) {
     const fix = lookup(written.hold, ["hold"]);
-    // Right turns unless told otherwise: FAA AIM 5-3-8 j.
-    const title = `Hold at ${fix?.ident}, inbound ${directionText(readDirection(written.inbound))}, ${written.turns ?? "right"} turns`;
-    return fix && { ...base, kind: "hold", title };
+    const inbound = readDirection(written.inbound);
+    const turns = written.turns ?? "right"; // unless told otherwise: FAA AIM 5-3-8 j
+    const leg = written.leg === undefined ? null : readHoldLeg(written.leg);
+    const title = `Hold at ${fix?.ident}, inbound ${directionText(inbound)}, ${turns} turns`;
+    return fix && { ...base, kind: "hold", fix, inbound, turns, leg, title };
   }
   if ("leg" in written) {
     const fromFix = lookup(written.leg[0], ["leg", 0]);
@@ -139,27 +152,20 @@ function drafted(
   }
   if ("arc" in written) {
     const fix = lookup(written.arc, ["arc"]);
-    const radials = `${directionText(readDirection(written.from_radial))} to ${directionText(readDirection(written.to_radial))}`;
-    return (
-      fix && {
-        ...base,
-        kind: "arc",
-        title: `Arc ${written.radius_nm} NM around ${fix.ident}, radials ${radials}`,
-      }
-    );
+    const fromRadial = readDirection(written.from_radial);
+    const toRadial = readDirection(written.to_radial);
+    const radius = written.radius_nm;
+    const turns = written.turns ?? null;
+    const title = `Arc ${radius} NM around ${fix?.ident}, radials ${directionText(fromRadial)} to ${directionText(toRadial)}`;
+    return fix && { ...base, kind: "arc", fix, radius, fromRadial, toRadial, turns, title };
   }
   if ("descent" in written) {
     const fix = lookup(written.descent, ["descent"]);
-    const before = written.before_nm ? `${written.before_nm} NM before ` : "at ";
-    return (
-      fix && { ...base, kind: "descent", title: `Descent to ${written.to_ft} ft, ${before}${fix.ident}` }
-    );
+    const before = written.before_nm ?? 0;
+    const title = `Descent to ${written.to_ft} ft, ${before ? `${before} NM before ` : "at "}${fix?.ident}`;
+    return fix && { ...base, kind: "descent", fix, toAltitude: written.to_ft, before, title };
   }
-  const { final_fix, missed_to, guidance } = written.approach;
-  const fix = lookup(final_fix, ["approach", "final_fix"]);
-  const missed = missed_to === undefined || lookup(missed_to, ["approach", "missed_to"]) !== null;
-  const title = `Approach over ${fix?.ident}, ${guidance === "localizer" ? guidance : guidance.toUpperCase()}`;
-  return fix && missed ? { ...base, kind: "approach", title } : null;
+  return draftApproach(written.approach, base, (ident, at) => lookup(ident, ["approach", ...at]));
 }
 
 export const legTitle = (from: Fix, to: Fix): string => `Leg ${from.ident} to ${to.ident}`;

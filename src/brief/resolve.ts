@@ -1,17 +1,27 @@
 /** From a draft to a brief: magnetic becomes true here, once, and clock times become moments. */
 import { courseBetween, courseThrough } from "../geodesy/index.ts";
-import { magneticFromTrue, trueFromMagnetic } from "../quantity/angle.ts";
-import type { Issue } from "../quantity/issue.ts";
+import { magneticFromTrue, trueFromMagnetic, turnFrom } from "../quantity/angle.ts";
+import type { Issue, Where } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
-import type { UtcMillis } from "../quantity/units.ts";
-import type { Brief, CourseExercise, Exercise, VariationUsed } from "./brief.ts";
+import type { TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import { resolveApproach } from "./approach.ts";
+import type {
+  ArcExercise,
+  Brief,
+  CourseExercise,
+  Exercise,
+  Fix,
+  HoldExercise,
+  VariationUsed,
+} from "./brief.ts";
 import { windowAt } from "./clock.ts";
-import type { BriefDraft, DraftCourse, DraftExercise, DraftLeg } from "./draft.ts";
+import type { WrittenDirection } from "./direction.ts";
+import type { BriefDraft, DraftArc, DraftCourse, DraftExercise, DraftHold, DraftLeg } from "./draft.ts";
 import { variationOf } from "./variation.ts";
 
 const UNKNOWN: VariationUsed = { degrees: 0, from: "unknown", model: null };
 
-type Resolved = Omit<CourseExercise, "index" | "title" | "between" | "altitude">;
+type Own<E> = Omit<E, "index" | "title" | "between" | "altitude">;
 
 /**
  * The brief for one flight. `time` is the flight's first moment, null where the log has no times.
@@ -36,13 +46,8 @@ export function resolveBrief(draft: BriefDraft, { time }: { readonly time: UtcMi
       const facts = { exercise: drafted.title, start: drafted.between.start, end: drafted.between.end };
       issues.push({ code: "window-without-date", severity: "warning", where: drafted.where, facts });
     }
-    if (drafted.kind !== "course" && drafted.kind !== "leg") {
-      exercises.push({ ...base, kind: drafted.kind });
-      continue;
-    }
-    const resolved =
-      drafted.kind === "leg" ? resolveLeg(drafted, time) : resolveCourse(drafted, time, issues);
-    if (resolved) exercises.push({ ...base, ...resolved });
+    const own = resolveExercise(drafted, time, issues);
+    if (own) exercises.push({ ...base, ...own });
     else issues.push(noVariation(drafted, time));
   }
   const { title, file, source, aircraft, standard, winds, fixes } = draft;
@@ -54,17 +59,40 @@ function noVariation(drafted: DraftExercise, time: UtcMillis | null): Issue {
   return { code: "no-variation", severity: "error", where: drafted.where, facts };
 }
 
+/** Null where no variation can turn its course true. */
+function resolveExercise(drafted: DraftExercise, time: UtcMillis | null, issues: Issue[]) {
+  switch (drafted.kind) {
+    case "course":
+      return resolveCourse(drafted, time, issues);
+    case "leg":
+      return resolveLeg(drafted, time);
+    case "hold":
+      return resolveHold(drafted, time, issues);
+    case "arc":
+      return resolveArc(drafted, time, issues);
+    case "descent": {
+      const { kind, fix, toAltitude, before } = drafted;
+      return { kind, fix, toAltitude, before };
+    }
+    case "approach":
+      return resolveApproach(drafted, time, issues);
+  }
+}
+
 /**
- * A course to or from a fix: the geodesic through the fix with the course's true azimuth there. A course to a
- * station is the reverse of its radial, so both use the azimuth at the station.
+ * The geodesic through a fix with the true azimuth there of a course as written. A course to a station is the
+ * reverse of its radial, so courses to and from it both use the azimuth at the station.
  */
-function resolveCourse(drafted: DraftCourse, time: UtcMillis | null, issues: Issue[]): Resolved | null {
-  const { form, fix, scale, course: written } = drafted;
-  const { used, issues: doubts } = variationOf(fix, time, drafted.where);
-  const common = { kind: "course", form, fix, fromFix: null, scale } as const;
+function lineThrough(
+  fix: Fix,
+  written: WrittenDirection,
+  where: Where,
+  time: UtcMillis | null,
+  issues: Issue[],
+): Pick<CourseExercise, "course" | "magnetic" | "variation"> | null {
+  const { used, issues: doubts } = variationOf(fix, time, where);
   if (written.reference === "true") {
     return {
-      ...common,
       course: courseThrough(fix, written.degrees),
       magnetic: used && magneticFromTrue(written.degrees, used.degrees),
       variation: { degrees: used?.degrees ?? 0, from: "written-true", model: null },
@@ -73,15 +101,65 @@ function resolveCourse(drafted: DraftCourse, time: UtcMillis | null, issues: Iss
   if (!used) return null;
   issues.push(...doubts);
   return {
-    ...common,
     course: courseThrough(fix, trueFromMagnetic(written.degrees, used.degrees)),
     magnetic: written.degrees,
     variation: used,
   };
 }
 
+function resolveCourse(
+  { form, fix, scale, course, where }: DraftCourse,
+  time: UtcMillis | null,
+  issues: Issue[],
+): Own<CourseExercise> | null {
+  const line = lineThrough(fix, course, where, time, issues);
+  return line && { kind: "course", form, fix, fromFix: null, scale, ...line };
+}
+
+function resolveHold(
+  { fix, inbound, turns, leg, where }: DraftHold,
+  time: UtcMillis | null,
+  issues: Issue[],
+): Own<HoldExercise> | null {
+  const line = lineThrough(fix, inbound, where, time, issues);
+  return line && { kind: "hold", fix, turns, leg, ...line };
+}
+
+/**
+ * An arc lies on its station: its radials turn true by the station's own declination. A radial written true stays
+ * so; one magnetic radial that no variation can turn leaves the arc out.
+ */
+function resolveArc(
+  { fix, radius, fromRadial, toRadial, turns, where }: DraftArc,
+  time: UtcMillis | null,
+  issues: Issue[],
+): Own<ArcExercise> | null {
+  const { used, issues: doubts } = variationOf(fix, time, where);
+  const written = fromRadial.reference === "true" && toRadial.reference === "true";
+  if (!used && !written) return null;
+  if (!written) issues.push(...doubts);
+  const variation: VariationUsed = written
+    ? { degrees: used?.degrees ?? 0, from: used ? "written-true" : "unknown", model: null }
+    : used!;
+  const inTrue = ({ degrees, reference }: WrittenDirection) =>
+    reference === "true" ? degrees : trueFromMagnetic(degrees, variation.degrees);
+  const magnetic = (radial: TrueDegrees) => used && magneticFromTrue(radial, used.degrees);
+  const [from, to] = [inTrue(fromRadial), inTrue(toRadial)];
+  return {
+    kind: "arc",
+    fix,
+    radius,
+    fromRadial: from,
+    toRadial: to,
+    fromMagnetic: magnetic(from),
+    toMagnetic: magnetic(to),
+    variation,
+    turns: turns ?? (turnFrom(from, to) > 0 ? "right" : "left"),
+  };
+}
+
 /** A leg is a line between two places and needs no variation; its magnetic course is only for the words. */
-function resolveLeg({ fromFix, fix, scale, where }: DraftLeg, time: UtcMillis | null): Resolved {
+function resolveLeg({ fromFix, fix, scale, where }: DraftLeg, time: UtcMillis | null): Own<CourseExercise> {
   const course = courseBetween(fromFix, fix);
   const { used } = variationOf(fromFix, time, where);
   return {

@@ -1,14 +1,11 @@
 /** A brief as it is written, key by key: the schema that validates it and that editors are given. */
 import { z } from "zod";
 import { NEEDLE_SCALES, type NeedleScaleId } from "../standard/needle.ts";
+import { DIRECTION_PATTERN } from "./direction.ts";
+import { HOLD_LEG_PATTERN } from "./hold-leg.ts";
 
-/** 0 to 360 with at most one letter: `218`, `041`, `218.5`, `218T`, `218 M`, `218°T`. */
-export const DIRECTION_PATTERN =
-  /^\s*(360(\.0+)?|(3[0-5][0-9]|[0-2]?[0-9]?[0-9])(\.[0-9]+)?)\s*°?\s*[TtMm]?\s*$/;
 /** `09:44` or `09:44:30`, perhaps with a Z. */
 export const CLOCK_PATTERN = /^\s*([01]?[0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?\s*[Zz]?\s*$/;
-/** `1 min`, `90 s`, `4 NM`. */
-const LEG_LENGTH_PATTERN = /^\s*[0-9]+(\.[0-9]+)?\s*(s|min|NM|nm)\s*$/;
 
 const SCALE_IDS = Object.keys(NEEDLE_SCALES) as NeedleScaleId[];
 const LINEAR_IDS = Object.values(NEEDLE_SCALES)
@@ -44,36 +41,56 @@ const leg = z.strictObject({
 });
 const arc = z.strictObject({
   arc: ident.describe("the station"),
-  radius_nm: z.number().positive(),
+  radius_nm: z.number().positive().max(60),
   from_radial: direction,
   to_radial: direction,
+  turns: z.enum(["right", "left"]).optional().describe("right = clockwise; without it, the shorter way"),
   ...anyExercise,
 });
 const hold = z.strictObject({
   hold: ident.describe("the fix"),
   inbound: direction,
   turns: z.enum(["right", "left"]).optional(),
-  leg: z.string().regex(LEG_LENGTH_PATTERN).optional().describe("1 min, 90 s or 4 NM"),
+  leg: z.string().regex(HOLD_LEG_PATTERN).optional().describe("1 min, 90 s or 4 NM"),
   ...anyExercise,
 });
 const descent = z.strictObject({
   descent: ident.describe("the fix"),
   to_ft: altitude,
-  before_nm: z.number().min(0).optional(),
+  before_nm: z.number().min(0).max(60).optional(),
   ...anyExercise,
 });
 const approach = z.strictObject({
   approach: z.strictObject({
     runway: z.strictObject({
+      ident: z.string().min(1).optional().describe("as in 22"),
       threshold: z.tuple([latitude, longitude]),
-      end: z.tuple([latitude, longitude]),
-      elevation_ft: altitude,
+      end: z.tuple([latitude, longitude]).describe("the far end"),
+      elevation_ft: altitude.describe("of the threshold"),
     }),
-    final_fix: ident,
-    guidance: z.enum(["localizer", "lpv", "lnav", "vor"]),
+    guidance: z.enum(["localizer", "vor", "lnav", "lpv", "lnav-vnav", "rnp", "centre-line"]),
+    width_deg: z.number().positive().max(12).optional().describe("localizer: whole width, both sides"),
+    antenna_ft: z.number().positive().max(30_000).optional().describe("localizer: antenna to threshold"),
+    rnp_nm: z.number().positive().max(10).optional().describe("RNP: full scale, each side"),
+    station: ident.optional().describe("VOR: the station, unless the final fix is one"),
+    course: direction.optional().describe("the final course, unless it lies along the runway"),
+    final_fix: ident.optional(),
+    final_fix_ft: altitude.optional().describe("altitude over the final fix"),
     glide_path_deg: z.number().positive().max(10).optional(),
+    threshold_crossing_ft: z.number().min(0).max(200).optional().describe("path above the threshold"),
     decision_ft: altitude.optional(),
-    minimum_ft: altitude.optional(),
+    minimum_ft: altitude.optional().describe("minimum descent altitude"),
+    step_downs: z
+      .array(
+        z.strictObject({
+          fix: ident.optional(),
+          before_nm: z.number().min(0).max(30).optional().describe("before the threshold"),
+          not_below_ft: altitude,
+        }),
+      )
+      .optional()
+      .describe("not below an altitude until past a fix, or a distance before the threshold"),
+    missed_point_nm: z.number().min(0).max(15).optional().describe("before the threshold"),
     missed_to: ident.optional(),
   }),
   ...anyExercise,

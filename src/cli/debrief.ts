@@ -1,5 +1,5 @@
 /** `hindtrack debrief LOG...`: a track log and perhaps a brief become a debrief, as text, JSON, CSV or GeoJSON. */
-import { createReadStream } from "node:fs";
+import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { basename, extname } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
@@ -11,51 +11,53 @@ import {
   debriefGeoJson,
   debriefText,
   exercisesCsv,
-  type ImportedLog,
   joinLogs,
+  lapsCsv,
   legsCsv,
+  oneFileHtml,
   pointsCsv,
   readBrief,
-  readLog,
   readPlaces,
+  readStandard,
+  TEST_STANDARDS,
+  type TestStandard,
   UnusableInput,
+  verdictsCsv,
 } from "../index.ts";
+import { type Columns, columnOption } from "./column-option.ts";
+import { openLog } from "./open-log.ts";
 import { note, UnusableFile, writeInto } from "./output.ts";
 
 interface Options {
   readonly brief?: string;
+  readonly standard?: string;
   readonly out?: string;
   readonly json?: boolean;
   readonly csv?: boolean;
   readonly geojson?: boolean;
+  readonly html?: boolean;
   readonly join?: boolean;
   readonly flight?: number;
+  readonly column?: Columns;
 }
 
-async function openLog(path: string): Promise<ImportedLog> {
-  const bytes = createReadStream(path);
-  const opened = new Promise<void>((resolve, reject) => {
-    bytes.once("open", () => resolve());
-    bytes.once("error", reject);
-  });
+async function openBytes(path: string): Promise<Buffer> {
   try {
-    await opened;
+    return await readFile(path);
   } catch (error) {
     throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
   }
-  return readLog(bytes, path).catch((error: NodeJS.ErrnoException) => {
-    throw error.syscall ? new UnusableFile(path, "read", error) : error;
-  });
+}
+
+/** A published standard by its name, else a school's own file. */
+async function openStandard(name: string): Promise<TestStandard> {
+  const published = TEST_STANDARDS.find(({ id }) => id === name);
+  return published ?? readStandard((await openBytes(name)).toString("utf8"), name);
 }
 
 /** A brief of our own, or the first route of a GPX file. */
 async function openBrief(path: string): Promise<BriefDraft> {
-  let bytes: Buffer;
-  try {
-    bytes = await readFile(path);
-  } catch (error) {
-    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
-  }
+  const bytes = await openBytes(path);
   const text = bytes.toString("utf8");
   if (!/^\s*</.test(text)) return readBrief(text, path);
   const { routes } = await readPlaces([bytes], path);
@@ -80,6 +82,9 @@ async function inTurn<T, U>(items: readonly T[], work: (item: T) => Promise<U>):
   return results;
 }
 
+/** The viewer that was built beside this file. */
+const viewer = (): string => readFileSync(new URL("./one-file.html", import.meta.url), "utf8");
+
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
 /** The files of one debrief, named for its log. */
@@ -88,16 +93,23 @@ function filesOf(
   options: Options,
   name: string,
 ): { name: string; text: string }[] {
-  const all = !options.json && !options.csv && !options.geojson;
+  const all = !options.json && !options.csv && !options.geojson && !options.html;
   return [
     ...(all || options.json ? [{ name: `${name}.debrief.json`, text: json(document) }] : []),
     ...(all ? [{ name: `${name}.txt`, text: debriefText(document) }] : []),
     ...(all || options.csv
       ? [
           { name: `${name}.exercises.csv`, text: exercisesCsv(document) },
+          ...(document.exercises.some((e) => e.kind === "hold" && e.facts)
+            ? [{ name: `${name}.laps.csv`, text: lapsCsv(document) }]
+            : []),
+          { name: `${name}.verdicts.csv`, text: verdictsCsv(document) },
           { name: `${name}.legs.csv`, text: legsCsv(document) },
           { name: `${name}.points.csv`, text: pointsCsv(document, series) },
         ]
+      : []),
+    ...(all || options.html
+      ? [{ name: `${name}.html`, text: oneFileHtml(viewer(), { document, series }) }]
       : []),
     ...(all || options.geojson
       ? [{ name: `${name}.geojson`, text: json(debriefGeoJson(document, series)) }]
@@ -109,6 +121,7 @@ function filesOf(
 function printed({ document, series }: Debrief, options: Options): string {
   if (options.json) return json(document);
   if (options.csv) return exercisesCsv(document);
+  if (options.html) return oneFileHtml(viewer(), { document, series });
   if (options.geojson) return json(debriefGeoJson(document, series));
   return debriefText(document);
 }
@@ -121,6 +134,10 @@ export function debriefCommand(): Command {
     )
     .argument("<log...>", "track logs; each gives its own debrief, or one with --join")
     .option("--brief <file>", "what should have been flown: YAML, JSON, or a GPX file with a route")
+    .option(
+      "--standard <name or file>",
+      `what to hold it against: ${TEST_STANDARDS.map(({ id }) => id).join(", ")}, or a school’s own file; what the brief names if not given`,
+    )
     .option("--out <folder>", "write files there instead of printing (every form, or those asked for)")
     .option("--join", "the logs are of one flight: join them, without what was recorded twice")
     .option(
@@ -128,24 +145,34 @@ export function debriefCommand(): Command {
       "of a log that holds several flights, which; the longest if not given",
       counting,
     )
+    .addOption(columnOption())
     .option("--json", "the debrief document alone")
-    .option("--csv", "exercises as a table (with --out also legs and points)")
-    .option("--geojson", "the flown path, courses and fixes");
+    .option("--csv", "exercises as a table (with --out also verdicts, laps of holds, legs and points)")
+    .option("--html", "the sheet as one page that opens anywhere, without a network")
+    .option("--geojson", "the flown path, courses, holds and fixes");
   command.action(async (logs: string[], options: Options) => {
-    const forms = [options.json, options.csv, options.geojson].filter(Boolean).length;
+    const forms = [options.json, options.csv, options.html, options.geojson].filter(Boolean).length;
     if (forms > 1 && !options.out)
-      command.error("choose one of --json, --csv, --geojson, or name a folder with --out", { exitCode: 2 });
-    if (logs.length > 1 && !options.join && (options.json || options.geojson) && !options.out) {
+      command.error("choose one of --json, --csv, --html, --geojson, or name a folder with --out", {
+        exitCode: 2,
+      });
+    if (
+      logs.length > 1 &&
+      !options.join &&
+      (options.json || options.html || options.geojson) &&
+      !options.out
+    ) {
       command.error("several logs give several documents: name a folder with --out", { exitCode: 2 });
     }
     const brief = options.brief ? await openBrief(options.brief) : null;
+    const standard = options.standard ? await openStandard(options.standard) : null;
     for (const paths of options.join ? [logs] : logs.map((path) => [path])) {
       const path = paths[0]!;
-      const log = joinLogs(await inTurn(paths, openLog));
+      const log = joinLogs(await inTurn(paths, (each) => openLog(each, options.column)));
       if (!brief && log.routes.length > 0) {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
-      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null });
+      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard });
       if (options.out) await writeInto(options.out, filesOf(debrief, options, basename(path, extname(path))));
       else process.stdout.write(printed(debrief, options));
     }

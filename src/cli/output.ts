@@ -2,7 +2,7 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import picocolors from "picocolors";
-import { issueSentence, UnusableInput } from "../index.ts";
+import { type Cancelled, issueSentence, UnusableInput } from "../index.ts";
 
 /** A file that cannot be opened or written. */
 export class UnusableFile extends Error {
@@ -22,7 +22,7 @@ export class UnusableFile extends Error {
 const { red, dim } = picocolors.createColors(process.stderr.isTTY ?? false);
 
 /** One line an issue: what, where and what to do. */
-export function complain(error: UnusableInput | UnusableFile): void {
+export function complain(error: UnusableInput | UnusableFile | Cancelled): void {
   const lines = error instanceof UnusableInput ? error.issues.map(issueSentence) : [error.message];
   for (const line of lines) process.stderr.write(`${red("hindtrack:")} ${line}\n`);
 }

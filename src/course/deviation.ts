@@ -3,11 +3,12 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
+import { distanceFlown, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
+import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
-import { distanceFlown, median, rowOfLargest, shareBeyond, weigh, Z95 } from "./weigh.ts";
 
 const utcAt = (rows: Rows, row: number): string | null => (rows.timed ? utcText(rows.timeMs[row]!) : null);
 
@@ -82,11 +83,16 @@ export function altitudeFacts(
 ): CourseFacts["altitude"] {
   const { mean, weight } = weigh(rows.altitudeFt, span, weights);
   if (!(weight > 0)) return null;
+  const known = rows.altitudeFt.subarray(span.start, span.end).filter(Number.isFinite);
   const worst = rowOfLargest(rows.altitudeFt, span, target ?? mean);
   return {
     targetFt: target,
     meanFt: mean,
+    lowestFt: known.reduce((a, b) => Math.min(a, b)),
+    highestFt: known.reduce((a, b) => Math.max(a, b)),
+    change95Ft: HEIGHT_CHANGE_95,
     worstFt: rows.altitudeFt[worst]!,
+    altimeter95Ft: altimeterDoubt95(rows.altitudeFt[worst]!),
     worstUtc: utcAt(rows, worst),
   };
 }

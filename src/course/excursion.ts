@@ -4,11 +4,11 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import { intervals, weigh, Z95 } from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import { correctionRow } from "./correction.ts";
 import type { Excursion } from "./facts.ts";
 import type { Rows } from "./path.ts";
-import { intervals, weigh, Z95 } from "./weigh.ts";
 
 /** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
 const TRACK_OFF: AngleSize = 3;

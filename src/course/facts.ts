@@ -126,7 +126,14 @@ export const courseFactsSchema = z.strictObject({
     .strictObject({
       targetFt: z.number().nullable(),
       meanFt: z.number(),
+      lowestFt: z.number(),
+      highestFt: z.number(),
+      /** Half-width of the 95 % interval of a change of height. */
+      change95Ft: z.number(),
+      /** Farthest from the target, or from the mean. */
       worstFt: z.number(),
+      /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
+      altimeter95Ft: z.number(),
       worstUtc: utc.nullable(),
     })
     .nullable(),

@@ -5,13 +5,13 @@ import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Seconds } from "../quantity/units.ts";
+import type { Reversals } from "../track/index.ts";
 import { windFinding } from "./cause.ts";
 import type { ExcursionRows } from "./excursion.ts";
 import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
-import type { Reversals } from "./reversal.ts";
 import type { CorrectionMeasured } from "./wind-correction.ts";
 
 /** Reversals at this rate, and this many, are called chasing. Tuned: tidy simulated pilots stay under a third of it. */

@@ -85,8 +85,9 @@ function flownParts({ start, end }: Span, airborne: Uint8Array): Span[] {
 
 /**
  * Lines along a straight, each near what was flown; none where it is too short.
- * Method: D. H. Douglas and T. K. Peucker, Cartographica 10 (1973) 112-122, parting at the farthest row; here the
- * line is the fitted one, not the chord.
+ * Method: D. H. Douglas and T. K. Peucker, Cartographica 10 (1973) 112-122, parting at the row farthest from
+ * the chord. What is near enough is judged by the fitted line; but from that the ends of a wide turn are the farthest,
+ * and it would be parted row by row.
  */
 function fittedLines(motion: Motion, span: Span): Fitted[] {
   if (span.end - span.start < 3) return [];
@@ -96,13 +97,16 @@ function fittedLines(motion: Motion, span: Span): Fitted[] {
   const miles = inverse(at(span.start), at(last)).distance / METRES_PER_NAUTICAL_MILE;
   if (!(seconds >= LEAST_TIME && miles >= LEAST_DISTANCE)) return [];
   const course = fitGeodesic(motion, span);
-  const { across } = measureColumns(
-    course,
-    motion.latitude.subarray(span.start, span.end),
-    motion.longitude.subarray(span.start, span.end),
-  );
+  const astray = (line: Course): Float64Array =>
+    measureColumns(
+      line,
+      motion.latitude.subarray(span.start, span.end),
+      motion.longitude.subarray(span.start, span.end),
+    ).across;
+  const limit = FARTHEST_ASTRAY * METRES_PER_NAUTICAL_MILE;
+  if (astray(course).every((x) => Math.abs(x) <= limit)) return [{ course, span }];
+  const across = astray(courseBetween(at(span.start), at(last)));
   const farthest = across.reduce((far, x, k) => (Math.abs(x) > Math.abs(across[far]!) ? k : far), 0);
-  if (Math.abs(across[farthest]!) <= FARTHEST_ASTRAY * METRES_PER_NAUTICAL_MILE) return [{ course, span }];
   const middle = span.start + Math.min(Math.max(farthest, 1), across.length - 2);
   return [
     ...fittedLines(motion, { start: span.start, end: middle + 1 }),

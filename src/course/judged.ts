@@ -2,15 +2,11 @@
 import type { CourseExercise } from "../brief/brief.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { NauticalMiles } from "../quantity/units.ts";
+import { ESTABLISHED_NEEDLE, ESTABLISHED_TRACK, establishedRow } from "../track/index.ts";
 import { isFitted } from "./fit.ts";
 import type { Rows } from "./path.ts";
 
-/** Established: needle within half scale. ICAO wording quoted in FAA-H-8261-1, p. 4-6 ("within half full scale deflection"). */
-const ESTABLISHED_NEEDLE: Share = 0.5;
-/** ... and the track within this of the course, for this long. Tuned: wider than a hand-flown heading’s wander, narrower than any intercept; a standard-rate turn through the course passes these 20 degrees in 7 s. */
-const ESTABLISHED_TRACK: AngleSize = 10;
-const ESTABLISHED_FOR: Seconds = 10;
 /** Nearer to a station than this an angular needle is not judged. Common practice, no source. */
 export const NEAR_STATION: NauticalMiles = 1;
 
@@ -44,21 +40,8 @@ function establishedByGeometry(rows: Rows): number | null {
   return null;
 }
 
-function establishedRow(rows: Rows): number | null {
-  if (!rows.timed) return establishedByGeometry(rows);
-  let since = -1;
-  for (let i = 0; i < rows.length; i++) {
-    const small =
-      Math.abs(rows.needle[i]!) <= ESTABLISHED_NEEDLE &&
-      Math.abs(rows.trackErrorDeg[i]!) <= ESTABLISHED_TRACK;
-    if (!small) since = -1;
-    else {
-      if (since < 0 || rows.gapBefore[i]) since = i;
-      if (rows.timeMs[i]! - rows.timeMs[since]! >= ESTABLISHED_FOR * 1000) return since;
-    }
-  }
-  return null;
-}
+const establishedAtRow = (rows: Rows): number | null =>
+  rows.timed ? establishedRow(rows) : establishedByGeometry(rows);
 
 /** Too near to its station, or past it, for an angular needle to be judged. */
 export const nearStation = ({ scale }: CourseExercise, rows: Rows, i: number): boolean =>
@@ -67,7 +50,7 @@ export const nearStation = ({ scale }: CourseExercise, rows: Rows, i: number): b
 /** The judged rows [start, end) of an exercise; at least two. */
 export function judgedSpan(exercise: CourseExercise, rows: Rows): Judged {
   // a line fitted to what was flown has no joining: all of it is judged
-  const establishedAt = isFitted(exercise) ? null : establishedRow(rows);
+  const establishedAt = isFitted(exercise) ? null : establishedAtRow(rows);
   let start = establishedAt ?? 0;
   let end = rows.length;
   let begins: Judged["begins"] = establishedAt === null ? "start-of-match" : "established";

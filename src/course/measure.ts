@@ -6,6 +6,8 @@ import { metresFromNauticalMiles } from "../quantity/factor.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
+import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
+import { countReversals, measureIntercept } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
@@ -15,13 +17,10 @@ import { findExcursions } from "./excursion.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
-import { measureIntercept } from "./intercept.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
-import { countReversals } from "./reversal.ts";
 import type { CourseSeries } from "./series.ts";
-import { distanceFlown, intervals, weigh } from "./weigh.ts";
 import { measureCorrection } from "./wind-correction.ts";
 
 export interface CourseToMeasure {
@@ -57,7 +56,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
   const excursions = fitted ? [] : findExcursions(rows, judged.span, exercise.scale);
   const reversals = countReversals(rows, judged.span);
-  const intercept = fitted ? null : measureIntercept(rows, judged);
+  const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
   const altitude = altitudeFacts(exercise, rows, judged.span, weights);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
@@ -148,6 +147,7 @@ function seriesOf(rows: Rows, judged: Span): CourseSeries {
   const mask = new Uint8Array(rows.length);
   mask.fill(1, judged.start, judged.end);
   return {
+    kind: "course",
     pathStart: rows.pathStart,
     timeMs: rows.timeMs,
     alongNm: rows.alongNm,

@@ -2,6 +2,7 @@
 
 /** One exercise along its course, one row a point. Right of course positive. NaN where not known. */
 export interface CourseSeries {
+  readonly kind: "course";
   /** Rows of the path: row i here is path row `pathStart + i`. */
   readonly pathStart: number;
   readonly timeMs: Float64Array;

@@ -3,11 +3,11 @@ import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
+import { intervals, median, weigh, Z95 } from "../quantity/weigh.ts";
 import type { Motion } from "../track/motion.ts";
 import { headingForCourse, windOver } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import type { Rows } from "./path.ts";
-import { intervals, median, weigh, Z95 } from "./weigh.ts";
 
 /** Correction flown and needed over some rows, right positive, where the wind is known in full. */
 export interface CorrectionMeasured {

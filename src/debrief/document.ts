@@ -1,6 +1,8 @@
 /** The debrief document: the versioned JSON contract between the analysis and everything that shows it. */
 import { z } from "zod";
 import { courseFactsSchema, whatWouldHaveWorkedSchema } from "../course/facts.ts";
+import { verdictSchema } from "../grade/verdict.ts";
+import { holdFactsSchema } from "../hold/facts.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { findingSchema, issueSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -21,31 +23,42 @@ const legSchema = z.strictObject({
   driftDeg: z.number().nullable(),
 });
 
-const verdictSchema = z.strictObject({
-  criterion: z.string(),
-  verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
-  reason: z.string().nullable(),
-  value: z.number().nullable(),
-  limit: z.number().nullable(),
-  unit: z.string(),
-  confidence: z.number().nullable(),
-  citation: z.string(),
-});
-
-const exerciseSchema = z.strictObject({
-  kind: z.enum(["course", "arc", "hold", "descent", "approach"]),
+/** What the document says of every exercise, of whatever kind. */
+const anyExercise = {
   title: z.string(),
   source: z.enum(["brief", "found", "fitted"]),
   startUtc: utc.nullable(),
   endUtc: utc.nullable(),
   /** How the exercise was found on the flight, and how sure that is (0 to 1). Null where it was not found. */
-  match: z.strictObject({ by: z.enum(["between", "geometry", "fitted"]), confidence: z.number() }).nullable(),
-  /** Null where not flown, or not compared by this version. */
-  facts: courseFactsSchema.nullable(),
+  match: z
+    .strictObject({ by: z.enum(["between", "geometry", "fitted", "found"]), confidence: z.number() })
+    .nullable(),
   findings: z.array(findingSchema),
   verdicts: z.array(verdictSchema),
-  whatWouldHaveWorked: whatWouldHaveWorkedSchema,
-});
+};
+
+/** `facts` is null where the exercise was not flown, or is not compared by this version. */
+const exerciseSchema = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("course"),
+    ...anyExercise,
+    facts: courseFactsSchema.nullable(),
+    whatWouldHaveWorked: whatWouldHaveWorkedSchema,
+  }),
+  /** What would have worked stands with each lap, as the racetrack solved for its wind. */
+  z.strictObject({
+    kind: z.literal("hold"),
+    ...anyExercise,
+    facts: holdFactsSchema.nullable(),
+    whatWouldHaveWorked: z.null(),
+  }),
+  z.strictObject({
+    kind: z.enum(["arc", "descent", "approach"]),
+    ...anyExercise,
+    facts: z.null(),
+    whatWouldHaveWorked: z.null(),
+  }),
+]);
 
 export const documentSchema = z.strictObject({
   format: z.literal("hindtrack-debrief"),
@@ -85,6 +98,8 @@ export const documentSchema = z.strictObject({
       issues: z.array(issueSchema),
     })
     .nullable(),
+  /** What the exercises are held against; null where none is named, and then there are no verdicts. */
+  standard: z.strictObject({ id: z.string(), title: z.string(), citation: z.string() }).nullable(),
   /** At the middle of the flight; null where no model fits the date. */
   variation: z.strictObject({ degrees: z.number(), model: z.string() }).nullable(),
   /** The wind of the day. */
@@ -108,8 +123,13 @@ export const documentSchema = z.strictObject({
 
 export type DebriefDocument = z.infer<typeof documentSchema>;
 export type DocumentExercise = DebriefDocument["exercises"][number];
+export type CourseRecord = Extract<DocumentExercise, { kind: "course" }>;
+export type HoldRecord = Extract<DocumentExercise, { kind: "hold" }>;
 export type DocumentLeg = DebriefDocument["legs"][number];
 export type DocumentIssue = z.infer<typeof issueSchema>;
 export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/facts.ts";
+export type { Verdict } from "../grade/verdict.ts";
+export type { HoldFacts, HoldLap, Racetrack } from "../hold/facts.ts";
+export type { AskedHold, AskedRacetrack, RacetrackAnswer } from "../hold/index.ts";
 export type { Finding } from "../quantity/record.ts";
 export type { WindRecord } from "../wind/record.ts";

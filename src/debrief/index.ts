@@ -1,9 +1,14 @@
 /** The recipe, read top to bottom: a log and perhaps a brief become a debrief. */
+
+import type { Brief } from "../brief/brief.ts";
 import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
+import { standardNamed } from "../grade/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
 import { CAUTION } from "../quantity/caution.ts";
-import { UnusableInput } from "../quantity/issue.ts";
+import { type Issue, UnusableInput } from "../quantity/issue.ts";
+import { rounded } from "../quantity/round.ts";
+import { TEST_STANDARDS, type TestStandard } from "../standard/tolerance.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
 import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/index.ts";
 import { chooseFlight } from "./choose-flight.ts";
@@ -12,7 +17,6 @@ import { briefedExercises, fittedExercises } from "./exercise-records.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";
 import { pathSeries } from "./path-series.ts";
-import { rounded } from "./round.ts";
 import type { FlightSeries } from "./series.ts";
 
 export interface DebriefInput {
@@ -20,6 +24,8 @@ export interface DebriefInput {
   readonly brief: BriefDraft | null;
   /** Which flight of a log that holds several, from 0; the longest that went anywhere where not given. */
   readonly flight?: number | null;
+  /** What to hold the exercises against; the published standard that the brief names where not given. */
+  readonly standard?: TestStandard | null;
 }
 
 export interface Debrief {
@@ -31,7 +37,12 @@ export interface Debrief {
  * The debrief of one flight. Pure: the same log and brief give the same document.
  * @throws UnusableInput when fewer than two points are left after cleaning, or there is no such flight.
  */
-export function debriefFlight({ log, brief: draft, flight: asked = null }: DebriefInput): Debrief {
+export function debriefFlight({
+  log,
+  brief: draft,
+  flight: asked = null,
+  standard: given = null,
+}: DebriefInput): Debrief {
   const cleaned = cleanTrack(log.track);
   if (cleaned.track.length < 2) {
     throw new UnusableInput([
@@ -60,7 +71,8 @@ export function debriefFlight({ log, brief: draft, flight: asked = null }: Debri
     : null;
 
   const path = pathSeries(track, motion, legs, wind);
-  const flight = { path, motion, legs, wind };
+  const standard = given ?? (brief?.standard ? standardNamed(brief.standard) : null);
+  const flight = { path, motion, legs, wind, standard };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
   const middle = path.latitude.length >> 1;
@@ -89,12 +101,13 @@ export function debriefFlight({ log, brief: draft, flight: asked = null }: Debri
         longitude,
         kind,
       })),
-      issues: brief.issues.map((issue) => ({
+      issues: [...brief.issues, ...unknownStandard(brief, standard)].map((issue) => ({
         ...issue,
         where: { ...issue.where },
         facts: { ...issue.facts },
       })),
     },
+    standard: standard && { id: standard.id, title: standard.title, citation: standard.citation },
     variation,
     wind: wind && {
       ...windRecord(wind.day),
@@ -116,4 +129,13 @@ export function debriefFlight({ log, brief: draft, flight: asked = null }: Debri
     remarks: [],
   };
   return { document: rounded(document), series: { path, exercises: exercises.map((e) => e.series) } };
+}
+
+/** A brief that names a standard which is neither published here nor given beside it. */
+function unknownStandard({ standard: named, file }: Brief, standard: TestStandard | null): Issue[] {
+  if (named === null || standard !== null) return [];
+  const known = TEST_STANDARDS.map(({ id }) => id).join(", ");
+  return [
+    { code: "unknown-standard", severity: "warning", where: { file }, facts: { standard: named, known } },
+  ];
 }

@@ -1,10 +1,8 @@
 /** What the log was and what was left out of it, as it stands in the document. */
-import { inverse } from "../geodesy/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
 import { droppedByCode } from "../import/index.ts";
-import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { utcText } from "../quantity/time.ts";
-import type { CleanedTrack } from "../track/index.ts";
+import { type CleanedTrack, pathLength } from "../track/index.ts";
 import type { Track } from "../track/track.ts";
 import type { ChosenFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
@@ -19,19 +17,6 @@ function intervals(track: Track): { median: number | null; longest: number | nul
   if (steps.length === 0) return { median: null, longest: null };
   steps.sort((a, b) => a - b);
   return { median: steps[steps.length >> 1]!, longest: steps.at(-1)! };
-}
-
-/** Length of the path through the used points, NM, not counting the recorder's own breaks. */
-function pathLength(track: Track): number {
-  let metres = 0;
-  for (let i = 1; i < track.length; i++) {
-    if (track.segment[i] !== track.segment[i - 1]) continue;
-    metres += inverse(
-      { latitude: track.latitude[i - 1]!, longitude: track.longitude[i - 1]! },
-      { latitude: track.latitude[i]!, longitude: track.longitude[i]! },
-    ).distance;
-  }
-  return nauticalMilesFromMetres(metres);
 }
 
 export function logRecord(

@@ -1,5 +1,6 @@
 /** Columns for charts and maps that stand beside the document: too many numbers for JSON, rebuilt from the log at will. */
 import type { CourseSeries } from "../course/series.ts";
+import type { HoldSeries } from "../hold/series.ts";
 
 /** The used flight, one row a point. NaN where not known. */
 export interface PathSeries {
@@ -20,7 +21,10 @@ export interface PathSeries {
 export interface FlightSeries {
   readonly path: PathSeries;
   /** By exercise; null where it was not flown or not compared. */
-  readonly exercises: readonly (CourseSeries | null)[];
+  readonly exercises: readonly (ExerciseSeries | null)[];
 }
 
+export type ExerciseSeries = CourseSeries | HoldSeries;
+
 export type { CourseSeries } from "../course/series.ts";
+export type { HoldSeries } from "../hold/series.ts";

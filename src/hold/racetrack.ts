@@ -21,6 +21,7 @@ import type { TurnSide } from "../standard/holding.ts";
 import type { Wind } from "../wind/index.ts";
 import type { NoRacetrack, Racetrack } from "./facts.ts";
 import {
+  airInFrame,
   bankOfRate,
   type InFrame,
   KNOT_SECONDS_PER_MILE,
@@ -76,10 +77,7 @@ export function framed(question: HoldQuestion): Framed | null {
   if (!(trueAirspeed > 0)) throw new RangeError(`invalid airspeed: ${trueAirspeed}`);
   if (!(turnRate > 0)) throw new RangeError(`invalid turn rate: ${turnRate}`);
   if (!(mostBank > 0 && mostBank < 90)) throw new RangeError(`invalid bank: ${mostBank}`);
-  const air = {
-    along: -wind.speed * cosDeg(wind.from - inbound),
-    across: -wind.speed * sinDeg(wind.from - inbound),
-  };
+  const air = airInFrame(wind, inbound);
   const size = Math.min(turnRate, rateOfBank(mostBank, trueAirspeed));
   const correction = Math.asin(-air.across / trueAirspeed) * DEGREES_PER_RADIAN;
   const inboundSpeed = trueAirspeed * cosDeg(correction) + air.along;

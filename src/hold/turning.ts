@@ -1,7 +1,15 @@
 /** Turns through the air: rate, bank and radius, and where a turn in a wind leads. */
 import { cosDeg, direction, sinDeg, tanDeg } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT, STANDARD_GRAVITY } from "../quantity/factor.ts";
-import type { AngleSize, DegreesPerSecond, Knots, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type {
+  AngleSize,
+  DegreesPerSecond,
+  Knots,
+  NauticalMiles,
+  Seconds,
+  TrueDegrees,
+} from "../quantity/units.ts";
+import type { Wind } from "../wind/index.ts";
 
 /** Knots times seconds that make a nautical mile. */
 export const KNOT_SECONDS_PER_MILE = 3600;
@@ -31,6 +39,12 @@ export interface InFrame {
   readonly along: number;
   readonly across: number;
 }
+
+/** The velocity of the air in the frame of a course, knots. */
+export const airInFrame = (wind: Wind, course: TrueDegrees): InFrame => ({
+  along: -wind.speed * cosDeg(wind.from - course),
+  across: -wind.speed * sinDeg(wind.from - course),
+});
 
 /**
  * Displacement over the ground in a turn, NM, for headings counted from the course. `rate` right positive; the turn

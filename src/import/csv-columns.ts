@@ -1,6 +1,6 @@
 /** What a table's column headings mean: the quantity and its unit, in common spellings. */
 import { METRES_PER_FOOT, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
-import type { CsvColumn } from "./imported.ts";
+import { CSV_COLUMNS, type CsvColumn } from "./imported.ts";
 
 /** Spellings without case, spaces, signs and units (common practice, no source). */
 const SPELLINGS: Readonly<Record<CsvColumn, readonly string[]>> = {
@@ -30,6 +30,12 @@ const SPELLINGS: Readonly<Record<CsvColumn, readonly string[]>> = {
     "datetimeutc",
     "lcltime",
     "localtime",
+    "elapsed",
+    "elapsedtime",
+    "timeelapsed",
+    "timesincestart",
+    "epoch",
+    "unixtime",
   ],
   date: ["date", "utcdate", "dateutc", "gpsdate", "lcldate", "localdate"],
   utcOffset: ["utcofst", "utcoffset"],
@@ -74,7 +80,7 @@ const SPELLINGS: Readonly<Record<CsvColumn, readonly string[]>> = {
 /** A heading that says neither true nor magnetic, and may be a track: not used unless named by option. */
 const UNCLEAR = new Set(["heading", "hdg", "course", "direction"]);
 
-type Kind = "height" | "speed" | "temperature";
+type Kind = "height" | "speed" | "temperature" | "time";
 const KINDS: Partial<Record<CsvColumn, Kind>> = {
   altitude: "height",
   pressureAltitude: "height",
@@ -82,6 +88,7 @@ const KINDS: Partial<Record<CsvColumn, Kind>> = {
   trueAirspeed: "speed",
   indicatedAirspeed: "speed",
   outsideAir: "temperature",
+  time: "time",
 };
 
 const same = (x: number): number => x;
@@ -105,9 +112,15 @@ const UNITS: Readonly<Record<Kind, Readonly<Record<string, (x: number) => number
     mph: (x) => (x * 0.44704) / METRES_PER_SECOND_PER_KNOT, // exactly, from the foot and mile
   },
   temperature: { c: same, degc: same, f: (x) => (x - 32) / 1.8, degf: (x) => (x - 32) / 1.8 },
+  // Of times only numbers without a date have a unit: to milliseconds.
+  time: { s: (x) => x * 1000, sec: (x) => x * 1000, seconds: (x) => x * 1000, ms: same },
 };
 /** Where the heading is silent: what aircraft show, except heights that surveyors and receivers name so. */
-const ASSUMED: Readonly<Record<Kind, string>> = { height: "ft", speed: "kt", temperature: "c" };
+const ASSUMED: Readonly<Record<Exclude<Kind, "time">, string>> = {
+  height: "ft",
+  speed: "kt",
+  temperature: "c",
+};
 const METRIC_NAMES = new Set(["ele", "elevation", "height", "gpsheight"]);
 
 export interface Meaning {
@@ -116,6 +129,8 @@ export interface Meaning {
   readonly convert: (value: number) => number;
   /** The unit that was taken because none was written; null where it was, or none is needed. */
   readonly assumed: string | null;
+  /** Of times: whether the heading names a unit, so that numbers count from some start. */
+  readonly counts: boolean;
 }
 
 const bare = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
@@ -125,7 +140,7 @@ function nameAndUnit(heading: string): { readonly name: string; readonly unit: s
   const marked = /^(.*?)[([{](.*?)[)\]}]/.exec(heading);
   if (marked !== null) return { name: bare(marked[1]!), unit: bare(marked[2]!) };
   const tail =
-    /^(.+)[ _.,/-]+(ft|feet|m|meters|metres|kts?|knots|ms|mps|m\/s|km\/?h|kph|mph|deg|degc|c|f)$/i.exec(
+    /^(.+)[ _.,/-]+(ft|feet|m|meters|metres|kts?|knots|ms|mps|m\/s|km\/?h|kph|mph|deg|degc|c|f|s|sec|seconds)$/i.exec(
       heading.trim(),
     );
   return tail === null ? { name: bare(heading), unit: "" } : { name: bare(tail[1]!), unit: bare(tail[2]!) };
@@ -138,16 +153,16 @@ export function meaningOf(
   chosen: CsvColumn | null = null,
 ): Meaning | "unclear" | null {
   const { name, unit: own } = nameAndUnit(heading);
-  const known = Object.entries(SPELLINGS).find(([, names]) => names.includes(name))?.[0] as
-    | CsvColumn
-    | undefined;
+  const known = CSV_COLUMNS.find((column) => SPELLINGS[column].includes(name));
   const column = chosen ?? known;
   if (column === undefined) return UNCLEAR.has(name) ? "unclear" : null;
   const kind = KINDS[column];
-  if (kind === undefined) return { column, heading, convert: same, assumed: null };
+  const plain = { column, heading, convert: same, assumed: null, counts: false };
+  if (kind === undefined) return plain;
   const written = own || bare(unitBelow);
   const units = UNITS[kind];
-  if (Object.hasOwn(units, written)) return { column, heading, convert: units[written]!, assumed: null };
+  if (Object.hasOwn(units, written)) return { ...plain, convert: units[written]!, counts: kind === "time" };
+  if (kind === "time") return plain;
   const assumed = kind === "height" && METRIC_NAMES.has(name) ? "m" : ASSUMED[kind];
-  return { column, heading, convert: units[assumed]!, assumed };
+  return { ...plain, convert: units[assumed]!, assumed };
 }

@@ -1,6 +1,7 @@
 /** One line of delimited text to fields. */
 
-export const DELIMITERS = [",", ";", "\t", "|"] as const;
+/** The comma last: where another parts the fields, it may be that of decimals. */
+export const DELIMITERS = [";", "\t", "|", ","] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
 
 /** Fields without their spaces; quotes may hold a delimiter, doubled quotes one quote (RFC 4180, section 2). */

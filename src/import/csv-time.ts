@@ -1,56 +1,80 @@
-/** Times as tables write them: one text, date and time apart, or seconds of the epoch. */
+/** Times as tables write them: one text, date and time apart, numbers of the epoch, seconds from some start. */
+import { isoDate } from "./csv-date.ts";
 import { IsoTimeReader } from "./iso-time.ts";
 
 const MS_PER_DAY = 86_400_000;
-/** Numbers of the epoch: seconds from 1973 on (10^8) and milliseconds (10^11), both up to year 5138. */
+/** Numbers of the epoch from 1973 on, by their size: seconds, then milliseconds, microseconds, nanoseconds. */
 const EPOCH_SECONDS = 1e8;
 const EPOCH_MILLIS = 1e11;
-const EPOCH_END = 1e14;
+/** "20261017094410" */
+const ALL_DIGITS = /^((?:19|20)\d{6})(\d{6})$/;
 
-/** YYYY-MM-DD of "2026-10-17", "2026/10/17", "20261017", "17.10.2026"; of "17/10/2026" and "10/17/2026" where only one reading is a date. */
-export function isoDate(text: string): string | null {
-  const yearFirst = /^(\d{4})[-/.]?(\d{2})[-/.]?(\d{2})$/.exec(text);
-  if (yearFirst !== null) return `${yearFirst[1]}-${yearFirst[2]}-${yearFirst[3]}`;
-  const yearLast = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4})$/.exec(text);
-  if (yearLast === null) return null;
-  const [a, b] = [Number(yearLast[1]), Number(yearLast[3])];
-  const dayFirst = yearLast[2] === "." || a > 12;
-  if (!dayFirst && b <= 12) return null; // both readings are dates
-  const two = (n: number) => String(n).padStart(2, "0");
-  return `${yearLast[4]}-${dayFirst ? two(b) : two(a)}-${dayFirst ? two(a) : two(b)}`;
+/** Date and clock in one text: "2026-10-17 09:44", "17.10.2026, 9:44:10 PM", "Oct 17, 2026 09:44:10". */
+const BOTH = /^(.*[^\s,T])[\sT,]+(\d{1,2}:.*|\d{6}(?:\.\d+)?Z?)$/i;
+/** "Sat Oct 17 09:44:10 UTC 2026", as some programs print. */
+const YEAR_LAST = /^[a-z]{3},? ([a-z]{3} +\d{1,2}) (\d{1,2}:\d{2}:\d{2})(?: (?:UTC|GMT))? (\d{4})$/i;
+
+/** hh:mm:ss with its fraction and zone of "9:44", "9:44:10 pm", "094410.5", "09:44:10 UTC". */
+function isoClock(text: string): string {
+  const clock = text.replace(/\s*(?:UTC|GMT)$/i, "Z");
+  const compact = /^(\d{2})(\d{2})(\d{2}(?:[.,]\d+)?Z?)$/i.exec(clock);
+  if (compact !== null) return `${compact[1]}:${compact[2]}:${compact[3]}`;
+  const parts = /^(\d{1,2}):(\d{2})(:\d{2}(?:[.,]\d+)?)?\s*([ap]\.?m\.?)?(.*)$/i.exec(clock);
+  if (parts === null) return clock;
+  const [, hour, minute, second = ":00", half = "", rest] = parts;
+  const twelve = half === "" ? Number(hour) : (Number(hour) % 12) + (/^p/i.test(half) ? 12 : 0);
+  const whole = half !== "" && (Number(hour) > 12 || hour === "0") ? Number.NaN : twelve;
+  return `${String(whole).padStart(2, "0")}:${minute}${second}${rest}`;
+}
+
+function ofEpoch(number: number): number {
+  let millis = number < EPOCH_MILLIS ? number * 1000 : number;
+  while (millis >= EPOCH_MILLIS * 1000) millis /= 1000;
+  return millis;
 }
 
 export class CsvTimeReader {
   /** Whether the last time named its zone or was of the epoch. */
   zoned = true;
-  /** Whether the last time had a date. */
+  /** Whether the last time had a date that could be read. */
   dated = true;
+  /** The last date as written, where day and month could be either way round. */
+  eitherWay: string | null = null;
   private readonly iso = new IsoTimeReader();
   private last = Number.NaN;
 
-  /** UTC milliseconds or NaN. Without a date: from 1970-01-01, on the day nearest to the time before. */
-  read(time: string, date: string, offset: string): number {
-    this.dated = true;
-    const epoch = date === "" && /^\d{9,14}(?:\.\d+)?$/.test(time) ? Number(time) : Number.NaN;
-    this.zoned = true;
-    if (epoch >= EPOCH_SECONDS && epoch < EPOCH_MILLIS) return epoch * 1000;
-    if (epoch >= EPOCH_MILLIS && epoch < EPOCH_END) return epoch;
+  /**
+   * UTC milliseconds or NaN. `toMillis` where the heading gives a unit: small numbers then count from some start, on
+   * 1970-01-01. Without a date that can be read: from 1970-01-01, on the day nearest to the time before.
+   */
+  read(time: string, date: string, offset: string, toMillis: ((value: number) => number) | null): number {
+    this.dated = this.zoned = true;
+    this.eitherWay = null;
+    const number = date === "" && /^\d+(?:\.\d+)?$/.test(time) ? Number(time) : Number.NaN;
+    const digits = ALL_DIGITS.exec(time);
+    if (number >= EPOCH_SECONDS && digits === null) return ofEpoch(number);
+    if (toMillis !== null && !Number.isNaN(number)) {
+      this.dated = false;
+      return toMillis(number);
+    }
     let [day, clock] = [date, time];
     if (day === "") {
-      const parts = /^(.*\d)[T ]+(\d{1,2}:.*)$/i.exec(time);
-      if (parts !== null) [, day, clock] = parts as unknown as [string, string, string];
+      const printed = YEAR_LAST.exec(time);
+      const parts =
+        digits?.slice(1) ??
+        (printed ? [`${printed[1]} ${printed[3]}`, printed[2]!] : BOTH.exec(time)?.slice(1));
+      if (parts) [day, clock] = parts as [string, string];
     }
-    if (/^\d:/.test(clock!)) clock = `0${clock}`;
-    if (day === "") return this.ofDay(clock!);
-    const iso = isoDate(day!);
-    if (iso === null) return Number.NaN;
-    const value = this.iso.read(`${iso}T${clock!.replace(/\s*(?:UTC|GMT)$/i, "Z")}${offset}`);
+    const iso = day === "" ? null : isoDate(day, /[ap]\.?m/i.test(clock));
+    if (iso === null) return this.ofDay(isoClock(clock));
+    if (iso.eitherWay) this.eitherWay = day;
+    const value = this.iso.read(`${iso.text}T${isoClock(clock)}${offset}`);
     this.zoned = this.iso.zoned;
     return value;
   }
 
   private ofDay(clock: string): number {
-    const value = this.iso.read(`1970-01-01T${clock.replace(/\s*(?:UTC|GMT)$/i, "Z")}`);
+    const value = this.iso.read(`1970-01-01T${clock}`);
     this.zoned = this.iso.zoned;
     this.dated = false;
     if (Number.isNaN(value)) return value;

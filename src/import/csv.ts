@@ -1,7 +1,9 @@
 /** Delimited text with a line of headings: one row a point. */
 import { direction } from "../quantity/angle.ts";
+import { utcText } from "../quantity/time.ts";
 import { GrowingColumns, OPTIONAL_COLUMNS, type OptionalColumn } from "./columns.ts";
-import { type Meaning, meaningOf } from "./csv-columns.ts";
+import { readAngle } from "./csv-angle.ts";
+import { type Chosen, type Fields, fieldsOf, unclearHeadings } from "./csv-fields.ts";
 import { DELIMITERS, type Delimiter, splitLine } from "./csv-split.ts";
 import { CsvTimeReader } from "./csv-time.ts";
 import { readDecimal } from "./decimal.ts";
@@ -16,7 +18,7 @@ const ANGLES = new Set<string>(["trackAngle", "headingTrue", "headingMagnetic"])
 
 /**
  * The line of headings is the first with a latitude and a longitude (or with what the option names); the delimiter
- * is the one that finds them; a row of units may follow. Decimal commas are read where the delimiter is another.
+ * is the one that finds them; a row of units may follow. Decimal commas are read where the delimiter is another, places also with hemispheres, minutes and seconds.
  * Units stand in the headings or beneath them; where not, feet, knots and degrees Celsius are taken (metres for
  * "elevation" and "height") and said (`unit-assumed`). A plain "heading" or "course" is not used, for it says neither
  * true nor magnetic (`unclear-column`). Speeds that do not fit the way flown are refused (`implausible-column`).
@@ -28,21 +30,27 @@ export class CsvReader implements LineLogReader {
   private readonly columns = new GrowingColumns();
   private readonly times = new CsvTimeReader();
   private readonly tally: Tally;
-  private readonly chosen: ReadOptions["csvColumns"];
+  private readonly chosen: Chosen;
   private delimiter: Delimiter = ",";
   private headings: string[] | null = null;
-  private fields = new Map<CsvColumn, { readonly index: number; readonly meaning: Meaning }>();
+  private fields: Fields = new Map();
   private unitsMayFollow = false;
   private seen = 0;
 
   constructor(tally: Tally, chosen: ReadOptions["csvColumns"]) {
     this.tally = tally;
-    this.chosen = chosen;
+    this.chosen = chosen ?? {};
   }
 
   readLine(text: string, line: number): void {
     if (this.headings === null) {
-      if (line <= PREAMBLE) this.findHeadings(text);
+      if (line > PREAMBLE || !this.findHeadings(text)) return;
+      // Columns chosen by number need no headings: a first line of numbers is a point.
+      const row = splitLine(text, this.delimiter);
+      if (["latitude", "longitude"].every((c) => !Number.isNaN(readAngle(this.text(row, c as CsvColumn))))) {
+        this.headings = row.map(() => "");
+        this.point(row, line);
+      }
       return;
     }
     if (text.startsWith("#")) return;
@@ -51,7 +59,7 @@ export class CsvReader implements LineLogReader {
     if (this.unitsMayFollow) {
       this.unitsMayFollow = false;
       if (!row.some((field) => /\d/.test(field))) {
-        this.understand(this.headings, row);
+        this.fields = fieldsOf(this.headings, row, this.chosen);
         return;
       }
     }
@@ -61,14 +69,13 @@ export class CsvReader implements LineLogReader {
   finish(file: string): Found {
     const nowhere = { line: 0, column: 0, point: -1 };
     if (this.headings === null)
-      this.tally.add("no-headings", "error", nowhere, { facts: { lines: PREAMBLE } });
+      this.tally.add("no-headings", "error", { ...nowhere, line: 1 }, { facts: { lines: PREAMBLE } });
     for (const { meaning } of this.fields.values()) {
       if (meaning.assumed === null) continue;
       const facts = { column: meaning.heading.slice(0, 40), unit: meaning.assumed };
       this.tally.add("unit-assumed", "warning", nowhere, { facts, detail: meaning.column });
     }
-    for (const heading of this.headings ?? []) {
-      if (meaningOf(heading) !== "unclear" || this.isChosen(heading)) continue;
+    for (const heading of unclearHeadings(this.headings ?? [], this.fields)) {
       this.tally.add("unclear-column", "note", nowhere, {
         facts: { column: heading.slice(0, 40) },
         detail: heading,
@@ -78,36 +85,19 @@ export class CsvReader implements LineLogReader {
     return { track, waypoints: [], routes: [], pointsSeen: this.seen };
   }
 
-  private isChosen(heading: string): boolean {
-    return Object.values(this.chosen ?? {}).includes(heading);
-  }
-
-  private findHeadings(text: string): void {
+  /** Whether this is the line of headings, or where columns are chosen by number, the first that has them. */
+  private findHeadings(text: string): boolean {
     for (const delimiter of DELIMITERS) {
       const headings = splitLine(text.replace(/^[#\s]+/, ""), delimiter);
-      this.understand(headings, []);
-      if (!this.fields.has("latitude") || !this.fields.has("longitude")) continue;
+      const fields = fieldsOf(headings, [], this.chosen);
+      if (!fields.has("latitude") || !fields.has("longitude")) continue;
+      this.fields = fields;
       this.headings = headings;
       this.delimiter = delimiter;
       this.unitsMayFollow = true;
-      return;
+      return true;
     }
-  }
-
-  /** The first column of each meaning counts; what the option names comes before. */
-  private understand(headings: readonly string[], units: readonly string[]): void {
-    this.fields = new Map();
-    for (const [column, heading] of Object.entries(this.chosen ?? {}) as [CsvColumn, string][]) {
-      const index = headings.indexOf(heading);
-      const meaning = index < 0 ? null : meaningOf(heading, units[index], column);
-      if (meaning !== null && meaning !== "unclear") this.fields.set(column, { index, meaning });
-    }
-    headings.forEach((heading, index) => {
-      if (this.isChosen(heading)) return;
-      const meaning = meaningOf(heading, units[index]);
-      if (meaning === null || meaning === "unclear" || this.fields.has(meaning.column)) return;
-      this.fields.set(meaning.column, { index, meaning });
-    });
+    return false;
   }
 
   private text(row: readonly string[], column: CsvColumn): string {
@@ -135,9 +125,8 @@ export class CsvReader implements LineLogReader {
 
   private point(row: readonly string[], line: number): void {
     const place = { line, column: 0, point: this.seen++ };
-    const decimal = (text: string) => readDecimal(this.delimiter === "," ? text : text.replace(",", "."));
     const [lat, lon] = [this.text(row, "latitude"), this.text(row, "longitude")];
-    const [latitude, longitude] = [decimal(lat), decimal(lon)];
+    const [latitude, longitude] = [readAngle(lat), readAngle(lon)];
     if (Number.isNaN(latitude) || Number.isNaN(longitude)) {
       const facts = { lat: lat.slice(0, 40), lon: lon.slice(0, 40) };
       this.tally.add("unreadable-position", "warning", place, { dropped: 1, facts });
@@ -155,14 +144,24 @@ export class CsvReader implements LineLogReader {
   private time(row: readonly string[], place: { line: number; column: number; point: number }): number {
     const [time, date] = [this.text(row, "time"), this.text(row, "date")];
     if (time === "") return Number.NaN;
-    const value = this.times.read(time, date, this.text(row, "utcOffset"));
+    const { counts, convert } = this.fields.get("time")!.meaning;
+    const { times } = this;
+    const value = times.read(time, date, this.text(row, "utcOffset"), counts ? convert : null);
     if (Number.isNaN(value)) {
       const facts = { time: `${date} ${time}`.trim().slice(0, 40) };
       this.tally.add("unreadable-time", "warning", place, { facts });
-    } else {
-      if (!this.times.zoned) this.tally.add("time-without-zone", "note", place);
-      if (!this.times.dated) this.tally.add("no-date", "warning", place);
+      return value;
     }
+    if (!times.zoned) this.tally.add("time-without-zone", "note", place);
+    if (times.eitherWay !== null)
+      this.tally.add("ambiguous-date", "warning", place, {
+        facts: { date: times.eitherWay, read: utcText(value).slice(0, 10) },
+      });
+    if (!times.dated && date !== "")
+      this.tally.add("unreadable-date", "warning", place, {
+        facts: { date: date.slice(0, 40), form: "2026-10-17" },
+      });
+    else if (!times.dated) this.tally.add("no-date", "warning", place);
     return value;
   }
 }

@@ -112,7 +112,10 @@ export class IgcReader implements LineLogReader {
         this.day = daysFromCivil(year, month, day);
         this.dated = true;
         this.last = Number.NaN;
-      } else this.tally.add("unreadable-date", "warning", at(line), { facts: { date: date.slice(0, 20) } });
+      } else
+        this.tally.add("unreadable-date", "warning", at(line), {
+          facts: { date: date.slice(0, 20), form: "171026" },
+        });
     } else if (/^H[A-Z]?ALG.*GEO/.test(text)) this.aboveGeoid = true;
   }
 

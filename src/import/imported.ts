@@ -33,24 +33,29 @@ export interface ReadOptions {
   readonly onProgress?: (bytesRead: number) => void;
   /** Looked at between pieces; reading stops with a `Cancelled` error. */
   readonly signal?: { readonly aborted: boolean };
-  /** Of a table: the heading of a column, where its own words do not tell. */
+  /**
+   * Of a table: which column is which, where its headings do not tell. A column is named by its heading as written, or
+   * by its number from 1; a unit may follow in brackets, as in "Höhe [m]" or "4 [m]".
+   */
   readonly csvColumns?: Readonly<Partial<Record<CsvColumn, string>>>;
 }
 
 /** What a table of points may tell. `time` may hold the date too; `utcOffset` is local less UTC, as in +12:00. */
-export type CsvColumn =
-  | "latitude"
-  | "longitude"
-  | "altitude"
-  | "pressureAltitude"
-  | "time"
-  | "date"
-  | "utcOffset"
-  | "groundSpeed"
-  | "trackAngle"
-  | "headingTrue"
-  | "headingMagnetic"
-  | "trueAirspeed"
-  | "indicatedAirspeed"
-  | "outsideAir"
-  | "hdop";
+export const CSV_COLUMNS = [
+  "latitude",
+  "longitude",
+  "altitude",
+  "pressureAltitude",
+  "time",
+  "date",
+  "utcOffset",
+  "groundSpeed",
+  "trackAngle",
+  "headingTrue",
+  "headingMagnetic",
+  "trueAirspeed",
+  "indicatedAirspeed",
+  "outsideAir",
+  "hdop",
+] as const;
+export type CsvColumn = (typeof CSV_COLUMNS)[number];

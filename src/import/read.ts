@@ -18,7 +18,7 @@ import { XmlStream } from "./xml-stream.ts";
  * The log that the bytes hold. Reading is streamed: memory grows with the points, not with the bytes.
  * What cannot be read is left out, counted and said in `issues`: the sum of their `facts.dropped` is
  * `pointsSeen` less the track's length (`droppedByCode`). Throws `UnusableInput` where no point is left
- * (`empty-file`, `unknown-format`, `xml-not-a-log`, `no-points`), and `Cancelled` when asked to stop.
+ * (`empty-file`, `unknown-format`, `xml-not-a-log`, `no-headings`, `no-points`), and `Cancelled` when asked to stop.
  */
 export async function readLog(
   bytes: ByteSource,
@@ -27,6 +27,8 @@ export async function readLog(
 ): Promise<ImportedLog> {
   const log = await readContent(bytes, file, options);
   if (log.track.length > 0) return log;
+  // Where the columns of a table are not known, nothing was looked for.
+  if (log.issues.some(({ code }) => code === "no-headings")) throw new UnusableInput(log.issues);
   const facts = { seen: log.pointsSeen, waypoints: log.waypoints.length, routes: log.routes.length };
   throw new UnusableInput([
     { code: "no-points", severity: "error", where: { file, line: 1 }, facts },

@@ -1,4 +1,5 @@
 /** Tells the format by the content; the file's ending proves nothing. */
+import { tableRows } from "./csv-beginning.ts";
 
 /** What a file's first bytes look like. `text` and `binary` are not a log that can be read. */
 export type Look = "empty" | "web-page" | "xml" | "zip" | "gzip" | "igc" | "csv" | "text" | "binary";
@@ -9,7 +10,7 @@ export const SNIFF_BYTES = 2048;
 /**
  * The look of a file from its first bytes and the same decoded. XML begins with `<` (after spaces); FAI IGC with
  * an A record and has B or H records; a table has a line with a delimiter
- * and "lat" in it (or with a delimiter, where the caller has `named` the columns); a control character that no
+ * and "lat" in it (or with a delimiter, where the caller has `named` the columns), or rows of numbers; a control character that no
  * text format has makes it binary.
  */
 export function lookOf(head: Uint8Array, text: string, named = false): Look {
@@ -22,6 +23,7 @@ export function lookOf(head: Uint8Array, text: string, named = false): Look {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
   if (/[\u0000-\u0008\u000e-\u001f]/.test(trimmed)) return "binary";
   if (/^[A-Z]/.test(trimmed) && /^(?:B\d{6}\d{7}[NS]\d{8}[EW]|HF?[A-Z]?DTE)/m.test(trimmed)) return "igc";
-  const table = trimmed.split(/[\r\n]+/).some((line) => /[,;\t|]/.test(line) && (named || /lat/i.test(line)));
-  return table ? "csv" : "text";
+  const lines = trimmed.split(/[\r\n]+/);
+  const table = lines.some((line) => /[,;\t|]/.test(line) && (named || /lat/i.test(line)));
+  return table || tableRows(lines) !== null ? "csv" : "text";
 }

@@ -8,7 +8,7 @@ declare const setTimeout: (then: () => void, milliseconds: number) => unknown;
 /** Piece given to a parser at once, bytes: about 10 ms of work, so that a page stays awake. */
 const PIECE_BYTES = 1 << 18;
 /** After so many bytes other work gets its turn. */
-const REST_BYTES = 1 << 20;
+const REST_BYTES = 1 << 19;
 
 /** Gathers at least `enough` bytes from the front of `source` (or all there are) and gives them and the whole back. */
 export async function peek(

@@ -3,9 +3,12 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { NauticalMiles, TurnDegrees } from "../quantity/units.ts";
+import type { Metres, NauticalMiles, TurnDegrees } from "../quantity/units.ts";
 import type { Column } from "../track/track.ts";
 import type { Flown, FlownPath } from "./flown.ts";
+
+/** An exercise lies within some miles of its course: so far off, m (500 NM), a reading good to 100 m is ample. */
+const FAR_ENOUGH: Metres = 926_000;
 
 export interface Against {
   readonly exercise: CourseExercise;
@@ -20,7 +23,7 @@ export interface Against {
 }
 
 export function measured(exercise: CourseExercise, path: FlownPath, { trackAngle, flown }: Flown): Against {
-  const columns = measureColumns(exercise.course, path.latitude, path.longitude);
+  const columns = measureColumns(exercise.course, path.latitude, path.longitude, FAR_ENOUGH);
   return {
     exercise,
     along: columns.along.map(nauticalMilesFromMetres),

@@ -1,7 +1,14 @@
 /** The path as the matcher sees it: where it points, how far it goes and where it turns, with or without times. */
 import { cosDeg, directionOf, turnFrom } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Degrees, NauticalMiles, TrueDegrees, TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import type {
+  Degrees,
+  FeetMsl,
+  NauticalMiles,
+  TrueDegrees,
+  TurnDegrees,
+  UtcMillis,
+} from "../quantity/units.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Column } from "../track/track.ts";
 
@@ -14,6 +21,8 @@ export interface FlownPath {
   readonly trackAngle: Column<TrueDegrees> | null;
   /** Null: turns are taken from successive points. */
   readonly legs: readonly Leg[] | null;
+  /** Needed to find descents. */
+  readonly altitude?: Column<FeetMsl>;
 }
 
 export interface Flown {

@@ -1,6 +1,9 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import { asCourse, followedTo } from "./approach.ts";
+import { arcRuns } from "./arc-runs.ts";
+import { withDescents } from "./descents.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { inOrder } from "./order.ts";
@@ -8,6 +11,7 @@ import { type Run, runsOf } from "./runs.ts";
 
 export type { FlownPath } from "./flown.ts";
 export type { Match } from "./match.ts";
+export type { Run } from "./runs.ts";
 
 /** A window given by the brief outweighs any run, so that what comes before and after it keeps its place. */
 const GIVEN = 2;
@@ -18,13 +22,34 @@ const GIVEN = 2;
  * An exercise with a window has the rows of that window. The others are found by geometry: runs along the
  * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
  * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
- * taken. Exercises other than courses are found by their window only.
+ * taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
+ * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
+ * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. What else was
+ * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
+ * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
  */
-export function matchExercises(brief: Brief, path: FlownPath): Match[] {
+export function matchExercises(
+  brief: Brief,
+  path: FlownPath,
+  others: ReadonlyMap<number, readonly Run[]> = new Map(),
+): Match[] {
   const windows = brief.exercises.map((exercise) => windowOf(exercise, path));
   const flown = flownOf(path);
-  const runs = brief.exercises.map((exercise, i) => candidates(exercise, windows[i]!, windows, path, flown));
+  const found = findInOrder(brief, windows, path, flown, others);
+  return withDescents(brief, found, path, flown);
+}
+
+function findInOrder(
+  brief: Brief,
+  windows: readonly (Span | "outside" | null)[],
+  path: FlownPath,
+  flown: Flown,
+  others: ReadonlyMap<number, readonly Run[]>,
+): Match[] {
+  const runs = brief.exercises.map((exercise, i) =>
+    candidates(exercise, windows[i]!, windows, path, flown, others.get(i)),
+  );
   const chosen = inOrder(runs);
   const ends: number[] = []; // of the exercises before, in the order of the brief
   return windows.map((window, i): Match => {
@@ -38,8 +63,10 @@ export function matchExercises(brief: Brief, path: FlownPath): Match[] {
     const { run, rival } = choice;
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
     const start = Math.max(run.span.start, ...ends.filter((end) => end < run.core.end - 1));
-    const span = { start, end: run.span.end };
-    ends.push(span.end);
+    ends.push(run.core.end);
+    const isApproach = brief.exercises[i]!.kind === "approach";
+    const next = chosen.slice(i + 1).find((later) => later)?.run.core.start ?? path.latitude.length;
+    const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
     return { exercise: i, span, by: "geometry", confidence };
   });
@@ -59,11 +86,18 @@ function candidates(
   windows: readonly (Span | "outside" | null)[],
   path: FlownPath,
   flown: Flown,
-): Run[] {
+  others: readonly Run[] = [],
+): readonly Run[] {
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
-  if (exercise.kind !== "course" || path.latitude.length < 2) return [];
-  return runsOf(exercise, path, flown).filter(({ core }) => !windows.some((w) => taken(core, w)));
+  if (path.latitude.length < 2) return [];
+  return runsFor(exercise, path, flown, others).filter(({ core }) => !windows.some((w) => taken(core, w)));
+}
+
+function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: readonly Run[]): readonly Run[] {
+  if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
+  const course = asCourse(exercise);
+  return course ? runsOf(course, path, flown) : others;
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

@@ -18,7 +18,7 @@ export interface Run {
 }
 
 /** Track within this of the course: half-way to square across it. */
-const ALIGNED_DEG = 45;
+export const ALIGNED_DEG = 45;
 /** An intercept is cut at 90° at most; 10° for wind and wander. */
 const INTERCEPT_DEG = 100;
 /** Tracks nearer to the course than this neither close nor open. */
@@ -35,11 +35,11 @@ const INTERCEPT_NM = 8;
 /** An intercept may go through the course by so much before the turn onto it. Chosen: a turn begun on the course at 90° and 120 kt goes 0.6 NM past. */
 const OVERSHOT_NM = 1;
 /** A break in a run that is bridged: a cut back to the course of more than 45° is over in 20 s. Chosen, not tuned. */
-const BRIDGED_NM = 0.6;
+export const BRIDGED_NM = 0.6;
 /** A turn that leaves or joins a course, rather than corrects along it. Chosen: corrections are of 30° at most in common practice. */
-const TURN_AWAY_DEG = 40;
+export const TURN_AWAY_DEG = 40;
 /** A course flown for less than this is none; a short leg from a third of its length, since the turns at both ends take their part. Chosen, not tuned. */
-const SHORTEST_NM = 1;
+export const SHORTEST_NM = 1;
 /** Runs that fit worse than this are chance. Chosen, not tuned: 1 NM flown at 2 NM and 12° off, far from the fix, has 0.12. */
 const LEAST_SCORE = 0.06;
 
@@ -88,7 +88,7 @@ function capture({ scale }: CourseExercise, along: NauticalMiles): NauticalMiles
 }
 
 /** A run begins when the turn onto the course is over, and ends when the turn away begins. */
-function withoutTurns(core: Span, { turns }: Flown): Span {
+export function withoutTurns(core: Span, { turns }: Flown): Span {
   let { start, end } = core;
   for (const turn of turns) {
     if (Math.abs(turn.turn) < TURN_AWAY_DEG) continue;

@@ -17,7 +17,8 @@ const WITHOUT_FIX = 0.6;
 /** Longest step between rows that counts as flown; the rest of a gap is not known. Chosen: 15 s at 120 kt. */
 const LONGEST_STEP_NM = 0.5;
 
-const half = (value: number, at: number): Share => 1 / (1 + (value / at) ** 2);
+/** 1 at zero, a half `at` the value given. */
+export const half = (value: number, at: number): Share => 1 / (1 + (value / at) ** 2);
 
 export function scoreOf({ exercise, along, across, trackError, flown }: Against, run: Span): Share {
   let [sum, weights] = [0, 0];

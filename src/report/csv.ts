@@ -3,7 +3,7 @@ import { csvFormatRows } from "d3-dsv";
 import type { DebriefDocument } from "../debrief/document.ts";
 import type { FlightSeries } from "../debrief/series.ts";
 
-type Cell = string | number | null | undefined;
+export type Cell = string | number | null | undefined;
 
 /** Numbers come rounded, by the document or by `rounded`. Text that a spreadsheet would run as a formula is kept as text by a leading apostrophe. */
 function cell(value: Cell): string {
@@ -14,7 +14,7 @@ function cell(value: Cell): string {
 const rounded = (value: number | undefined, digits: number): Cell =>
   value === undefined ? null : Number(value.toFixed(digits));
 
-const table = (header: string[], rows: Cell[][]): string =>
+export const table = (header: string[], rows: Cell[][]): string =>
   `${csvFormatRows([header, ...rows.map((row) => row.map(cell))])}\n`;
 
 const iso = (ms: number): string => (Number.isFinite(ms) ? new Date(ms).toISOString() : "");
@@ -45,18 +45,23 @@ export function pointsCsv(document: DebriefDocument, series: FlightSeries): stri
             document.exercises[exercise]!.title,
             rounded(columns.alongNm[k], 4),
             rounded(columns.crossTrackNm[k], 4),
-            rounded(columns.needle[k], 4),
-            rounded(columns.trackAngleErrorDeg[k], 2),
-            columns.judged[k]!,
+            ...(columns.kind === "course"
+              ? [
+                  rounded(columns.needle[k], 4),
+                  rounded(columns.trackAngleErrorDeg[k], 2),
+                  columns.judged[k]!,
+                  "",
+                ]
+              : ["", "", "", columns.lap[k]! < 0 ? "" : columns.lap[k]! + 1]),
           ]
-        : ["", "", "", "", "", "", ""]),
+        : ["", "", "", "", "", "", "", ""]),
     ]);
   }
   return table(
     [
       ...["utc", "latitude_deg", "longitude_deg", "altitude_ft", "ground_speed_kt", "track_true_deg"],
       ...["heading_true_deg", "exercise", "title", "along_nm", "cross_track_right_nm", "needle_share"],
-      ...["track_angle_error_right_deg", "judged"],
+      ...["track_angle_error_right_deg", "judged", "lap"],
     ],
     rows,
   );
@@ -108,13 +113,20 @@ export function exercisesCsv(document: DebriefDocument): string {
       ...["beyond_three_quarter", "beyond_full", "track_angle_error_mean_right_deg"],
       ...["track_angle_error_rms_deg", "drift_right_deg", "wind_correction_flown_right_deg"],
       ...["wind_correction_needed_right_deg", "wind_correction_doubt95_deg", "intercept_angle_right_deg"],
-      ...["intercept_overshoot_nm", "reversals_per_min", "findings"],
+      ...["intercept_overshoot_nm", "reversals_per_min", "hold_turns", "hold_entry_flown"],
+      ...["hold_entry_asked", "hold_laps", "findings"],
     ],
     document.exercises.map((e, i) => {
-      const f = e.facts;
+      const f = e.kind === "course" ? e.facts : null;
+      const h = e.kind === "hold" ? e.facts : null;
       return [
         ...[i + 1, e.kind, e.title, e.source, e.startUtc, e.endUtc, e.match?.confidence],
-        ...[f?.courseTrueDeg, f?.courseMagneticDeg, f?.scale.id, f?.judged.seconds, f?.judged.distanceNm],
+        ...[
+          f?.courseTrueDeg ?? h?.inboundTrueDeg,
+          f?.courseMagneticDeg ?? h?.inboundMagneticDeg,
+          f?.scale.id,
+        ],
+        ...[f?.judged.seconds, f?.judged.distanceNm],
         ...[f?.crossTrack.maxNm, f?.crossTrack.meanNm, f?.crossTrack.rmsNm, f?.needle.max],
         ...[
           f?.needle.beyondQuarter,
@@ -125,8 +137,25 @@ export function exercisesCsv(document: DebriefDocument): string {
         ...[f?.trackAngleError?.meanDeg, f?.trackAngleError?.rmsDeg, f?.drift?.meanDeg],
         ...[f?.windCorrection?.flownDeg, f?.windCorrection?.neededDeg, f?.windCorrection?.doubt95Deg],
         ...[f?.intercept?.angleDeg, f?.intercept?.overshootNm, f?.reversals?.perMinute],
+        ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
       ];
     }),
+  );
+}
+
+/** One row a verdict; the unit of value, doubt and limit stands beside them ("share": of full scale). */
+export function verdictsCsv(document: DebriefDocument): string {
+  return table(
+    [
+      ...["exercise", "title", "criterion", "verdict", "reason", "value", "doubt95", "limit", "unit"],
+      ...["confidence", "beyond_s", "worst_utc", "citation"],
+    ],
+    document.exercises.flatMap((e, i) =>
+      e.verdicts.map((v) => [
+        ...[i + 1, e.title, v.criterion, v.verdict, v.reason, v.value, v.doubt95, v.limit, v.unit],
+        ...[v.confidence, v.beyondS, v.worstUtc, v.citation],
+      ]),
+    ),
   );
 }

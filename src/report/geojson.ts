@@ -1,7 +1,7 @@
-/** The debrief as GeoJSON (RFC 7946): flown path, courses, fixes. Longitude first, WGS84, cut at the antimeridian. */
+/** The debrief as GeoJSON (RFC 7946): flown path, courses, holds, fixes. Longitude first, WGS84, cut at the antimeridian. */
 import { featureCollection, lineString, multiLineString, point } from "@turf/turf";
-import type { DebriefDocument } from "../debrief/document.ts";
-import type { FlightSeries } from "../debrief/series.ts";
+import type { DebriefDocument, HoldFacts } from "../debrief/document.ts";
+import type { ExerciseSeries, FlightSeries, HoldSeries } from "../debrief/series.ts";
 
 type Line = [number, number][];
 
@@ -29,10 +29,46 @@ function lineFeature(line: Line, properties: Record<string, unknown>) {
   return [pieces.length === 1 ? lineString(pieces[0]!, properties) : multiLineString(pieces, properties)];
 }
 
-/** Everything with a place: the flown path whole, each exercise's stretch and course, and the brief's fixes. */
+const round = (value: number): number => Number(value.toFixed(7));
+
+const isHold = (columns: ExerciseSeries | null | undefined): columns is HoldSeries =>
+  columns?.kind === "hold";
+
+/** The fix of a hold, its racetrack in still air and in the wind, each from the fix to the fix; the inbound course is the last side of the one in still air. */
+function holdFeatures(facts: HoldFacts, columns: HoldSeries, properties: Record<string, unknown>) {
+  const { fix, inboundTrueDeg, turns } = facts;
+  const lines = [
+    ["racetrack in still air", columns.stillAir],
+    ["racetrack solved for the wind", columns.solved],
+  ] as const;
+  return [
+    point([round(fix.longitude), round(fix.latitude)], {
+      what: "hold fix",
+      ...properties,
+      ident: fix.ident,
+      inboundTrueDeg,
+      turns,
+    }),
+    ...lines.flatMap(([what, outline]) => {
+      if (!outline) return [];
+      const line = Array.from(outline.latitude, (latitude, k): [number, number] => [
+        round(outline.longitude[k]!),
+        round(latitude),
+      ]);
+      const inbound = what === "racetrack in still air" ? line.slice(-2) : [];
+      return [
+        ...lineFeature(line, { what, ...properties }),
+        ...(inbound.length > 0
+          ? lineFeature(inbound, { what: "inbound course", ...properties, courseTrueDeg: inboundTrueDeg })
+          : []),
+      ];
+    }),
+  ];
+}
+
+/** Everything with a place: the flown path whole, each exercise's stretch and course or racetrack, and the brief's fixes. */
 export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) {
   const { path } = series;
-  const round = (value: number): number => Number(value.toFixed(7));
   const stretch = (start: number, end: number): Line => {
     const line: Line = [];
     for (let i = start; i < end; i++) line.push([round(path.longitude[i]!), round(path.latitude[i]!)]);
@@ -48,7 +84,7 @@ export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) 
       }),
       ...document.exercises.flatMap((exercise, i) => {
         const columns = series.exercises[i];
-        const facts = exercise.facts;
+        const facts = exercise.kind === "course" ? exercise.facts : null;
         const properties = { exercise: i + 1, title: exercise.title };
         return [
           ...(columns
@@ -60,6 +96,9 @@ export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) 
                 crossTrackMaxRightNm: facts?.crossTrack.maxNm ?? null,
                 needleMax: facts?.needle.max ?? null,
               })
+            : []),
+          ...(exercise.kind === "hold" && exercise.facts && isHold(columns)
+            ? holdFeatures(exercise.facts, columns, properties)
             : []),
           ...(facts
             ? lineFeature(

@@ -1,6 +1,10 @@
 /** The report's door: a document in, words, tables, text and maps out. */
-export { exercisesCsv, legsCsv, pointsCsv } from "./csv.ts";
+
+export { exercisesCsv, legsCsv, pointsCsv, verdictsCsv } from "./csv.ts";
+export { lapsCsv } from "./csv-laps.ts";
 export { debriefGeoJson } from "./geojson.ts";
+export { type Carried, carriedFlight, oneFileHtml } from "./one-file.ts";
+export { racetrackText } from "./racetrack-text.ts";
 export { debriefText } from "./text.ts";
 export { type WindReach, windReach } from "./wind-reach.ts";
 export * from "./words/index.ts";

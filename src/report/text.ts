@@ -1,6 +1,7 @@
 /** The debrief as plain text for a terminal or a file: the sheet's words, without its drawings. */
 import type { DebriefDocument, DocumentExercise } from "../debrief/document.ts";
 import {
+  capital,
   clock,
   count,
   day,
@@ -8,9 +9,13 @@ import {
   exerciseSentence,
   findingSentence,
   issueSentence,
+  lapSentences,
+  NOT_JUDGED,
   otherFindings,
+  says,
   secondsBetween,
   sideNotes,
+  verdictSentence,
   windSentence,
 } from "./words/index.ts";
 
@@ -31,7 +36,7 @@ export function wrap(text: string, indent = "", width = WIDTH): string {
 }
 
 function head(document: DebriefDocument): string[] {
-  const { log, brief } = document;
+  const { log, brief, standard } = document;
   const when =
     log.startUtc && log.endUtc
       ? `${day(log.startUtc)}, ${clock(log.startUtc)} to ${clock(log.endUtc)} UTC, ${duration(secondsBetween(log.startUtc, log.endUtc))}, ${Math.round(log.distanceNm)} NM`
@@ -43,6 +48,7 @@ function head(document: DebriefDocument): string[] {
     when,
     `Log ${log.file}: ${count(log.used)} of ${count(log.points)} points used${left > 0 ? `, ${count(left)} left out` : ""}.`,
     wrap(windSentence(document)),
+    ...(standard ? [wrap(`Held against: ${standard.title} (${standard.citation}). ${NOT_JUDGED}`)] : []),
     "",
     wrap(document.caution),
   ];
@@ -55,7 +61,9 @@ function exercise(e: DocumentExercise, index: number): string[] {
     `${index + 1}. ${e.title}${when}`,
     wrap(exerciseSentence(e), "   "),
     ...sideNotes(e).map(({ lead, text }) => wrap(`${lead} ${text}`, "   ")),
+    ...lapSentences(e).map((lap) => wrap(lap, "   ")),
     ...otherFindings(e).map((finding) => wrap(findingSentence(finding, e), "   ")),
+    ...e.verdicts.filter(says).map((verdict) => wrap(capital(verdictSentence(verdict)), "   ")),
   ];
 }
 

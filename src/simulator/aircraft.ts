@@ -43,9 +43,36 @@ export interface Aircraft {
   /** Aimed at. */
   altitudeWanted: FeetMsl;
   climbRate: FeetPerMinute;
+  /** In turns; each strays from it a little. */
+  turnRateWanted: DegreesPerSecond;
+  /** A vertical speed aimed at instead of a height; null: the height. */
+  verticalWanted: FeetPerMinute | null;
+  /** On the runway: its direction, elevation and the speed over the ground; null in the air. */
+  rolling: { readonly course: TrueDegrees; readonly elevation: FeetMsl; speed: Knots } | null;
   readonly airspeed: Airspeed;
   /** One step on, toward a heading (not wrapped). */
   advance(heading: TurnDegrees): void;
+}
+
+/** Brakes and drag on the runway, knots a second, down to a walk off it. Common practice, no source. */
+const BRAKING = 4;
+const WALK: Knots = 6;
+
+/** One step on the ground: straight along the runway, slower and slower. */
+function roll(a: Aircraft, on: NonNullable<Aircraft["rolling"]>): void {
+  const before = on.speed;
+  on.speed = Math.max(WALK, on.speed - BRAKING * STEP);
+  const way = ((before + on.speed) / 2) * METRES_PER_SECOND_PER_KNOT * STEP;
+  a.heading = unwrap(a.heading, on.course);
+  a.turnRate = 0;
+  a.altitude = on.elevation;
+  a.verticalSpeed = 0;
+  a.position = stepOver(a.position, way * sinDeg(on.course), way * cosDeg(on.course));
+  a.trueAirspeed = Math.hypot(
+    on.speed * sinDeg(on.course) - a.air.east,
+    on.speed * cosDeg(on.course) - a.air.north,
+  );
+  a.time += STEP;
 }
 
 /** The heading to aim at, counted on from the present one: by the shorter way, or by the side named. */
@@ -90,12 +117,20 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
     air: blow(start.altitude),
     altitudeWanted: start.altitude,
     climbRate: 500,
+    turnRateWanted: pilot.turnRate,
+    verticalWanted: null,
+    rolling: null,
     airspeed: fast,
     advance(wanted) {
+      if (aircraft.rolling) {
+        roll(aircraft, aircraft.rolling);
+        aircraft.air = blow(aircraft.altitude);
+        return;
+      }
       const before = velocity(aircraft.heading, aircraft.trueAirspeed, aircraft.air);
       const error = wanted + headingWander() - aircraft.heading;
       if (Math.abs(error) > 10 && !turning)
-        rate = pilot.turnRate * (1 + pilot.turnRateSpread * turns.normal());
+        rate = aircraft.turnRateWanted * (1 + pilot.turnRateSpread * turns.normal());
       turning = Math.abs(error) > (turning ? 3 : 10);
       const rateWanted = Math.max(-rate, Math.min(rate, error / ROLL_OUT));
       const rateBefore = aircraft.turnRate;
@@ -104,7 +139,7 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
 
       const off = aircraft.altitudeWanted + heightWander() - aircraft.altitude;
       const most = aircraft.climbRate;
-      const climb = Math.max(-most, Math.min(most, (off / HEIGHT_TIME) * 60));
+      const climb = aircraft.verticalWanted ?? Math.max(-most, Math.min(most, (off / HEIGHT_TIME) * 60));
       const climbBefore = aircraft.verticalSpeed;
       aircraft.verticalSpeed += (climb - climbBefore) * pitchShare;
       aircraft.altitude += ((climbBefore + aircraft.verticalSpeed) / 2 / 60) * STEP;

@@ -1,16 +1,16 @@
-/** A hold as a pilot flies it: the entry by its sector, the outbound leg as planned in the wind believed, the inbound course. */
+/** A hold as a pilot flies it: the entry by its sector, the outbound leg as planned, the inbound course to the fix. */
 import { direction, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
-import type { NauticalMiles, Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
+import type { Metres, Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
+import { entryFor, entryPlan } from "./entry.ts";
 import { joining, keeping } from "./habits.ts";
-import { type Racetrack, solveRacetrack } from "./racetrack.ts";
+import { outboundPlanner } from "./hold-plan.ts";
+import type { Racetrack } from "./racetrack.ts";
 import type { Random } from "./random.ts";
-import type { HoldStep, Side } from "./script.ts";
-import { sightOf } from "./sight.ts";
+import type { Entry, HoldStep, Side } from "./script.ts";
+import { sightOfHold } from "./sight.ts";
 import { offset } from "./step.ts";
-
-export type Entry = "direct" | "teardrop" | "parallel";
 
 /** What a lap truly was; times from the start of the flight. */
 export interface FlownLap {
@@ -22,7 +22,7 @@ export interface FlownLap {
   readonly end: Seconds;
   readonly outboundHeading: TrueDegrees;
   /** At the end of the inbound turn, right of the inbound course positive. */
-  readonly rollOutAcross: NauticalMiles;
+  readonly rollOutAcross: Metres;
   /** What the true wind of the lap needed, null where nothing closes. */
   readonly solved: Racetrack | null;
 }
@@ -30,23 +30,26 @@ export interface FlownLap {
 export interface FlownHold {
   readonly step: HoldStep;
   readonly entry: Entry;
+  /** The entry that the heading at the fix asks for. */
+  readonly sector: Entry;
+  readonly headingAtFix: TrueDegrees;
+  /** Of a teardrop or parallel entry. */
+  readonly entryParts: readonly {
+    readonly part: "turn" | "outbound" | "inbound-turn" | "inbound";
+    readonly start: Seconds;
+    readonly end: Seconds;
+  }[];
   /** First passage of the fix. */
   readonly start: Seconds;
   readonly end: Seconds;
   readonly laps: readonly FlownLap[];
 }
 
-const other = (side: Side): Side => (side === "right" ? "left" : "right");
 const ROLLED_OUT = 3;
-
-/**
- * The entry for a heading at the fix, from the inbound course.
- * Source: FAA AIM 5-3-8 j.7, FIG 5-3-4: the 70 degree line; sectors 110, 70 and 180 degrees wide (widths from memory).
- */
-export function entryFor(heading: TrueDegrees, inbound: TrueDegrees, turns: Side): Entry {
-  const off = direction(turns === "right" ? heading - inbound : inbound - heading);
-  return off >= 110 && off < 180 ? "teardrop" : off >= 180 && off < 290 ? "parallel" : "direct";
-}
+/** Within so many seconds of flight from the course a pilot keeps it, beyond cuts in. */
+const FAR_OFF: Seconds = 5;
+/** Time of the outbound leg of an entry. Source: FAA AIM 5-3-8 j.3. */
+const ENTRY_LEG: Seconds = 60;
 
 /** Yields the heading to aim at, until the laps are flown. */
 export function* flyHold(
@@ -55,26 +58,25 @@ export function* flyHold(
   random: Random,
   done: (hold: FlownHold) => void,
 ): Generator<TurnDegrees, void> {
-  const { fix, inbound, turns, skill } = step;
-  const right = turns === "right" ? 1 : -1;
-  const look = sightOf({ form: "to", fix, course: inbound, scale: "rnav-1" });
-  const wrongEast = skill.windWrong * random.normal();
-  const wrongNorth = skill.windWrong * random.normal();
+  const { fix, inbound, turns } = step;
+  const look = sightOfHold(step);
+  const planner = outboundPlanner(step, a, random);
 
   function* turnTo(heading: TrueDegrees, side?: Side) {
     const wanted = unwrap(a.heading, heading, side);
     while (Math.abs(wanted - a.heading) > ROLLED_OUT) yield wanted;
   }
-  function* keepHeading(heading: TrueDegrees, until: Seconds) {
-    while (a.time < until) yield unwrap(a.heading, heading);
+  function* keepHeading(heading: TrueDegrees, until: () => boolean) {
+    while (!until()) yield unwrap(a.heading, heading);
   }
   function* toFixDirect() {
     for (let nearest = Number.POSITIVE_INFINITY; ; ) {
       const { distance, azimuthAtStart } = offset(a.position, fix);
       if (distance > nearest && nearest < 1000) return;
       nearest = distance;
+      const near = 8 * a.trueAirspeed * METRES_PER_SECOND_PER_KNOT; // 400 m at 100 kt: no turns over the fix
       const wanted =
-        distance < 400 ? direction(a.heading) : azimuthAtStart + neededCorrection(a, azimuthAtStart);
+        distance < near ? direction(a.heading) : azimuthAtStart + neededCorrection(a, azimuthAtStart);
       yield unwrap(a.heading, wanted);
     }
   }
@@ -83,73 +85,61 @@ export function* flyHold(
       const sight = look(a.position, a.time);
       if (sight.distance <= 0) return;
       const needed = neededCorrection(a, sight.course);
-      const m = { sight, speed: a.trueAirspeed * METRES_PER_SECOND_PER_KNOT, needed };
-      const far = Math.abs(sight.across) > 250; // metres: a pilot cuts in, then keeps
+      const speed = a.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+      const m = { sight, speed, needed };
+      const far = Math.abs(sight.across) > FAR_OFF * speed;
       yield unwrap(a.heading, far ? joining(m, 30) : keeping(m, 1));
     }
   }
-  /** The racetrack that closes in a wind so wrong. */
-  const solve = (wrong: 0 | 1) =>
-    solveRacetrack({
-      inbound,
-      trueAirspeed: a.trueAirspeed,
-      airEast: a.air.steadyEast + wrong * wrongEast,
-      airNorth: a.air.steadyNorth + wrong * wrongNorth,
-      turnRate: 3,
-      inboundSeconds: step.legSeconds,
-    });
-  const outbound = direction(inbound + 180);
 
   yield* toFixDirect();
   const start = a.time;
-  const entry = entryFor(direction(a.heading), inbound, turns);
-  if (entry !== "direct") {
-    const away = entry === "parallel" ? outbound : outbound - right * 30;
-    const heading = away + neededCorrection(a, away);
-    yield* turnTo(heading, entry === "parallel" ? other(turns) : undefined);
-    yield* keepHeading(heading, a.time + 60);
-    if (entry === "parallel") yield* turnTo(inbound - right * 30, other(turns));
-    else yield* turnTo(inbound + neededCorrection(a, inbound), turns);
+  const headingAtFix = direction(a.heading);
+  const sector = entryFor(headingAtFix, inbound, turns);
+  const entry = step.entry ?? sector;
+  const plan = entryPlan(entry, inbound, turns);
+  const entryParts: FlownHold["entryParts"][number][] = [];
+  const part = (name: (typeof entryParts)[number]["part"]) =>
+    entryParts.push({ part: name, start: entryParts.at(-1)?.end ?? start, end: a.time });
+  if (plan) {
+    const heading = plan.away + neededCorrection(a, plan.away);
+    yield* turnTo(heading);
+    part("turn");
+    yield* keepHeading(heading, planner.legEnd(ENTRY_LEG));
+    part("outbound");
+    yield* turnTo(plan.back + neededCorrection(a, plan.back), plan.turnBack);
+    part("inbound-turn");
     yield* toFixInbound();
+    part("inbound");
   }
 
   const laps: FlownLap[] = [];
-  let seconds = step.legSeconds;
   for (let lap = 0; lap < step.laps; lap++) {
     const lapStart = a.time;
-    const solved = solve(0);
-    const believed = solve(1);
-    const byRule = skill.factor === "solved" ? null : skill.factor * (believed?.inboundCorrection ?? 0);
-    const plan =
-      byRule === null && believed
-        ? { heading: believed.outboundHeading, seconds: believed.outboundSeconds }
-        : { heading: direction(outbound - Math.max(-60, Math.min(60, byRule ?? 0))), seconds };
-    yield* turnTo(plan.heading, turns);
+    const solved = planner.solve("true");
+    const { heading, seconds, timedFromAbeam } = planner.plan();
+    yield* turnTo(heading, turns);
     const outboundStart = a.time;
-    if (byRule !== null) while (look(a.position, a.time).distance < 0) yield unwrap(a.heading, plan.heading);
-    yield* keepHeading(
-      plan.heading,
-      a.time + Math.max(10, plan.seconds + skill.timingWrong * random.normal()),
-    );
+    if (timedFromAbeam) yield* keepHeading(heading, () => look(a.position, a.time).distance >= 0);
+    yield* keepHeading(heading, planner.legEnd(seconds));
     const inboundTurn = a.time;
     yield* turnTo(inbound + neededCorrection(a, inbound), turns);
     const inboundStart = a.time;
-    const rollOutAcross = look(a.position, a.time).across / 1852;
+    const rollOutAcross = look(a.position, a.time).across;
     yield* toFixInbound();
-    const change = step.legSeconds - (a.time - inboundStart);
-    seconds = Math.max(20, seconds + Math.max(-20, Math.min(20, change)));
+    planner.learn(a.time - inboundStart);
     laps.push({
       start: lapStart,
       outboundStart,
       inboundTurn,
       inboundStart,
       end: a.time,
-      outboundHeading: plan.heading,
+      outboundHeading: heading,
       rollOutAcross,
       solved,
     });
   }
-  done({ step, entry, start, end: a.time, laps });
+  done({ step, entry, sector, headingAtFix, entryParts, start, end: a.time, laps });
 }
 
 /** Outbound correction over the inbound correction that the wind needed: the factor flown. Null in next to no crosswind. */

@@ -1,15 +1,22 @@
 /** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
 import type { Track } from "../track/track.ts";
-import { flyTrue, type TrueColumns } from "./flight.ts";
+import { APPROACH_SAMPLES, drawnApproach } from "./approaches.ts";
+import { ARC_AND_DESCENT_PATTERNS } from "./arc-patterns.ts";
+import { everySecond, flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";
+import { DRAWN_HOLDS } from "./hold-drawn.ts";
+import { HOLD_SAMPLES } from "./hold-samples.ts";
+import { ARC_AND_DESCENT_LESSONS } from "./lessons.ts";
+import { NO_HOLDS } from "./no-hold.ts";
 import { PATTERN_SCENARIOS } from "./patterns.ts";
-import { receive } from "./receiver.ts";
+import { intervalFor, receive } from "./receiver.ts";
 import { SAMPLE_SCENARIOS } from "./samples.ts";
 import type { Scenario } from "./scenario.ts";
 import { truthOf } from "./tell.ts";
 import { TRAINING } from "./training.ts";
 import type { Truth } from "./truth.ts";
 
+export { drawnApproach } from "./approaches.ts";
 export type { TrueColumns } from "./flight.ts";
 export { DRAWN_MODELS, GUSTS, KNOWN_MODELS } from "./models.ts";
 export { crossCountry, holdAtTarno, procedureTurn } from "./patterns.ts";
@@ -20,7 +27,20 @@ export type { Truth } from "./truth.ts";
 /** Every scenario by its name. */
 export const SCENARIOS: Readonly<Record<string, Scenario>> = {
   ...SAMPLE_SCENARIOS,
-  ...Object.fromEntries([...PATTERN_SCENARIOS, TRAINING].map((scenario) => [scenario.name, scenario])),
+  ...ARC_AND_DESCENT_LESSONS,
+  ...Object.fromEntries(
+    [
+      ...HOLD_SAMPLES,
+      ...PATTERN_SCENARIOS,
+      ...ARC_AND_DESCENT_PATTERNS,
+      TRAINING,
+      ...DRAWN_HOLDS,
+      ...NO_HOLDS,
+      ...APPROACH_SAMPLES,
+      drawnApproach("landing"),
+      drawnApproach("missed"),
+    ].map((scenario) => [scenario.name, scenario]),
+  ),
 };
 
 /** Parts of a scenario put in the place of its own, whole: `{ logging: { every: 5 } }`. */
@@ -44,11 +64,13 @@ export interface SimulatedFlight {
 
 /** Flies a scenario without making any text. The same seed gives the same flight. */
 export function fly(scenario: Scenario, seed: number): SimulatedFlight {
-  const flight = flyTrue(scenario, seed);
+  const interval = intervalFor(scenario.logging);
+  const flight = flyTrue(scenario, seed, interval);
+  const columns = everySecond(flight.columns, interval);
   return {
     track: receive(scenario, flight.columns, seed),
-    truth: truthOf(scenario, seed, flight),
-    columns: flight.columns,
+    truth: truthOf(scenario, seed, { ...flight, columns }),
+    columns,
   };
 }
 

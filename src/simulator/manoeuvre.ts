@@ -3,6 +3,9 @@ import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Seconds, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, unwrap } from "./aircraft.ts";
+import { type FlownApproach, flyApproach } from "./approach.ts";
+import { type FlownArc, flyArc } from "./arc.ts";
+import { type FlownDescent, flyDescent } from "./descent.ts";
 import { joining, type Moment, type Note, type Steersman, steersman } from "./habits.ts";
 import { type FlownHold, flyHold } from "./hold.ts";
 import { draw, type Random } from "./random.ts";
@@ -18,6 +21,9 @@ export interface Witness {
   readonly saw: (sight: Sight) => void;
   readonly note: Note;
   readonly held: (hold: FlownHold) => void;
+  readonly rounded: (arc: FlownArc) => void;
+  readonly descended: (descent: FlownDescent) => void;
+  readonly approached: (approach: FlownApproach) => void;
 }
 
 /** A step is rolled out when the heading is so near, degrees. */
@@ -26,13 +32,16 @@ const ROLLED_OUT = 3;
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
 
+/** A step that is flown as it stands. */
+export type PlainStep = Exclude<Step, { readonly do: "drawn" }>;
+
 /** Chances of the script's own drawn values, and of the pilot: apart, so that neither shifts the other. */
 export interface Chances {
   readonly script: Random;
   readonly pilot: Random;
 }
 
-export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Witness): Manoeuvre {
+export function manoeuvre(step: PlainStep, a: Aircraft, chances: Chances, witness: Witness): Manoeuvre {
   switch (step.do) {
     case "height":
       a.altitudeWanted = step.altitude;
@@ -40,6 +49,9 @@ export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Wi
       return () => null;
     case "speed":
       a.airspeed.set(draw(step.share, chances.script));
+      return () => null;
+    case "rate":
+      a.turnRateWanted = draw(step.rate, chances.script);
       return () => null;
     case "heading":
       return holdHeading(
@@ -60,9 +72,21 @@ export function manoeuvre(step: Step, a: Aircraft, chances: Chances, witness: Wi
     }
     case "course":
       return flyCourse(step, chances.pilot, witness);
+    case "approach": {
+      const approach = flyApproach(step, a, chances, witness.approached);
+      return () => approach.next().value ?? null;
+    }
     case "hold": {
       const hold = flyHold(step, a, chances.pilot, witness.held);
       return () => hold.next().value ?? null;
+    }
+    case "arc": {
+      const arc = flyArc(step, a, witness.rounded);
+      return () => arc.next().value ?? null;
+    }
+    case "descent": {
+      const descent = flyDescent(step, a, witness.descended);
+      return () => descent.next().value ?? null;
     }
   }
 }

@@ -1,7 +1,7 @@
 /** The invented Orsa Vale: fixes over the open North Pacific, so that nobody takes them for real. */
 import type { Position } from "../geodesy/position.ts";
 import { trueFromMagnetic } from "../quantity/angle.ts";
-import type { MagneticDegrees, TrueDegrees, VariationDegrees } from "../quantity/units.ts";
+import type { FeetMsl, MagneticDegrees, Metres, TrueDegrees, VariationDegrees } from "../quantity/units.ts";
 
 /** The station's declination, degrees east, near the variation of WMM2025 there in October 2026. */
 export const TARNO_DECLINATION: VariationDegrees = 2.5;
@@ -22,6 +22,8 @@ export const FIXES_YAML = `fixes:
   KESTI: { lat: 35.785, lon: 172.318, kind: waypoint }
 `;
 
-/** Threshold of runway 22 at Lindholt, 420 ft, and its true direction. */
+/** Threshold of runway 22 at Lindholt, 420 ft, its true direction and its length in metres. */
 export const LINDHOLT_22: Position = { latitude: 35.672, longitude: 172.395 };
 export const RUNWAY_22: TrueDegrees = 221.5;
+export const RUNWAY_22_LENGTH: Metres = 1500;
+export const LINDHOLT_ELEVATION: FeetMsl = 420;

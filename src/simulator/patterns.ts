@@ -70,7 +70,7 @@ export const holdAtTarno = (turns: Side, laps: number, skill: HoldSkill): HoldSt
   fix: TARNO,
   inbound: INBOUND,
   turns,
-  legSeconds: 60,
+  leg: { seconds: 60 },
   laps,
   skill,
   exercise: "Hold at TARNO",

@@ -25,8 +25,13 @@ export interface ReceiverModel {
   readonly decimals: number;
 }
 
-/** How points are logged: each so many seconds, or adaptively: when 12 m off the straight line or after 12 s. */
-export type Logging = { readonly every: Seconds } | { readonly off: Metres; readonly atMost: Seconds };
+/**
+ * How points are logged: each so many seconds (halves and wholes); adaptively, when so far off the straight line or
+ * after so long; or from plots so many seconds apart with points drawn between them on straight lines.
+ */
+export type Logging =
+  | { readonly every: Seconds; readonly plots?: Seconds }
+  | { readonly off: Metres; readonly atMost: Seconds };
 
 export interface Scenario {
   readonly name: string;

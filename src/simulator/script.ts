@@ -2,6 +2,7 @@
 import type { Position } from "../geodesy/position.ts";
 import type {
   AngleSize,
+  Feet,
   FeetMsl,
   FeetPerMinute,
   Knots,
@@ -11,7 +12,7 @@ import type {
   TrueDegrees,
 } from "../quantity/units.ts";
 import type { NeedleScaleId } from "../standard/needle.ts";
-import type { Drawn } from "./random.ts";
+import type { Drawn, Random } from "./random.ts";
 
 export type Side = "left" | "right";
 
@@ -57,26 +58,145 @@ export interface CourseStep {
   readonly exercise: string | null;
 }
 
-/** How well a hold is planned. */
+/** What a pilot does on the ways outbound: how well a hold is planned. */
 export interface HoldSkill {
-  /** Outbound correction over the inbound one, or the racetrack solved for the wind. */
-  readonly factor: 1 | 2 | 3 | "solved";
-  /** Standard deviation of each component of the wind believed, knots, and of the outbound time, seconds. */
+  /**
+   * Outbound correction over the inbound one, or the racetrack solved for the wind. 0: the outbound heading is the
+   * reciprocal of the inbound course; 1: the outbound leg is flown parallel to the inbound one over the ground.
+   */
+  readonly factor: number | "solved";
+  /** Standard deviation of each component of the wind believed, knots, and of the end of the outbound leg, seconds. */
   readonly windWrong: Knots;
   readonly timingWrong: Seconds;
 }
 
-/** First to the fix; the entry is that of the sector, by the heading there. */
+/**
+ * What ends the legs. `seconds`: of the inbound leg, between the turns. `distance`: at the end of the outbound leg,
+ * along the inbound course from the fix, or as the slant range that a station at the fix (at sea level) would show.
+ */
+export type HoldLength =
+  | { readonly seconds: Seconds }
+  | { readonly distance: NauticalMiles; readonly by: "along-track" | "slant-range" };
+
+export type Entry = "direct" | "teardrop" | "parallel";
+
+/** First to the fix; then the entry, by the sector of the heading there unless told otherwise. */
 export interface HoldStep {
   readonly do: "hold";
   readonly fix: Position;
   readonly inbound: TrueDegrees;
   readonly turns: Side;
-  readonly legSeconds: Seconds;
+  readonly leg: HoldLength;
+  readonly entry?: Entry;
   /** Laps after the entry. */
   readonly laps: number;
   readonly skill: HoldSkill;
   readonly exercise: string;
+}
+
+/**
+ * How an arc is flown once joined. `share` is the part of the needed wind correction that is applied.
+ * - `tidy`: corrects the distance softly all the time.
+ * - `waits`: keeps to the tangent without looking until so many miles off, then cuts back by `cut`, then is tidy.
+ */
+export type ArcHabit =
+  | { readonly habit: "tidy"; readonly share: Share }
+  | {
+      readonly habit: "waits";
+      readonly share: Share;
+      readonly correctsAt: NauticalMiles;
+      readonly cut: AngleSize;
+      readonly thenShare: Share;
+    };
+
+/** Onto the arc at once, round it, and off it onto the radial at its end. */
+export interface ArcStep {
+  readonly do: "arc";
+  readonly station: Position;
+  readonly radius: NauticalMiles;
+  /** True azimuths at the station. */
+  readonly fromRadial: TrueDegrees;
+  readonly toRadial: TrueDegrees;
+  readonly turns: Side;
+  readonly flown: ArcHabit;
+  /** Straight pieces over so many degrees of the arc each; without it, a gentle turn all the way. */
+  readonly pieces?: AngleSize;
+  /** The turn off the arc begins so many degrees before the radial. */
+  readonly lead: AngleSize;
+  /** Along the radial at the end: to the station, or away from it. */
+  readonly leaves: "inbound" | "outbound";
+  readonly exercise: string;
+}
+
+/** Straight to a fix, down to a height that is wanted so far before it. */
+export interface DescentStep {
+  readonly do: "descent";
+  readonly fix: Position;
+  readonly to: FeetMsl;
+  readonly before: NauticalMiles;
+  readonly rate: FeetPerMinute;
+  /** Begun so much later than this rate asks for; negative: earlier. */
+  readonly late: Seconds;
+  /** Levelled off on the way, for so long. */
+  readonly levelOff?: { readonly at: FeetMsl; readonly seconds: Seconds };
+  readonly exercise: string;
+}
+
+/** A landing direction: the threshold and where it points. */
+export interface SimulatedRunway {
+  readonly threshold: Position;
+  readonly course: TrueDegrees;
+  readonly elevation: FeetMsl;
+}
+
+/** How the way down is flown. */
+export type Descent =
+  /** On a glide path, `off` degrees above or below it (by `beyond` miles before the threshold only, where given). */
+  | {
+      readonly by: "path";
+      readonly angle: AngleSize;
+      readonly crossing: Feet;
+      readonly off: Drawn;
+      readonly beyond?: NauticalMiles;
+    }
+  /** Down to each altitude at `rate` as soon as its distance is passed, and level there. */
+  | {
+      readonly by: "steps";
+      readonly steps: readonly { readonly from: NauticalMiles; readonly altitude: FeetMsl }[];
+      readonly rate: FeetPerMinute;
+    };
+
+export interface ApproachStep {
+  readonly do: "approach";
+  readonly runway: SimulatedRunway;
+  /** Distance of the final fix before the threshold, and the altitude flown until there. */
+  readonly finalFix: NauticalMiles;
+  readonly fixAltitude: FeetMsl;
+  /** The turn onto the final begins so many metres past it (negative: before); `arc`: from an arc about a station. */
+  readonly join: { readonly cut: AngleSize; readonly late: Drawn; readonly arc?: Arc };
+  /** Full scale of the needle, centre to side, and its antenna's distance from the threshold, miles. */
+  readonly localizer: { readonly half: AngleSize; readonly antenna: NauticalMiles };
+  readonly flown: Habit;
+  readonly descent: Descent;
+  /** Airspeed from the final fix, and from `unsteady.at` miles on, as shares of the first. */
+  readonly speed: Drawn;
+  readonly unsteady?: { readonly at: NauticalMiles; readonly share: Share };
+  /** Decision or minimum descent altitude. */
+  readonly minimum: FeetMsl;
+  /** Landing; or a climb: so far below the minimum, or at a distance before the threshold. */
+  readonly ends:
+    | { readonly by: "landing" }
+    | { readonly by: "missed"; readonly below: Drawn }
+    | { readonly by: "missed"; readonly at: Drawn };
+  readonly climb: { readonly altitude: FeetMsl; readonly rate: FeetPerMinute };
+  readonly exercise: string;
+}
+
+/** Flown until the final is near. */
+export interface Arc {
+  readonly centre: Position;
+  readonly radius: NauticalMiles;
+  readonly turns: Side;
 }
 
 export type Step =
@@ -100,5 +220,12 @@ export type Step =
   | { readonly do: "height"; readonly altitude: FeetMsl; readonly rate: FeetPerMinute }
   /** From now on: another airspeed, as a share of the first one. */
   | { readonly do: "speed"; readonly share: Drawn }
+  /** From now on: another rate of turn, degrees per second. */
+  | { readonly do: "rate"; readonly rate: Drawn }
+  /** Steps that each flight draws for itself. */
+  | { readonly do: "drawn"; readonly steps: (random: Random) => readonly Step[] }
   | CourseStep
-  | HoldStep;
+  | HoldStep
+  | ArcStep
+  | DescentStep
+  | ApproachStep;

@@ -4,7 +4,7 @@ import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Metres, NauticalMiles, Seconds, Share, TrueDegrees } from "../quantity/units.ts";
 import { NEEDLE_SCALES } from "../standard/needle.ts";
-import type { CourseStep } from "./script.ts";
+import type { CourseStep, HoldStep } from "./script.ts";
 import { offset } from "./step.ts";
 
 export interface Sight {
@@ -50,3 +50,7 @@ export function sightOf(
     };
   };
 }
+
+/** A function that looks at the inbound course of a hold. */
+export const sightOfHold = ({ fix, inbound }: Pick<HoldStep, "fix" | "inbound">) =>
+  sightOf({ form: "to", fix, course: inbound, scale: "rnav-1" });

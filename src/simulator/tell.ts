@@ -1,13 +1,16 @@
-/** Tells the truth of a flight: the wind each half minute, what each exercise was, how each hold was flown. */
-import { direction, turnFrom } from "../quantity/angle.ts";
+/** Tells the truth of a flight: the wind each half minute, what each exercise was. */
+import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Seconds } from "../quantity/units.ts";
+import type { FlownApproach } from "./approach.ts";
+import { trueArc } from "./arc-truth.ts";
+import { trueDescent } from "./descent.ts";
 import type { Flight, FlownCourse, TrueColumns } from "./flight.ts";
-import { type FlownHold, factorFlown } from "./hold.ts";
 import { means, rounded } from "./means.ts";
 import type { Scenario } from "./scenario.ts";
-import type { TrueExercise, TrueHold, TrueWind, Truth } from "./truth.ts";
+import { trueHold } from "./tell-hold.ts";
+import type { TrueApproach, TrueExercise, TrueWind, Truth } from "./truth.ts";
 
 /** Span of the wind series, seconds: that of the real flights with measured wind. */
 const BIN: Seconds = 30;
@@ -39,37 +42,38 @@ export function truthOf(scenario: Scenario, seed: number, flight: Flight): Truth
     truth: {
       wind: { method: "simulated: mean of the true air velocity, gusts included", bin_seconds: BIN, series },
       exercises: flight.courses.map((course) => trueExercise(course, columns, utc)),
-      holds: flight.holds.map((hold) => trueHold(hold, utc)),
+      holds: flight.holds.map((hold) => trueHold(hold, columns, utc)),
+      ...(flight.arcs.length > 0 && { arcs: flight.arcs.map((arc) => trueArc(arc, columns, utc)) }),
+      ...(flight.descents.length > 0 && {
+        descents: flight.descents.map((descent) => trueDescent(descent, utc)),
+      }),
+      ...(flight.approaches.length > 0
+        ? { approaches: flight.approaches.map((approach) => trueApproach(approach, utc)) }
+        : {}),
     },
   };
 }
 
-function trueHold({ step, entry, start, end, laps }: FlownHold, utc: (t: Seconds) => string): TrueHold {
+function trueApproach(flown: FlownApproach, utc: (t: Seconds) => string): TrueApproach {
+  const { step } = flown;
+  const maybe = (t: Seconds | null) => (t === null ? null : utc(t));
   return {
     title: step.exercise,
-    fix: [step.fix.latitude, step.fix.longitude],
-    inboundTrueDeg: rounded(step.inbound, 2),
-    turn: step.turns,
-    entry,
-    t0: utc(start),
-    t1: utc(end),
-    laps: laps.map((lap) => {
-      const factor = factorFlown(lap, step.inbound);
-      return {
-        utc: utc(lap.start),
-        outboundUtc: utc(lap.outboundStart),
-        outboundS: rounded(lap.inboundTurn - lap.outboundStart, 1),
-        inboundUtc: utc(lap.inboundStart),
-        inboundS: rounded(lap.end - lap.inboundStart, 1),
-        endUtc: utc(lap.end),
-        outboundHeadingTrueDeg: rounded(direction(lap.outboundHeading), 1),
-        rolloutCrossTrackNm: rounded(lap.rollOutAcross, 3),
-        neededCorrectionDeg: lap.solved && rounded(lap.solved.inboundCorrection, 1),
-        factor: factor === null ? null : rounded(factor, 2),
-        solvedOutboundHeadingTrueDeg: lap.solved && rounded(lap.solved.outboundHeading, 1),
-        solvedOutboundS: lap.solved && rounded(lap.solved.outboundSeconds, 1),
-      };
-    }),
+    threshold: [step.runway.threshold.latitude, step.runway.threshold.longitude],
+    courseTrueDeg: rounded(step.runway.course, 2),
+    elevationFt: step.runway.elevation,
+    startUtc: utc(flown.start),
+    interceptDeg: flown.interceptDeg === null ? null : rounded(flown.interceptDeg, 1),
+    overshootNm: rounded(flown.overshoot, 3),
+    establishedUtc: maybe(flown.established),
+    finalFixUtc: maybe(flown.fix),
+    finalFixFt: flown.fixAltitude === null ? null : rounded(flown.fixAltitude, 0),
+    minimumUtc: maybe(flown.minimum),
+    missedUtc: maybe(flown.missed),
+    lowestFt: rounded(flown.lowest, 0),
+    thresholdUtc: maybe(flown.threshold),
+    outcome: flown.missed === null ? "landed" : "missed",
+    endUtc: utc(flown.end),
   };
 }
 

@@ -1,8 +1,21 @@
 /** The door of the track wing: the recorded flight cleaned, its smoothed motion, and its straights and turns. */
+export type { AgainstCourse } from "./against-course.ts";
 export { airborneRows } from "./airborne.ts";
+export { boundaryBetween } from "./boundary.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
+export { type DescentFound, descentBefore } from "./descent.ts";
 export { type Flight, findFlights } from "./flights.ts";
+export { altimeterDoubt95, HEIGHT_CHANGE_95 } from "./height-doubt.ts";
+export {
+  ESTABLISHED_NEEDLE,
+  ESTABLISHED_TRACK,
+  establishedRow,
+  type Intercept,
+  measureIntercept,
+} from "./intercept.ts";
 export { findLegs } from "./legs.ts";
+export { pathLength } from "./path-length.ts";
+export { countReversals, type Reversals, turningPoints } from "./reversal.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
 export { taxiSpeed } from "./taxi.ts";

@@ -34,3 +34,6 @@ export interface Motion {
   /** Runs without a gap: nothing is smoothed, turned or measured across their borders. */
   readonly spans: readonly Span[];
 }
+
+/** A motion that is being made. */
+export type MotionColumns = { -readonly [K in keyof Motion]: Motion[K] };

@@ -1,9 +1,9 @@
 /** The distance between two places near each other, fast, for telling the possible from the impossible. */
 import { METRES_PER_NAUTICAL_MILE, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
-import type { Degrees, NauticalMiles } from "../quantity/units.ts";
+import type { Degrees, Metres, NauticalMiles } from "../quantity/units.ts";
 
 /** Mean radius of WGS84 (2a + b) / 3, metres. Moritz, "Geodetic Reference System 1980", J. Geodesy 74 (2000). */
-const MEAN_RADIUS = 6_371_008.8;
+export const MEAN_RADIUS: Metres = 6_371_008.8;
 const { sin, cos, sqrt, asin, min } = Math;
 
 /**

@@ -1,4 +1,5 @@
 /** The door of the wind wing: the estimator, the wind triangle and the velocity circle. */
+export { trueOverEquivalent } from "./atmosphere.ts";
 export { type WindAtHeight, windByHeight } from "./by-height.ts";
 export { circleOfThree, fitCircle, fromThreeHeadings, type VelocityCircle } from "./circle.ts";
 export { estimateWind, type WindPriors } from "./estimate.ts";

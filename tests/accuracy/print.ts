@@ -1,6 +1,7 @@
 /** The big run, `npm run accuracy`: every scenario, mismatch and logging over many seeds, and real flights where there are some. */
 import { boundSquared } from "./bound.ts";
 import { Meter } from "./compare.ts";
+import { printApproaches } from "./print-approaches.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
 
@@ -19,6 +20,10 @@ export default function print(args: readonly string[], write: (line: string) => 
   }
   const seeds = Number(after("--seeds") ?? 200);
   if (!(Number.isInteger(seeds) && seeds > 0)) throw new RangeError(`invalid --seeds: ${after("--seeds")}`);
+  if (args.includes("--approaches")) {
+    printApproaches(seeds, write);
+    return;
+  }
   write(
     `${seeds} flights a line; errors of the wind vector, kt; coverage of the 95 % ellipse; nothing told beforehand`,
   );

@@ -88,6 +88,13 @@ describe("each problem has its code, line and column", () => {
       { key: "radius_nm" },
     ],
     [
+      "an arc that begins where it ends",
+      "{ arc: TARNO, radius_nm: 10, from_radial: 300, to_radial: 300 }",
+      "brief-arc-without-length",
+      63,
+      { from: "300°M", to: "300°M" },
+    ],
+    [
       "unknown scale",
       "{ course: 218, to: TARNO, scale: vot }",
       "brief-not-allowed",
@@ -366,7 +373,7 @@ describe("a brief is YAML or JSON, by one path", () => {
       { descent: "BELVO", to_ft: 1800, before_nm: 1 },
       {
         approach: {
-          runway: { threshold: [35.6, 172.3], end: [35.61, 172.31], elevation_ft: 1420 },
+          runway: { threshold: [35.628, 172.03], end: [35.61, 172.012], elevation_ft: 1420 },
           final_fix: "BELVO",
           guidance: "localizer",
           glide_path_deg: 3,

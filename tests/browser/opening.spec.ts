@@ -2,7 +2,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { parse } from "yaml";
-import { drop, launch, openSample, sampleFile, type Watched, watchedPage } from "./page.ts";
+import { drop, launch, openSample, sampleFile, sheetStands, type Watched, watchedPage } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -49,7 +49,7 @@ test("log and brief dropped together give the sheet, told apart by content and n
       { name: "first.dat", text: sampleFile("calm-and-tidy", "brief.yaml") },
       { name: "second.dat", text: sampleFile("calm-and-tidy", "log.gpx") },
     ]);
-    await page.waitForSelector(".head h1");
+    await sheetStands(page);
     expect(await page.locator("h1").textContent()).toBe(
       parse(sampleFile("calm-and-tidy", "brief.yaml")).title,
     );
@@ -59,7 +59,7 @@ test("log and brief dropped together give the sheet, told apart by content and n
 test("a log without a brief gives fitted courses, said to show straightness and not deviation", () =>
   on(async ({ page }) => {
     await drop(page, [{ name: "log.gpx", text: sampleFile("calm-and-tidy", "log.gpx") }]);
-    await page.waitForSelector(".head h1");
+    await sheetStands(page);
     expect(await page.locator(".head .what").textContent()).toContain("straightness, not deviation");
     expect(await page.locator(".lineup tbody tr").count()).toBeGreaterThan(0);
   }));
@@ -71,7 +71,7 @@ test("a log without times is compared in space, and what needs time is said to b
       { name: "untimed.gpx", text: untimed },
       { name: "brief.yaml", text: sampleFile("calm-and-tidy", "brief.yaml") },
     ]);
-    await page.waitForSelector(".head h1");
+    await sheetStands(page);
     expect(await page.locator(".head .what").textContent()).toContain("the log gives no times");
     expect(await page.locator(".facts").first().textContent()).toContain("cannot tell");
     expect(await page.locator("body").textContent()).not.toMatch(/NaN|undefined|Invalid/);
@@ -92,7 +92,7 @@ test("the two halves of a flight, recorded by two files, give one sheet", () =>
       { name: "first.gpx", text: part((i) => i < 1300) },
       { name: "brief.yaml", text: sampleFile("calm-and-tidy", "brief.yaml") },
     ]);
-    await page.waitForSelector(".head h1");
+    await sheetStands(page);
     expect(await page.locator(".head .what").textContent()).toContain("01:12 to 01:51 UTC");
     expect(await page.locator(".ex h2").first().textContent()).toContain("Course 241°M");
   }));
@@ -110,7 +110,7 @@ test("a log of two flights shows one, and the other by one click", () =>
     const later = [...standing, ...flown].join("\n");
     const two = lines.join("\n").replace("</trkseg>", `</trkseg><trkseg>${later}</trkseg>`);
     await drop(page, [{ name: "two-flights.gpx", text: two }]);
-    await page.waitForSelector(".head h1");
+    await sheetStands(page);
     const others = page.getByRole("region", { name: "Flights in this log" });
     expect(await others.textContent()).toContain("The log holds 2 flights. This is number 1.");
     await others.getByRole("button", { name: "Show this one" }).click();
@@ -178,6 +178,35 @@ test.each(BAD)("%s is said in words, and a sample still opens afterwards", (_, f
   }),
 );
 
+test("a table that does not tell its columns is read when the reader says which is which, also after a reload", () =>
+  on(async ({ page }) => {
+    const rows = lines.filter(isPoint).map((point) => {
+      const [, lat, lon, ele, time] = /lat="([^"]+)" lon="([^"]+)".*<ele>([^<]+).*<time>([^<]+)/.exec(point)!;
+      return [time, "<b>7</b>", lat, lon, ele].join(";").replaceAll(".", ",");
+    });
+    await drop(page, [{ name: "bare.csv", text: rows.join("\n").replaceAll(",000Z", "Z") }]);
+    const question = page.getByRole("region", { name: "Which column is which?" });
+    expect(await question.textContent()).toContain("<b>7</b>");
+    const read = question.getByRole("button", { name: "Read the table" });
+    expect(await read.isDisabled()).toBe(true);
+    for (const [at, name] of [
+      [1, "time, or date and time"],
+      [3, "latitude"],
+      [4, "longitude"],
+      [5, "altitude, m"],
+    ] as const)
+      await question.getByLabel(`Column ${at}`).selectOption({ label: name });
+    await read.click();
+    await sheetStands(page);
+    expect(await question.count()).toBe(0);
+    const points = `of ${rows.length.toLocaleString("en-GB")} points used`;
+    expect(await page.locator(".head .what").textContent()).toContain(points);
+    await page.waitForTimeout(300);
+    await page.reload();
+    await sheetStands(page);
+    expect(await page.locator(".head .what").textContent()).toContain(points);
+  }));
+
 test("a reload loses neither the sheet nor the remark", () =>
   on(async ({ page }) => {
     await openSample(page, "Calm and tidy");
@@ -187,7 +216,7 @@ test("a reload loses neither the sheet nor the remark", () =>
     await page.waitForFunction(async () => (await indexedDB.databases()).some((d) => d.name === "hindtrack"));
     await page.waitForTimeout(300);
     await page.reload();
-    await page.waitForSelector(".head h1");
+    await sheetStands(page);
     expect(await page.locator("h1").textContent()).toBe(title);
     expect(await page.getByRole("textbox", { name: "Remarks" }).inputValue()).toBe(
       "Held the last course well.",

@@ -65,7 +65,12 @@ export async function drop(page: Page, files: readonly Given[]): Promise<void> {
   await page.dispatchEvent(".drop, .head", "drop", { dataTransfer: carried });
 }
 
+/** Waits until the whole sheet is up: its parts come one after the other. */
+export async function sheetStands(page: Page): Promise<void> {
+  await page.waitForSelector('main[aria-busy="false"] .head h1');
+}
+
 export const openSample = async (page: Page, title: string): Promise<void> => {
   await page.getByRole("button", { name: title }).click();
-  await page.waitForSelector(".head h1");
+  await sheetStands(page);
 };

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, openSample, watchedPage } from "./page.ts";
+import { launch, openSample, sheetStands, watchedPage } from "./page.ts";
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -72,7 +72,7 @@ test("by keyboard alone: skip link, sample, focus on the title of the sheet", as
   expect(await page.evaluate(() => document.activeElement?.textContent?.trim())).toBe("To the content");
   await page.getByRole("button", { name: "Calm and tidy" }).focus();
   await page.keyboard.press("Enter");
-  await page.waitForSelector(".head h1");
+  await sheetStands(page);
   await page.waitForFunction(() => document.activeElement?.tagName === "H1");
   const levels = await page.evaluate(() =>
     [...document.querySelectorAll("h1, h2, h3")].map((h) => Number(h.tagName[1])),

@@ -1,6 +1,14 @@
 /** The command line as a user calls it: built, started as a process, judged by its output and exit code. */
-import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { spawn, spawnSync } from "node:child_process";
+import {
+  createWriteStream,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "vite";
@@ -63,10 +71,21 @@ describe("hindtrack debrief", () => {
       "log.debrief.json",
       "log.exercises.csv",
       "log.geojson",
+      "log.html",
       "log.legs.csv",
       "log.points.csv",
       "log.txt",
+      "log.verdicts.csv",
     ]);
+  });
+
+  it("prints the sheet as one page with --html: it carries the flight, the caution, and fetches nothing", () => {
+    const { status, stdout } = hindtrack("debrief", log, "--brief", brief, "--html");
+    expect(status).toBe(0);
+    expect(stdout).toContain("<title>Lesson 7, radials and a leg, strong wind</title>");
+    expect(stdout).toContain("Training aid, after the flight only.");
+    expect(stdout).toContain("default-src 'none'");
+    expect(stdout.length).toBeLessThan(3e6);
   });
 
   it("compares with the route of a GPX file", () => {
@@ -110,6 +129,55 @@ describe("hindtrack debrief", () => {
     expect(stderr).toMatch(message);
   });
 
+  const TABLE = "2026-10-17T09:44:10Z;35,6;172,3;914\n2026-10-17T09:44:11Z;35,6;172,301;914\n".repeat(3);
+
+  it("asks for the columns of a table that does not tell them, and reads it by --column", () => {
+    const table = file("bare.csv", TABLE);
+    expect(hindtrack("debrief", table)).toMatchObject({
+      status: 1,
+      stderr: expect.stringMatching(/bare\.csv, line 1: .*--column/),
+    });
+    const named = ["time=1", "latitude=2", "longitude=3", "altitude=4 [m]"].flatMap((c) => ["--column", c]);
+    const { status, stdout } = hindtrack("debrief", table, ...named, "--json");
+    expect(status).toBe(0);
+    expect(documentSchema.parse(JSON.parse(stdout)).log).toMatchObject({
+      points: 6,
+      startUtc: "2026-10-17T09:44:10Z",
+    });
+    expect(hindtrack("debrief", table, "--column", "hight=4")).toMatchObject({
+      status: 2,
+      stderr: expect.stringMatching(/quantities are latitude, longitude/),
+    });
+  });
+
+  it.skipIf(process.platform === "win32")(
+    "is cancelled by Ctrl-C while it reads, with one line, by the signal itself",
+    async () => {
+      const pipe = join(scratch, "endless.gpx");
+      expect(spawnSync("mkfifo", [pipe]).status).toBe(0);
+      const running = spawn(process.execPath, [program, "debrief", pipe], {
+        stdio: ["ignore", "pipe", "pipe"],
+      });
+      let said = "";
+      for (const stream of [running.stdout, running.stderr])
+        stream.on("data", (text) => {
+          said += text;
+        });
+      const ended = new Promise<string | null>((resolve) =>
+        running.on("close", (_, signal) => resolve(signal)),
+      );
+      const writer = createWriteStream(pipe);
+      await new Promise<void>((resolve) =>
+        writer.write(readFileSync(log).subarray(0, 50_000), () => resolve()),
+      );
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      running.kill("SIGINT");
+      expect(await ended).toBe("SIGINT");
+      writer.destroy();
+      expect(said).toBe(`hindtrack: ${pipe}: cancelled while it was read; nothing was written for it\n`);
+    },
+  );
+
   const briefWith = (line: string) =>
     `brief: 1\nfixes:\n  TARNO: { lat: 35.6, lon: 172.3, kind: vor }\nexercises:\n  - ${line}\n`;
   it.each([
@@ -132,6 +200,31 @@ describe("a wrong call", () => {
       expect(stderr).not.toBe("");
     },
   );
+});
+
+describe("hindtrack racetrack", () => {
+  const call = ["racetrack", "--inbound", "247", "--tas", "100", "--wind", "157/20"];
+
+  it("prints the answer in words, or as a record", () => {
+    const { status, stdout, stderr } = hindtrack(...call, "--turns", "right");
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain("This wind asks for 2.8 times the inbound correction outbound, 70 s.");
+    expect(stdout).toMatch(/Not for\s+navigation/);
+    const answer = JSON.parse(hindtrack(...call, "--json").stdout);
+    expect(answer.asked.reference).toBe("magnetic");
+    expect(answer.solved.outboundS).toBeCloseTo(70, 0);
+  });
+
+  it.each([
+    [[...call, "--leg", "4"], /--leg: “4” cannot be read as the leg\. Write it as in 1 min, 90 s or 4 NM\./],
+    [[...call, "--wind", "157T/20"], /--wind: The inbound course is magnetic and the wind true/],
+    [[...call, "--wind-doubt", "x"], /--wind-doubt: “x”/],
+    [["racetrack", "--inbound", "247"], /--tas/],
+  ])("%j ends with 2 and says how it is written", (args, message) => {
+    const { status, stdout, stderr } = hindtrack(...args);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+    expect(stderr).toMatch(message);
+  });
 });
 
 describe("hindtrack fly", () => {

@@ -53,3 +53,35 @@ describe("by construction: a swaying straight", () => {
     near(63 - fitted!.exercise.magnetic!, 2.5, 0.3, "°");
   });
 });
+
+describe("by construction: a turn so wide that it counts as a straight", () => {
+  const seconds = 2400;
+  const every = 10; // rows a second
+  const count = seconds * every;
+  // 20 NM about a place at 100 kt: 66.7 NM of the circle, 191° of it.
+  const about = (i: number) =>
+    positionOn(
+      courseThrough({ latitude: 35.6, longitude: 172.3 }, (i / every) * (100 / 3600 / 20) * (180 / Math.PI)),
+      20 * 1852,
+    );
+  const circle = Array.from({ length: count }, (_, i) => about(i));
+  const wide = smoothTrack({
+    name: "wide",
+    kind: "simulated",
+    length: count,
+    time: Float64Array.from(circle, (_, i) => Date.UTC(2026, 9, 17) + (i * 1000) / every),
+    latitude: Float64Array.from(circle, (p) => p.latitude),
+    longitude: Float64Array.from(circle, (p) => p.longitude),
+    altitude: new Float64Array(count).fill(4000),
+    segment: new Int32Array(count),
+    line: new Int32Array(count),
+  })!;
+
+  it("is parted into lines of which none strays over half a mile, not row by row", () => {
+    const fitted = fitCourses(wide, [{ kind: "straight", span: { start: 0, end: count }, turn: 0 }]);
+    // An arc of radius r strays d to either side of its line over a length of sqrt(16 r d): 12.6 NM here; halves of halves.
+    expect(fitted.length).toBeGreaterThanOrEqual(6);
+    expect(fitted.length).toBeLessThanOrEqual(16);
+    expect(fitted.at(-1)!.span.end).toBe(count);
+  });
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { destination } from "../../src/geodesy/index.ts";
 import { exerciseSentence, findingSentence } from "../../src/report/index.ts";
-import { debriefOf, gpxText, type LoggedPoint } from "../support/debriefed.ts";
+import { courses, debriefOf, gpxText, type LoggedPoint } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
 const TARNO = { latitude: 35.6, longitude: 172.3 };
@@ -39,8 +39,8 @@ exercises:
 
 async function told(exercise: string, points: readonly LoggedPoint[]) {
   const { document } = await debriefOf(gpxText(points), brief(exercise));
-  const [only] = document.exercises;
-  return { exercise: only!, facts: only!.facts!, sentence: exerciseSentence(only!) };
+  const only = courses(document)[0]!;
+  return { exercise: only, facts: only.facts, sentence: exerciseSentence(only) };
 }
 
 /** On the radial inbound, so many miles out. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { debriefFlight, flyScenario, readBrief, readLog } from "../../src/index.ts";
+import { courses } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
 /** Errors of the script's size stand out of the simulated pilot's wander of 2°; smaller ones may be told late or early. */
@@ -12,12 +13,12 @@ describe("simulated flights with known truth: strong crosswind, badly corrected"
     const { document } = debriefFlight({ log, brief: readBrief(brief!, "brief.yaml") });
     let compared = 0;
     truth.truth.exercises.forEach((flown, i) => {
-      const { facts, title } = document.exercises[i]!;
-      near(facts!.crossTrack.maxNm, flown.maxCrossTrackNm, 0.01, "NM", title);
+      const { facts, title } = courses(document)[i]!;
+      near(facts.crossTrack.maxNm, flown.maxCrossTrackNm, 0.01, "NM", title);
       const off = flown.events.find((e) => /let-go|overdone/.test(e.code))!;
       const corrected = flown.events.find((e) => e.code === "corrected")!;
       if (Math.abs(off.trackErrorDeg) < PLAIN_ERROR) return;
-      const found = facts!.excursions[0]!;
+      const found = facts.excursions[0]!;
       expect(found.side, title).toBe(off.trackErrorDeg > 0 ? "right" : "left");
       const late = (Date.parse(found.correctedUtc!) - Date.parse(corrected.utc)) / 1000;
       near(late, 0, 3, "s", `${title}: correction`);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Rows } from "../../src/course/path.ts";
-import { intervals, median, rowOfLargest, shareBeyond, weigh } from "../../src/course/weigh.ts";
+import { intervals, median, rowOfLargest, shareBeyond, weigh } from "../../src/quantity/weigh.ts";
 import { near } from "../support/near.ts";
 
 /** Only what the weighing reads of the rows. */

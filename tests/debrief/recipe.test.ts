@@ -3,7 +3,15 @@ import { describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
 import { UnusableInput } from "../../src/quantity/issue.ts";
 import { debriefText, issueSentence } from "../../src/report/index.ts";
-import { debriefOf, gpxText, type LoggedPoint, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
+import {
+  COURSE_SAMPLES,
+  courses,
+  debriefOf,
+  gpxText,
+  type LoggedPoint,
+  SAMPLES,
+  sampleDebrief,
+} from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
 /** Due north at 100 kt, a point a second: on a meridian a held direction is a geodesic. */
@@ -19,10 +27,10 @@ describe("by construction: one straight due north", () => {
     const { document } = await debriefOf(gpxText(north(600)), null);
     documentSchema.parse(document);
     expect(document.brief).toBeNull();
-    const [fitted, ...others] = document.exercises;
+    const [fitted, ...others] = courses(document);
     expect(others).toEqual([]);
     expect(fitted!.source).toBe("fitted");
-    near(((fitted!.facts!.courseTrueDeg + 180) % 360) - 180, 0, 0.05, "°");
+    near(((fitted!.facts.courseTrueDeg + 180) % 360) - 180, 0, 0.05, "°");
     expect(fitted!.findings.map((f) => f.code)).toEqual(["tracked-within"]);
     expect(debriefText(document)).not.toMatch(/NaN|undefined|null/);
   });
@@ -86,18 +94,21 @@ describe.each(SAMPLES)("the text of %s", (name) => {
       expect(direction).toMatch(/°[MT]| true$/);
   });
 
-  it("gives the worst with its unit, its side and its doubt for each exercise", async () => {
-    const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
-    expect(
-      text.match(/Farthest \d\.\d\d NM (left|right) of course \(± (under )?\d\.\d\d NM\)/g),
-    ).toHaveLength(4);
-  });
+  it.skipIf(!COURSE_SAMPLES.includes(name))(
+    "gives the worst with its unit, its side and its doubt for each exercise",
+    async () => {
+      const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
+      expect(
+        text.match(/Farthest \d\.\d\d NM (left|right) of course \(± (under )?\d\.\d\d NM\)/g),
+      ).toHaveLength(4);
+    },
+  );
 
   it("has every angle in degrees with M, T, a side, a doubt sign, or as a limit", async () => {
     const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
     for (const [angle] of text.matchAll(/\S+ \S+ \d{1,3}°( ?\S+ ?\S* ?\S*)?/g))
       expect(angle).toMatch(
-        /°[MT]|° true|left|right|±|to each side|within \d+°|on the course|intercept at \d+°/,
+        /°[MT]|° true|left|right|±|to each side|within \d+°|toward the|on the course|intercept at \d+°/,
       );
   });
 });

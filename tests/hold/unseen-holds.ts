@@ -27,7 +27,7 @@ export function drawHold(seed: number): Scenario {
       fix,
       inbound,
       turns: uniform() < 0.5 ? "left" : "right",
-      legSeconds: 60,
+      leg: { seconds: 60 },
       laps: 1 + Math.floor(4 * uniform()),
       skill: { factor, windWrong: between(2, 4), timingWrong: between(4, 6) },
       exercise: "hold",

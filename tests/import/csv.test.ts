@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { readAngle } from "../../src/import/csv-angle.ts";
+import { tableBeginning } from "../../src/import/csv-beginning.ts";
+import { CsvTimeReader } from "../../src/import/csv-time.ts";
 import { readLog } from "../../src/import/index.ts";
 import { near } from "../support/near.ts";
 import { fixtureBytes } from "./fixtures.ts";
@@ -73,5 +76,118 @@ describe("by construction: tables of one flight, written in the ways of many pro
 
   it("refuses airspeeds that do not fit the way flown", async () => {
     expect((await read("implausible-airspeed")).trueAirspeed).toBeUndefined();
+  });
+});
+
+describe("by construction: a table whose columns the caller names", () => {
+  const bytes = (text: string) => [new TextEncoder().encode(text)];
+  const rows = "2026-10-17T09:44:10Z;35,6;172,3;914,4;180\n2026-10-17T09:44:11Z;35,6;172,301;914,4;180\n";
+
+  it("by number where there are no headings, with the unit behind it", async () => {
+    const csvColumns = {
+      time: "1",
+      latitude: "2",
+      longitude: "3",
+      altitude: "4 [m]",
+      groundSpeed: "5 [km/h]",
+    };
+    const { track, issues } = await readLog(bytes(rows), "bare.csv", { csvColumns });
+    expect([track.length, track.time[0], track.latitude[0], track.longitude[1]]).toEqual([
+      2,
+      START,
+      35.6,
+      172.301,
+    ]);
+    near(track.altitude[0]!, 3000, 1e-9, "ft");
+    expect([...track.line]).toEqual([1, 2]);
+    expect(issues).toEqual([]);
+  });
+
+  it("by number even where a value of the first row reads like one, and with a unit against the heading's own", async () => {
+    const csvColumns = { latitude: "1", longitude: "2", altitude: "3 [m]" };
+    const { track } = await readLog(bytes("35.6,172.3,2\n35.6,172.301,2\n"), "two.csv", { csvColumns });
+    near(track.altitude[0]!, 2 / 0.3048, 1e-9, "ft");
+    const told = await readLog(bytes("lat,lon,alt (ft)\n35.6,172.3,2\n"), "told.csv", { csvColumns });
+    near(told.track.altitude[0]!, 2 / 0.3048, 1e-9, "ft");
+  });
+
+  it("by number beneath headings, and by a heading that lacks its unit", async () => {
+    const csvColumns = { time: "Uhrzeit", latitude: "2", longitude: "3", altitude: "Höhe [m]" };
+    const text = `Uhrzeit;Breite;Länge;Höhe;v\n${rows}`;
+    const { track, issues } = await readLog(bytes(text), "flug.csv", { csvColumns });
+    expect([track.length, track.latitude[0]]).toEqual([2, 35.6]);
+    near(track.altitude[0]!, 3000, 1e-9, "ft");
+    expect(issues).toEqual([]);
+  });
+
+  it("is refused without the names, and its beginning can be shown to ask for them", async () => {
+    await expect(readLog(bytes(rows), "bare.csv")).rejects.toMatchObject({
+      issues: [{ code: "no-headings" }],
+    });
+    expect(tableBeginning(`${rows}2026-10`)).toEqual({
+      rows: rows
+        .trim()
+        .split("\n")
+        .map((line) => line.split(";")),
+      meanings: [null, null, null, null, null],
+    });
+    expect(tableBeginning(`Zeit;Breite;lon;ele (m);v\n${rows}`)!.meanings).toEqual([
+      null,
+      null,
+      "longitude",
+      "altitude",
+      null,
+    ]);
+    expect(tableBeginning("Dear all,\nwe met at 9, flew, and landed.\n")).toBeNull();
+  });
+});
+
+describe("by construction: places and times as people write them", () => {
+  it.each([
+    ["35.6N", 35.6],
+    ["S 12.5", -12.5],
+    ["12,5 W", -12.5],
+    ["35°36'00\"N", 35.6],
+    ["N35 36.000", 35.6],
+    ["172:18:30 E", 172 + 18.5 / 60],
+    ["35° 36.5'", 35 + 36.5 / 60],
+    ["-0.25", -0.25],
+    ["-35.6S", Number.NaN],
+    ["35 75 N", Number.NaN],
+    ["north", Number.NaN],
+    ["", Number.NaN],
+  ])("%s", (text, degrees) => {
+    if (Number.isNaN(degrees)) expect(readAngle(text)).toBeNaN();
+    else near(readAngle(text), degrees, 1e-12, "°", text);
+  });
+
+  const at = (time: string, date = "", toMillis: ((n: number) => number) | null = null) =>
+    new CsvTimeReader().read(time, date, "", toMillis);
+
+  it.each([
+    ["2026-10-17T09:44:10Z"],
+    ["17.10.2026, 9:44:10"],
+    ["10/17/2026 9:44:10 AM"],
+    ["17 Oct 2026 09:44:10"],
+    ["Oct 17, 2026 09:44:10 UTC"],
+    ["Sat Oct 17 09:44:10 UTC 2026"],
+    ["20261017094410"],
+    ["20261017 094410"],
+    ["1792230250"],
+    ["1792230250000"],
+    ["1792230250000000"],
+  ])("%s", (time) => {
+    expect(at(time)).toBe(START);
+  });
+
+  it("reads a clock of twelve hours, one without seconds, and one without colons", () => {
+    expect(at("12:05:00 AM", "2026-10-17")).toBe(Date.UTC(2026, 9, 17, 0, 5));
+    expect(at("1:05 p.m.", "2026-10-17")).toBe(Date.UTC(2026, 9, 17, 13, 5));
+    expect(at("094410.5", "2026-10-17")).toBe(START + 500);
+    expect(at("13:05 PM", "2026-10-17")).toBeNaN();
+  });
+
+  it("counts seconds from a start where the heading says so", () => {
+    expect(at("12.5", "", (s) => s * 1000)).toBe(12_500);
   });
 });

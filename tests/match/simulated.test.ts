@@ -6,7 +6,14 @@ import { fly, SCENARIOS, scenarioNamed } from "../../src/simulator/index.ts";
 /** The turn onto a course lasts up to 25 s, and the truth's exercise begins with it; its end is a fix or a turn away. */
 const END_WITHIN_S = 20; // a last chase of 18 s may run into the turn away
 
-const LESSONS = Object.keys(SCENARIOS).filter((name) => scenarioNamed(name).brief !== null);
+/** Lessons of courses only. */
+const LESSONS = Object.keys(SCENARIOS).filter((name) => {
+  const { brief, script } = scenarioNamed(name);
+  const others = ["arc", "descent", "hold", "approach"];
+  return brief !== null && script.every((step) => !others.includes(step.do));
+});
+/** Flights with a brief, whatever they do. */
+const BRIEFED = Object.keys(SCENARIOS).filter((name) => scenarioNamed(name).brief !== null);
 
 it("there are lessons to match", () => expect(LESSONS.length).toBeGreaterThanOrEqual(3));
 
@@ -45,5 +52,19 @@ describe.each(LESSONS)("by simulation with known truth: %s, as bare positions", 
     const { latitude, longitude } = track;
     const matches = matchExercises(brief, { time: null, latitude, longitude, trackAngle: null, legs: null });
     expect(matches.map((m) => m.span)).toEqual([null, null, null]);
+  });
+});
+
+describe.each(BRIEFED.filter((name) => name.startsWith("approach-")))("%s, as bare positions", (name) => {
+  it.each([1, 2, 3])("seed %i: found from before it was established to past the threshold", (seed) => {
+    const scenario = scenarioNamed(name);
+    const { track, truth } = fly(scenario, seed);
+    const brief = resolveBrief(readBrief(scenario.brief!, "brief.yaml"), { time: track.time[0]! });
+    const { latitude, longitude } = track;
+    const [match] = matchExercises(brief, { time: null, latitude, longitude, trackAngle: null, legs: null });
+    const [flown] = truth.truth.approaches!;
+    expect(match!.confidence).toBeGreaterThan(0.5);
+    expect(track.time[match!.span!.start]!).toBeLessThan(Date.parse(flown!.establishedUtc!) + 15_000);
+    expect(track.time[match!.span!.end - 1]!).toBeGreaterThan(Date.parse(flown!.thresholdUtc!) + 30_000);
   });
 });

@@ -61,6 +61,32 @@ describe("by construction: what is logged", () => {
     expect(new Set(intervals("calm-and-tidy", { every: 5 }))).toEqual(new Set([5]));
   });
 
+  it("logs twice a second, with the truth as at one second", () => {
+    expect(new Set(intervals("calm-and-tidy", { every: 0.5 }))).toEqual(new Set([0.5]));
+    const halves = flyScenario("calm-and-tidy", 1, { logging: { every: 0.5 } });
+    expect(halves.truth).toEqual(flyScenario("calm-and-tidy", 1).truth);
+    expect(halves.gpx).toMatch(/<time>2026-10-17T01:12:00\.500Z</);
+  });
+
+  it("refuses an interval that it cannot fly, and says why", () => {
+    expect(() => flyScenario("calm-and-tidy", 1, { logging: { every: 0.3 } })).toThrow(
+      "invalid logging: every 0.3 s; not a multiple of 0.5 s",
+    );
+  });
+
+  it("draws straight lines between plots", () => {
+    const { track } = fly(scenarioNamed("calm-and-tidy", { logging: { every: 5, plots: 20 } }), 1);
+    expect((track.time[1]! - track.time[0]!) / 1000).toBe(5);
+    for (let i = 0; i + 4 < track.length; i += 4)
+      for (let j = 1; j < 4; j++)
+        near(
+          track.latitude[i + j]!,
+          track.latitude[i]! + (j / 4) * (track.latitude[i + 4]! - track.latitude[i]!),
+          1.1e-5, // rounding of each
+          "deg",
+        );
+  });
+
   it("logs adaptively: never after more than 12 s, often in turns, seldom on straights", () => {
     const adaptive = { off: 12, atMost: 12 };
     expect(Math.max(...intervals("calm-and-tidy", adaptive))).toBe(12);

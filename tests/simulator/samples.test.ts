@@ -12,8 +12,16 @@ const text = (name: string, file: string) => readFileSync(join(SAMPLES, name, fi
 const truthOf = (name: string): Truth => JSON.parse(text(name, "truth.json"));
 
 describe("by construction: samples", () => {
-  it("are three", () => {
-    expect(cases.sort()).toEqual(["calm-and-tidy", "needle-chased", "strong-crosswind-badly-corrected"]);
+  it("are three lessons of courses and four of holds", () => {
+    expect(cases.sort()).toEqual([
+      "calm-and-tidy",
+      "hold-by-distance",
+      "hold-direct-well-flown",
+      "hold-outbound-flown-parallel",
+      "hold-teardrop-left-turns",
+      "needle-chased",
+      "strong-crosswind-badly-corrected",
+    ]);
   });
 
   it.each(cases)("%s is exactly what seed 1 flies", (name) => {

@@ -2,6 +2,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readBrief } from "../../src/brief/index.ts";
+import type {
+  CourseFacts,
+  CourseRecord,
+  DebriefDocument,
+  HoldFacts,
+  HoldRecord,
+} from "../../src/debrief/document.ts";
 import { type Debrief, debriefFlight } from "../../src/debrief/index.ts";
 import { readLog } from "../../src/import/index.ts";
 import type { Truth } from "../../src/simulator/truth.ts";
@@ -20,6 +27,10 @@ export async function debriefOf(gpx: string, brief: string | null): Promise<Debr
   return debriefFlight({ log, brief: brief === null ? null : readBrief(brief, "brief.yaml") });
 }
 
+/** Those whose brief is of courses, and those whose brief is of holds. */
+export const COURSE_SAMPLES = SAMPLES.filter((name) => !/hold:/.test(read(name, "brief.yaml")));
+export const HOLD_SAMPLES = SAMPLES.filter((name) => /hold:/.test(read(name, "brief.yaml")));
+
 const done = new Map<string, Promise<Debrief>>();
 
 /** The debrief of a sample; flown through once a test file. */
@@ -31,6 +42,28 @@ export function sampleDebrief(name: string): Promise<Debrief> {
 
 /** What the simulator knows of a sample. */
 export const sampleTruth = (name: string): Truth => JSON.parse(read(name, "truth.json"));
+
+export type MeasuredCourse = CourseRecord & { readonly facts: CourseFacts };
+
+/** The exercises of a debrief in which every one is a course that was flown and measured. */
+export function courses(document: DebriefDocument): MeasuredCourse[] {
+  return document.exercises.map((exercise) => {
+    if (exercise.kind !== "course" || !exercise.facts)
+      throw new Error(`no measured course: ${exercise.title}`);
+    return { ...exercise, facts: exercise.facts };
+  });
+}
+
+export type MeasuredHold = HoldRecord & { readonly facts: HoldFacts };
+
+/** The holds of a debrief, each of which was flown and measured. */
+export function holds(document: DebriefDocument): MeasuredHold[] {
+  return document.exercises.flatMap((exercise) => {
+    if (exercise.kind !== "hold") return [];
+    if (!exercise.facts) throw new Error(`no measured hold: ${exercise.title}`);
+    return [{ ...exercise, facts: exercise.facts }];
+  });
+}
 
 export interface LoggedPoint {
   readonly latitude: number;

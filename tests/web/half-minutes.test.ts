@@ -5,6 +5,7 @@ import { sampledRows } from "../../web/half-minutes.ts";
 function series(times: readonly number[], along: readonly number[]): CourseSeries {
   const nothing = new Float64Array(times.length).fill(Number.NaN);
   return {
+    kind: "course",
     pathStart: 0,
     timeMs: Float64Array.from(times),
     alongNm: Float64Array.from(along),

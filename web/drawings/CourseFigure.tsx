@@ -2,11 +2,12 @@
 import { useSignalEffect } from "@preact/signals";
 import { Chart, Filler, LinearScale, LineController, LineElement, PointElement } from "chart.js";
 import { useLayoutEffect, useRef } from "preact/hooks";
-import type { CourseFacts, CourseSeries, DocumentExercise, DocumentLeg } from "./contract.ts";
+import type { CourseFacts, CourseRecord, CourseSeries, DocumentLeg } from "./contract.ts";
 import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
-import { type CourseRow, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
+import { type CourseRow, limitDrawn, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
+import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
 import { type Surroundings, surroundings } from "./surroundings.ts";
@@ -17,7 +18,7 @@ import { clockText, millimetreText } from "./words.ts";
 Chart.register(LineController, LineElement, PointElement, LinearScale, Filler);
 
 export interface CourseFigureProps {
-  readonly exercise: DocumentExercise;
+  readonly exercise: CourseRecord;
   readonly series: CourseSeries;
   readonly legs: readonly DocumentLeg[];
   readonly cursor: Cursor;
@@ -36,7 +37,11 @@ export function CourseFigure({ exercise, series, legs, cursor, fit = false }: Co
   return (
     <div class="course-figure" ref={box}>
       {facts !== null && span !== null && width > 0 && (
-        <Rows facts={facts} {...{ title: exercise.title, series, legs, cursor, fit, around, width, span }} />
+        <Rows
+          facts={facts}
+          limit={limitDrawn(exercise)}
+          {...{ title: exercise.title, series, legs, cursor, fit, around, width, span }}
+        />
       )}
     </div>
   );
@@ -44,6 +49,7 @@ export function CourseFigure({ exercise, series, legs, cursor, fit = false }: Co
 
 function Rows(props: {
   facts: CourseFacts;
+  limit: number;
   title: string;
   series: CourseSeries;
   legs: readonly DocumentLeg[];
@@ -53,7 +59,7 @@ function Rows(props: {
   width: number;
   span: { from: number; to: number };
 }) {
-  const { facts, title, series, legs, cursor, fit, around, width, span } = props;
+  const { facts, limit, title, series, legs, cursor, fit, around, width, span } = props;
   const { narrow, palette, paper } = around;
   const scales = fixedScales(narrow);
   const timed = isTimed(series);
@@ -72,25 +78,37 @@ function Rows(props: {
   const full = `full scale = ${scales.mmPerFullScale} mm${timed ? `, 10° = ${scales.mmPerTenDegrees} mm` : ""}`;
   return (
     <>
-      {rows.map((row, k) => {
-        const given = { facts, series, ...row, pxPerUnit, scales, narrow, continued: k > 0, palette };
-        return (
-          <div class="course-row" key={row.from}>
-            <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
-            {timed && (
-              <WindStrip
-                legs={legs}
-                from={row.from}
-                to={row.to}
-                pxPerMs={pxPerUnit}
-                left={m.left}
-                width={rowSize(given).width}
-                courseTrueDeg={facts.courseTrueDeg}
-              />
-            )}
-          </div>
-        );
-      })}
+      <InTurn>
+        {rows.map((row, k) => {
+          const given = {
+            facts,
+            limit,
+            series,
+            ...row,
+            pxPerUnit,
+            scales,
+            narrow,
+            continued: k > 0,
+            palette,
+          };
+          return (
+            <div class="course-row" key={row.from}>
+              <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
+              {timed && (
+                <WindStrip
+                  legs={legs}
+                  from={row.from}
+                  to={row.to}
+                  pxPerMs={pxPerUnit}
+                  left={m.left}
+                  width={rowSize(given).width}
+                  courseTrueDeg={facts.courseTrueDeg}
+                />
+              )}
+            </div>
+          );
+        })}
+      </InTurn>
       <p class="drawing-scale">
         {fit ? (
           <>

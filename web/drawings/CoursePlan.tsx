@@ -1,19 +1,21 @@
 /** A course seen from above, laid to the right: right of course is below the line, one mile is 10 mm both ways. */
+
 import { useRef } from "preact/hooks";
 import { CursorRing } from "./CursorRing.tsx";
 import {
+  type CourseRecord,
   type CourseSeries,
-  type DocumentExercise,
   flownDirection,
   type WindRecord,
   windName,
 } from "./contract.ts";
+import { limitDrawn } from "./courseLayout.ts";
 import type { Cursor } from "./cursor.ts";
+import { Drawing, PlanWindow } from "./Drawing.tsx";
 import { usePanZoom } from "./panZoom.ts";
 import { line, pathThrough } from "./path.ts";
 import { fixPlaces, limitLines, planFrame } from "./planGeometry.ts";
-import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
-import { hachures } from "./plugins/coast.ts";
+import { Coast, FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { ticksWithin } from "./rows.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
@@ -25,7 +27,7 @@ import { millimetreText } from "./words.ts";
 const PAPER_PX = 700;
 
 export function CoursePlan(props: {
-  exercise: DocumentExercise;
+  exercise: CourseRecord;
   series: CourseSeries;
   wind: WindRecord | null;
   cursor: Cursor;
@@ -47,7 +49,7 @@ export function CoursePlan(props: {
     frame.left * view.zoom + (along - frame.startNm) * px + view.x,
     frame.middle * view.zoom + across * px + view.y,
   ];
-  const limits = limitLines(facts, frame);
+  const limits = limitLines(facts, frame, limitDrawn(exercise));
   const flown = Array.from(series.alongNm, (along, i) => place(along, series.crossTrackNm[i]));
   const isFixed = !moved && Math.abs(frame.pxPerMile - fixed) < 1e-9;
   const scaleWords = `1 NM = ${millimetreText(px / PX_PER_MM)}${isFixed ? "" : moved ? ", moved by hand" : ", fitted"}`;
@@ -55,22 +57,8 @@ export function CoursePlan(props: {
   const cutOff = isFixed && frame.neededPx > width;
   return (
     <div class="course-plan" ref={box}>
-      <section
-        class="plan-window"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan is moved by keys, so it must take focus
-        tabIndex={0}
-        aria-label={`${name}. Arrow keys move it, plus and minus zoom, 0 goes back.`}
-        {...handlers}
-      >
-        <svg
-          class="drawing plan"
-          role="img"
-          width={width}
-          height={height}
-          viewBox={`0 0 ${width} ${height}`}
-          aria-label={name}
-        >
-          <title>{name}</title>
+      <PlanWindow name={name} handlers={handlers}>
+        <Drawing kind="plan" name={name} width={width} height={height}>
           {ticksWithin(frame.startNm, frame.endNm, frame.tickNm).map((mile) => {
             const [x, y] = place(mile, 0);
             return <path key={mile} class="axis" d={line(x, y - 3, x, y + 3)} />;
@@ -80,7 +68,7 @@ export function CoursePlan(props: {
             const [a, b] = [place(...from), place(...to)];
             if (share === 1)
               return <path key={`${share}${side}`} class="fullscale" d={pathThrough([a, b])} />;
-            return <SlantedCoast key={`${share}${side}`} from={a} to={b} side={side} />;
+            return <Coast key={`${share}${side}`} from={a} to={b} side={side} />;
           })}
           <path class="flown" d={pathThrough(flown)} />
           {fixPlaces(facts, series).map(({ ident, alongNm }) => {
@@ -116,28 +104,13 @@ export function CoursePlan(props: {
             course {flownDirection(facts.courseTrueDeg, facts.courseMagneticDeg)} to the right
           </text>
           <ScaleBar x={8} y={height - 12} pxPerMile={px} words={scaleWords} />
-        </svg>
-      </section>
+        </Drawing>
+      </PlanWindow>
       {cutOff && (
         <p class="drawing-scale screen">
           The plan goes on to the right: drag it, or move it with the arrow keys.
         </p>
       )}
     </div>
-  );
-}
-
-/** A coast along any line; hachures on its far side: above on the left of the course, below on the right. */
-function SlantedCoast({ from, to, side }: { from: Point; to: Point; side: 1 | -1 }) {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
-  const teeth = hachures(0, length, 0, side)
-    .map(([x1, y1, x2, y2]) => line(x1, y1, x2, y2))
-    .join("");
-  return (
-    <g transform={`translate(${from[0].toFixed(1)} ${from[1].toFixed(1)}) rotate(${turn.toFixed(2)})`}>
-      <path class="limit" d={line(0, 0, length, 0)} />
-      <path class="hach" d={teeth} />
-    </g>
   );
 }

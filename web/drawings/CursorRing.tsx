@@ -2,9 +2,15 @@
 import { type Cursor, rowAt } from "./cursor.ts";
 import type { Point } from "./windGeometry.ts";
 
-export function CursorRing(props: { cursor: Cursor; timeMs: Float64Array; points: readonly Point[] }) {
+/** `every`: a point stands for so many rows of the times. */
+export function CursorRing(props: {
+  cursor: Cursor;
+  timeMs: Float64Array;
+  points: readonly Point[];
+  every?: number;
+}) {
   const row = rowAt(props.timeMs, props.cursor.value);
   if (row === null) return null;
-  const [x, y] = props.points[row];
+  const [x, y] = props.points[Math.floor(row / (props.every ?? 1))];
   return Number.isFinite(x) && Number.isFinite(y) ? <circle class="moment" cx={x} cy={y} r={4.4} /> : null;
 }

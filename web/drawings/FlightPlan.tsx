@@ -1,8 +1,10 @@
 /** The whole flight, north-up: fixes, courses, the exercises numbered along the flown line. */
+
 import { useRef } from "preact/hooks";
 import { CursorRing } from "./CursorRing.tsx";
 import type { DebriefDocument, FlightSeries } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
+import { Drawing } from "./Drawing.tsx";
 import { pathThrough } from "./path.ts";
 import { boundsOf, planeAt, steppedScale } from "./plane.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
@@ -16,16 +18,29 @@ import { millimetreText } from "./words.ts";
 const PAPER_PX = 700;
 const MOST_HEIGHT_MM = 130;
 const MARGIN_PX = 48;
+/** On paper the page is short, and nothing but arrows stands in the margin. */
+const PAPER_MARGIN_PX = 34;
 const FOOT_PX = 34;
+/** Of a longer log every second point is drawn, or every third: still a second or less apart where it is one flight. */
+const MOST_POINTS = 12_000;
 
 export function FlightPlan(props: { document: DebriefDocument; series: FlightSeries; cursor?: Cursor }) {
   const { document: debrief, series, cursor } = props;
   const box = useRef<HTMLDivElement>(null);
   const column = useWidth(box);
-  const width = surroundings().value.paper ? PAPER_PX : column;
+  const { paper } = surroundings().value;
+  const width = paper ? PAPER_PX : column;
   return (
     <div class="flight-plan" ref={box}>
-      {width > 0 && <Drawn debrief={debrief} series={series} width={width} {...(cursor ? { cursor } : {})} />}
+      {width > 0 && (
+        <Drawn
+          debrief={debrief}
+          series={series}
+          width={width}
+          margin={paper ? PAPER_MARGIN_PX : MARGIN_PX}
+          {...(cursor ? { cursor } : {})}
+        />
+      )}
     </div>
   );
 }
@@ -34,11 +49,13 @@ function Drawn({
   debrief,
   series,
   width,
+  margin,
   cursor,
 }: {
   debrief: DebriefDocument;
   series: FlightSeries;
   width: number;
+  margin: number;
   cursor?: Cursor;
 }) {
   const { path } = series;
@@ -46,46 +63,57 @@ function Drawn({
   const middle = middleOf(path.latitude, path.longitude);
   if (middle === null) return null;
   const plane = planeAt(...middle);
-  const flown = Array.from(path.latitude, (latitude, i) => plane.place(latitude, path.longitude[i]));
-  const bounds = boundsOf([...flown, ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude))]);
+  const every = Math.ceil(path.latitude.length / MOST_POINTS);
+  const row = (k: number) => Math.floor(k / every);
+  const flown = Array.from({ length: row(path.latitude.length - 1) + 1 }, (_, k) =>
+    plane.place(path.latitude[k * every], path.longitude[k * every]),
+  );
+  const racetracks = series.exercises.flatMap((exercise) => {
+    const outline = exercise?.kind === "hold" ? exercise.stillAir : null;
+    return outline
+      ? [Array.from(outline.latitude, (latitude, i) => plane.place(latitude, outline.longitude[i]))]
+      : [];
+  });
+  const bounds = boundsOf([
+    ...flown,
+    ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude)),
+    ...racetracks.flat(),
+  ]);
   if (bounds === null) return null;
   const [wide, high] = [bounds.east - bounds.west, bounds.north - bounds.south];
-  const mmPerMile = steppedScale(wide, high, (width - 2 * MARGIN_PX) / PX_PER_MM, MOST_HEIGHT_MM);
+  const mmPerMile = steppedScale(wide, high, (width - 2 * margin) / PX_PER_MM, MOST_HEIGHT_MM);
   const px = mmPerMile * PX_PER_MM;
-  const height = Math.ceil(high * px + 2 * MARGIN_PX + FOOT_PX);
+  const height = Math.ceil(high * px + 2 * margin + FOOT_PX);
   const left = (width - wide * px) / 2;
   const place = ([east, north]: readonly [number, number]): Point => [
     left + (east - bounds.west) * px,
-    MARGIN_PX + (bounds.north - north) * px,
+    margin + (bounds.north - north) * px,
   ];
   const drawn = flown.map(place);
   const name = `The flight from above, north-up, with ${series.exercises.filter((e) => e !== null).length} exercises numbered`;
   return (
-    <svg
-      class="drawing plan"
-      role="img"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      aria-label={name}
-    >
-      <title>{name}</title>
-      {debrief.exercises.map(({ facts, title }) =>
-        facts === null ? null : (
+    <Drawing kind="plan" name={name} width={width} height={height}>
+      {debrief.exercises.map(({ kind, facts, title }) =>
+        kind === "course" && facts ? (
           <path
             key={title}
             class="iso"
             d={pathThrough([facts.line.start, facts.line.end].map((at) => place(plane.place(at[0], at[1]))))}
           />
-        ),
+        ) : null,
       )}
+      {racetracks.map((racetrack, i) => (
+        <path key={i} class="still" d={pathThrough(racetrack.map(place))} />
+      ))}
       <path class="flown thin" d={pathThrough(drawn)} />
       {series.exercises.map((exercise) =>
         exercise === null ? null : (
           <path
             key={exercise.pathStart}
             class="flown"
-            d={pathThrough(drawn.slice(exercise.pathStart, exercise.pathStart + exercise.alongNm.length))}
+            d={pathThrough(
+              drawn.slice(row(exercise.pathStart), row(exercise.pathStart + exercise.alongNm.length - 1) + 1),
+            )}
           />
         ),
       )}
@@ -99,16 +127,15 @@ function Drawn({
             key={exercise.pathStart}
             number={k + 1}
             points={drawn}
-            from={exercise.pathStart}
-            rows={exercise.alongNm.length}
+            middle={row(exercise.pathStart + (exercise.alongNm.length >> 1))}
           />
         ),
       )}
-      {cursor && <CursorRing cursor={cursor} timeMs={path.timeMs} points={drawn} />}
+      {cursor && <CursorRing cursor={cursor} timeMs={path.timeMs} points={drawn} every={every} />}
       {debrief.wind && <WindSign wind={debrief.wind} x={34} y={34} />}
       <NorthArrow x={width - 24} y={34} upTrueDeg={0} />
       <ScaleBar x={8} y={height - 12} pxPerMile={px} words={`1 NM = ${millimetreText(mmPerMile)}`} />
-    </svg>
+    </Drawing>
   );
 }
 
@@ -116,15 +143,12 @@ function Drawn({
 function ExerciseNumber({
   number,
   points,
-  from,
-  rows,
+  middle,
 }: {
   number: number;
   points: readonly Point[];
-  from: number;
-  rows: number;
+  middle: number;
 }) {
-  const middle = from + (rows >> 1);
   const at = points[middle];
   const next = points[Math.min(points.length - 1, middle + 5)];
   const before = points[Math.max(0, middle - 5)];

@@ -1,5 +1,7 @@
 /** A row of the line-up: one exercise as a dot on the way from needle centred to full scale, always 52 mm. */
-import type { DocumentExercise } from "./contract.ts";
+
+import type { CourseRecord } from "./contract.ts";
+import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
 
@@ -21,7 +23,7 @@ const TICKS = [
 const x = (share: number): number => LEFT_PX + share * FULL_PX;
 
 /** Places of the marks of a row, as shares; null where the exercise was not flown or not compared. */
-export function lineUpMarks(exercise: DocumentExercise, rmsNeedle: number | null = null) {
+export function lineUpMarks(exercise: CourseRecord, rmsNeedle: number | null = null) {
   if (exercise.facts === null) return null;
   const { max, doubt95 } = exercise.facts.needle;
   const worst = Math.abs(max);
@@ -48,19 +50,11 @@ export function needleRms(needle: Float64Array, judged: Uint8Array): number | nu
 }
 
 /** `rms` is the open dot's place as a share; without it a linear scale takes it from the facts. */
-export function LineUpRow({ exercise, rms = null }: { exercise: DocumentExercise; rms?: number | null }) {
+export function LineUpRow({ exercise, rms = null }: { exercise: CourseRecord; rms?: number | null }) {
   const marks = lineUpMarks(exercise, rms);
   const name = marks === null ? "not flown" : `needle at worst ${marks.worst.toFixed(2)} of full scale`;
   return (
-    <svg
-      class="drawing line-up"
-      role="img"
-      width={WIDTH_PX}
-      height={HEIGHT_PX}
-      viewBox={`0 0 ${WIDTH_PX} ${HEIGHT_PX}`}
-      aria-label={name}
-    >
-      <title>{name}</title>
+    <Drawing kind="line-up" name={name} width={WIDTH_PX} height={HEIGHT_PX}>
       {TICKS.map(([share]) => (
         <path key={share} class="hair" d={line(x(share), 0, x(share), HEIGHT_PX)} />
       ))}
@@ -85,7 +79,7 @@ export function LineUpRow({ exercise, rms = null }: { exercise: DocumentExercise
           )}
         </>
       )}
-    </svg>
+    </Drawing>
   );
 }
 

@@ -1,5 +1,7 @@
 /** Ground velocities in turns lie on a circle: its middle is the wind, its radius the true airspeed. North-up. */
+
 import { type DebriefDocument, type FlightSeries, isFull, windName } from "./contract.ts";
+import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
@@ -61,15 +63,7 @@ export function VelocityCircle({
     airspeed === null ? null : ([east + Math.sin(a) * airspeed, north + Math.cos(a) * airspeed] as const);
   const name = `Velocity circle, north-up: ${velocities.length} ground velocities in turns, ${wind ? windName(wind) : "wind not known"}${airspeed === null ? "" : `, true airspeed ${Math.round(airspeed)} kt`}`;
   return (
-    <svg
-      class="drawing velocity-circle"
-      role="img"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      aria-label={name}
-    >
-      <title>{name}</title>
+    <Drawing kind="velocity-circle" name={name} width={width} height={height}>
       <path class="hair" d={line(x(west), y(0), x(right), y(0))} />
       <path class="hair" d={line(x(0), HEAD_PX - 2, x(0), y(south))} />
       {airspeed !== null && <circle class="still" cx={x(0)} cy={y(0)} r={airspeed * px} />}
@@ -101,6 +95,6 @@ export function VelocityCircle({
       <text class="lab" x={14 + 50 * px + 8} y={height - 10}>
         50 kt (10 kt = {mm} mm{mm < fixedMm && ", fitted, not the fixed scale"})
       </text>
-    </svg>
+    </Drawing>
   );
 }

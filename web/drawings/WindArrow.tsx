@@ -1,5 +1,7 @@
 /** A wind as an arrow, 10 kt = 5 mm everywhere. */
+
 import { type WindRecord, windName } from "./contract.ts";
+import { Drawing } from "./Drawing.tsx";
 import { line, pathThrough } from "./path.ts";
 import { PX_PER_KNOT } from "./scale.ts";
 import { type Point, windGeometry } from "./windGeometry.ts";
@@ -85,16 +87,8 @@ export function WindArrow(props: {
   // Beyond 200 px the doubt is larger than any wind: the oval is cut by the frame, and the words say the number.
   const side = Math.ceil(Math.max(size, Math.min(2 * (reach + 4), 200)));
   return (
-    <svg
-      class="drawing wind-arrow"
-      role="img"
-      width={side}
-      height={side}
-      viewBox={`0 0 ${side} ${side}`}
-      aria-label={windName(wind)}
-    >
-      <title>{windName(wind)}</title>
+    <Drawing kind="wind-arrow" name={windName(wind)} width={side} height={side}>
       <WindSign wind={wind} upTrueDeg={upTrueDeg} trackTrueDeg={trackTrueDeg} x={side / 2} y={side / 2} />
-    </svg>
+    </Drawing>
   );
 }

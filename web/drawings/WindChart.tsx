@@ -3,6 +3,7 @@ import { Chart, LinearScale, LineController, LineElement, PointElement } from "c
 import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import type { DocumentLeg } from "./contract.ts";
 import { margins } from "./courseLayout.ts";
+import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
@@ -36,15 +37,17 @@ export function WindChart({ legs }: { legs: readonly DocumentLeg[] }) {
   });
   return (
     <div class="course-figure" ref={box}>
-      {width > 0 &&
-        rows.map((row, k) => (
-          <div class="course-row" key={row.from}>
-            <RowCanvas
-              {...{ strokes, window, ...row, pxPerMs, scales, narrow, palette, paper }}
-              continued={k > 0}
-            />
-          </div>
-        ))}
+      <InTurn>
+        {width > 0 &&
+          rows.map((row, k) => (
+            <div class="course-row" key={row.from}>
+              <RowCanvas
+                {...{ strokes, window, ...row, pxPerMs, scales, narrow, palette, paper }}
+                continued={k > 0}
+              />
+            </div>
+          ))}
+      </InTurn>
       <p class="drawing-scale">
         Fixed scale: 10 min = {scales.mmPerTenMinutesOfWind} mm, 30° = {scales.mmPerThirtyDegreesOfWind} mm,
         10 kt = {scales.mmPerTenKnots} mm.{rows.length > 1 && " The flight goes on in the next row."}

@@ -1,5 +1,7 @@
 /** The wind against height: a dot a band with its 95 % whisker, direction and speed beside each other. */
+
 import { count, trueDirection, windLabel, windName } from "../../src/index.ts";
+import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { ticksWithin } from "./rows.ts";
 import { fixedScales } from "./scale.ts";
@@ -39,15 +41,7 @@ export function WindHeight({ bands }: { bands: WindBands | undefined }) {
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard */}
       <section class="scroll" tabIndex={0} aria-label="Wind against height">
-        <svg
-          class="drawing wind-height"
-          role="img"
-          width={width}
-          height={height}
-          viewBox={`0 0 ${width} ${height}`}
-          aria-label={name}
-        >
-          <title>{name}</title>
+        <Drawing kind="wind-height" name={name} width={width} height={height}>
           {shown && (
             <Plot
               {...{
@@ -81,7 +75,7 @@ export function WindHeight({ bands }: { bands: WindBands | undefined }) {
               {mark.direction ? windLabel(mark.band.wind) : `${Math.round(mark.speed?.value ?? 0)} kt`}
             </text>
           ))}
-        </svg>
+        </Drawing>
       </section>
       <p class="drawing-scale">
         {l.fitted ? <b>Fitted, not the fixed scale:</b> : "Fixed scale:"} 1,000 ft = {mm}; {across}.

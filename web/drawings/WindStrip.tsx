@@ -1,5 +1,7 @@
 /** The wind of each leg under its span of a course chart, turned with the course to the right. */
+
 import { type DocumentLeg, windLabel, windName } from "./contract.ts";
+import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { WindSign } from "./WindArrow.tsx";
 
@@ -48,15 +50,7 @@ export function WindStrip(props: {
   if (shown.length === 0) return null;
   const name = `Wind on each leg, drawn with the course to the right: ${shown.map(({ leg }) => windName(leg.wind)).join("; ")}`;
   return (
-    <svg
-      class="drawing wind-strip"
-      role="img"
-      width={width}
-      height={HEIGHT_PX}
-      viewBox={`0 0 ${width} ${HEIGHT_PX}`}
-      aria-label={name}
-    >
-      <title>{name}</title>
+    <Drawing kind="wind-strip" name={name} width={width} height={HEIGHT_PX}>
       <text class="lab b" x="0" y="13">
         {width < 500
           ? "Wind on each leg"
@@ -86,7 +80,7 @@ export function WindStrip(props: {
           )}
         </g>
       ))}
-    </svg>
+    </Drawing>
   );
 }
 

@@ -3,13 +3,22 @@ import type { CourseFacts, Excursion } from "../../src/index.ts";
 
 export type {
   CourseFacts,
+  CourseRecord,
   CourseSeries,
   DebriefDocument,
   DocumentExercise,
   DocumentLeg,
   Excursion,
   FlightSeries,
+  HoldFacts,
+  HoldLap,
+  HoldOutline,
+  HoldRecord,
+  HoldSeries,
   PathSeries,
+  Racetrack,
+  RacetrackAnswer,
+  Verdict,
   WindRecord,
 } from "../../src/index.ts";
 
@@ -17,9 +26,13 @@ export type NeedleScaleFacts = CourseFacts["scale"];
 export {
   acrossAt,
   clock,
+  clockOutbound,
+  decidingVerdict,
   flownDirection,
   isFull,
   needleOf,
+  offCourse,
+  says,
   sided,
   trueDirection,
   windLabel,

@@ -6,7 +6,6 @@ import { type CourseFacts, type CourseSeries, sided } from "./contract.ts";
 import { abscissa, beyond, type Dot, dots, isTimed, mileTicks, pegged } from "./courseColumns.ts";
 import {
   type CourseRow,
-  MARKED_SHARE,
   MINUTE_MS,
   margins,
   QUIET_DEG,
@@ -24,7 +23,7 @@ import { isolineMiles, isolines } from "./plugins/isolines.ts";
 import { TEXT_PX } from "./plugins/pen.ts";
 import { veil } from "./plugins/veil.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
-import { clockText } from "./words.ts";
+import { clockText, fractionText } from "./words.ts";
 
 /** Shares of full scale that are named, right of course positive. */
 const LEVELS = new Map([
@@ -38,7 +37,7 @@ const levelText = (value: number): string => LEVELS.get(value) ?? "";
 const degreeText = (value: number): string => sided(value, 0, "°");
 
 export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
-  const { facts, series, palette, narrow } = row;
+  const { facts, limit, series, palette, narrow } = row;
   const size = rowSize(row);
   const m = margins(narrow);
   const timed = isTimed(series);
@@ -98,7 +97,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       },
     };
   }
-  const limitWords = "¾ scale";
+  const limitWords = `${fractionText(limit)} scale`;
   const plugins: Plugin<"line">[] = [
     frame({
       axis: "needle",
@@ -119,7 +118,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       distanceNm: series.distanceToFixNm,
       palette,
     }),
-    coast({ axis: "needle", limit: MARKED_SHARE, label: limitWords, palette, labelOutside: !narrow }),
+    coast({ axis: "needle", limit: limit, label: limitWords, palette, labelOutside: !narrow }),
     veil({ axis: "needle", spans: veilSpans(facts, series), palette }),
     cursorLine(row.cursor, palette),
   ];
@@ -139,17 +138,17 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       datasets: [
         {
           ...outside,
-          label: "beyond ¾ scale, right",
-          data: beyond(needle, MARKED_SHARE),
-          fill: { value: MARKED_SHARE },
+          label: `beyond ${limitWords}, right`,
+          data: beyond(needle, limit),
+          fill: { value: limit },
           backgroundColor: palette["outside-wash"],
           order: 1,
         },
         {
           ...outside,
-          label: "beyond ¾ scale, left",
-          data: beyond(needle, -MARKED_SHARE),
-          fill: { value: -MARKED_SHARE },
+          label: `beyond ${limitWords}, left`,
+          data: beyond(needle, -limit),
+          fill: { value: -limit },
           backgroundColor: palette["outside-wash"],
           order: 1,
         },

@@ -1,12 +1,15 @@
 /** Where the charts of a course stand in a row, px: margins, heights at the fixed scales, the gap for dimension lines. */
-import type { CourseFacts, CourseSeries } from "./contract.ts";
+import type { CourseFacts, CourseRecord, CourseSeries } from "./contract.ts";
 import { isTimed } from "./courseColumns.ts";
 import { type FixedScales, PX_PER_MM } from "./scale.ts";
 import type { Palette } from "./surroundings.ts";
 
 export const MINUTE_MS = 60_000;
-/** Three quarters of full scale: the limit that most standards name; shown here as a reference, without a verdict. */
-export const MARKED_SHARE = 0.75;
+/** Three quarters of full scale: the limit that most standards name, drawn where none is named. */
+const USUAL_LIMIT = 0.75;
+/** The needle's limit as drawn: that of the standard which the exercise is held against. */
+export const limitDrawn = ({ verdicts }: CourseRecord): number =>
+  verdicts.find(({ criterion }) => criterion === "course-needle")?.limit ?? USUAL_LIMIT;
 /** Under a quarter of full scale a needle is read as centred. Common practice, no source. */
 export const QUIET_SHARE = 0.25;
 /** Track angle errors under this are drawn as quiet. Own choice of the look. */
@@ -28,6 +31,8 @@ export const margins = (narrow: boolean): Margins =>
 
 export interface CourseRow {
   readonly facts: CourseFacts;
+  /** Of the needle, as a share of full scale. */
+  readonly limit: number;
   readonly series: CourseSeries;
   readonly from: number;
   readonly to: number;

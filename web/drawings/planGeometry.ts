@@ -85,19 +85,23 @@ function farFix(series: CourseSeries): number | null {
 
 export interface LimitLine {
   /** Of full scale. */
-  readonly share: 0.75 | 1;
+  readonly share: number;
   /** 1 on the right of the course, -1 on the left. */
   readonly side: 1 | -1;
   readonly from: readonly [alongNm: number, acrossNm: number];
   readonly to: readonly [alongNm: number, acrossNm: number];
 }
 
-/** Full scale and three quarters of it on both sides: a wedge from the station where the scale is angular, else level. */
-export function limitLines(facts: CourseFacts, frame: Pick<PlanFrame, "startNm" | "endNm">): LimitLine[] {
+/** Full scale and the limit within it on both sides: a wedge from the station where the scale is angular, else level. */
+export function limitLines(
+  facts: CourseFacts,
+  frame: Pick<PlanFrame, "startNm" | "endNm">,
+  limit: number,
+): LimitLine[] {
   const { scale } = facts;
   const apex = facts.form === "leg" ? frame.endNm : 0;
   const lines: LimitLine[] = [];
-  for (const share of [0.75, 1] as const) {
+  for (const share of [limit, 1]) {
     for (const side of [-1, 1] as const) {
       const across = (along: number): number => side * acrossAt(scale, share, along - apex);
       // An approach past the station does not open a second wedge.

@@ -1,7 +1,8 @@
 /** Signs that plans share: scale bar, north arrow, a named fix. */
 import { line, pathThrough } from "./path.ts";
 import { barMiles } from "./plane.ts";
-import { onPaper } from "./windGeometry.ts";
+import { hachures } from "./plugins/coast.ts";
+import { onPaper, type Point } from "./windGeometry.ts";
 
 export function ScaleBar({
   x,
@@ -35,7 +36,8 @@ export function ScaleBar({
 }
 
 /** A slim arrow to true north, its middle at x, y. */
-export function NorthArrow({ x, y, upTrueDeg }: { x: number; y: number; upTrueDeg: number }) {
+export function NorthArrow(props: { x: number; y: number; upTrueDeg: number; words?: string }) {
+  const { x, y, upTrueDeg, words = "N" } = props;
   const [ux, uy] = onPaper(0, upTrueDeg);
   const [tipX, tipY] = [x + ux * 18, y + uy * 18];
   const [neckX, neckY] = [x + ux * 7, y + uy * 7];
@@ -51,7 +53,7 @@ export function NorthArrow({ x, y, upTrueDeg }: { x: number; y: number; upTrueDe
         ])}Z`}
       />
       <text class="lab-i" x={tipX + ux * 9} y={tipY + uy * 9 + 4} text-anchor="middle">
-        N
+        {words}
       </text>
     </g>
   );
@@ -73,6 +75,21 @@ export function FixSign(props: {
       <text class="lab b halo" x={x + dx} y={y + dy} text-anchor={anchor}>
         {ident}
       </text>
+    </g>
+  );
+}
+
+/** A coast along any line; hachures on its far side: above on the left of the course, below on the right. */
+export function Coast({ from, to, side }: { from: Point; to: Point; side: 1 | -1 }) {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  const teeth = hachures(0, length, 0, side)
+    .map(([x1, y1, x2, y2]) => line(x1, y1, x2, y2))
+    .join("");
+  return (
+    <g transform={`translate(${from[0].toFixed(1)} ${from[1].toFixed(1)}) rotate(${turn.toFixed(2)})`}>
+      <path class="limit" d={line(0, 0, length, 0)} />
+      <path class="hach" d={teeth} />
     </g>
   );
 }

@@ -1,5 +1,7 @@
 /** The two readouts of the replay: a rule with a bar for the needle, and the track against the course. */
-import { type DocumentExercise, flownDirection } from "./contract.ts";
+
+import { type CourseRecord, flownDirection } from "./contract.ts";
+import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { hachures } from "./plugins/coast.ts";
 import { sideWord } from "./words.ts";
@@ -9,8 +11,7 @@ export function NeedleRule({ needle }: { needle: number }) {
   const x = 125 - Math.max(-1, Math.min(1, needle)) * 100;
   const name = `needle ${Math.abs(needle).toFixed(2)} of full scale ${sideWord(-needle)}`;
   return (
-    <svg class="drawing" width="250" height="58" viewBox="0 0 250 58" role="img" aria-label={name}>
-      <title>{name}</title>
+    <Drawing kind="" name={name} width={250} height={58}>
       <text class="lab-i" x="125" y="10" text-anchor="middle">
         needle
       </text>
@@ -38,11 +39,11 @@ export function NeedleRule({ needle }: { needle: number }) {
       <text class="lab" x="233" y="57" text-anchor="end">
         full right
       </text>
-    </svg>
+    </Drawing>
   );
 }
 
-export function TrackAgainstCourse({ exercise, error }: { exercise: DocumentExercise; error: number }) {
+export function TrackAgainstCourse({ exercise, error }: { exercise: CourseRecord; error: number }) {
   const facts = exercise.facts;
   if (facts === null) return null;
   const magnetic = facts.courseMagneticDeg;
@@ -53,8 +54,7 @@ export function TrackAgainstCourse({ exercise, error }: { exercise: DocumentExer
     : "not known";
   const name = `course ${course}, track ${track}`;
   return (
-    <svg class="drawing r2" width="210" height="58" viewBox="0 0 210 58" role="img" aria-label={name}>
-      <title>{name}</title>
+    <Drawing kind="r2" name={name} width={210} height={58}>
       <path class="course" d={line(95, 54, 95, 6)} />
       {known && (
         <g transform={`rotate(${error.toFixed(1)} 95 54)`}>
@@ -68,6 +68,6 @@ export function TrackAgainstCourse({ exercise, error }: { exercise: DocumentExer
       <text class="lab b halo" x="118" y="48">
         track {track}
       </text>
-    </svg>
+    </Drawing>
   );
 }

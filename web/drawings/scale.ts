@@ -21,6 +21,8 @@ export interface FixedScales {
   readonly mmPerTenDegrees: number;
   /** Plan view of a course. */
   readonly mmPerMileOfPlan: number;
+  /** Plan view of a hold. */
+  readonly mmPerMileOfHold: number;
   /** Wind arrows everywhere. */
   readonly mmPerTenKnots: number;
   readonly mmPerTenKnotsOfCircle: number;
@@ -39,6 +41,7 @@ const WIDE: FixedScales = {
   mmPerFullScale: 20,
   mmPerTenDegrees: 5.5,
   mmPerMileOfPlan: 10,
+  mmPerMileOfHold: 30,
   mmPerTenKnots: 5,
   mmPerTenKnotsOfCircle: 5,
   mmPerTenMinutesOfWind: 30,
@@ -47,10 +50,17 @@ const WIDE: FixedScales = {
   mmPerFullScaleOfLineUp: 52,
 };
 
-/** The scales for a window: plans and wind arrows keep theirs when it is narrow. */
+/** The scales for a window: plans of courses and wind arrows keep theirs when it is narrow. */
 export function fixedScales(narrow: boolean): FixedScales {
   return narrow
-    ? { ...WIDE, mmPerMinute: 10, mmPerMileOfChart: 10, mmPerTenKnotsOfCircle: 4, mmPerTenMinutesOfWind: 15 }
+    ? {
+        ...WIDE,
+        mmPerMinute: 10,
+        mmPerMileOfChart: 10,
+        mmPerMileOfHold: 20,
+        mmPerTenKnotsOfCircle: 4,
+        mmPerTenMinutesOfWind: 15,
+      }
     : WIDE;
 }
 

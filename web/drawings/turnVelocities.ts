@@ -1,7 +1,9 @@
-/** The ground velocities that a velocity circle shows: those in turns, one every five seconds. */
+/** The ground velocities that a velocity circle shows: those in turns, one every five seconds, or fewer of very many. */
 import type { PathSeries } from "./contract.ts";
 
 const EVERY_MS = 5000;
+/** More dots than these are one blot. Own choice. */
+const MOST = 1500;
 
 /** Heights within this of the wind of the day share its wind, ft: as where that wind is averaged. */
 const NEAR_FT = 1500;
@@ -26,5 +28,6 @@ export function turnVelocities(path: PathSeries, aboutFt: number | null): TurnVe
     const near = aboutFt === null || !(Math.abs(path.altitudeFt[i] - aboutFt) > NEAR_FT);
     found.push({ east, north, near });
   }
-  return found;
+  const stride = Math.ceil(found.length / MOST);
+  return stride > 1 ? found.filter((_, i) => i % stride === 0) : found;
 }

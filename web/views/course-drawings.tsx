@@ -1,10 +1,10 @@
 /** The drawings of one course: chart, plan and replay, all pointed at one moment, at the fixed scale unless asked. */
-import { useState } from "preact/hooks";
-import type { CourseSeries, DocumentExercise, DocumentLeg } from "../../src/index.ts";
-import { CourseFigure, CoursePlan, type Cursor, Replay } from "../drawings/index.ts";
+import { useMemo, useState } from "preact/hooks";
+import type { CourseRecord, CourseSeries, DocumentLeg } from "../../src/index.ts";
+import { CourseFigure, CoursePlan, type Cursor, InTurn, Replay, thinned } from "../drawings/index.ts";
 
 interface Props {
-  readonly exercise: DocumentExercise;
+  readonly exercise: CourseRecord;
   readonly series: CourseSeries;
   readonly legs: readonly DocumentLeg[];
   readonly cursor: Cursor;
@@ -23,11 +23,12 @@ function ScaleSwitch({ fit, set }: { fit: boolean; set: (fit: boolean) => void }
 
 export function CourseDrawings({ exercise, series, legs, cursor }: Props) {
   const [fit, setFit] = useState(false);
+  const drawn = useMemo(() => thinned(series), [series]);
   const angular = exercise.facts?.scale.kind === "angular";
   return (
-    <>
+    <InTurn>
       <figure>
-        <CourseFigure exercise={exercise} series={series} legs={legs} cursor={cursor} fit={fit} />
+        <CourseFigure exercise={exercise} series={drawn} legs={legs} cursor={cursor} fit={fit} />
         <figcaption>
           Right of course is drawn below the line, as on a plan turned with the course to the right; the
           needle itself moves the other way.{" "}
@@ -39,13 +40,13 @@ export function CourseDrawings({ exercise, series, legs, cursor }: Props) {
       <figure>
         <CoursePlan
           exercise={exercise}
-          series={series}
+          series={drawn}
           wind={exercise.facts?.wind ?? null}
           cursor={cursor}
           fit={fit}
         />
       </figure>
       <Replay exercise={exercise} series={series} cursor={cursor} />
-    </>
+    </InTurn>
   );
 }

@@ -1,60 +1,36 @@
-/** One exercise: its number and title, what happened in a sentence, why, the drawings, and the figures. */
+/** One exercise of whatever kind: its number and title, what happened in a sentence, why, and under it its drawings and figures. */
+import type { ComponentChildren } from "preact";
 import {
-  type CourseFacts,
-  type CourseSeries,
   clock,
   type DocumentExercise,
+  decidingVerdict,
   exerciseSentence,
   sideNotes,
 } from "../../src/index.ts";
-import type { Cursor } from "../drawings/index.ts";
-import { factRows } from "../fact-rows.ts";
-import type { Flight } from "../flight.ts";
-import { CourseDrawings } from "./course-drawings.tsx";
-import { HalfMinutes } from "./half-minutes.tsx";
+import { VerdictMark } from "../drawings/index.ts";
+import { VerdictWord } from "./verdicts.tsx";
 
 interface Props {
   readonly number: number;
   readonly exercise: DocumentExercise;
-  readonly facts: CourseFacts;
-  readonly columns: CourseSeries;
-  readonly flight: Flight;
-  readonly cursor: Cursor;
+  /** The drawings and figures of its kind. */
+  readonly children: ComponentChildren;
 }
 
-function Facts({ title, facts }: { title: string; facts: CourseFacts }) {
-  return (
-    <div class="scroll">
-      <table class="data facts">
-        <caption>In figures, {title}</caption>
-        <thead>
-          <tr>
-            <th>Fact</th>
-            <th class="r">Value</th>
-            <th>When, or of what</th>
-          </tr>
-        </thead>
-        <tbody>
-          {factRows(facts).map((row) => (
-            <tr key={row.fact}>
-              <th scope="row">{row.fact}</th>
-              <td class="r">{row.value}</td>
-              <td class="cite">{row.note}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  );
-}
-
-export function Exercise({ number, exercise, facts, columns, flight, cursor }: Props) {
-  const { startUtc, endUtc, title, source } = exercise;
+export function Exercise({ number, exercise, children }: Props) {
+  const { startUtc, endUtc, title, source, verdicts } = exercise;
+  const decides = decidingVerdict(verdicts);
   const id = `exercise-${number}`;
   return (
     <section class="ex" id={id} aria-labelledby={`${id}-title`}>
       <div class="no">
         <b>{number}</b>
+        {decides && (
+          <>
+            <VerdictMark verdict={decides} />
+            <VerdictWord verdict={decides.verdict} />
+          </>
+        )}
         {startUtc && endUtc && (
           <span>
             {clock(startUtc)} to {clock(endUtc)}
@@ -75,11 +51,7 @@ export function Exercise({ number, exercise, facts, columns, flight, cursor }: P
           </p>
         ))}
       </aside>
-      <div class="body">
-        <CourseDrawings exercise={exercise} series={columns} legs={flight.document.legs} cursor={cursor} />
-        <HalfMinutes title={title} facts={facts} columns={columns} />
-        <Facts title={title} facts={facts} />
-      </div>
+      <div class="body">{children}</div>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 /** The chart of a course as a table, for those who read numbers, and for screen readers. */
 import type { CourseFacts, CourseSeries } from "../../src/index.ts";
 import { clockSeconds, sided, utcOf } from "../../src/index.ts";
+import { InTurn } from "../drawings/index.ts";
 import { sampledRows } from "../half-minutes.ts";
 
 interface Props {
@@ -8,6 +9,9 @@ interface Props {
   readonly facts: CourseFacts;
   readonly columns: CourseSeries;
 }
+
+/** Over half an hour. */
+const ROWS_A_TASK = 80;
 
 const known = (value: number, words: (value: number) => string): string =>
   Number.isFinite(value) ? words(value) : "not known";
@@ -35,19 +39,21 @@ export function HalfMinutes({ title, facts, columns }: Props) {
             </tr>
           </thead>
           <tbody>
-            {sampledRows(columns).map((i) => (
-              <tr key={i}>
-                {timed && <td>{clockSeconds(utcOf(columns.timeMs[i]!))}</td>}
-                <td class="r">
-                  {known((fitted ? columns.alongNm : columns.distanceToFixNm)[i]!, (v) => v.toFixed(1))}
-                </td>
-                <td class="r">{known(columns.crossTrackNm[i]!, (v) => sided(v, 2))}</td>
-                {/* The needle points to where the course is: left when right of it. */}
-                {!fitted && <td class="r">{known(columns.needle[i]!, (v) => sided(-v, 2))}</td>}
-                <td class="r">{known(columns.trackAngleErrorDeg[i]!, (v) => sided(v, 0, "°"))}</td>
-                <td class="r">{known(columns.groundSpeedKt[i]!, (v) => `${Math.round(v)} kt`)}</td>
-              </tr>
-            ))}
+            <InTurn each={ROWS_A_TASK}>
+              {sampledRows(columns).map((i) => (
+                <tr key={i}>
+                  {timed && <td>{clockSeconds(utcOf(columns.timeMs[i]!))}</td>}
+                  <td class="r">
+                    {known((fitted ? columns.alongNm : columns.distanceToFixNm)[i]!, (v) => v.toFixed(1))}
+                  </td>
+                  <td class="r">{known(columns.crossTrackNm[i]!, (v) => sided(v, 2))}</td>
+                  {/* The needle points to where the course is: left when right of it. */}
+                  {!fitted && <td class="r">{known(columns.needle[i]!, (v) => sided(-v, 2))}</td>}
+                  <td class="r">{known(columns.trackAngleErrorDeg[i]!, (v) => sided(v, 0, "°"))}</td>
+                  <td class="r">{known(columns.groundSpeedKt[i]!, (v) => `${Math.round(v)} kt`)}</td>
+                </tr>
+              ))}
+            </InTurn>
           </tbody>
         </table>
       </section>

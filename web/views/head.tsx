@@ -1,8 +1,8 @@
 /** What was flown, when, by what log; the wind of the day with its doubt; and the ways to save it. */
-import type { DebriefDocument } from "../../src/index.ts";
+import type { ComponentChildren } from "preact";
+import type { Carried, DebriefDocument } from "../../src/index.ts";
 import { windDoubt, windHeadline } from "../../src/index.ts";
 import { WindArrow } from "../drawings/index.ts";
-import type { Flight } from "../flight.ts";
 import { aircraftWords, logWords, timeWords } from "../head-words.ts";
 import { Save } from "./save.tsx";
 
@@ -18,7 +18,7 @@ function WindOfTheDay({ wind }: { wind: NonNullable<DebriefDocument["wind"]> }) 
   );
 }
 
-export function Head({ flight }: { flight: Flight }) {
+export function Head({ flight, saves }: { flight: Carried; saves: ComponentChildren }) {
   const { document } = flight;
   return (
     <header class="head">
@@ -34,7 +34,7 @@ export function Head({ flight }: { flight: Flight }) {
             What was dropped
           </a>
         </p>
-        <Save flight={flight} />
+        <Save flight={flight} more={saves} />
       </div>
       {document.wind && <WindOfTheDay wind={document.wind} />}
     </header>

@@ -1,24 +1,58 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
-import type { CourseSeries, DocumentExercise, FlightSeries } from "../../src/index.ts";
-import { clock, sided, whyNotMeasured } from "../../src/index.ts";
-import { LineUpHead, LineUpRow, needleRms } from "../drawings/index.ts";
+import type { DocumentExercise, ExerciseSeries, FlightSeries, HoldFacts } from "../../src/index.ts";
+import { clock, decidedBy, decidingVerdict, sided, whyNotMeasured } from "../../src/index.ts";
+import {
+  InTurn,
+  LineUpHead,
+  LineUpRow,
+  needleRms,
+  RollOutMark,
+  VerdictHead,
+  VerdictRow,
+  worstRollOut,
+} from "../drawings/index.ts";
+import { VerdictWord } from "./verdicts.tsx";
+
+/** A lesson has fewer exercises; only a log of days has more. */
+const ROWS_A_TASK = 40;
 
 function words(exercise: DocumentExercise): string {
+  if (!exercise.facts) return whyNotMeasured(exercise);
+  if (exercise.kind === "hold") return holdWords(exercise.facts);
+  if (exercise.kind !== "course") return "";
   const { facts } = exercise;
-  if (!facts) return whyNotMeasured(exercise);
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
   if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
 }
 
+/** Within this every lap counts as rolled out on course, in the words of the line-up. Own choice. */
+const ON_COURSE_NM = 0.05;
+
+/** The worst roll-out, and what was flown against what was asked. */
+function holdWords(facts: HoldFacts): string {
+  const { laps, solved } = facts;
+  const worst = laps[worstRollOut(facts)]?.rollOut;
+  const on = worst && Math.abs(worst.acrossNm) < ON_COURSE_NM;
+  const off = worst && (on ? "on course" : `to ${sided(worst.acrossNm, 2, " NM")}`);
+  const out = off ? `rolled out ${off}` : "never rolled out";
+  const asked = solved && !("none" in solved) ? solved.factor : null;
+  const flown = laps.flatMap(({ factorOfNeed }) => (factorOfNeed === null ? [] : [factorOfNeed.toFixed(1)]));
+  if (asked === null || flown.length === 0) return out;
+  return `${out}; outbound ×${flown.join(", ×")} of ×${asked.toFixed(1)} asked`;
+}
+
 interface RowProps {
   readonly number: number;
   readonly exercise: DocumentExercise;
-  readonly columns: CourseSeries | null;
+  readonly columns: ExerciseSeries | null;
+  /** The line-up has a column of verdicts. */
+  readonly judged: boolean;
 }
 
-function Row({ number, exercise, columns }: RowProps) {
-  const { facts, startUtc, title } = exercise;
+function Row({ number, exercise, columns, judged }: RowProps) {
+  const { facts, startUtc, title, verdicts } = exercise;
+  const decides = decidingVerdict(verdicts);
   return (
     <tr>
       <td class="n">{number}</td>
@@ -27,11 +61,17 @@ function Row({ number, exercise, columns }: RowProps) {
         {facts ? <a href={`#exercise-${number}`}>{title}</a> : title}
       </th>
       <td class="d">
-        {facts && columns && facts.form !== "fitted" && (
-          <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
-        )}
+        {decides && <VerdictRow verdicts={verdicts} />}
+        {!decides &&
+          exercise.kind === "course" &&
+          columns?.kind === "course" &&
+          exercise.facts?.form !== "fitted" && (
+            <LineUpRow exercise={exercise} rms={needleRms(columns.needle, columns.judged)} />
+          )}
+        {exercise.kind === "hold" && exercise.facts && <RollOutMark facts={exercise.facts} />}
       </td>
-      <td class="why">{words(exercise)}</td>
+      {judged && <td class="v">{decides && <VerdictWord verdict={decides.verdict} />}</td>}
+      <td class="why">{decides && facts ? decidedBy(decides) : words(exercise)}</td>
     </tr>
   );
 }
@@ -43,11 +83,20 @@ interface Props {
 
 export function LineUp({ exercises, series }: Props) {
   if (exercises.length === 0) return null;
-  const fitted = exercises.every((e) => e.source === "fitted");
+  const fitted = exercises.every((e) => e.source !== "brief");
+  const judged = exercises.some((e) => e.verdicts.length > 0);
+  const needles = exercises.some((e) => e.kind === "course" && e.facts && e.facts.form !== "fitted");
+  const holds = exercises.some((e) => e.kind === "hold" && e.facts !== null);
   return (
     <>
       <table class="lineup">
-        <caption>{fitted ? "The courses that were held" : "The lesson in flown order"}</caption>
+        <caption>
+          {!fitted
+            ? "The lesson in flown order"
+            : holds
+              ? "The courses and holds that were flown"
+              : "The courses that were held"}
+        </caption>
         <thead>
           <tr>
             <th>
@@ -56,27 +105,45 @@ export function LineUp({ exercises, series }: Props) {
             <th>UTC</th>
             <th>Exercise</th>
             <th class="d">
-              <span class="vh">Worst needle, share of full scale</span>
-              {!fitted && <LineUpHead />}
+              <span class="vh">
+                {judged ? "Verdicts, in limits" : needles ? "Worst needle, share of full scale" : "Drawing"}
+              </span>
+              {judged ? <VerdictHead /> : needles && <LineUpHead />}
             </th>
-            <th>{fitted ? "How straight" : "Worst"}</th>
+            {judged && <th>Verdict</th>}
+            <th>{judged ? "Decided by" : fitted && !holds ? "How straight" : "Worst"}</th>
           </tr>
         </thead>
         <tbody>
-          {exercises.map((exercise, i) => (
-            <Row
-              key={`${exercise.title} ${exercise.startUtc}`}
-              number={i + 1}
-              exercise={exercise}
-              columns={series.exercises[i] ?? null}
-            />
-          ))}
+          <InTurn each={ROWS_A_TASK}>
+            {exercises.map((exercise, i) => (
+              <Row
+                key={`${exercise.title} ${exercise.startUtc}`}
+                number={i + 1}
+                exercise={exercise}
+                columns={series.exercises[i] ?? null}
+                judged={judged}
+              />
+            ))}
+          </InTurn>
         </tbody>
       </table>
       <p class="fine">
-        {fitted
-          ? "No brief was given, so these are straight lines fitted to what was flown: they show straightness, not deviation."
-          : "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."}
+        {judged ? (
+          <>
+            Each dot is one criterion, as a share of its own limit. The bar through it is the doubt (95 %).
+            Hachures stand on the far side of a limit. The filled dot decides: with its bar inside it is{" "}
+            <b>met</b>, outside <b>not met</b>, across the line <b>cannot tell</b>, and without a dot{" "}
+            <b>not flown</b>.
+          </>
+        ) : fitted ? (
+          "No brief was given, so courses are straight lines fitted to what was flown: they show straightness, not deviation."
+        ) : (
+          needles &&
+          "The filled dot is the worst needle and the bar through it the doubt (95 %); the open dot is the root mean square. The line ends at full scale, every time."
+        )}
+        {holds &&
+          " In a hold each lap has a dot, the first on top: where it rolled out, left or right of the inbound course in the middle; the frame ends at 1 NM to either side."}
       </p>
     </>
   );

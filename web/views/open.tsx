@@ -3,6 +3,7 @@ import { useRef } from "preact/hooks";
 import { CAUTION } from "../../src/index.ts";
 import { notices } from "../flight.ts";
 import { openOnSheet } from "../opening.ts";
+import { address } from "../place.ts";
 import { SAMPLES, type Sample, sampleFiles } from "../samples.ts";
 import { SampleSign } from "./sample-sign.tsx";
 
@@ -78,6 +79,9 @@ export function Open() {
         <Drop />
         <Samples />
       </div>
+      <p class="next">
+        For the next flight: <a href={address("hold")}>a hold solved for a wind</a>, without any file.
+      </p>
       <div class="priv">
         <p>
           Nothing leaves this machine. The files are read in this page, and no request is made. The flight

@@ -1,4 +1,4 @@
-/** One sample as a small drawing: the course, its coasts at three quarters of the needle, and what was flown. */
+/** One sample as a small drawing: the course, its coasts at three quarters of the needle or none for a hold, and what was flown. */
 import { SAMPLE_DRAWINGS } from "../sample-drawings.ts";
 
 /** Three quarters of 24 px, off the course line at 30. */
@@ -26,7 +26,7 @@ export function SampleSign({ name }: { name: string }) {
           <Coast side={1} />
         </>
       )}
-      <path class="course" d="M4 30L96 30" />
+      <path class="course" d={drawing.course ?? "M4 30L96 30"} />
       <path class="flown" d={drawing.path} />
     </svg>
   );

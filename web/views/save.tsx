@@ -1,9 +1,17 @@
 /** The sheet as files, and on paper. */
-import { debriefGeoJson, exercisesCsv, legsCsv, pointsCsv } from "../../src/index.ts";
-import type { Flight } from "../flight.ts";
+import type { ComponentChildren } from "preact";
+
+import {
+  type Carried,
+  debriefGeoJson,
+  exercisesCsv,
+  legsCsv,
+  pointsCsv,
+  verdictsCsv,
+} from "../../src/index.ts";
 import { remarkOf } from "../remark.ts";
 
-function download(name: string, type: string, text: string): void {
+export function download(name: string, type: string, text: string): void {
   const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement("a");
   link.href = address;
@@ -14,14 +22,20 @@ function download(name: string, type: string, text: string): void {
 }
 
 /** The log's file name without its ending. */
-const stem = (file: string): string => file.replace(/\.[^.]*$/, "") || "flight";
+export const stem = (file: string): string => file.replace(/\.[^.]*$/, "") || "flight";
 
-function withRemark({ document }: Flight) {
+export function withRemark({ document }: Carried) {
   const text = remarkOf(document).trim();
-  return text ? { ...document, remarks: [...document.remarks, { exercise: null, text }] } : document;
+  return text ? { ...document, remarks: [{ exercise: null, text }] } : document;
 }
 
-export function Save({ flight }: { flight: Flight }) {
+interface Props {
+  readonly flight: Carried;
+  /** Ways to save that stand before these. */
+  readonly more?: ComponentChildren;
+}
+
+export function Save({ flight, more }: Props) {
   const name = stem(flight.document.log.file);
   const json = () =>
     download(`${name}.debrief.json`, "application/json", JSON.stringify(withRemark(flight), null, 2));
@@ -34,12 +48,15 @@ export function Save({ flight }: { flight: Flight }) {
     );
   return (
     <p class="fine save screen">
-      Save as{" "}
+      Save as {more}
       <button type="button" onClick={json}>
         document (JSON)
       </button>
       <button type="button" onClick={() => csv("exercises", exercisesCsv(flight.document))}>
         exercises (CSV)
+      </button>
+      <button type="button" onClick={() => csv("verdicts", verdictsCsv(flight.document))}>
+        verdicts (CSV)
       </button>
       <button type="button" onClick={() => csv("legs", legsCsv(flight.document))}>
         legs and wind (CSV)

@@ -1,49 +1,64 @@
 /** One flight, read from top to bottom like a report. */
+
+import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
-import { createCursor, FlightPlan } from "../drawings/index.ts";
-import type { Flight } from "../flight.ts";
+import type { Carried } from "../../src/index.ts";
+import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
 import { Exercise } from "./exercise.tsx";
+import { ExerciseBody } from "./exercise-body.tsx";
 import { Foot } from "./foot.tsx";
 import { Head } from "./head.tsx";
+import type { NextHoldOf } from "./hold-body.tsx";
 import { LineUp } from "./line-up.tsx";
 import { NotCompared } from "./not-compared.tsx";
-import { OtherFlights } from "./other-flights.tsx";
 import { Remarks } from "./remarks.tsx";
-import { RouteOffers } from "./route-offers.tsx";
 import { WindOfTheFlight } from "./wind.tsx";
 
-export function Sheet({ flight }: { flight: Flight }) {
+interface Props {
+  readonly flight: Carried;
+  /** What can be done with the files that it came from. */
+  readonly offers?: ComponentChildren;
+  /** Ways to save that only the running page has. */
+  readonly saves?: ComponentChildren;
+  /** Takes a hold to the panel for the next one. */
+  readonly nextHold?: NextHoldOf;
+}
+
+export function Sheet({ flight, offers, saves, nextHold }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   return (
-    <>
-      <Head flight={flight} />
+    <InTurn>
+      <Head flight={flight} saves={saves} />
       <p class="caution">{document.caution}</p>
-      <RouteOffers flight={flight} />
-      <OtherFlights flight={flight} />
+      {offers}
       <LineUp exercises={document.exercises} series={series} />
       <figure class="above" aria-label="The flight from above">
         <FlightPlan document={document} series={series} cursor={cursor} />
-        <figcaption>The whole flight from above, north-up. Numbers are those of the exercises.</figcaption>
+        <figcaption>
+          The whole flight from above, north-up. Numbers are those of the exercises.
+          {document.exercises.some(({ kind, facts }) => kind === "hold" && facts) &&
+            " Dotted: each hold in still air."}
+        </figcaption>
       </figure>
       {document.exercises.map((exercise, i) => {
         const columns = series.exercises[i];
         return exercise.facts && columns ? (
-          <Exercise
-            key={`${exercise.title} ${exercise.startUtc}`}
-            number={i + 1}
-            exercise={exercise}
-            facts={exercise.facts}
-            columns={columns}
-            flight={flight}
-            cursor={cursor}
-          />
+          <Exercise key={`${exercise.title} ${exercise.startUtc}`} number={i + 1} exercise={exercise}>
+            <ExerciseBody
+              exercise={exercise}
+              columns={columns}
+              flight={flight}
+              cursor={cursor}
+              nextHold={nextHold}
+            />
+          </Exercise>
         ) : null;
       })}
       <NotCompared exercises={document.exercises} />
       <WindOfTheFlight document={document} series={series} />
       <Remarks document={document} />
       <Foot document={document} />
-    </>
+    </InTurn>
   );
 }

@@ -14,7 +14,14 @@ import {
   trueDirection,
   windSentence,
 } from "../../src/index.ts";
-import { shownByHeight, VelocityCircle, WindChart, WindHeight, WindLegArrow } from "../drawings/index.ts";
+import {
+  InTurn,
+  shownByHeight,
+  VelocityCircle,
+  WindChart,
+  WindHeight,
+  WindLegArrow,
+} from "../drawings/index.ts";
 
 function WindCells({ leg }: { leg: DocumentLeg }) {
   const { wind } = leg;
@@ -42,6 +49,7 @@ function WindCells({ leg }: { leg: DocumentLeg }) {
 
 /** Shorter straights, as between the swings of a chase, would only lengthen the table. */
 const SHORTEST_S = 60;
+const ROWS_A_TASK = 40;
 
 function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
   const all = legs.filter((leg) => leg.kind === "straight");
@@ -68,23 +76,25 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
           </tr>
         </thead>
         <tbody>
-          {straights.map((leg) => (
-            <tr key={leg.startUtc}>
-              <td>
-                <WindLegArrow leg={leg} />
-              </td>
-              <td>
-                {clock(leg.startUtc)} to {clock(leg.endUtc)}
-                <br />
-                <span class="u">
-                  track {trueDirection(leg.trackTrueDeg)}
-                  {leg.altitudeFt !== null && `, ${heightWords(leg.altitudeFt)}`}
-                </span>
-              </td>
-              <WindCells leg={leg} />
-              <td class="cite">{restsOn(leg.wind)}</td>
-            </tr>
-          ))}
+          <InTurn each={ROWS_A_TASK}>
+            {straights.map((leg) => (
+              <tr key={leg.startUtc}>
+                <td>
+                  <WindLegArrow leg={leg} />
+                </td>
+                <td>
+                  {clock(leg.startUtc)} to {clock(leg.endUtc)}
+                  <br />
+                  <span class="u">
+                    track {trueDirection(leg.trackTrueDeg)}
+                    {leg.altitudeFt !== null && `, ${heightWords(leg.altitudeFt)}`}
+                  </span>
+                </td>
+                <WindCells leg={leg} />
+                <td class="cite">{restsOn(leg.wind)}</td>
+              </tr>
+            ))}
+          </InTurn>
         </tbody>
       </table>
     </section>
@@ -99,45 +109,50 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
         <span>from {count(document.log.used)} positions</span>
       </div>
       <div class="body">
-        <h2 id="wind-title">The wind</h2>
-        <p class="finding">{windSentence(document)}</p>
-        {document.legs.some((leg) => leg.wind.knowledge !== "none") && (
-          <figure class="wtime">
-            <WindChart legs={document.legs} />
-            <figcaption>
-              A stroke a leg, heavy on straights and fine in turns, with its 95 % doubt as a band: the
-              directions and speeds that the oval of the arrow reaches. Where the oval holds calm, and where
-              the wind is not known, the paper is grey. A dashed stroke in a dashed frame is only the part
-              along the track; the wind is at least that.
-            </figcaption>
-          </figure>
-        )}
-        {document.legs.length > 0 && (
-          <div class="wsec">
-            <Legs legs={document.legs} />
-            <div>
-              <figure>
-                <VelocityCircle document={document} series={series} />
-                <figcaption>
-                  Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on the
-                  dotted circle; the wind moves the whole circle to the dashed one. The arrow is the wind, its
-                  oval the 95 % doubt. Hollow dots were flown 1,500 ft and more above or below it.
-                </figcaption>
-              </figure>
-              {shownByHeight(document.windByHeight) && (
-                <figure>
-                  <div>
-                    <WindHeight bands={document.windByHeight} />
-                  </div>
-                  <figcaption>
-                    The wind against height, its mean over each band while direction and speed were known,
-                    with 95 % doubt; heights by GPS. A wind too light for a direction has a speed alone.
-                  </figcaption>
-                </figure>
-              )}
+        <InTurn>
+          <h2 id="wind-title">The wind</h2>
+          <p class="finding">{windSentence(document)}</p>
+          {document.legs.some((leg) => leg.wind.knowledge !== "none") && (
+            <figure class="wtime">
+              <WindChart legs={document.legs} />
+              <figcaption>
+                A stroke a leg, heavy on straights and fine in turns, with its 95 % doubt as a band: the
+                directions and speeds that the oval of the arrow reaches. Where the oval holds calm, and where
+                the wind is not known, the paper is grey. A dashed stroke in a dashed frame is only the part
+                along the track; the wind is at least that.
+              </figcaption>
+            </figure>
+          )}
+          {document.legs.length > 0 && (
+            <div class="wsec">
+              <Legs legs={document.legs} />
+              <div>
+                <InTurn>
+                  <figure>
+                    <VelocityCircle document={document} series={series} />
+                    <figcaption>
+                      Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on
+                      the dotted circle; the wind moves the whole circle to the dashed one. The arrow is the
+                      wind, its oval the 95 % doubt. Hollow dots were flown 1,500 ft and more above or below
+                      it.
+                    </figcaption>
+                  </figure>
+                  {shownByHeight(document.windByHeight) && (
+                    <figure>
+                      <div>
+                        <WindHeight bands={document.windByHeight} />
+                      </div>
+                      <figcaption>
+                        The wind against height, its mean over each band while direction and speed were known,
+                        with 95 % doubt; heights by GPS. A wind too light for a direction has a speed alone.
+                      </figcaption>
+                    </figure>
+                  )}
+                </InTurn>
+              </div>
             </div>
-          </div>
-        )}
+          )}
+        </InTurn>
       </div>
     </section>
   );

@@ -1,101 +1,52 @@
-/** An exercise in words: the sentence over the drawing, and the notes beside it. */
-import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
-import { beyondWords, findingSentence } from "./finding.ts";
-import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
-import { acrossWords, restsOn } from "./wind.ts";
+/** An exercise in words, whatever its kind: the sentence over the drawing, and the notes beside it. */
+import type { DocumentExercise, Finding } from "../../debrief/document.ts";
+import { courseCause, courseNotes, courseSentence } from "./course.ts";
+import { holdNotes, holdSentence, lapSentence } from "./hold.ts";
+import { capital } from "./number.ts";
 
 export interface SideNote {
   readonly lead: string;
   readonly text: string;
 }
 
-const CAUSES = new Set(["wind-uncorrected", "under-corrected", "over-corrected", "corrected-wrong-way"]);
-
-const REASONS: Readonly<Record<string, string>> = {
-  "no-times": "the log has no times",
-  "wind-not-known": "the wind here is not known from this log",
-  "wind-along-only": "only the wind along this course is known, not the wind across it",
-  "no-height": "the log has no heights",
-  "all-near-station": "all of it was flown within a mile of the station",
-};
-
 /** Why an exercise of the brief has no facts, without capital and full stop. */
-export function whyNotMeasured({ kind }: DocumentExercise): string {
-  if (kind === "course") return "not found on this flight";
+export function whyNotMeasured({ kind, match }: DocumentExercise): string {
+  if (kind === "hold" && match) return "no lap of it was flown in the time that the brief gives";
+  if (kind === "course" || kind === "hold") return "not found on this flight";
   const article = kind === "arc" || kind === "approach" ? "an" : "a";
   return `${article} ${kind} is read and kept, but not yet compared with the flight`;
 }
 
 /** One or two plain sentences: the most telling finding, and what it came to. */
 export function exerciseSentence(exercise: DocumentExercise): string {
-  const { facts, findings } = exercise;
-  if (!facts) return `${capital(whyNotMeasured(exercise))}.`;
-  const lead = findings[0];
-  if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.`;
-  const sentence = findingSentence(lead, exercise);
-  if (lead.code === "chased") {
-    return `${sentence} It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.`;
-  }
-  return sentence;
+  if (exercise.kind === "course" && exercise.facts) return courseSentence(exercise, exercise.facts);
+  if (exercise.kind === "hold" && exercise.facts) return holdSentence(exercise, exercise.facts);
+  return `${capital(whyNotMeasured(exercise))}.`;
 }
 
-function cost(facts: CourseFacts): string {
-  const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
-  const beyond = beyondWords(facts.needle, facts.judged.shareOf);
-  const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")})`;
-  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.`;
+function notesOf(exercise: DocumentExercise): [string, string | null][] {
+  if (exercise.kind === "course" && exercise.facts) return courseNotes(exercise, exercise.facts);
+  if (exercise.kind === "hold" && exercise.facts) return holdNotes(exercise, exercise.facts);
+  return [];
 }
-
-function remedy({ whatWouldHaveWorked: w, facts }: DocumentExercise): string | null {
-  if (!w || !facts) return null;
-  const doubt = Math.max(1, Math.round(w.doubt95Deg));
-  const heading = flownDirection(w.headingTrueDeg, w.headingMagneticDeg);
-  const correction =
-    Math.round(w.windCorrectionDeg) === 0
-      ? "no wind correction"
-      : `${degreesToSide(w.windCorrectionDeg)} into the wind`;
-  const hold = `Heading ${heading}, ${correction} (± ${doubt}°), holds this course.`;
-  if (!w.rejoin) return hold;
-  const side = w.rejoin.cutDeg > 0 ? "right" : "left";
-  return `${hold} From the worst point, ${clock(w.rejoin.fromUtc)} UTC, a track ${Math.abs(Math.round(w.rejoin.cutDeg))}° to the ${side} of the course rejoins in ${w.rejoin.distanceNm.toFixed(1)} NM.`;
-}
-
-function windNote(facts: CourseFacts): string | null {
-  const { wind } = facts;
-  if (wind?.knowledge !== "full" || wind.acrossKt === null) return null;
-  const doubt = wind.across95Kt === null ? "" : ` (± ${wind.across95Kt.toFixed(1)} kt)`;
-  return `${restsOn(wind)}: across this course ${acrossWords(wind.acrossKt)}${doubt}.`;
-}
-
-/** Only what matters for this course: one line a reason. */
-function untold(facts: CourseFacts): string | null {
-  const reasons = [...new Set(facts.cannotTell.map(({ reason }) => reason))];
-  if (reasons.length === 0) return null;
-  return `${capital(reasons.map((r) => REASONS[r] ?? plain(r)).join("; "))}.`;
-}
-
-const why = (findings: readonly Finding[]): Finding | undefined =>
-  findings.find(({ code }) => CAUSES.has(code));
 
 /** The notes beside the drawing, in reading order; none where there is nothing to say. */
 export function sideNotes(exercise: DocumentExercise): SideNote[] {
-  const { facts, findings, source } = exercise;
-  if (!facts) return [];
-  const cause = why(findings.slice(1));
-  const notes: [string, string | null][] = [
-    ["Why.", cause ? findingSentence(cause, exercise) : null],
-    ["What it came to.", source === "fitted" ? null : cost(facts)],
-    ["What would have worked.", source === "fitted" ? null : remedy(exercise)],
-    ["The wind rests on", windNote(facts)],
-    ["What cannot be told.", untold(facts)],
-  ];
+  const notes = notesOf(exercise);
   return notes.flatMap(([lead, text]) => (text === null ? [] : [{ lead, text }]));
 }
 
 /** Findings that neither the sentence nor the notes have told yet. */
 export function otherFindings(exercise: DocumentExercise): Finding[] {
-  const cause = why(exercise.findings.slice(1));
+  const told = exercise.kind === "course" ? courseCause(exercise) : undefined;
   return exercise.findings
     .slice(1)
-    .filter((finding) => finding !== cause && finding.code !== "tracked-within");
+    .filter((finding) => finding !== told && finding.code !== "tracked-within");
+}
+
+/** A line a lap, of a hold that was flown; none else. */
+export function lapSentences(exercise: DocumentExercise): string[] {
+  if (exercise.kind !== "hold" || !exercise.facts) return [];
+  const { facts } = exercise;
+  return facts.laps.map((lap, i) => lapSentence(lap, i, facts));
 }

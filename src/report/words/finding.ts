@@ -1,5 +1,6 @@
 /** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
-import type { DocumentExercise, Finding } from "../../debrief/document.ts";
+import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
+import { HOLD_WORDS } from "./hold-finding.ts";
 import {
   capital,
   clock,
@@ -69,11 +70,15 @@ const WORDS: Readonly<Record<string, Words>> = {
 
 /** A code without words is still told. */
 export function findingSentence(finding: Finding, exercise: DocumentExercise): string {
+  if (exercise.kind === "hold" && exercise.facts) {
+    const words = HOLD_WORDS[finding.code];
+    if (words) return words(finding.facts, exercise.facts, exercise);
+  }
   return WORDS[finding.code]?.(finding.facts, finding, exercise) ?? `${plain(finding.code)}.`;
 }
 
 /** As in "beyond a quarter 28 % of the time, beyond half 6 %"; empty where the needle stayed under a quarter. */
-export function beyondWords(needle: NonNullable<DocumentExercise["facts"]>["needle"], of: string): string {
+export function beyondWords(needle: CourseFacts["needle"], of: string): string {
   const steps: [string, number][] = [
     ["a quarter", needle.beyondQuarter],
     ["half", needle.beyondHalf],

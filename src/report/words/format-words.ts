@@ -1,12 +1,13 @@
 /** What the issue codes of single formats, archives and several files mean in words. */
 import type { DocumentIssue } from "../../debrief/document.ts";
+import { count } from "./number.ts";
 
 type Facts = DocumentIssue["facts"];
 type Words = (facts: Facts) => string;
 
 const quote = (fact: unknown): string => `“${String(fact)}”`;
 const counted = (n: unknown, one: string): string =>
-  Number(n) === 1 ? `1 ${one}` : `${Number(n ?? 0).toLocaleString("en-GB")} ${one}s`;
+  Number(n) === 1 ? `1 ${one}` : `${count(Number(n ?? 0))} ${one}s`;
 const were = (n: unknown): string => (Number(n) === 1 ? "was" : "were");
 
 /** Columns as the trade calls them. */
@@ -31,7 +32,9 @@ export const FORMAT_WORDS: Readonly<Record<string, Words>> = {
     `${counted(f.count, "line")} of no known record ${were(f.count)} passed over (first: ${quote(f.begins)}).`,
   "unreadable-record": (f) => `an ${f.record} record cannot be read; what it declares is not used.`,
   "unreadable-date": (f) =>
-    `the date ${quote(f.date)} cannot be read. It is written as DDMMYY, as in 171026.`,
+    `the date ${quote(f.date)} cannot be read, so times count from 1 January 1970. Dates are written as in ${f.form ?? "2026-10-17"}.`,
+  "ambiguous-date": (f) =>
+    `the date ${quote(f.date)} may have the day or the month first; ${f.read} was taken. Durations and speeds are right either way.`,
   "no-date": () =>
     "the log has times but no date, so they count from 1 January 1970. Durations and speeds are right; what needs the date (variation) cannot be told.",
   "lines-out-of-order": (f) =>
@@ -52,7 +55,7 @@ export const FORMAT_WORDS: Readonly<Record<string, Words>> = {
   "unused-geometry": (f) =>
     `${counted(f.points, f.geometry === "line" ? "line point" : "timed placemark")} beside the track ${were(f.points)} not used.`,
   "no-headings": (f) =>
-    `none of the first ${f.lines} lines names a latitude and a longitude. Give the table a line of headings, such as time, latitude, longitude, altitude (ft).`,
+    `this table does not tell which columns are latitude and longitude (in its first ${f.lines} lines). Give the table a line of headings, such as time, latitude, longitude, altitude (ft), or say which column is which (on the terminal with --column).`,
   "unit-assumed": (f) =>
     `the column ${quote(f.column)} names no unit; ${f.unit === "c" ? "°C" : f.unit} was taken. Write it in the heading, as in altitude (ft).`,
   "unclear-column": (f) =>

@@ -1,8 +1,27 @@
 /** Every sentence that Hindtrack says. */
-export { exerciseSentence, otherFindings, type SideNote, sideNotes, whyNotMeasured } from "./exercise.ts";
+export {
+  exerciseSentence,
+  lapSentences,
+  otherFindings,
+  type SideNote,
+  sideNotes,
+  whyNotMeasured,
+} from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
 export * from "./number.ts";
+export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
+export {
+  decidedBy,
+  decidingVerdict,
+  NOT_JUDGED,
+  says,
+  verdictConfidence,
+  verdictLimit,
+  verdictReason,
+  verdictSentence,
+  verdictValue,
+} from "./verdict.ts";
 export {
   acrossWords,
   alongWords,

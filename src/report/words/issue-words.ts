@@ -1,6 +1,8 @@
 /** What each issue code means in words, and what to do about it. */
 import type { DocumentIssue } from "../../debrief/document.ts";
 import { FORMAT_WORDS } from "./format-words.ts";
+import { HOLD_FIELD_WORDS } from "./hold-fields.ts";
+import { count } from "./number.ts";
 
 type Facts = DocumentIssue["facts"];
 type Words = (facts: Facts) => string;
@@ -13,7 +15,7 @@ const maybe = (facts: Facts): string =>
 /** "3 points" or "1 point", as counted. */
 function points(facts: Facts): string {
   const n = Number(facts.count ?? 0);
-  return n === 1 ? "1 point" : `${n.toLocaleString("en-GB")} points`;
+  return n === 1 ? "1 point" : `${count(n)} points`;
 }
 const were = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "was" : "were");
 const have = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "has" : "have");
@@ -39,7 +41,7 @@ const FILE: Record<string, Words> = {
   "no-such-flight": (f) =>
     `it holds ${f.flights} ${Number(f.flights) === 1 ? "flight" : "flights"}, not ${f.asked}. Choose one of 1 to ${f.flights}.`,
   "other-flights": (f) =>
-    `the log holds ${f.flights} flights; this is number ${f.chosen}, and ${Number(f.dropped).toLocaleString("en-GB")} points of the others were left out.`,
+    `the log holds ${f.flights} flights; this is number ${f.chosen}, and ${count(Number(f.dropped))} points of the others were left out.`,
   "no-usable-points": (f) => `none of its ${f.of} points can be true. Export the log again.`,
   "too-few-points": (f) =>
     `only ${f.used} of its ${f.points} points can be used, and a path needs two. Export the whole log.`,
@@ -88,9 +90,9 @@ const POINTS: Record<string, Words> = {
     `${points(f)} repeating a place while the aircraft flew on ${were(f)} left out, as the receiver had stopped.`,
   "ground-noise": (f) => `${points(f)} from standing before or after the flight ${were(f)} left out.`,
   "impossible-height": (f) =>
-    `${points(f)} ${have(f)} a height under ${f.lowestFt} or over ${Number(f.highestFt).toLocaleString("en-GB")} ft; the place was kept, the height counts as missing.`,
+    `${points(f)} ${have(f)} a height under ${f.lowestFt} or over ${count(Number(f.highestFt))} ft; the place was kept, the height counts as missing.`,
   "height-jump": (f) =>
-    `${points(f)} ${have(f)} a height that would have needed more than ${Number(f.limitFpm).toLocaleString("en-GB")} ft/min; the place was kept, the height counts as missing.`,
+    `${points(f)} ${have(f)} a height that would have needed more than ${count(Number(f.limitFpm))} ft/min; the place was kept, the height counts as missing.`,
   "gap-in-log": (f) =>
     `the log has ${Number(f.count) === 1 ? "a gap" : `${f.count} gaps`} of over ${Math.round(Number(f.limitS))} s, the longest ${Math.round(Number(f.longestS))} s. Nothing is measured across ${Number(f.count) === 1 ? "it" : "them"}.`,
 };
@@ -100,6 +102,8 @@ const BRIEF: Record<string, Words> = {
   "brief-not-yaml": (f) => `this cannot be read as YAML or JSON (${f.reason}). Mend the line or its indent.`,
   "brief-duplicate-key": () => "this key stands twice. Keep one of them.",
   "brief-empty": () => "the brief is empty. Write at least a fix and an exercise.",
+  "unknown-standard": (f) =>
+    `the brief names the standard ${quote(f.standard)}, which is not known here, so nothing is judged. Known: ${f.known}; or give the school’s own file beside it.`,
   "brief-no-exercises": () =>
     "the brief has no exercise that can be used. Add one, such as a course to a fix.",
   "brief-unknown-key": (f) => `the key ${quote(f.key)} is not known here.${maybe(f)} Allowed: ${f.allowed}.`,
@@ -122,8 +126,20 @@ const BRIEF: Record<string, Words> = {
   "brief-unknown-fix": (f) =>
     `the fix ${quote(f.ident)} is not among the fixes of this brief.${maybe(f)} ${known(f.known) ? `There are: ${f.known}.` : "It names none; add it under fixes."}`,
   "brief-unknown-exercise": (f) => `this is no exercise that is known here.${maybe(f)} Possible: ${f.known}.`,
+  "brief-arc-without-length": (f) =>
+    `the arc begins and ends on the same radial (${f.from} to ${f.to}), so there is nothing to fly. Correct one of them.`,
   "brief-leg-without-length": (f) =>
     `the leg from ${f.from} to ${f.to} has no length: both are at the same place.`,
+  "brief-runway-without-length": () =>
+    "the runway has no length: its threshold and its far end are at the same place.",
+  "brief-two-minimums": () =>
+    "an approach has either a decision altitude or a minimum descent altitude. Keep one of decision_ft and minimum_ft.",
+  "brief-vor-without-station": () =>
+    "a VOR approach needs its station. Name it under station, or let the final fix be one of kind vor.",
+  "brief-final-fix-misplaced": (f) =>
+    `the final fix ${f.fix} lies ${f.beforeNm} NM before the threshold and ${f.asideNm} NM beside the final course. It has to lie before the threshold, at most ${f.mostNm} NM away and ${f.mostAsideNm} NM aside.`,
+  "brief-step-down-without-place": () =>
+    "a step-down needs one place: either a fix, or before_nm, the distance before the threshold.",
   "brief-both-to-and-from": () => "a course goes either to a fix or from one. Keep one of the two.",
   "brief-angular-scale-on-leg": (f) =>
     `the needle scale ${quote(f.scale)} follows the angle at a station, and a leg has none. Use one of ${f.allowed}, or write a course to or from the station.`,
@@ -151,4 +167,5 @@ export const ISSUE_WORDS: Readonly<Record<string, Words>> = {
   ...FORMAT_WORDS,
   ...POINTS,
   ...BRIEF,
+  ...HOLD_FIELD_WORDS,
 };

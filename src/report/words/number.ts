@@ -19,8 +19,8 @@ export function plusMinus(size: number, digits: number, unit = ""): string {
 
 export const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
-/** 3,874, wherever the reader lives. */
-export const count = (value: number): string => Math.round(value).toLocaleString("en-GB");
+/** 3,874, wherever the reader lives. By a pattern: a browser's first look into its locales takes 30 ms. */
+export const count = (value: number): string => String(Math.round(value)).replace(/\B(?=(?:\d{3})+$)/g, ",");
 
 /** 09:44 of an ISO time. */
 export const clock = (utc: string): string => utc.slice(11, 16);

@@ -11,6 +11,7 @@ const row = (timed: boolean, crossTrack = [0, 0.2, 0.5, 1.4, 0.5, 0]) => {
   const x = timed ? series.timeMs : series.alongNm;
   return {
     facts: factsOf(vor),
+    limit: 0.75,
     series,
     from: x[0],
     to: x[x.length - 1],

@@ -11,6 +11,7 @@ export function seriesOf(crossTrackNm: number[], timed = true): CourseSeries {
   const column = (value: (i: number) => number) => Float64Array.from({ length: n }, (_, i) => value(i));
   const none = column(() => Number.NaN);
   return {
+    kind: "course",
     pathStart: 0,
     timeMs: timed ? column((i) => Date.UTC(2026, 9, 17, 9, 44) + i * 60_000) : none,
     alongNm: column((i) => i - n + 1),

@@ -1,6 +1,6 @@
 /** Hands and scales of plans and wind arrows. */
 import { describe, expect, it } from "vitest";
-import type { DocumentExercise, WindRecord } from "../../../src/index.ts";
+import type { CourseRecord, WindRecord } from "../../../src/index.ts";
 import { lineUpMarks, needleRms } from "../../../web/drawings/LineUpRow.tsx";
 import { viewAfterKey, zoomAbout } from "../../../web/drawings/panZoom.ts";
 import { planeAt, steppedScale } from "../../../web/drawings/plane.ts";
@@ -62,12 +62,14 @@ describe("course plan", () => {
   });
 
   it("opens its wedge from the station: 10° of a VOR are 1.76 NM at 10 NM (tangent), and nothing at the fix", () => {
-    const full = limitLines(factsOf(vor), { startNm: -10, endNm: 0 }).filter((limit) => limit.share === 1);
+    const full = limitLines(factsOf(vor), { startNm: -10, endNm: 0 }, 0.75).filter(
+      (limit) => limit.share === 1,
+    );
     for (const { side, from, to } of full) {
       near(from[1], side * 1.763, 0.001, "NM");
       near(to[1], 0, 1e-12, "NM");
     }
-    const level = limitLines(factsOf(rnav1, "leg"), { startNm: 0, endNm: 8 });
+    const level = limitLines(factsOf(rnav1, "leg"), { startNm: 0, endNm: 8 }, 0.75);
     expect(level.every(({ from, to }) => from[1] === to[1])).toBe(true);
   });
 
@@ -103,7 +105,7 @@ describe("flight plan", () => {
 });
 
 describe("line-up", () => {
-  const exercise = (facts: DocumentExercise["facts"]) => ({ facts }) as DocumentExercise;
+  const exercise = (facts: CourseRecord["facts"]) => ({ facts }) as CourseRecord;
 
   it("puts the worst needle at its share, sizes only, and nothing where not flown", () => {
     expect(lineUpMarks(exercise(factsOf(rnav1)))).toEqual({

@@ -1,0 +1,71 @@
+/** Deviations over the judged final: cross-track, and a needle's largest, mean and shares. */
+import type { Span } from "../quantity/span.ts";
+import type { Feet } from "../quantity/units.ts";
+import { median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
+import { utcOfRow } from "./column.ts";
+import type { ApproachFacts } from "./facts.ts";
+import type { ApproachRows } from "./rows.ts";
+import type { Segments } from "./segments.ts";
+
+export function judgedFacts(rows: ApproachRows, { final, begins, ends }: Segments): ApproachFacts["judged"] {
+  const last = final.end - 1;
+  return {
+    fromUtc: utcOfRow(rows, final.start),
+    toUtc: utcOfRow(rows, last),
+    fromNm: rows.distanceNm[final.start]!,
+    toNm: rows.distanceNm[last]!,
+    seconds: rows.timed ? (rows.timeMs[last]! - rows.timeMs[final.start]!) / 1000 : null,
+    begins,
+    ends,
+  };
+}
+
+export function crossTrackFacts(
+  rows: ApproachRows,
+  final: Span,
+  weights: Float64Array,
+): ApproachFacts["crossTrack"] {
+  const { mean, rms, weight } = weigh(rows.crossTrackNm, final, weights);
+  const worst = rows.crossTrackNm[rowOfLargest(rows.crossTrackNm, final)]!;
+  return {
+    maxNm: worst,
+    meanNm: weight > 0 ? mean : worst,
+    rmsNm: weight > 0 ? rms : Math.abs(worst),
+    doubt95Nm: Z95 * median(rows.positionSdNm.subarray(final.start, final.end)),
+  };
+}
+
+/** `sd`: of the needle itself; where not given, from the position and the full scale. Null where nothing is known. */
+export function needleFacts(
+  rows: ApproachRows,
+  final: Span,
+  weights: Float64Array,
+  needle: Float64Array,
+  sd?: Float64Array,
+): ApproachFacts["needle"] | null {
+  const worst = rowOfLargest(needle, final);
+  if (worst < 0) return null;
+  const { mean, rms, weight } = weigh(needle, final, weights);
+  const beyond = (limit: number) => shareBeyond(needle, final, weights, limit);
+  return {
+    max: needle[worst]!,
+    maxUtc: utcOfRow(rows, worst),
+    maxDistanceNm: rows.distanceNm[worst]!,
+    mean: weight > 0 ? mean : needle[worst]!,
+    rms: weight > 0 ? rms : Math.abs(needle[worst]!),
+    doubt95: Z95 * (sd ? sd[worst]! : rows.positionSdNm[worst]! / rows.fullScaleNm[worst]!),
+    beyondHalf: beyond(0.5),
+    beyondThreeQuarter: beyond(0.75),
+    beyondFull: beyond(1),
+  };
+}
+
+/** A vertical needle is not judged below this: the lowest decision height of a Category I approach (ICAO Annex 6, from memory). */
+const LOWEST_ON_GLIDE: Feet = 200;
+
+/** The rows of the final that are high enough for a vertical needle; at least one. */
+export function glideSpan({ heightFt }: ApproachRows, { start, end }: Span): Span {
+  let last = end;
+  while (last > start + 1 && heightFt[last - 1]! < LOWEST_ON_GLIDE) last--;
+  return { start, end: last };
+}

@@ -1,0 +1,50 @@
+/** Parts that the facts of an approach are made of: a place, a needle over the final, a gate. */
+import { z } from "zod";
+import { utcSchema as utc } from "../quantity/record.ts";
+
+/** Latitude, longitude. */
+export const placeSchema = z.tuple([z.number(), z.number()]);
+
+/** A value with the half-width of its 95 % interval. */
+const doubted = z.strictObject({ value: z.number(), doubt95: z.number() });
+
+/** Largest, mean and shares of a needle over the judged final; `max` is signed and the largest in size. */
+export const needleSchema = z.strictObject({
+  max: z.number(),
+  maxUtc: utc.nullable(),
+  maxDistanceNm: z.number(),
+  mean: z.number(),
+  rms: z.number(),
+  doubt95: z.number(),
+  beyondHalf: z.number(),
+  beyondThreeQuarter: z.number(),
+  beyondFull: z.number(),
+});
+
+export const gateSchema = z.strictObject({
+  /** Above the threshold. */
+  heightFt: z.number(),
+  /** Null where the height was never passed on the way down. */
+  utc: utc.nullable(),
+  distanceNm: z.number().nullable(),
+  lateral: doubted.nullable(),
+  vertical: doubted.nullable(),
+  verticalFpm: z.number().nullable(),
+  groundSpeedKt: z.number().nullable(),
+  /** Ground speed here less that 30 s before. */
+  groundSpeedChangeKt: z.number().nullable(),
+  /** Largest within 5 s either way, right positive; from the ground track. */
+  bankDeg: z.number().nullable(),
+  /** Standard deviation of the track over 10 s either way. */
+  trackUnsteadyDeg: z.number().nullable(),
+  /** From here to the minimum, the missed approach or 50 ft above the threshold: the worst of each. */
+  after: z
+    .strictObject({
+      lateral: z.number(),
+      vertical: z.number().nullable(),
+      mostSinkFpm: z.number(),
+      mostBankDeg: z.number(),
+      groundSpeedRangeKt: z.number(),
+    })
+    .nullable(),
+});

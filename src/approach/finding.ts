@@ -1,0 +1,170 @@
+/** What is worth saying of an approach as flown: codes with facts and the times they rest on, most telling first. */
+import type { Finding } from "../quantity/record.ts";
+import type { Share } from "../quantity/units.ts";
+import type { ApproachFacts } from "./facts.ts";
+import { unstable } from "./unstable.ts";
+
+/** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
+const OVERSHOT_NEEDLE: Share = 0.25;
+/** Reversals of the track on the final: so many, at such a rate. As on any course. */
+const CHASED = { count: 3, perMinute: 1 };
+/** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
+const EARLY_NM = 0.3;
+/** Below a limit by less than this says nothing. Chosen: an altimeter's own reading. */
+const BELOW_LEAST_FT = 20;
+
+type Evidence = Finding["evidence"];
+const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
+
+export function findingsOf(facts: ApproachFacts): Finding[] {
+  return [
+    ...belowLimits(facts),
+    ...unstable(facts),
+    ...joined(facts),
+    ...chased(facts),
+    ...within(facts),
+    ...early(facts),
+    ...ended(facts),
+  ];
+}
+
+function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
+  const found: Finding[] = [];
+  for (const step of stepDowns) {
+    if (!(step.marginFt !== null && step.marginFt < -BELOW_LEAST_FT)) continue;
+    found.push({
+      code: "below-step-down",
+      facts: {
+        name: step.name,
+        limitFt: step.limitFt,
+        belowFt: -step.marginFt,
+        doubt95Ft: step.doubt95Ft,
+        sure: -step.marginFt > (step.doubt95Ft ?? Infinity),
+      },
+      evidence: at(step.passedUtc),
+    });
+  }
+  if (minimum && missed && minimum.marginFt !== null && minimum.marginFt < -BELOW_LEAST_FT) {
+    found.push({
+      code: minimum.kind === "descent" ? "below-minimum" : "sank-below-decision",
+      facts: {
+        altitudeFt: minimum.altitudeFt,
+        belowFt: -minimum.marginFt,
+        doubt95Ft: minimum.doubt95Ft,
+        sure: -minimum.marginFt > (minimum.doubt95Ft ?? Infinity),
+        passedNm: minimum.passedNm,
+      },
+      evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
+    });
+  }
+  return found;
+}
+
+function joined({ intercept, finalFix, finalFixPassage, joinedFrom }: ApproachFacts): Finding[] {
+  const found: Finding[] = [];
+  if (joinedFrom === "not-joined") found.push({ code: "final-never-joined", facts: {}, evidence: at(null) });
+  if (!intercept) return found;
+  const { startUtc, joinedUtc, angleDeg } = intercept;
+  const evidence = { fromUtc: startUtc, toUtc: joinedUtc };
+  if (intercept.overshootNeedle >= OVERSHOT_NEEDLE)
+    found.push({
+      code: "final-overshot",
+      facts: {
+        side: intercept.startCrossTrackNm > 0 ? "left" : "right",
+        overshootNm: intercept.overshootNm,
+        overshootNeedle: intercept.overshootNeedle,
+        angleDeg: Math.abs(angleDeg),
+      },
+      evidence,
+    });
+  if (finalFix && finalFixPassage && !finalFixPassage.established)
+    found.push({
+      code: "joined-inside-final-fix",
+      facts: {
+        fix: finalFix.ident,
+        joinedNm: intercept.joinedDistanceNm,
+        fixNm: finalFix.distanceNm,
+        needle: finalFixPassage.needle,
+      },
+      evidence,
+    });
+  return found;
+}
+
+function chased({ reversals, judged }: ApproachFacts): Finding[] {
+  if (!reversals || reversals.count < CHASED.count || reversals.perMinute < CHASED.perMinute) return [];
+  return [
+    {
+      code: "final-chased",
+      facts: {
+        reversals: reversals.count,
+        perMinute: reversals.perMinute,
+        amplitudeDeg: reversals.medianAmplitudeDeg,
+        periodS: reversals.medianPeriodS,
+      },
+      evidence: { fromUtc: judged.fromUtc, toUtc: judged.toUtc },
+    },
+  ];
+}
+
+function within({ needle, crossTrack, glidePath, judged }: ApproachFacts): Finding[] {
+  const evidence = { fromUtc: judged.fromUtc, toUtc: judged.toUtc };
+  const lateral: Finding = {
+    code: "final-within",
+    facts: {
+      worstNeedle: Math.abs(needle.max),
+      worstNm: crossTrack.maxNm,
+      worstAtNm: needle.maxDistanceNm,
+      doubt95: needle.doubt95,
+    },
+    evidence,
+  };
+  if (!glidePath) return [lateral];
+  const path = glidePath.needle;
+  return [
+    lateral,
+    {
+      code: "glide-path-within",
+      facts: {
+        worstNeedle: Math.abs(path.max),
+        side: path.max < 0 ? "below" : "above",
+        worstFt: glidePath.worstFt,
+        worstAtNm: path.maxDistanceNm,
+        doubt95: path.doubt95,
+      },
+      evidence,
+    },
+  ];
+}
+
+/** A minimum descent altitude left before the visual descent point on the way to a landing. */
+function early({ minimum, descent, outcome }: ApproachFacts): Finding[] {
+  const point = descent?.visualDescentPointNm;
+  if (outcome !== "landed" || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
+  if (minimum.passedNm - point < EARLY_NM) return [];
+  return [
+    {
+      code: "left-minimum-early",
+      facts: { leftNm: minimum.passedNm, visualDescentPointNm: point, altitudeFt: minimum.altitudeFt },
+      evidence: at(minimum.passedUtc),
+    },
+  ];
+}
+
+function ended({ missed, missedPoint, landing, outcome }: ApproachFacts): Finding[] {
+  if (missed) {
+    const facts = {
+      distanceNm: missed.distanceNm,
+      pastMissedPointNm: missedPoint.distanceNm - missed.distanceNm,
+      heightFt: missed.heightFt,
+      climbFpm: missed.climbFpm,
+      trackErrorDeg: missed.trackErrorDeg,
+    };
+    return [
+      { code: outcome === "missed" ? "missed-approach" : "low-pass", facts, evidence: at(missed.startUtc) },
+    ];
+  }
+  if (!landing) return [];
+  const facts = { thresholdFt: landing.thresholdFt, groundSpeedKt: landing.groundSpeedKt };
+  return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
+}

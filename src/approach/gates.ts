@@ -1,0 +1,107 @@
+/** The approach at the heights where it is to be stable: what a log can show of it. */
+import type { Span } from "../quantity/span.ts";
+import type { Feet, Seconds } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
+import { GATES } from "../standard/stabilised.ts";
+import { type Moment, meanOf, passing, rowsWithin, utcAt, valueAt } from "./column.ts";
+import type { ApproachFacts } from "./facts.ts";
+import type { ApproachRows } from "./rows.ts";
+import type { Segments } from "./segments.ts";
+
+type Gate = ApproachFacts["gates"][number];
+
+/** Speed is compared over this, rate and bank are taken within `ABOUT`, the track within `STEADY` either way. Chosen. */
+const SPEED_OVER: Seconds = 30;
+const ABOUT: Seconds = 5;
+const STEADY: Seconds = 10;
+/** Below this the flare begins. Common practice, no source. */
+const FLARE: Feet = 50;
+
+/** One for each height, whether passed or not. */
+export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
+  return GATES.map((heightFt): Gate => {
+    const moment = lastFalling(rows, heightFt, segments);
+    if (!moment)
+      return {
+        heightFt,
+        utc: null,
+        distanceNm: null,
+        lateral: null,
+        vertical: null,
+        verticalFpm: null,
+        groundSpeedKt: null,
+        groundSpeedChangeKt: null,
+        bankDeg: null,
+        trackUnsteadyDeg: null,
+        after: null,
+      };
+    const time = valueAt(rows.timeMs, moment);
+    const about = rowsWithin(rows, time - ABOUT * 1000, time + ABOUT * 1000);
+    const steady = rowsWithin(rows, time - STEADY * 1000, time + STEADY * 1000);
+    const speed = valueAt(rows.groundSpeedKt, moment);
+    const before = rowsWithin(rows, time - SPEED_OVER * 1000, time);
+    const row = moment.row;
+    const path = valueAt(rows.pathNeedle, moment);
+    return {
+      heightFt,
+      utc: utcAt(rows, moment),
+      distanceNm: valueAt(rows.distanceNm, moment),
+      lateral: {
+        value: valueAt(rows.needle, moment),
+        doubt95: (Z95 * rows.positionSdNm[row]!) / rows.fullScaleNm[row]!,
+      },
+      vertical: Number.isNaN(path) ? null : { value: path, doubt95: Z95 * rows.pathNeedleSd[row]! },
+      verticalFpm: meanOf(rows.verticalFpm, about.start, about.end),
+      groundSpeedKt: speed,
+      groundSpeedChangeKt: speed - rows.groundSpeedKt[before.start]!,
+      bankDeg: largest(rows.bankDeg, about),
+      trackUnsteadyDeg: spread(rows.trackErrorDeg, steady),
+      after: worstAfter(rows, row, segments),
+    };
+  });
+}
+
+/** The last time the height was passed on the way down, before the final ended. */
+function lastFalling(rows: ApproachRows, height: Feet, { final, threshold }: Segments): Moment | null {
+  if (!rows.timed) return null;
+  const end = Math.min(rows.length, Math.max(final.end, threshold ? threshold.row + 1 : 0));
+  let found: Moment | null = null;
+  for (let from = 0; ; ) {
+    const moment = passing(rows.heightFt, height, "falling", from, end);
+    if (!moment) return found;
+    found = moment;
+    from = moment.row + 1;
+  }
+}
+
+function worstAfter(rows: ApproachRows, from: number, { final }: Segments): Gate["after"] {
+  let end = from;
+  while (end < final.end && rows.heightFt[end]! > FLARE) end++;
+  const span = { start: from, end };
+  if (end - from < 2) return null;
+  const vertical = largest(rows.pathNeedle, span);
+  const speeds = rows.groundSpeedKt.subarray(from, end);
+  return {
+    lateral: largest(rows.needle, span),
+    vertical: Number.isNaN(vertical) ? null : vertical,
+    mostSinkFpm: rows.verticalFpm.subarray(from, end).reduce((most, v) => Math.max(most, -v), 0),
+    mostBankDeg: Math.abs(largest(rows.bankDeg, span)),
+    groundSpeedRangeKt:
+      speeds.reduce((a, b) => Math.max(a, b), 0) - speeds.reduce((a, b) => Math.min(a, b), Infinity),
+  };
+}
+
+/** The value of largest size, signed; NaN where none is known. */
+function largest(column: Float64Array, { start, end }: Span): number {
+  let worst = Number.NaN;
+  for (let i = start; i < end; i++)
+    if (!(Math.abs(column[i]!) <= Math.abs(worst)) && !Number.isNaN(column[i]!)) worst = column[i]!;
+  return worst;
+}
+
+function spread(column: Float64Array, { start, end }: Span): number {
+  const mean = meanOf(column, start, end);
+  let sum = 0;
+  for (let i = start; i < end; i++) sum += (column[i]! - mean) ** 2;
+  return Math.sqrt(sum / Math.max(1, end - start));
+}

@@ -1,0 +1,96 @@
+/** What the log's heights are worth: tied to the runway where the aircraft stood on it, else with the doubt they have. */
+import type { Runway } from "../brief/brief.ts";
+import { courseBetween, courseRuler, inverse } from "../geodesy/index.ts";
+import { cosDeg, turnFrom } from "../quantity/angle.ts";
+import { METRES_PER_FOOT, nauticalMilesFromMetres } from "../quantity/factor.ts";
+import type { Feet, Metres, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
+import { taxiSpeed } from "../track/index.ts";
+import type { Motion } from "../track/motion.ts";
+
+/** One standard deviation of a GPS height, ft: 13 m at 95 %. GPS SPS Performance Standard 2020, 3.8.3, from memory. */
+const HEIGHT_SD: Feet = 13 / 1.96 / METRES_PER_FOOT;
+/** How long such an error lasts, s. Chosen: minutes, as ionosphere and satellites change. */
+const HEIGHT_TIME: Seconds = 180;
+/**
+ * A log that says nothing of its datum may count from the ellipsoid: worldwide the geoid lies 30 m off it (rms; +65 to
+ * -102 m, FAI IGC specification). Chosen: half of that in standard deviation, since most receivers count from the geoid.
+ */
+const DATUM_SD: Feet = 15 / METRES_PER_FOOT;
+/** The runway's elevation at the threshold against where the aircraft rolled, and against elsewhere on the field. Chosen: a third and one whole of the 1 % slope over 2,500 ft. */
+const SLOPE_SD: Feet = 8;
+const FIELD_SD: Feet = 25;
+/** Rolled on the runway: this near to its centre line; on its field: this near to the threshold. */
+const BESIDE: NauticalMiles = 0.08;
+const FIELD: NauticalMiles = 2.5;
+/** Before and past the ends of the runway so much still is on it. Chosen: as a threshold may be displaced, or given loosely. */
+const ROUNDING: Metres = 100;
+/** Heights of this long about the nearest moment are averaged. */
+const AVERAGED: Seconds = 60;
+
+export interface HeightDatum {
+  /** `runway`: tied where the aircraft rolled on this runway; `field`: on its field; `log`: as logged. */
+  readonly anchored: "runway" | "field" | "log";
+  /** To be added to the logged height. */
+  readonly correction: Feet;
+  /** One standard deviation of the corrected height at a time. */
+  sdAt(time: UtcMillis): Feet;
+}
+
+/** As logged: of an unknown datum. */
+export const UNTIED: HeightDatum = {
+  anchored: "log",
+  correction: 0,
+  sdAt: () => Math.hypot(HEIGHT_SD, DATUM_SD),
+};
+
+/** A row on the ground near the runway. */
+interface Grounded {
+  readonly row: number;
+  readonly on: "runway" | "field";
+}
+
+/** Rows that stood or rolled on the runway or its field. */
+function groundedRows(motion: Motion, runway: Runway): Grounded[] {
+  const slow = taxiSpeed(motion);
+  const ruler = courseRuler(courseBetween(runway.threshold, runway.end));
+  const length = inverse(runway.threshold, runway.end).distance;
+  const { latitude, longitude } = runway.threshold;
+  const high = (FIELD + nauticalMilesFromMetres(length)) / 60; // degrees: a box that holds the field
+  const wide = high / Math.max(0.02, cosDeg(latitude));
+  const found: Grounded[] = [];
+  for (let row = 0; row < motion.length; row++) {
+    if (!(motion.groundSpeed[row]! < slow) || Number.isNaN(motion.altitude[row]!)) continue;
+    if (!(Math.abs(motion.latitude[row]! - latitude) < high)) continue;
+    if (!(Math.abs(turnFrom(longitude, motion.longitude[row]!)) < wide)) continue;
+    ruler.measure(motion.latitude[row]!, motion.longitude[row]!);
+    const { along, across } = ruler;
+    const beside = Math.abs(nauticalMilesFromMetres(across));
+    if (beside < BESIDE && along > -ROUNDING && along < length + ROUNDING) found.push({ row, on: "runway" });
+    else if (Math.hypot(beside, nauticalMilesFromMetres(along)) < FIELD) found.push({ row, on: "field" });
+  }
+  return found;
+}
+
+/** `about`: when the approach was flown; rows on the ground nearest to that are taken. */
+export function heightDatum(motion: Motion, runway: Runway, about: UtcMillis): HeightDatum {
+  const grounded = groundedRows(motion, runway);
+  for (const anchored of ["runway", "field"] as const) {
+    const rows = grounded.filter(({ on }) => on === anchored).map(({ row }) => row);
+    if (rows.length === 0) continue;
+    const away = (row: number) => Math.abs(motion.time[row]! - about);
+    const at = motion.time[rows.reduce((a, b) => (away(b) < away(a) ? b : a))]!;
+    const near = rows.filter((row) => Math.abs(motion.time[row]! - at) <= AVERAGED * 1000);
+    const mean = near.reduce((sum, row) => sum + motion.altitude[row]!, 0) / near.length;
+    const slope = anchored === "runway" ? SLOPE_SD : FIELD_SD;
+    return {
+      anchored,
+      correction: runway.elevation - mean,
+      sdAt: (time) => {
+        // the error at both moments, as far as it has changed between them (Gauss-Markov)
+        const kept = Math.exp(-Math.abs(time - at) / 1000 / HEIGHT_TIME);
+        return Math.hypot(slope, HEIGHT_SD * Math.sqrt(2 * (1 - kept)));
+      },
+    };
+  }
+  return UNTIED;
+}

@@ -1,0 +1,202 @@
+/** The facts of one approach as flown, gathered: joining, fix, final, path, minimum, gates, missed approach, columns. */
+import type { ApproachExercise } from "../brief/brief.ts";
+import { inverse, positionOn } from "../geodesy/index.ts";
+import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
+import type { Finding } from "../quantity/record.ts";
+import type { Span } from "../quantity/span.ts";
+import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
+import { NOT_SHOWN } from "../standard/stabilised.ts";
+import { countReversals } from "../track/index.ts";
+import type { Motion } from "../track/motion.ts";
+import { windOver, windRecord } from "../wind/index.ts";
+import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import { adviceFor } from "./advice.ts";
+import { utcAt, valueAt } from "./column.ts";
+import { seriesOf } from "./columns.ts";
+import { descentOf, stepDownsOf } from "./descent.ts";
+import { crossTrackFacts, glideSpan, judgedFacts, needleFacts } from "./deviation.ts";
+import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
+import { findingsOf } from "./finding.ts";
+import { gatesOf } from "./gates.ts";
+import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
+import { heightDatum, UNTIED } from "./height.ts";
+import { interceptOf, joinedFrom } from "./joining.ts";
+import { minimumOf } from "./minimum.ts";
+import { missedOf } from "./missed.ts";
+import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
+import { segmentsOf } from "./segments.ts";
+import type { ApproachSeries } from "./series.ts";
+import { pathGuideOf } from "./vertical.ts";
+
+export interface ApproachToMeasure {
+  readonly exercise: ApproachExercise;
+  /** The used flight; rows are those of the motion where there is one. */
+  readonly path: ApproachPath;
+  /** Rows of the path in which the approach was flown, with what followed it; at least two. */
+  readonly span: Span;
+  /** Null where the log has no times. */
+  readonly motion: Motion | null;
+  readonly wind: WindEstimate | null;
+}
+
+export interface ApproachMeasured {
+  readonly facts: ApproachFacts;
+  readonly findings: Finding[];
+  readonly whatWouldHaveWorked: ApproachAdvice;
+  readonly series: ApproachSeries;
+}
+
+/**
+ * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`,
+ * `no-height`, `height-not-anchored`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
+ * @throws RangeError when the span has fewer than two rows or lies outside the path.
+ */
+export function measureApproach({ exercise, path, span, motion, wind }: ApproachToMeasure): ApproachMeasured {
+  const guide = guideOf(exercise);
+  const pathGuide = pathGuideOf(exercise);
+  const fixDistance = exercise.finalFix && onFinal(exercise, exercise.finalFix).before;
+  const datum = motion
+    ? heightDatum(motion, exercise.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
+    : UNTIED;
+  const rows = measureRows({ exercise, guide, pathGuide, path, span, motion, wind, datum });
+  const logEnds = span.end === path.latitude.length;
+  const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
+  const { final, fix, outcome, threshold } = segments;
+  const weights = intervals(rows, final);
+  const onPath: Span = { start: final.start + span.start, end: final.end + span.start };
+  const windFact = motion && wind ? windOver(wind, motion, onPath) : null;
+  const { descent, flownPath } = descentOf(exercise, rows, segments, pathGuide);
+  const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
+  const reversals = countReversals(rows, final);
+  const speed = weigh(rows.groundSpeedKt, final, weights);
+  const errors = weigh(rows.trackErrorDeg, final, weights);
+  const onGlide = glideSpan(rows, final);
+  const glideWeights = weights.subarray(0, onGlide.end - onGlide.start);
+  const pathErrors = weigh(rows.pathDeg, onGlide, glideWeights);
+  const pathNeedle = needleFacts(rows, onGlide, glideWeights, rows.pathNeedle, rows.pathNeedleSd);
+  const { runway } = exercise;
+  const at = ({ latitude, longitude }: { latitude: number; longitude: number }): [number, number] => [
+    latitude,
+    longitude,
+  ];
+  const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+  const facts: ApproachFacts = {
+    runway: {
+      ident: runway.ident,
+      threshold: at(runway.threshold),
+      end: at(runway.end),
+      elevationFt: runway.elevation,
+      lengthFt: feetFromMetres(inverse(runway.threshold, runway.end).distance),
+      courseTrueDeg: inverse(runway.threshold, runway.end).azimuthAtStart,
+    },
+    finalCourseTrueDeg: exercise.course.azimuth,
+    finalCourseMagneticDeg: exercise.magnetic,
+    variation: { ...exercise.variation },
+    guidance: {
+      kind: guide.kind,
+      label: guide.label,
+      citation: guide.citation,
+      supposed: guide.supposed,
+      halfAngleDeg: guide.halfAngle,
+      fullScaleAtThresholdNm: fullScaleAt(guide, 0),
+    },
+    finalFix:
+      exercise.finalFix && fixDistance !== null
+        ? { ident: exercise.finalFix.ident, distanceNm: fixDistance, altitudeFt: exercise.finalFixAltitude }
+        : null,
+    line: {
+      start: at(positionOn(exercise.course, metresFromNauticalMiles(Math.min(0, rows.alongNm[0]!)))),
+      end: at(exercise.course.origin),
+    },
+    height: known
+      ? {
+          anchored: datum.anchored,
+          correctionFt: datum.correction,
+          doubt95Ft: Z95 * rows.heightSdFt[final.end - 1]!,
+        }
+      : null,
+    joinedFrom: joinedFrom(exercise, rows, motion, segments),
+    intercept: interceptOf(rows, segments),
+    finalFixPassage:
+      fix && rows.timed
+        ? {
+            utc: utcAt(rows, fix),
+            altitudeFt: finite(valueAt(rows.altitudeFt, fix)),
+            altitude95Ft: known ? Z95 * rows.heightSdFt[fix.row]! : null,
+            crossTrackNm: valueAt(rows.crossTrackNm, fix),
+            needle: valueAt(rows.needle, fix),
+            groundSpeedKt: valueAt(rows.groundSpeedKt, fix),
+            established: segments.established !== null && segments.established <= fix.row,
+          }
+        : null,
+    judged: judgedFacts(rows, segments),
+    crossTrack: crossTrackFacts(rows, final, weights),
+    needle: needleFacts(rows, final, weights, rows.needle)!,
+    trackAngleError:
+      errors.weight > 0 ? { meanDeg: errors.mean, rmsDeg: errors.rms, maxDeg: worstOf(rows, final) } : null,
+    reversals: reversals && {
+      count: reversals.count,
+      perMinute: reversals.perMinute,
+      medianAmplitudeDeg: reversals.medianAmplitudeDeg,
+      medianPeriodS: reversals.medianPeriodS,
+    },
+    groundSpeedKt: speed.weight > 0 ? speed.mean : null,
+    wind: windFact && windRecord(windFact),
+    glidePath:
+      pathGuide && pathNeedle
+        ? {
+            angleDeg: pathGuide.angle,
+            crossingFt: pathGuide.crossing,
+            label: pathGuide.label,
+            citation: pathGuide.citation,
+            supposed: pathGuide.supposed,
+            needle: pathNeedle,
+            worstFt: rows.pathFt[rowOfLargest(rows.pathNeedle, onGlide)]!,
+            meanDeg: pathErrors.mean,
+          }
+        : null,
+    flownPath,
+    descent,
+    stepDowns: stepDownsOf(exercise, rows, segments),
+    minimum: minimumOf(exercise, rows, segments),
+    missedPoint: {
+      distanceNm: exercise.missedPoint,
+      passedUtc: segments.missedPoint && rows.timed ? utcAt(rows, segments.missedPoint) : null,
+    },
+    outcome,
+    missed: missedOf(exercise, rows, segments, path),
+    landing:
+      outcome === "landed" && threshold
+        ? {
+            thresholdUtc: utcAt(rows, threshold),
+            thresholdFt: finite(valueAt(rows.heightFt, threshold)),
+            groundSpeedKt: valueAt(rows.groundSpeedKt, threshold),
+          }
+        : null,
+    gates: gatesOf(rows, segments),
+    notShown: [...NOT_SHOWN],
+    cannotTell: [
+      ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
+      ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
+      ...(known && datum.anchored === "log" ? [{ fact: "height", reason: "height-not-anchored" }] : []),
+      ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
+      ...windReasons(windFact),
+    ],
+  };
+  return {
+    facts,
+    findings: findingsOf(facts),
+    whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
+    series: seriesOf(rows, final),
+  };
+}
+
+function windReasons(wind: WindFact | null): { fact: string; reason: string }[] {
+  if (wind?.knowledge === "full") return [];
+  const reason = wind?.knowledge === "along" ? "wind-along-only" : "wind-not-known";
+  return [{ fact: "windCorrection", reason }];
+}
+
+const worstOf = (rows: ApproachRows, final: Span): number =>
+  rows.trackErrorDeg[rowOfLargest(rows.trackErrorDeg, final)]!;

@@ -1,0 +1,60 @@
+/** The missed approach: where it began, how it climbed and what track it held. */
+import type { ApproachExercise } from "../brief/brief.ts";
+import { inverse } from "../geodesy/index.ts";
+import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
+import type { Seconds } from "../quantity/units.ts";
+import { rowsWithin, utcAt, valueAt } from "./column.ts";
+import type { ApproachFacts } from "./facts.ts";
+import type { ApproachPath, ApproachRows } from "./rows.ts";
+import type { Segments } from "./segments.ts";
+
+/** The climb and the track are taken over this from its start. Chosen: before the first turn of most procedures. */
+const CLIMB_OVER: Seconds = 60;
+const TRACK_OVER: Seconds = 30;
+
+export function missedOf(
+  exercise: ApproachExercise,
+  rows: ApproachRows,
+  { missed }: Segments,
+  path: ApproachPath,
+): ApproachFacts["missed"] {
+  if (!missed) return null;
+  const { start, lowest } = missed;
+  const from = valueAt(rows.timeMs, start);
+  const climb = rowsWithin(rows, from, from + CLIMB_OVER * 1000);
+  const straight = rowsWithin(rows, from, from + TRACK_OVER * 1000);
+  let [east, north, aside, highest] = [0, 0, 0, rows.altitudeFt[lowest]!];
+  for (let i = straight.start; i < straight.end; i++) {
+    east += sinDeg(rows.trackDeg[i]!);
+    north += cosDeg(rows.trackDeg[i]!);
+    if (Math.abs(rows.crossTrackNm[i]!) > Math.abs(aside)) aside = rows.crossTrackNm[i]!;
+  }
+  for (let i = climb.start; i < rows.length; i++) highest = Math.max(highest, rows.altitudeFt[i]!);
+  const track = directionOf(east, north);
+  const last = Math.max(climb.start, climb.end - 1);
+  const minutes = (rows.timeMs[last]! - from) / 60_000;
+  const gained = rows.altitudeFt[last]! - valueAt(rows.altitudeFt, start);
+  const fix = exercise.missedTo;
+  let nearest = Number.POSITIVE_INFINITY;
+  if (fix)
+    for (let i = climb.start; i < rows.length; i++) {
+      const k = rows.pathStart + i;
+      const place = { latitude: path.latitude[k]!, longitude: path.longitude[k]! };
+      nearest = Math.min(nearest, nauticalMilesFromMetres(inverse(place, fix).distance));
+    }
+  return {
+    startUtc: utcAt(rows, start),
+    distanceNm: valueAt(rows.distanceNm, start),
+    altitudeFt: valueAt(rows.altitudeFt, start),
+    heightFt: valueAt(rows.heightFt, start),
+    lowestFt: rows.altitudeFt[lowest]!,
+    climbFpm: minutes > 0 ? gained / minutes : 0,
+    trackTrueDeg: track,
+    trackErrorDeg: turnFrom(exercise.course.azimuth, track),
+    maxCrossTrackNm: aside,
+    climbedFt: highest - rows.altitudeFt[lowest]!,
+    to: fix?.ident ?? null,
+    nearestToFixNm: Number.isFinite(nearest) ? nearest : null,
+  };
+}

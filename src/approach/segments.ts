@@ -1,0 +1,165 @@
+/** The parts of an approach: joining the final, over the fix, down the final, and how it ended. */
+import type { ApproachExercise } from "../brief/brief.ts";
+import { inverse } from "../geodesy/index.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
+import type { Span } from "../quantity/span.ts";
+import type {
+  AngleSize,
+  Feet,
+  FeetPerMinute,
+  Knots,
+  NauticalMiles,
+  Seconds,
+  Share,
+} from "../quantity/units.ts";
+import { establishedRow } from "../track/index.ts";
+import { type Moment, meanOf, passing, rowsWithin, valueAt } from "./column.ts";
+import type { ApproachFacts } from "./facts.ts";
+import type { ApproachRows } from "./rows.ts";
+
+/** Flown along the final, not across or against it: a fix or threshold is passed so. Chosen: half-way to square. */
+const INBOUND: AngleSize = 60;
+/** A fix or threshold is passed when no farther beside it than this. Chosen: wide of any final still being tried. */
+const BESIDE: NauticalMiles = 2;
+/** Where no fix says where the final begins. Chosen: PANS-OPS finals are optimally 5 NM long, from memory; with a mile before it. */
+const FINAL_LENGTH: NauticalMiles = 6;
+/** Gaining this much above the lowest is climbing away. Chosen: more than a level-off at a minimum wanders. */
+const CLIMBED: Feet = 150;
+/** A climb begins where the vertical speed has made this share of its change: the rest of the pull is the aircraft's. Tuned on simulation seeds 1-40. */
+const ONSET: Share = 0.2;
+/** The vertical speed before a climb is looked for within so many seconds of its onset, and after. Tuned likewise. */
+const BEFORE: readonly [Seconds, Seconds] = [20, 7];
+const AFTER: Seconds = 15;
+/** Climbing: beyond level-flight wander. Chosen. */
+const CLIMBING: FeetPerMinute = 200;
+/** Over the runway lower than this, with its doubt, may have been a touch. Chosen: gear and aerial above ground. */
+const TOUCH: Feet = 20;
+/** On or beside the runway by this still is on its field. Chosen: turn-offs and aprons. */
+const ON_FIELD: NauticalMiles = 0.5;
+/** Slower than this there has landed. Common practice, no source: nothing flies an approach so slowly over the ground. */
+const ROLLING: Knots = 35;
+
+export interface Segments {
+  readonly established: number | null;
+  readonly fix: Moment | null;
+  /** The threshold's line passed, whether landing or not. */
+  readonly threshold: Moment | null;
+  readonly missedPoint: Moment | null;
+  readonly missed: { readonly start: Moment; readonly lowest: number } | null;
+  readonly minimum: Moment | null;
+  readonly outcome: ApproachFacts["outcome"];
+  readonly final: Span;
+  readonly begins: "final-fix" | "joined" | "start-of-match";
+  readonly ends: "minimum" | "missed-approach" | "threshold" | "end-of-match";
+}
+
+const ceilRow = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row);
+
+/** The last time a distance before the threshold was passed inbound, near the course, before a row. */
+function passedInbound(rows: ApproachRows, distance: NauticalMiles, end: number): Moment | null {
+  for (let from = 0, last: Moment | null = null; ; ) {
+    const moment = passing(rows.alongNm, -distance, "rising", from, end);
+    if (!moment) return last;
+    const beside = Math.abs(valueAt(rows.crossTrackNm, moment));
+    const inbound = !rows.timed || Math.abs(rows.trackErrorDeg[moment.row]!) < INBOUND;
+    if (beside < BESIDE && inbound) last = moment;
+    from = moment.row + 1;
+  }
+}
+
+export function segmentsOf(
+  exercise: ApproachExercise,
+  rows: ApproachRows,
+  fixDistance: NauticalMiles | null,
+  logEnds: boolean,
+): Segments {
+  const length = nauticalMilesFromMetres(inverse(exercise.runway.threshold, exercise.runway.end).distance);
+  const established = establishedRow(rows);
+  const threshold = passedInbound(rows, 0, rows.length);
+  const until = threshold ? ceilRow(threshold) : rows.length;
+  const fix = fixDistance === null ? null : passedInbound(rows, fixDistance, until);
+  const joined = established !== null && established < until ? established : null;
+  // without a final fix the final is what was flown of its last miles
+  const near = passedInbound(rows, FINAL_LENGTH, until);
+  const start = fix ? ceilRow(fix) : Math.max(joined ?? 0, near ? ceilRow(near) : 0);
+  const missedPoint = passedInbound(rows, exercise.missedPoint, rows.length);
+  const landed = hasLanded(rows, threshold, length);
+  const missed = landed ? null : climbAway(rows, start);
+  let minimum: Moment | null = null;
+  if (exercise.minimum) {
+    const last = missed ? rows.length : Math.min(rows.length, until + 1);
+    minimum = passing(rows.altitudeFt, exercise.minimum.altitude, "falling", start, last);
+  }
+  const stops: [number, Segments["ends"]][] = [[rows.length, "end-of-match"]];
+  if (threshold) stops.push([ceilRow(threshold), "threshold"]);
+  if (missed) stops.push([ceilRow(missed.start), "missed-approach"]);
+  if (minimum && exercise.minimum?.kind === "decision") stops.push([ceilRow(minimum), "minimum"]);
+  const [stop, ends] = stops.reduce((a, b) => (b[0] < a[0] ? b : a));
+  const end = Math.max(Math.min(stop + 1, rows.length), Math.min(start + 2, rows.length));
+  const from = Math.min(start, end - 2);
+  return {
+    established,
+    fix,
+    threshold,
+    missedPoint,
+    missed,
+    minimum,
+    outcome: outcomeOf(rows, { landed, missed, threshold, logEnds }),
+    final: { start: from, end },
+    begins: fix ? "final-fix" : joined === null ? "start-of-match" : "joined",
+    ends,
+  };
+}
+
+function hasLanded(rows: ApproachRows, threshold: Moment | null, length: NauticalMiles): boolean {
+  if (!threshold) return false;
+  for (let i = threshold.row; i < rows.length; i++) {
+    const onField = rows.alongNm[i]! < length + ON_FIELD && Math.abs(rows.crossTrackNm[i]!) < ON_FIELD;
+    if (onField && rows.groundSpeedKt[i]! < ROLLING) return true;
+  }
+  return false;
+}
+
+function outcomeOf(
+  rows: ApproachRows,
+  at: {
+    readonly landed: boolean;
+    readonly missed: Segments["missed"];
+    readonly threshold: Moment | null;
+    readonly logEnds: boolean;
+  },
+): Segments["outcome"] {
+  if (!rows.timed) return "cannot-tell";
+  if (at.landed) return "landed";
+  if (at.missed) {
+    const { lowest } = at.missed;
+    const low = rows.heightFt[lowest]! < TOUCH + 2 * rows.heightSdFt[lowest]!;
+    return at.threshold && lowest >= at.threshold.row && low ? "touch-and-go-or-low-pass" : "missed";
+  }
+  if (at.logEnds && !at.threshold) return "log-ends";
+  return "cannot-tell";
+}
+
+/** The climb after the lowest point: null where the log does not gain enough above it. */
+function climbAway(rows: ApproachRows, from: number): Segments["missed"] {
+  if (!rows.timed) return null;
+  let lowest = from;
+  for (let i = from; i < rows.length; i++) {
+    if (!(rows.altitudeFt[i]! >= rows.altitudeFt[lowest]!)) lowest = i;
+    if (!(rows.altitudeFt[i]! - rows.altitudeFt[lowest]! >= CLIMBED)) continue;
+    let climbing = i;
+    while (climbing > lowest && rows.verticalFpm[climbing - 1]! > CLIMBING) climbing--;
+    const at = rows.timeMs[climbing]!;
+    const before = rowsWithin(rows, at - BEFORE[0] * 1000, at - BEFORE[1] * 1000);
+    const after = rowsWithin(rows, at, at + AFTER * 1000);
+    const was = meanOf(rows.verticalFpm, Math.max(from, before.start), before.end);
+    let will = rows.verticalFpm[climbing]!;
+    for (let k = after.start; k < after.end; k++) will = Math.max(will, rows.verticalFpm[k]!);
+    const onset = (Number.isNaN(was) ? 0 : was) + ONSET * (will - (Number.isNaN(was) ? 0 : was));
+    let row = climbing;
+    while (row > from && rows.verticalFpm[row]! > onset) row--;
+    const start = passing(rows.verticalFpm, onset, "rising", row, Math.min(row + 2, rows.length));
+    return { start: start ?? { row, share: 0 }, lowest };
+  }
+  return null;
+}

@@ -1,0 +1,53 @@
+/** A school's own standard, from the file that it writes to the limits that exercises are held against. */
+import { z } from "zod";
+import { type Issue, UnusableInput } from "../quantity/issue.ts";
+import type { Limit, TestStandard } from "../standard/tolerance.ts";
+import { validated } from "./problems.ts";
+import { readText } from "./text.ts";
+
+const needle = z.number().positive().max(2).describe("at most, of full scale").optional();
+const altitude = z.number().positive().max(2000).describe("feet to each side").optional();
+
+/** Version 1. A limit that is left out is not judged. */
+export const writtenStandardSchema = z
+  .strictObject({
+    standard: z.literal(1).describe("version of this format"),
+    id: z.string().min(1).describe("the name by which a brief calls it"),
+    title: z.string().min(1).describe("as it is printed on the sheet"),
+    citation: z.string().min(1).describe("where it is written"),
+    course: z.strictObject({ needle, altitude_ft: altitude }).optional(),
+    hold: z.strictObject({ needle, altitude_ft: altitude }).optional(),
+    arc: z
+      .strictObject({
+        distance_nm: z.number().positive().max(20).describe("NM to each side of the arc").optional(),
+        altitude_ft: altitude,
+      })
+      .optional(),
+    $schema: z.string().optional().describe("for editors; not looked at"),
+  })
+  .meta({
+    title: "A school's own standard",
+    description: "The limits that exercises are held against.",
+  });
+
+/**
+ * Reads a school's standard from YAML or JSON.
+ * @throws UnusableInput with every problem found: half a standard would judge by limits that nobody set.
+ */
+export function readStandard(text: string, file: string): TestStandard {
+  const placed = readText(text, file);
+  const issues: Issue[] = [];
+  const written = validated(writtenStandardSchema, placed.values, [], placed, issues);
+  if (!written) throw new UnusableInput(issues);
+  const { id, title, citation, course, hold, arc } = written;
+  const limit = <T extends number>(value: T | undefined): Limit<T> | null =>
+    value === undefined ? null : { limit: value, edge: "within", citation };
+  return {
+    id,
+    title,
+    citation,
+    course: { needle: limit(course?.needle), briefly: null, altitude: limit(course?.altitude_ft) },
+    hold: { needle: limit(hold?.needle), altitude: limit(hold?.altitude_ft) },
+    arc: { distance: limit(arc?.distance_nm), altitude: limit(arc?.altitude_ft) },
+  };
+}

@@ -1,0 +1,54 @@
+/** The two criteria of height, alike for every exercise flown level: how steady it was, and how near the briefed height. */
+import type { Feet, FeetMsl } from "../quantity/units.ts";
+import type { Limit, TestStandard } from "../standard/tolerance.ts";
+import type { Criterion, Found } from "./criterion.ts";
+
+/** What the facts of an exercise say of its heights. */
+export interface Heights {
+  readonly targetFt: FeetMsl | null;
+  readonly lowestFt: FeetMsl;
+  readonly highestFt: FeetMsl;
+  readonly change95Ft: Feet;
+  readonly worstFt: FeetMsl;
+  readonly altimeter95Ft: Feet;
+  readonly worstUtc: string | null;
+}
+
+/**
+ * Half of the whole range tells, whatever the altimeter showed: who ranges over more than twice the limit was
+ * outside it at least once. Against the briefed height itself a GPS can seldom tell.
+ */
+export function altitudeCriteria<Facts>(
+  kind: string,
+  limit: (standard: TestStandard) => Limit<Feet> | null,
+  heightsOf: (facts: Facts) => Heights | null,
+): Criterion<Facts>[] {
+  return [
+    {
+      id: `${kind}-height-steady`,
+      title: "Height, about its own middle",
+      unit: "ft",
+      limit,
+      find(facts): Found {
+        const heights = heightsOf(facts);
+        if (!heights) return { cannotTell: "no-height" };
+        const { lowestFt, highestFt, change95Ft, worstUtc } = heights;
+        return { value: (highestFt - lowestFt) / 2, doubt95: change95Ft, beyond: null, worstUtc };
+      },
+    },
+    {
+      id: `${kind}-height-briefed`,
+      title: "Height, worst, against the briefed one",
+      unit: "ft",
+      limit,
+      find(facts): Found | null {
+        const heights = heightsOf(facts);
+        if (!heights) return { cannotTell: "no-height" };
+        const { targetFt, worstFt, altimeter95Ft, worstUtc } = heights;
+        if (targetFt === null) return null;
+        const value = Math.abs(worstFt - targetFt);
+        return { value, doubt95: altimeter95Ft, beyond: null, worstUtc, doubtIs: "height-by-gps" };
+      },
+    },
+  ];
+}

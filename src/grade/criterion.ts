@@ -1,0 +1,80 @@
+/** A criterion: a small record that judges the facts of one kind of exercise against a standard. */
+import type { Seconds } from "../quantity/units.ts";
+import type { Limit, TestStandard } from "../standard/tolerance.ts";
+import { confidenceWithin } from "./confidence.ts";
+import type { Verdict } from "./verdict.ts";
+
+/** What a criterion finds. */
+export type Found =
+  | {
+      /** Size of the deviation that decides, never negative. */
+      readonly value: number;
+      readonly doubt95: number;
+      readonly beyond: Seconds | null;
+      readonly worstUtc: string | null;
+      /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
+      readonly doubtIs?: string;
+      /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
+      readonly leave?: { readonly upTo: number };
+    }
+  | { readonly cannotTell: string };
+
+export interface Criterion<Facts> {
+  /** Kebab-case, public, stable. */
+  readonly id: string;
+  readonly title: string;
+  readonly unit: Verdict["unit"];
+  /** The limit that the standard sets, null where it sets none: the criterion is then left out. */
+  readonly limit: (standard: TestStandard) => Limit<number> | null;
+  /** Null where it was not asked for: the criterion is then left out. */
+  readonly find: (facts: Facts, limit: number, standard: TestStandard) => Found | null;
+}
+
+/** A verdict is given where it is this sure. Design: 95 %. */
+const SURE = 0.95;
+
+/**
+ * One verdict a criterion for which the standard has a limit. `facts` null: the exercise was not flown.
+ *
+ * *Met* where the value lies inside the limit with 95 % confidence, *not met* where it lies outside with as much,
+ * else *cannot tell*. A criterion that fails inside says so on its own line and leaves the others alone.
+ */
+export function judge<Facts>(
+  criteria: readonly Criterion<Facts>[],
+  facts: Facts | null,
+  standard: TestStandard,
+): Verdict[] {
+  return criteria.flatMap((criterion) => {
+    const limit = criterion.limit(standard);
+    const verdict = limit && verdictOf(criterion, facts, limit, standard);
+    return verdict ? [verdict] : [];
+  });
+}
+
+function verdictOf<Facts>(
+  { id, title, unit, find }: Criterion<Facts>,
+  facts: Facts | null,
+  { limit, citation }: Limit<number>,
+  standard: TestStandard,
+): Verdict | null {
+  const line = { criterion: id, title, unit, limit, citation };
+  const without = { value: null, doubt95: null, confidence: null, beyondS: null, worstUtc: null };
+  if (facts === null) return { ...line, ...without, verdict: "not flown", reason: null };
+  let found: Found | null;
+  try {
+    found = find(facts, limit, standard);
+  } catch {
+    found = { cannotTell: "fault-in-criterion" };
+  }
+  if (found === null) return null;
+  if ("cannotTell" in found) return { ...line, ...without, verdict: "cannot tell", reason: found.cannotTell };
+  const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
+  const inside = confidenceWithin(value, doubt95, limit);
+  const told = { ...line, value, doubt95, beyondS, worstUtc };
+  if (inside >= SURE) return { ...told, verdict: "met", reason: null, confidence: inside };
+  if (leave && inside <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {
+    return { ...told, verdict: "cannot tell", reason: "brief-excursion", confidence: inside };
+  }
+  if (inside <= 1 - SURE) return { ...told, verdict: "not met", reason: null, confidence: 1 - inside };
+  return { ...told, verdict: "cannot tell", reason: doubtIs, confidence: inside };
+}

@@ -1,0 +1,24 @@
+/** A verdict as it stands in the document: one criterion, what was found, how sure that is, and where the limit is written. */
+import { z } from "zod";
+import { utcSchema as utc } from "../quantity/record.ts";
+
+export const verdictSchema = z.strictObject({
+  criterion: z.string(),
+  title: z.string(),
+  verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
+  /** Why it cannot be told, as a code; else null. */
+  reason: z.string().nullable(),
+  /** The deciding value, never negative, with the half-width of its 95 % interval; null where there is none. */
+  value: z.number().nullable(),
+  doubt95: z.number().nullable(),
+  limit: z.number().nullable(),
+  /** Of value, doubt and limit. "share": of full scale. */
+  unit: z.enum(["share", "NM", "ft", "kt", "s"]),
+  /** How sure the verdict is, 0 to 1; of a verdict that cannot be told, how probable it is that the limit was kept. */
+  confidence: z.number().nullable(),
+  /** Time beyond the limit; null where not known. */
+  beyondS: z.number().nullable(),
+  worstUtc: utc.nullable(),
+  citation: z.string(),
+});
+export type Verdict = z.infer<typeof verdictSchema>;

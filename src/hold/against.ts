@@ -1,0 +1,35 @@
+/** Where a published hold was flown: of the holds found, the one about its fix on its inbound course. */
+import { inverse } from "../geodesy/index.ts";
+import type { Position } from "../geodesy/position.ts";
+import { turnFrom } from "../quantity/angle.ts";
+import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import type { AngleSize, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import type { TurnSide } from "../standard/holding.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+import { findHolds } from "./find.ts";
+import type { FoundHold } from "./found.ts";
+
+export interface PublishedHold {
+  readonly fix: Position;
+  readonly inbound: TrueDegrees;
+  readonly turns: TurnSide;
+}
+
+/** Farther off than this it is another hold. Chosen: a fix flown a mile off is found, the next one is not taken for it. */
+const FIX_OFF: NauticalMiles = 1.5;
+const COURSE_OFF: AngleSize = 40;
+
+/** The nearest to the published fix; null where the hold was not flown. */
+export function holdAgainst(
+  motion: Motion,
+  legs: readonly Leg[],
+  published: PublishedHold,
+): FoundHold | null {
+  const off = ({ fix }: FoundHold) => inverse(published.fix, fix).distance / METRES_PER_NAUTICAL_MILE;
+  return (
+    findHolds(motion, legs, { fixes: [published.fix] })
+      .filter((h) => off(h) <= FIX_OFF && Math.abs(turnFrom(published.inbound, h.inbound)) <= COURSE_OFF)
+      .sort((a, b) => off(a) - off(b))[0] ?? null
+  );
+}

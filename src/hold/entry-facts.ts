@@ -1,0 +1,119 @@
+/** The entry: the sector that the heading at the fix lies in, the entry flown, and how its outbound leg was flown. */
+import { direction, turnFrom } from "../quantity/angle.ts";
+import { utcText } from "../quantity/time.ts";
+import type { AngleSize, Seconds, UtcMillis } from "../quantity/units.ts";
+import { ENTRY_SECTORS, ENTRY_TOLERANCE, type HoldEntry, type TurnSide } from "../standard/holding.ts";
+import type { Held } from "./asked.ts";
+import type { HoldFacts } from "./facts.ts";
+import { type HoldFrame, meanDirection, rowsBetween } from "./frame.ts";
+import type { LapMoments } from "./lap.ts";
+import { nearestPass, type Pass } from "./pass.ts";
+
+/** The heading on reaching the fix is that of these seconds before it: past the last look at the needle, before the turn. Chosen. */
+const REACHING: readonly [Seconds, Seconds] = [15, 3];
+/** A teardrop or parallel entry is back at the fix no sooner than this; the fix is looked for so long before the first row. Chosen: both its turns alone take over a minute. */
+const LEAST_ENTRY: Seconds = 75;
+const LOOK_BACK: Seconds = 60;
+/** Turning slower than this, deg/s, is flying straight, and within this of the reciprocal of the inbound course, outbound. Chosen: a teardrop leads 30 degrees off it. */
+const STRAIGHT = 1;
+const OUTBOUND_WITHIN: AngleSize = 60;
+
+export interface Sector {
+  readonly asked: HoldEntry;
+  /** Within the tolerance of a border: the entry on its other side. */
+  readonly alsoAllowed: readonly HoldEntry[];
+  /** How far from the nearest border with another entry. */
+  readonly fromBorder: AngleSize;
+}
+
+/** The sector that a heading at the fix lies in. Both true, or both magnetic. */
+export function sectorOf(heading: number, inbound: number, turns: TurnSide): Sector {
+  const off = direction(turns === "right" ? heading - inbound : inbound - heading);
+  const within = (from: number, to: number) => direction(off - from) < direction(to - from);
+  const asked = ENTRY_SECTORS.find(({ from, to }) => within(from, to))!.entry;
+  const others = ENTRY_SECTORS.filter(({ entry }) => entry !== asked).map(({ entry, from, to }) => ({
+    entry,
+    away: Math.min(Math.abs(turnFrom(from, off)), Math.abs(turnFrom(to, off))),
+  }));
+  return {
+    asked,
+    alsoAllowed: others.filter(({ away }) => away <= ENTRY_TOLERANCE).map(({ entry }) => entry),
+    fromBorder: Math.min(...others.map(({ away }) => away)),
+  };
+}
+
+/** The fix first reached: for a direct entry where the first lap begins, else before the entry. */
+export function firstPass(
+  frame: HoldFrame,
+  entry: HoldEntry | null,
+  first: LapMoments,
+  begins: UtcMillis,
+): Pass {
+  const latest = first.start.time - LEAST_ENTRY * 1000;
+  if (entry === null || entry === "direct" || !(begins < latest)) return first.start;
+  // the first turn of the entry is begun at the fix: not much later than its first row
+  return nearestPass(frame, begins - LOOK_BACK * 1000, Math.min(latest, begins + LOOK_BACK * 1000));
+}
+
+/** The longest straight between two times that leads away along the course. */
+function outboundLeg(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
+  const { start, end } = rowsBetween(frame, from, to);
+  const straight = (i: number) =>
+    Math.abs(frame.motion.turnRate[frame.start + i]!) < STRAIGHT &&
+    Math.abs(turnFrom(frame.course.azimuth + 180, frame.track[i]!)) <= OUTBOUND_WITHIN;
+  let best: { from: UtcMillis; to: UtcMillis } | null = null;
+  for (let i = start; i < end; i++) {
+    if (!straight(i)) continue;
+    const first = i;
+    while (i + 1 < end && straight(i + 1)) i++;
+    const [a, b] = [frame.time[first]!, frame.time[i]!];
+    if (!best || b - a > best.to - best.from) best = { from: a, to: b };
+  }
+  return best;
+}
+
+export function entryFacts(
+  frame: HoldFrame,
+  flown: HoldEntry | null,
+  pass: Pass,
+  laps: readonly LapMoments[],
+  { inbound, inbound95, turns }: Held,
+): HoldFacts["entry"] {
+  const [early, late] = REACHING.map((s) => pass.time - s * 1000) as [number, number];
+  const nose = meanDirection(frame, frame.heading, early, late);
+  const heading = nose ?? meanDirection(frame, frame.track, early, late);
+  const first = laps[0];
+  if (heading === null || !first) return null;
+  const { start, end } = rowsBetween(frame, early, late);
+  const sd = frame.wind?.alongFlight.headingSd.subarray(frame.start + start, frame.start + end);
+  const { asked, alsoAllowed, fromBorder } = sectorOf(heading, inbound, turns);
+  const away =
+    flown === "teardrop" || flown === "parallel"
+      ? outboundLeg(frame, pass.time, first.start.time - 30_000)
+      : null;
+  const leg = away && {
+    heading: meanDirection(frame, frame.heading, away.from, away.to),
+    track: meanDirection(frame, frame.track, away.from, away.to),
+  };
+  return {
+    utc: utcText(pass.time),
+    headingTrueDeg: heading,
+    headingIs: nose === null ? "track" : "heading",
+    heading95Deg: nose === null || !sd?.length ? null : Math.hypot(1.96 * Math.max(...sd), inbound95),
+    asked,
+    alsoAllowed: [...alsoAllowed],
+    fromBorderDeg: fromBorder,
+    flown,
+    fixMissNm: pass.distance,
+    outbound:
+      away && leg?.track != null
+        ? {
+            seconds: (away.to - away.from) / 1000,
+            headingTrueDeg: leg.heading,
+            trackTrueDeg: leg.track,
+            // toward the holding side positive, whatever the side of the turns
+            trackOffDeg: (turns === "right" ? -1 : 1) * turnFrom(inbound + 180, leg.track),
+          }
+        : null,
+  };
+}

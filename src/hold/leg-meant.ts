@@ -1,0 +1,36 @@
+/** How long the legs of a hold were meant to be: as briefed, as the standard has them, or as they were flown. */
+import type { HoldExercise } from "../brief/brief.ts";
+import type { FeetMsl, Seconds } from "../quantity/units.ts";
+import type { HoldingStandard } from "../standard/holding.ts";
+import { bandAt } from "./asked.ts";
+import type { HoldFacts } from "./facts.ts";
+import type { LapMoments } from "./lap.ts";
+
+/** Legs flown within this of the standard's time were meant to have it. Chosen: a wind badly judged makes a leg so much too long. */
+const LEG_MEANT: Seconds = 25;
+
+/**
+ * As briefed, else the time of the standard at that height. Of a hold that no brief names, what legs were meant is not
+ * known: where those flown are far from the standard's, they are taken as they were flown.
+ */
+export function legOf(
+  exercise: HoldExercise | null,
+  times: readonly LapMoments[],
+  standard: HoldingStandard,
+  altitude: FeetMsl | null,
+): HoldFacts["leg"] {
+  const leg = exercise?.leg;
+  if (leg?.by === "distance") return { by: "distance", distanceNm: leg.distance };
+  if (leg) return { by: "time", seconds: leg.seconds };
+  const { legTime } = bandAt(standard, altitude);
+  const flown = exercise ? [] : times.flatMap((lap) => legSeconds(lap, standard)).sort((a, b) => a - b);
+  const middle = flown[flown.length >> 1] ?? legTime;
+  const seconds = Math.abs(middle - legTime) > LEG_MEANT ? 5 * Math.round(middle / 5) : legTime;
+  return { by: "time", seconds: Math.max(5, seconds) };
+}
+
+/** The leg that the standard times, as flown. */
+function legSeconds({ outboundTurn, inboundTurn, end }: LapMoments, { timed }: HoldingStandard): number[] {
+  if (!inboundTurn || (timed === "inbound" && !end)) return [];
+  return [(timed === "inbound" ? end!.time - inboundTurn.to : inboundTurn.from - outboundTurn.to) / 1000];
+}

@@ -1,0 +1,27 @@
+/** Latitudes and longitudes as tables write them: decimal degrees, hemispheres, degrees with minutes and seconds. */
+import { readDecimal } from "./decimal.ts";
+
+/** "35 36.5", "35°36'30\"", "035:36:30" after the hemisphere and sign are off. */
+const PARTS =
+  /^(\d{1,3})[°º:\s-]+\s*(\d{1,2}(?:\.\d+)?)[′'’m:\s]*(?:\s*(\d{1,2}(?:\.\d+)?)\s*[″"”s]?[′'’]{0,2})?$/;
+
+/** Degrees, north and east positive; NaN where the text is no angle. A comma is a decimal comma: no field holds another. */
+export function readAngle(text: string): number {
+  const plain = text.includes(",") ? text.replace(",", ".") : text;
+  const value = readDecimal(plain);
+  if (!Number.isNaN(value)) return value;
+  const sides = /^([NSEW])?\s*([-+]?)(.*?)\s*([NSEW])?$/i.exec(plain.trim());
+  if (sides === null || (sides[1] && sides[4])) return Number.NaN;
+  const side = (sides[1] ?? sides[4] ?? "").toUpperCase();
+  if (sides[2] && side) return Number.NaN; // two signs
+  const sign = side === "S" || side === "W" || sides[2] === "-" ? -1 : 1;
+  const size = sides[3]!.replace(/[°º]$/, "").trim();
+  const degrees = readDecimal(size);
+  if (degrees >= 0) return sign * degrees;
+  const parts = PARTS.exec(size);
+  if (parts === null) return Number.NaN;
+  const [minutes, seconds] = [Number(parts[2]), Number(parts[3] ?? 0)];
+  return minutes < 60 && seconds < 60
+    ? sign * (Number(parts[1]) + minutes / 60 + seconds / 3600)
+    : Number.NaN;
+}

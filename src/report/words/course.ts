@@ -1,0 +1,79 @@
+/** A course in words: the sentence over the drawing, and the notes beside it. */
+import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
+import { beyondWords, findingSentence } from "./finding.ts";
+import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
+import { acrossWords, restsOn } from "./wind.ts";
+
+const CAUSES = new Set(["wind-uncorrected", "under-corrected", "over-corrected", "corrected-wrong-way"]);
+
+const REASONS: Readonly<Record<string, string>> = {
+  "no-times": "the log has no times",
+  "wind-not-known": "the wind here is not known from this log",
+  "wind-along-only": "only the wind along this course is known, not the wind across it",
+  "no-height": "the log has no heights",
+  "all-near-station": "all of it was flown within a mile of the station",
+};
+
+/** One or two plain sentences: the most telling finding, and what it came to. */
+export function courseSentence(exercise: CourseRecord, facts: CourseFacts): string {
+  const { findings } = exercise;
+  const lead = findings[0];
+  if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.`;
+  const sentence = findingSentence(lead, exercise);
+  if (lead.code === "chased") {
+    return `${sentence} It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.`;
+  }
+  return sentence;
+}
+
+function cost(facts: CourseFacts): string {
+  const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
+  const beyond = beyondWords(facts.needle, facts.judged.shareOf);
+  const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")})`;
+  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.`;
+}
+
+function remedy({ whatWouldHaveWorked: w }: CourseRecord): string | null {
+  if (!w) return null;
+  const doubt = Math.max(1, Math.round(w.doubt95Deg));
+  const heading = flownDirection(w.headingTrueDeg, w.headingMagneticDeg);
+  const correction =
+    Math.round(w.windCorrectionDeg) === 0
+      ? "no wind correction"
+      : `${degreesToSide(w.windCorrectionDeg)} into the wind`;
+  const hold = `Heading ${heading}, ${correction} (± ${doubt}°), holds this course.`;
+  if (!w.rejoin) return hold;
+  const side = w.rejoin.cutDeg > 0 ? "right" : "left";
+  return `${hold} From the worst point, ${clock(w.rejoin.fromUtc)} UTC, a track ${Math.abs(Math.round(w.rejoin.cutDeg))}° to the ${side} of the course rejoins in ${w.rejoin.distanceNm.toFixed(1)} NM.`;
+}
+
+function windNote(facts: CourseFacts): string | null {
+  const { wind } = facts;
+  if (wind?.knowledge !== "full" || wind.acrossKt === null) return null;
+  const doubt = wind.across95Kt === null ? "" : ` (± ${wind.across95Kt.toFixed(1)} kt)`;
+  return `${restsOn(wind)}: across this course ${acrossWords(wind.acrossKt)}${doubt}.`;
+}
+
+/** Only what matters for this course: one line a reason. */
+function untold(facts: CourseFacts): string | null {
+  const reasons = [...new Set(facts.cannotTell.map(({ reason }) => reason))];
+  if (reasons.length === 0) return null;
+  return `${capital(reasons.map((r) => REASONS[r] ?? plain(r)).join("; "))}.`;
+}
+
+/** The finding that says why, where the first one does not. */
+export const courseCause = ({ findings }: CourseRecord): Finding | undefined =>
+  findings.slice(1).find(({ code }) => CAUSES.has(code));
+
+/** The notes beside the drawing, in reading order; null where there is nothing to say. */
+export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string, string | null][] {
+  const { source } = exercise;
+  const cause = courseCause(exercise);
+  return [
+    ["Why.", cause ? findingSentence(cause, exercise) : null],
+    ["What it came to.", source === "fitted" ? null : cost(facts)],
+    ["What would have worked.", source === "fitted" ? null : remedy(exercise)],
+    ["The wind rests on", windNote(facts)],
+    ["What cannot be told.", untold(facts)],
+  ];
+}

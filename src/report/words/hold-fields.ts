@@ -1,0 +1,32 @@
+/** What is wrong with a hold as typed, in words that show how it is written. */
+import type { DocumentIssue } from "../../debrief/document.ts";
+
+type Words = (facts: DocumentIssue["facts"]) => string;
+
+/** Each field by its name in the trade, and an example of how it is written. */
+const FIELDS: Readonly<Record<string, readonly [name: string, example: string]>> = {
+  inbound: ["the inbound course", "247, or 247T where it is true"],
+  tas: ["the true airspeed", "100, in knots"],
+  wind: ["the wind", "192/20, from 192° at 20 knots, or 192T/20 where it is true"],
+  turns: ["the side of the turns", "right or left"],
+  leg: ["the leg", "1 min, 90 s or 4 NM"],
+  altitude: ["the altitude", "3000, in feet"],
+  timing: ["the timing", "us or icao"],
+  bank: ["the bank", "25, in degrees"],
+  rate: ["the turn rate", "3, in degrees a second"],
+  windDoubt: ["the doubt of the wind", "5, in knots"],
+  variation: ["the variation", "3E or 2.5W"],
+};
+
+const name = (field: unknown): string => FIELDS[String(field)]?.[0] ?? String(field);
+const example = (field: unknown): string => FIELDS[String(field)]?.[1] ?? "a number";
+
+export const HOLD_FIELD_WORDS: Readonly<Record<string, Words>> = {
+  "hold-field-missing": (f) => `${name(f.field)} is not given. Write it as in ${example(f.field)}.`,
+  "hold-field-unreadable": (f) =>
+    `“${f.text}” cannot be read as ${name(f.field)}. Write it as in ${example(f.field)}.`,
+  "hold-field-out-of-range": (f) =>
+    `${f.value} ${f.unit} is out of range for ${name(f.field)}: ${f.least} to ${f.most} ${f.unit}.`,
+  "hold-mixed-references": (f) =>
+    `the inbound course is ${f.course} and the wind ${f.wind}. Give the variation, as in 3E, or write both in one reference.`,
+};

@@ -1,0 +1,117 @@
+/** A finding of a hold as a sentence: what was flown, what this wind asked for, what it came to. */
+import type { Finding, HoldFacts, HoldRecord } from "../../debrief/document.ts";
+import { magneticFromTrue } from "../../quantity/angle.ts";
+import { count, degreesToSide, flownDirection } from "./number.ts";
+
+export type HoldWords = (facts: Finding["facts"], hold: HoldFacts, exercise: HoldRecord) => string;
+
+const num = (fact: unknown): number => Number(fact);
+const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
+const whole = (seconds: unknown): string => `${Math.round(num(seconds))} seconds`;
+const doubt = (degrees: unknown): string => `(± ${Math.max(1, Math.round(num(degrees)))}°)`;
+
+/** A direction of a hold as the pilot flies it. */
+export function holdDirection(trueDeg: number, { inboundTrueDeg, inboundMagneticDeg }: HoldFacts): string {
+  const magnetic =
+    inboundMagneticDeg === null ? null : magneticFromTrue(trueDeg, inboundTrueDeg - inboundMagneticDeg);
+  return flownDirection(trueDeg, magnetic);
+}
+
+/** Where it lies, coming from the side of the racetrack: past the course, short of it, or on it. */
+export function pastCourse(past: number): string {
+  const size = Math.abs(past).toFixed(2);
+  return Number(size) === 0 ? "on the course" : `${size} NM ${past > 0 ? "past" : "short of"} the course`;
+}
+
+/** The side that was turned to: that of the hold, unless it was flown the other way. */
+export const flownTurns = (hold: HoldFacts): "left" | "right" => hold.asFlown?.turns ?? hold.turns;
+
+/** A distance right of the inbound course as one past it. */
+export const pastOf = (acrossNm: number, turns: "left" | "right"): number =>
+  turns === "right" ? -acrossNm : acrossNm;
+
+/** A ratio in greater doubt than this is not worth its figures. Own choice. */
+export const FACTOR_DOUBT = 1;
+
+export const times = (factor: number): string => `${factor.toFixed(1)} times`;
+
+/** "1", "1 and 3", "1, 3 and 4". */
+function listed(laps: string): string {
+  const all = laps.split(" ");
+  const last = all.pop()!;
+  return all.length > 0 ? `${all.join(", ")} and ${last}` : last;
+}
+
+function corrected(f: Finding["facts"], tail: string): string {
+  const flown = `Lap ${f.lap}: outbound correction ${degreesToSide(num(f.flownDeg))}`;
+  const asked = `${degreesToSide(num(f.askedDeg))} ${doubt(f.asked95Deg)}`;
+  const rolled = given(f.rollOutNm) === null ? "" : ` Rolled out ${pastCourse(num(f.rollOutNm))}.`;
+  const known = [f.factor95, f.askedFactor95].every((d) => given(d) !== null && num(d) <= FACTOR_DOUBT);
+  const sum =
+    !known || num(f.factor) < 0
+      ? `; this wind asked for ${asked}.`
+      : `, ${times(num(f.factor))} the inbound one; this wind asked for ${times(num(f.askedFactor))}, ${asked}.`;
+  return `${flown}${sum}${rolled}${tail}`;
+}
+
+/** What laps were flown like it. */
+const also = (f: Finding["facts"]): string => {
+  const laps = String(f.alsoLaps ?? "");
+  return laps === "" ? "" : ` Likewise in ${laps.includes(" ") ? "laps" : "lap"} ${listed(laps)}.`;
+};
+
+function cutBack(f: Finding["facts"]): string {
+  const error = num(f.trackErrorDeg);
+  if (Math.abs(error) < 10) return "";
+  return `, on a track ${Math.round(Math.abs(error))}° to the ${error > 0 ? "right" : "left"} of it`;
+}
+
+const rolledOut =
+  (sign: 1 | -1): HoldWords =>
+  (f) =>
+    `Lap ${f.lap} rolled out ${pastCourse(sign * num(f.offNm))}${cutBack(f)}.${also(f)}`;
+
+function legTime(f: Finding["facts"]): string {
+  const asked =
+    given(f.solvedOutboundS) === null ? "" : `; this wind asked for ${whole(f.solvedOutboundS)} outbound`;
+  const flown = f.leg === "inbound" ? `, after ${whole(f.outboundS)} outbound between the turns` : "";
+  return `Lap ${f.lap}: the ${f.leg} leg took ${whole(f.seconds)}, not ${Math.round(num(f.askedS))}${flown}${f.leg === "inbound" ? asked : ""}.`;
+}
+
+const ENTRY = { direct: "a direct", teardrop: "a teardrop", parallel: "a parallel" } as const;
+const entry = (fact: unknown): string => `${ENTRY[fact as keyof typeof ENTRY]} entry`;
+
+function wellFlown(f: Finding["facts"]): string {
+  const laps = num(f.laps) === 1 ? "One lap" : `${f.laps} laps`;
+  const each = num(f.laps) === 1 ? "" : "each ";
+  const rolled =
+    given(f.worstRollOutNm) === null
+      ? "flown"
+      : `${each}rolled out within ${Math.max(0.01, num(f.worstRollOutNm)).toFixed(2)} NM of the course`;
+  if (given(f.shortestS) === null || f.leg === null) return `${laps}, ${rolled}.`;
+  const [least, most] = [Math.round(num(f.shortestS)), Math.round(num(f.longestS))];
+  const legs = least === most ? `${f.leg} ${least} seconds` : `${f.leg} legs of ${least} to ${most} seconds`;
+  return `${laps}, ${rolled}; ${legs}.`;
+}
+
+export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
+  "turned-wrong-way": (f) => `Turned to the ${f.flown}; this hold is flown with turns to the ${f.published}.`,
+  "entry-not-by-sector": (f, hold) =>
+    `Entered by ${entry(f.flown)}; the heading at the fix, ${holdDirection(num(f.headingTrueDeg), hold)} ${doubt(f.doubt95Deg)}, asks for ${entry(f.asked)}.`,
+  "outbound-parallel": (f) =>
+    corrected(f, ` The outbound leg was nearly parallel to the inbound one.${also(f)}`),
+  "outbound-undercorrected": (f) => corrected(f, also(f)),
+  "outbound-overcorrected": (f) => corrected(f, also(f)),
+  "rolled-out-past": rolledOut(1),
+  "rolled-out-short": rolledOut(-1),
+  "leg-time-off": legTime,
+  "leg-distance-off": (f) =>
+    `Lap ${f.lap}: the outbound leg ended ${num(f.endedNm).toFixed(1)} NM from the fix, not ${num(f.askedNm).toFixed(1)} NM.`,
+  "over-speed-limit": (f) =>
+    `The indicated airspeed was about ${Math.round(num(f.indicatedKt))} kt (± ${Math.ceil(num(f.doubt95Kt))} kt, estimated from the true one and the height), over the holding limit of ${Math.round(num(f.mostKt))} kt.`,
+  "height-not-held": (f) =>
+    `The height by GPS went from ${count(num(f.lowestFt))} to ${count(num(f.highestFt))} ft in the hold.`,
+  "on-non-holding-side": (f) =>
+    `It went ${num(f.farthestNm).toFixed(2)} NM beyond the inbound course, on the non-holding side for ${whole(f.seconds)} in all; that is geometry, not the procedure’s protected airspace.`,
+  "hold-well-flown": wellFlown,
+};

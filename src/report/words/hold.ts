@@ -1,0 +1,140 @@
+/** A hold in words: the sentence over the drawing, the notes beside it, and a line a lap. */
+import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
+import { findingSentence } from "./finding.ts";
+import { FACTOR_DOUBT, flownTurns, holdDirection, pastCourse, pastOf, times } from "./hold-finding.ts";
+import { capital, degreesToSide, plain, plusMinus } from "./number.ts";
+import { restsOn, windHeadline } from "./wind.ts";
+
+const REASONS: Readonly<Record<string, string>> = {
+  "wind-not-known": "the wind here is not known from this log, and so no correction, bank or racetrack",
+  "wind-along-only": "only part of the wind is known here, and so no correction, bank or racetrack",
+  "no-height": "the log has no heights",
+  "doubt-holds-limit": "the speed is so near the holding limit that its doubt holds the limit",
+};
+
+const NO_RACETRACK = {
+  "wind-too-strong": "no heading holds the inbound course at this airspeed",
+  "does-not-close": "the turns alone are carried farther than any outbound leg can undo",
+} as const;
+
+const FLAGS = {
+  "correction-over-45": " That is over 45°, more than is flown in practice.",
+  "outbound-outside-15-to-180-s": " That is under 15 s or over 3 min, which is not flown in practice.",
+} as const;
+
+/** Number words as a pilot says them for a factor. */
+const MULTIPLES: Readonly<Record<number, string>> = { 1: "once", 2: "twice", 3: "three times" };
+
+/** The most telling finding. */
+export function holdSentence(exercise: HoldRecord, facts: HoldFacts): string {
+  const lead = exercise.findings[0];
+  if (lead) return findingSentence(lead, exercise);
+  return `${facts.laps.length === 1 ? "One lap" : `${facts.laps.length} laps`} flown.`;
+}
+
+/** What this day asked for, and what the rules of thumb would have led to. */
+function asked(facts: HoldFacts): string | null {
+  const { solved, solvedDoubt: doubt, wind } = facts;
+  if (!solved || !wind) return null;
+  const day = `Wind ${windHeadline(wind).replace("From", "from")}`;
+  if ("none" in solved) return `${day}: in it no racetrack closes, as ${NO_RACETRACK[solved.none]}.`;
+  const inbound = degreesToSide(solved.inboundCorrectionDeg);
+  const degrees = (size: number | undefined) =>
+    size === undefined ? "" : ` (± ${Math.max(1, Math.round(size))}°)`;
+  const sure = solved.factor !== null && doubt?.factor95 != null && doubt.factor95 <= FACTOR_DOUBT;
+  const factor = sure ? `${times(solved.factor!)} that outbound, ` : "";
+  const heading = holdDirection(solved.outboundHeadingTrueDeg, facts);
+  const seconds = `${Math.round(solved.outboundS)} s${doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : ""}`;
+  const flags = solved.flags.map((flag) => FLAGS[flag]).join("");
+  return (
+    `${day}: the inbound course needs ${inbound === "0°" ? "no correction" : inbound}${degrees(doubt?.inboundCorrection95Deg)}. This day asked for ${factor}heading ${heading}, ` +
+    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} between the turns${lengthOf(facts)}.${flags}${rules(facts)}`
+  );
+}
+
+/** What the legs of the racetrack are meant to be, as in "; that makes 60 s inbound". */
+function lengthOf({ leg, timing }: HoldFacts): string {
+  if (leg.by === "distance") return `; that ends ${leg.distanceNm} NM from the fix`;
+  return timing === "us" ? `; that makes ${Math.round(leg.seconds)} s inbound` : "";
+}
+
+/** Of the last lap whose wind is known: the rules were worked out lap by lap. */
+function rules(facts: HoldFacts): string {
+  const { solved } = facts;
+  const lap = facts.laps.findLast(({ rules: r }) => r.length > 0);
+  if (!lap || !solved || "none" in solved || solved.factor === null) return "";
+  const [once, ...more] = lap.rules.map(({ factor, missNm }) => ({
+    factor: MULTIPLES[factor] ?? times(factor),
+    out: pastCourse(pastOf(missNm, facts.turns)),
+  }));
+  if (!once) return "";
+  const others = more.map(({ factor, out }, i) => `${i === more.length - 1 ? " and" : ","} ${factor} ${out}`);
+  return ` After ${Math.round(lap.rules[0]!.outboundS)} s outbound, ${once.factor} the inbound correction would have rolled out ${once.out}${others.join("")}.`;
+}
+
+function entry(facts: HoldFacts): string | null {
+  const { entry: e } = facts;
+  if (!e) return null;
+  const nose = `${e.headingIs} ${holdDirection(e.headingTrueDeg, facts)}`;
+  const miss = `the fix was passed ${e.fixMissNm.toFixed(2)} NM off`;
+  const flown = e.flown === null ? "What entry was flown is not clear" : `${capital(e.flown)} entry`;
+  const told =
+    e.flown === e.asked
+      ? `, as ${nose} at the fix asks`
+      : e.flown !== null && e.alsoAllowed.includes(e.flown)
+        ? `; ${nose} at the fix asks for ${e.asked}, and lies within 5° of the border, where either is accepted`
+        : `; ${nose} at the fix asks for ${e.asked}`;
+  const out = e.outbound;
+  const leg = out
+    ? ` Its outbound leg took ${Math.round(out.seconds)} s on a track ${offOutbound(out.trackOffDeg)}.`
+    : "";
+  return `${flown}${told}; ${miss}.${leg}`;
+}
+
+function offOutbound(degrees: number): string {
+  const size = Math.round(Math.abs(degrees));
+  if (size === 0) return "straight back along the course";
+  return `${size}° toward the ${degrees > 0 ? "holding" : "non-holding"} side`;
+}
+
+/** How a hold that no brief asked for was come by. */
+function found(exercise: HoldRecord, facts: HoldFacts): string | null {
+  if (exercise.source !== "found") return null;
+  const fix = facts.fix.doubt95Nm === null ? "" : ` (${plusMinus(facts.fix.doubt95Nm, 2, " NM")})`;
+  const course = facts.inbound95Deg === null ? "" : ` (± ${Math.max(1, Math.ceil(facts.inbound95Deg))}°)`;
+  const sure = facts.sure === false ? " The inbound course is not sure: it is held against itself only." : "";
+  const circuit = facts.maybeCircuit
+    ? " A racetrack, maybe a traffic circuit: neither a height nor a runway tells them apart."
+    : "";
+  return `It was found in the track; no brief names it. Its fix${fix} and inbound course${course} are taken from the laps themselves.${sure}${circuit}`;
+}
+
+function untold(facts: HoldFacts): string | null {
+  const reasons = [...new Set(facts.cannotTell.map(({ reason }) => reason))];
+  if (reasons.length === 0) return null;
+  return `${capital(reasons.map((r) => REASONS[r] ?? plain(r)).join("; "))}.`;
+}
+
+/** The notes beside the drawing, in reading order; null where there is nothing to say. */
+export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, string | null][] {
+  return [
+    ["How it was found.", found(exercise, facts)],
+    ["What this wind asked for.", asked(facts)],
+    ["Entry.", entry(facts)],
+    ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
+    ["What cannot be told.", untold(facts)],
+  ];
+}
+
+/** One lap in a line, as in "Lap 1: outbound 66 s, 9° right; inbound 52 s; rolled out 0.41 NM past the course." */
+export function lapSentence(lap: HoldLap, index: number, facts: HoldFacts): string {
+  const { outbound, inbound, rollOut } = lap;
+  const correction = outbound.correctionDeg === null ? "" : `, ${degreesToSide(outbound.correctionDeg)}`;
+  const from = outbound.begins === "abeam" ? " from abeam" : "";
+  const parts = [
+    `outbound ${Math.round(outbound.seconds)} s${from}${correction}`,
+    inbound ? `inbound ${Math.round(inbound.seconds)} s` : "not flown to the fix again",
+    ...(rollOut ? [`rolled out ${pastCourse(pastOf(rollOut.acrossNm, flownTurns(facts)))}`] : []),
+  ];
+  return `Lap ${index + 1}: ${parts.join("; ")}.`;
+}

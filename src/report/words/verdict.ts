@@ -1,0 +1,83 @@
+/** Verdicts in words and numbers, and which of them decides an exercise. */
+import type { Verdict } from "../../debrief/document.ts";
+import { count } from "./number.ts";
+
+const REASONS: Readonly<Record<string, string>> = {
+  "doubt-straddles-limit": "the doubt reaches over the limit",
+  "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
+  "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
+  "no-height": "the log has no heights",
+  "no-times": "the log has no times",
+  "all-near-station": "all of it was flown within a mile of the station",
+  "fault-in-criterion": "this criterion failed; that is a fault of the program",
+};
+
+/** What a log never shows, so that nobody looks for it among the verdicts. */
+export const NOT_JUDGED = "Indicated airspeed and the heading indicator are not in a log and are not judged.";
+
+const DIGITS: Readonly<Record<Verdict["unit"], number>> = { share: 2, NM: 2, ft: 0, kt: 0, s: 0 };
+
+function amount(value: number, unit: Verdict["unit"]): string {
+  return unit === "ft" ? count(value) : value.toFixed(DIGITS[unit]);
+}
+const unitWords = (unit: Verdict["unit"]): string => (unit === "share" ? "" : ` ${unit}`);
+
+/** As in "0.86 ± 0.04" or "52 ± 60 ft"; a dash where there is none. */
+export function verdictValue({ value, doubt95, unit }: Verdict): string {
+  if (value === null) return "–";
+  const least = 10 ** -DIGITS[unit];
+  const doubt = doubt95 === null ? "" : ` ± ${amount(Math.max(doubt95, least), unit)}`;
+  return `${amount(value, unit)}${doubt}${unitWords(unit)}`;
+}
+
+/** As in "0.75 of full scale", "100 ft". */
+export function verdictLimit({ limit, unit }: Verdict): string {
+  return limit === null ? "–" : unit === "share" ? limit.toFixed(2) : `${count(limit)}${unitWords(unit)}`;
+}
+
+/** As in "over 99 %"; the confidence of a verdict, or nothing. */
+export function verdictConfidence({ confidence, verdict }: Verdict): string {
+  if (confidence === null) return "";
+  const percent = Math.floor(confidence * 100);
+  if (verdict === "cannot tell") return `${percent} % inside`;
+  return percent >= 99 ? "over 99 %" : `${percent} %`;
+}
+
+/** Why it cannot be told, without capital and full stop; empty for other verdicts. */
+export const verdictReason = ({ reason }: Verdict): string =>
+  reason === null ? "" : (REASONS[reason] ?? reason.replaceAll("-", " "));
+
+const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
+const shareOfLimit = ({ value, limit }: Verdict): number =>
+  value === null || limit === null ? 0 : value / limit;
+/** Whether a verdict says anything: a height that a GPS cannot tell does not. */
+export const says = (verdict: Verdict): boolean => verdict.reason !== "height-by-gps";
+
+/** The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it. Null without verdicts. */
+export function decidingVerdict(verdicts: readonly Verdict[]): Verdict | null {
+  const ranked = verdicts
+    .filter(says)
+    .toSorted((a, b) => RANK[b.verdict] - RANK[a.verdict] || shareOfLimit(b) - shareOfLimit(a));
+  return ranked[0] ?? null;
+}
+
+/** What decided, as in "needle, worst, 0.86 of full scale, limit 0.75". */
+export function decidedBy(verdict: Verdict): string {
+  const { title, value, unit } = verdict;
+  if (verdict.verdict === "not flown") return "";
+  const name = title.charAt(0).toLowerCase() + title.slice(1);
+  if (value === null) return `${name}: ${verdictReason(verdict)}`;
+  const size = unit === "share" ? `${value.toFixed(2)} of full scale` : `${amount(value, unit)} ${unit}`;
+  return `${name}, ${size}, limit ${verdictLimit(verdict)}`;
+}
+
+/** One line of the text: "not met: needle, worst, 0.86 ± 0.04 (limit 0.75), beyond it 29 s (FAA-S-ACS-8C …)". */
+export function verdictSentence(verdict: Verdict): string {
+  const { title, beyondS, citation } = verdict;
+  const name = title.charAt(0).toLowerCase() + title.slice(1);
+  const head = `${verdict.verdict}: ${name}`;
+  const value = verdict.value === null ? "" : `, ${verdictValue(verdict)}`;
+  const beyond = beyondS ? `, beyond it ${Math.round(beyondS)} s` : "";
+  const reason = verdictReason(verdict);
+  return `${head}${value}, limit ${verdictLimit(verdict)}${beyond}${reason && `; ${reason}`} (${citation}).`;
+}

@@ -1,0 +1,248 @@
+/** An approach as a pilot flies it: onto the final, down it by a path or by steps, and to a landing or a climb away. */
+import { direction, tanDeg, turnFrom } from "../quantity/angle.ts";
+import {
+  DEGREES_PER_RADIAN,
+  METRES_PER_FOOT,
+  METRES_PER_NAUTICAL_MILE,
+  METRES_PER_SECOND_PER_KNOT,
+} from "../quantity/factor.ts";
+import type {
+  Feet,
+  FeetMsl,
+  FeetPerMinute,
+  Knots,
+  NauticalMiles,
+  Seconds,
+  TrueDegrees,
+  TurnDegrees,
+} from "../quantity/units.ts";
+import { type Aircraft, neededCorrection, STEP, unwrap } from "./aircraft.ts";
+import { gaussMarkov } from "./gauss-markov.ts";
+import { joining, type Moment, type Steersman, steersman } from "./habits.ts";
+import { draw, type Random } from "./random.ts";
+import type { ApproachStep, Arc } from "./script.ts";
+import { type Sight, sightOf } from "./sight.ts";
+import { offset } from "./step.ts";
+
+/** What an approach truly was; times from the start of the flight, straight between steps of half a second. */
+export interface FlownApproach {
+  readonly step: ApproachStep;
+  readonly start: Seconds;
+  readonly end: Seconds;
+  /** Track less course on the cut; null from an arc. */
+  readonly interceptDeg: TurnDegrees | null;
+  readonly overshoot: NauticalMiles;
+  readonly established: Seconds | null;
+  readonly fix: Seconds | null;
+  readonly fixAltitude: FeetMsl | null;
+  readonly minimum: Seconds | null;
+  readonly missed: Seconds | null;
+  readonly threshold: Seconds | null;
+  readonly lowest: FeetMsl;
+}
+
+/** Mean radius of the earth, m: the curve that a straight beam rises over, by the parabola. */
+const EARTH = 6_371_000;
+/** The vertical needle is flown back in so many seconds, with a wander of the rate aimed at. Tuned to look hand-flown. */
+const PATH_TIME: Seconds = 12;
+const RATE_WANDER = { sd: 60, time: 15 };
+/** A flare from this height, at this rate. Common practice, no source. */
+const FLARE: Feet = 20;
+const TOUCH_RATE: FeetPerMinute = 180;
+/** The roll is logged for so long. */
+const ROLL: Seconds = 50;
+/** Straight ahead after the climb began. */
+const AHEAD: Seconds = 70;
+/** As for any course: this near to it and this parallel. */
+const ESTABLISHED_M = 150;
+const ESTABLISHED_DEG = 8;
+/** Coming back from an overshoot by this is its end, and nothing is an overshoot so long after the final was joined. */
+const COMING_BACK: NauticalMiles = 0.004;
+const SETTLED: Seconds = 60;
+/** The turn off an arc is led by this, metres: the radius of a turn at 3 degrees per second. */
+const LEAD = 950;
+/** Near the threshold a pilot holds what was held. */
+const NEEDLE_ALONE: NauticalMiles = 0.25;
+
+/** Height over the threshold of a straight path, so far before it. */
+function heightOnBeam(angle: number, crossing: Feet, distance: NauticalMiles): Feet {
+  const metres = distance * METRES_PER_NAUTICAL_MILE;
+  return crossing + (metres * tanDeg(angle) + (metres * metres) / (2 * EARTH)) / METRES_PER_FOOT;
+}
+
+/** Yields the heading to aim at, until the approach has ended. */
+export function* flyApproach(
+  step: ApproachStep,
+  a: Aircraft,
+  chances: { readonly script: Random; readonly pilot: Random },
+  done: (approach: FlownApproach) => void,
+): Generator<TurnDegrees, void> {
+  const { runway, descent, localizer } = step;
+  const look = sightOf({ form: "to", fix: runway.threshold, course: runway.course, scale: "rnav-1" });
+  const wander = gaussMarkov(RATE_WANDER, STEP, chances.pilot);
+  const late = draw(step.join.late, chances.script);
+  const off = descent.by === "path" ? draw(descent.off, chances.script) : 0;
+  const ends = step.ends;
+  const missedAt = "at" in ends ? draw(ends.at, chances.script) : null;
+  const below = "below" in ends ? draw(ends.below, chances.script) : null;
+  const finalSpeed = draw(step.speed, chances.script);
+  const start = a.time;
+  const log = {
+    interceptDeg: null as TurnDegrees | null,
+    overshoot: 0,
+    established: null as Seconds | null,
+    fix: null as Seconds | null,
+    fixAltitude: null as FeetMsl | null,
+    minimum: null as Seconds | null,
+    missed: null as Seconds | null,
+    threshold: null as Seconds | null,
+    lowest: a.altitude,
+  };
+  let before: { sight: Sight; altitude: FeetMsl } | null = null;
+  let side = 0;
+  let steer: Steersman | null = null;
+  let held: TrueDegrees | null = null;
+  let turnedBack: Seconds | null = null;
+  let nearest = Number.NEGATIVE_INFINITY;
+
+  /** Looks at the final and notes what was passed since the step before. */
+  function see(): Sight {
+    const plain = look(a.position, a.time);
+    const angle = Math.atan2(plain.across, (plain.distance + localizer.antenna) * METRES_PER_NAUTICAL_MILE);
+    const sight = { ...plain, needle: (angle * DEGREES_PER_RADIAN) / localizer.half };
+    if (before) {
+      const share = (from: number, to: number, value: number) => (from - value) / (from - to);
+      const moment = (s: number) => a.time - STEP * (1 - s);
+      const passed = (value: NauticalMiles) => before!.sight.distance > value && sight.distance <= value;
+      if (log.fix === null && passed(step.finalFix)) {
+        const s = share(before.sight.distance, sight.distance, step.finalFix);
+        log.fix = moment(s);
+        log.fixAltitude = before.altitude + s * (a.altitude - before.altitude);
+      }
+      if (log.threshold === null && passed(0))
+        log.threshold = moment(share(before.sight.distance, sight.distance, 0));
+      const reached = before.altitude > step.minimum && a.altitude <= step.minimum;
+      if (log.fix !== null && log.minimum === null && reached)
+        log.minimum = moment(share(before.altitude, a.altitude, step.minimum));
+    }
+    log.lowest = Math.min(log.lowest, a.altitude);
+    before = { sight, altitude: a.altitude };
+    return sight;
+  }
+  const momentOf = (sight: Sight): Moment => ({
+    sight,
+    speed: a.trueAirspeed * METRES_PER_SECOND_PER_KNOT,
+    needed: neededCorrection(a, sight.course),
+  });
+  const groundSpeed = (sight: Sight): Knots =>
+    a.trueAirspeed * Math.cos((momentOf(sight).needed * Math.PI) / 180) +
+    a.air.steadyEast * Math.sin((sight.course * Math.PI) / 180) +
+    a.air.steadyNorth * Math.cos((sight.course * Math.PI) / 180);
+
+  a.verticalWanted = null;
+  a.altitudeWanted = step.fixAltitude;
+  a.climbRate = 500;
+  if (step.join.arc) yield* roundToFinal(step.join.arc, a, see);
+  else {
+    // straight on the heading that cuts the final, until past it by so much (or so near to it)
+    const first = see();
+    side = Math.sign(first.across);
+    const cut = direction(runway.course - side * step.join.cut);
+    const heading = cut + neededCorrection(a, cut);
+    log.interceptDeg = -side * step.join.cut;
+    for (let s = first; s.across * side > -late; s = see()) yield unwrap(a.heading, heading);
+  }
+
+  let phase: "level" | "down" | "flare" = "level";
+  for (;;) {
+    const sight = see();
+    const m = momentOf(sight);
+    const parallel = Math.abs(turnFrom(sight.course + m.needed, a.heading)) < ESTABLISHED_DEG;
+    // the farthest past the final before the aircraft comes back to it
+    const past = (-side * sight.across) / METRES_PER_NAUTICAL_MILE;
+    if (turnedBack === null && past > log.overshoot) log.overshoot = past;
+    nearest = Math.max(nearest, past);
+    // back from it, or rolled out short of the final and moving off again
+    if (past < nearest - COMING_BACK) turnedBack ??= a.time;
+    if (log.established !== null && a.time - log.established > SETTLED) turnedBack ??= a.time;
+    if (!steer) {
+      if (Math.abs(sight.across) < ESTABLISHED_M && parallel) {
+        log.established = a.time;
+        steer = steersman(step.flown, a.time, chances.pilot, () => {});
+      }
+    }
+    if (sight.distance > NEEDLE_ALONE || held === null)
+      held = steer ? steer(m) : joining(m, Math.max(30, step.join.cut));
+
+    // the way down
+    const height = a.altitude - runway.elevation;
+    if (descent.by === "path") {
+      const above = descent.beyond === undefined || sight.distance > descent.beyond ? off : 0;
+      const aim = heightOnBeam(descent.angle + above, descent.crossing, sight.distance);
+      if (phase === "level" && height >= aim) phase = "down";
+      const down = -groundSpeed(sight) * 101.27 * tanDeg(descent.angle + above);
+      if (phase === "down")
+        a.verticalWanted = Math.max(-1800, Math.min(0, down + ((aim - height) / PATH_TIME) * 60 + wander()));
+    } else {
+      const now = descent.steps.filter((s) => sight.distance <= s.from).at(-1);
+      if (now) {
+        a.altitudeWanted = now.altitude;
+        a.climbRate = descent.rate;
+      }
+      if (ends.by === "landing" && sight.distance < (step.minimum - runway.elevation - 50) / 318.4) {
+        const aim = heightOnBeam(3, 50, sight.distance);
+        const down = -groundSpeed(sight) * 101.27 * tanDeg(3);
+        a.verticalWanted = Math.min(0, down + ((aim - height) / PATH_TIME) * 60 + wander());
+      }
+    }
+    if (log.fix !== null)
+      a.airspeed.set(step.unsteady && sight.distance < step.unsteady.at ? step.unsteady.share : finalSpeed);
+
+    if (ends.by === "missed") {
+      const low = below !== null && log.fix !== null && a.altitude <= step.minimum - below;
+      if (low || (missedAt !== null && sight.distance <= missedAt)) break;
+    } else if (height < FLARE) {
+      phase = "flare";
+      a.verticalWanted = -TOUCH_RATE;
+      held = sight.course + m.needed;
+      if (height <= 1) break;
+    }
+    if (sight.distance < -3) throw new RangeError(`invalid approach: ${step.exercise} does not end`);
+    yield unwrap(a.heading, held);
+  }
+
+  if (ends.by === "missed") {
+    log.missed = a.time;
+    a.verticalWanted = null;
+    a.altitudeWanted = step.climb.altitude;
+    a.climbRate = step.climb.rate;
+    a.airspeed.set(finalSpeed);
+    for (const until = a.time + AHEAD; a.time < until; ) {
+      const m = momentOf(see());
+      yield unwrap(a.heading, steer ? steer(m) : m.sight.course + m.needed);
+    }
+  } else {
+    a.rolling = { course: runway.course, elevation: runway.elevation, speed: groundSpeed(see()) };
+    for (const until = a.time + ROLL; a.time < until; see()) yield a.heading;
+  }
+  done({ ...log, step, start, end: a.time });
+}
+
+/** Round a station at a distance, until the final is a turn's radius away. */
+function* roundToFinal(
+  { centre, radius, turns }: Arc,
+  a: Aircraft,
+  see: () => Sight,
+): Generator<TurnDegrees, void> {
+  const right = turns === "right" ? 1 : -1;
+  for (let sight = see(); ; sight = see()) {
+    // a final that runs square to the arc is led by the radius of the turn
+    if (Math.abs(sight.across) < LEAD) return;
+    const from = offset(centre, a.position);
+    const out = from.distance - radius * METRES_PER_NAUTICAL_MILE;
+    const tangent = direction(from.azimuthAtEnd + right * 90);
+    const back = Math.max(-30, Math.min(30, (Math.atan(out / 1500) * DEGREES_PER_RADIAN) / 1.5));
+    const wanted = tangent + right * back;
+    yield unwrap(a.heading, wanted + neededCorrection(a, direction(wanted)));
+  }
+}

@@ -1,0 +1,254 @@
+/** Approaches to runway 22 at Lindholt: six samples, each a case of its own, and those drawn anew for measuring. */
+import { destination, type Position } from "../geodesy/index.ts";
+import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import type { AngleSize, FeetMsl, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import { DRAWN_MODELS, KNOWN_MODELS } from "./models.ts";
+import {
+  FIXES_YAML,
+  LINDHOLT_22,
+  LINDHOLT_ELEVATION,
+  RUNWAY_22,
+  RUNWAY_22_LENGTH,
+  TARNO,
+} from "./orsa-vale.ts";
+import type { Scenario } from "./scenario.ts";
+import type { ApproachStep, Habit, SimulatedRunway, Step } from "./script.ts";
+
+const RUNWAY: SimulatedRunway = {
+  threshold: LINDHOLT_22,
+  course: RUNWAY_22,
+  elevation: LINDHOLT_ELEVATION,
+};
+/** The final fix LUMDO before the threshold, and where the localizer's antenna stands. */
+const FINAL_FIX: NauticalMiles = 5;
+const ANTENNA_FT = 6500;
+const HALF: AngleSize = 3;
+const FIX_ALTITUDE: FeetMsl = 2100;
+const CLIMB = { altitude: 3000, rate: 600 };
+
+/** So far before the threshold and beside the final, right positive, from any threshold. */
+export function besideFinal(
+  { threshold, course }: SimulatedRunway,
+  before: NauticalMiles,
+  right: NauticalMiles,
+): Position {
+  const on = destination(threshold, course + 180, before * METRES_PER_NAUTICAL_MILE);
+  return destination(on, course + 90, right * METRES_PER_NAUTICAL_MILE);
+}
+
+const tidy: Habit = { habit: "tidy", share: 1, delay: 0 };
+
+export const approachStep = (changes: Partial<ApproachStep> = {}): ApproachStep => ({
+  do: "approach",
+  runway: RUNWAY,
+  finalFix: FINAL_FIX,
+  fixAltitude: FIX_ALTITUDE,
+  join: { cut: 35, late: -350 },
+  localizer: { half: HALF, antenna: (ANTENNA_FT * 0.3048) / METRES_PER_NAUTICAL_MILE },
+  flown: tidy,
+  descent: { by: "path", angle: 3, crossing: 50, off: 0 },
+  speed: 0.9,
+  minimum: 620,
+  ends: { by: "landing" },
+  climb: CLIMB,
+  exercise: "Approach runway 22 over LUMDO, localizer",
+  ...changes,
+});
+
+const degrees = ({ latitude, longitude }: Position) => `[${latitude.toFixed(6)}, ${longitude.toFixed(6)}]`;
+
+/** The brief of one approach. `keys`: what differs, as YAML. */
+export function approachBrief(title: string, keys: string, runway: SimulatedRunway = RUNWAY): string {
+  const end = destination(runway.threshold, runway.course, RUNWAY_22_LENGTH);
+  const fix = besideFinal(runway, FINAL_FIX, 0);
+  return `brief: 1
+title: ${title}
+aircraft: { tas_kt: 100, tas_doubt_kt: 5, category: A }
+standard: instrument-rating-us
+${FIXES_YAML}  LUMDO: { lat: ${fix.latitude.toFixed(6)}, lon: ${fix.longitude.toFixed(6)}, kind: waypoint }
+exercises:
+  - approach:
+      runway: { ident: "22", threshold: ${degrees(runway.threshold)}, end: ${degrees(end)}, elevation_ft: ${runway.elevation} }
+      final_fix: LUMDO
+${keys}`;
+}
+
+const PRECISION = `      guidance: localizer
+      antenna_ft: ${ANTENNA_FT}
+      final_fix_ft: ${FIX_ALTITUDE}
+      glide_path_deg: 3
+      threshold_crossing_ft: 50
+      decision_ft: 620
+      missed_to: TARNO
+`;
+const STEPS = `      guidance: lnav
+      final_fix_ft: ${FIX_ALTITUDE}
+      minimum_ft: 900
+      step_downs: [ { before_nm: 2.5, not_below_ft: 1300 } ]
+      missed_to: TARNO
+`;
+
+const light = { from: 250, speed: 8, altitude: 2000, slow: { sd: 1, time: 900 }, shearRms: 1, gusts: null };
+
+/** A downwind, a base leg and the approach, and what follows a missed one. */
+function lesson(
+  name: string,
+  about: string,
+  step: ApproachStep,
+  keys: string,
+  wind: Scenario["wind"],
+): Scenario {
+  const missed = step.ends.by === "missed";
+  const away: readonly Step[] = missed ? [{ do: "direct", to: TARNO, within: 0.5 }] : [];
+  return {
+    name,
+    about,
+    start: {
+      position: besideFinal(RUNWAY, 3, 4),
+      heading: RUNWAY_22 - 180,
+      altitude: 3000,
+      time: Date.UTC(2026, 9, 17, 4, 0, 0),
+    },
+    ...KNOWN_MODELS,
+    wind,
+    script: [
+      { do: "direct", to: besideFinal(RUNWAY, 10, 4), within: 0.5 },
+      { do: "height", altitude: FIX_ALTITUDE, rate: 500 },
+      { do: "direct", to: besideFinal(RUNWAY, 10.5, 2.2), within: 0.4 },
+      step,
+      ...away,
+    ],
+    brief: approachBrief(`Lesson 9, ${about.charAt(0).toLowerCase()}${about.slice(1)}`, keys),
+  };
+}
+
+const LNAV_TITLE = "Approach runway 22 over LUMDO, LNAV";
+const steps = (altitudes: readonly (readonly [NauticalMiles, FeetMsl])[]): ApproachStep["descent"] => ({
+  by: "steps",
+  steps: altitudes.map(([from, altitude]) => ({ from, altitude })),
+  rate: 800,
+});
+
+/** From an arc of 12 NM about TARNO, which crosses the final nearly square 6 NM before the threshold. */
+function arcLesson(): Scenario {
+  const base = lesson(
+    "approach-from-arc",
+    "An arc to the final, then a precision approach.",
+    approachStep({ join: { cut: 60, late: 0, arc: { centre: TARNO, radius: 12.5, turns: "left" } } }),
+    PRECISION,
+    light,
+  );
+  const begin: TrueDegrees = 47 + 55;
+  return {
+    ...base,
+    start: {
+      ...base.start,
+      position: destination(TARNO, begin, 12.5 * METRES_PER_NAUTICAL_MILE),
+      heading: begin - 90,
+      altitude: FIX_ALTITUDE,
+    },
+    script: base.script.filter((step) => step.do === "approach"),
+  };
+}
+
+export const APPROACH_SAMPLES: readonly Scenario[] = [
+  lesson(
+    "approach-tidy-precision",
+    "A tidy precision approach to a landing.",
+    approachStep(),
+    PRECISION,
+    light,
+  ),
+  lesson(
+    "approach-track-chased",
+    "The needle is chased inside the final fix, then a missed approach.",
+    approachStep({
+      flown: { habit: "chases", share: 0.8, period: 36, cut: 10 },
+      ends: { by: "missed", below: 0 },
+    }),
+    PRECISION,
+    { ...light, from: 300, speed: 16 },
+  ),
+  lesson(
+    "approach-below-minimum",
+    "Level 130 ft below the minimum descent altitude, then a missed approach.",
+    approachStep({
+      descent: steps([
+        [FINAL_FIX, 1300],
+        [2.5, 770],
+      ]),
+      minimum: 900,
+      ends: { by: "missed", at: 0 },
+      exercise: LNAV_TITLE,
+    }),
+    STEPS,
+    light,
+  ),
+  lesson(
+    "approach-unstable-continued",
+    "High and fast at the gates, and continued to a landing.",
+    approachStep({
+      descent: { by: "path", angle: 3, crossing: 50, off: 1.1, beyond: 1.3 },
+      speed: 1.25,
+      unsteady: { at: 2.6, share: 0.85 },
+    }),
+    PRECISION,
+    { ...light, from: 60, speed: 12 },
+  ),
+  lesson(
+    "approach-step-downs",
+    "A non-precision approach with a step-down, level at the minimum, and a landing.",
+    approachStep({
+      descent: steps([
+        [FINAL_FIX, 1320],
+        [2.5, 930],
+      ]),
+      minimum: 900,
+      exercise: LNAV_TITLE,
+    }),
+    STEPS,
+    light,
+  ),
+  arcLesson(),
+];
+
+/** What the accuracy of approaches is measured on: wind to 30 kt from anywhere, any intercept, landing or missed. */
+export function drawnApproach(
+  ends: "landing" | "missed",
+  runway: SimulatedRunway = RUNWAY,
+  side: 1 | -1 = 1,
+): Scenario {
+  const step = approachStep({
+    runway,
+    fixAltitude: runway.elevation + 1680,
+    minimum: runway.elevation + 200,
+    join: { cut: 35, late: [-600, 250] },
+    descent: { by: "path", angle: 3, crossing: 50, off: [-0.25, 0.25] },
+    speed: [0.85, 1],
+    ends: ends === "landing" ? { by: "landing" } : { by: "missed", below: [-20, 40] },
+    climb: { altitude: runway.elevation + 2600, rate: 600 },
+  });
+  return {
+    name: `approach-drawn-${ends}`,
+    about: `An approach in air drawn anew for every seed, to a ${ends === "landing" ? "landing" : "missed approach"}.`,
+    start: {
+      position: besideFinal(runway, 4, 4 * side),
+      heading: runway.course - 180,
+      altitude: runway.elevation + 2600,
+      time: Date.UTC(2026, 9, 17, 5, 0, 0),
+    },
+    ...DRAWN_MODELS,
+    wind: { ...DRAWN_MODELS.wind, speed: [0, 30], altitude: runway.elevation + 1500 },
+    script: [
+      { do: "direct", to: besideFinal(runway, 11, 4.2 * side), within: 0.5 },
+      { do: "height", altitude: step.fixAltitude, rate: 500 },
+      { do: "direct", to: besideFinal(runway, 11.5, 2.6 * side), within: 0.4 },
+      step,
+    ],
+    brief: approachBrief(
+      "An approach",
+      PRECISION.replace(String(FIX_ALTITUDE), String(step.fixAltitude)).replace("620", String(step.minimum)),
+      runway,
+    ),
+  };
+}

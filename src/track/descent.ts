@@ -1,0 +1,93 @@
+/** The descent that led to a row: where it began, and from which height. */
+import { firstAtOrAfter } from "../quantity/span.ts";
+import type { Feet, FeetMsl, Seconds } from "../quantity/units.ts";
+import type { Column } from "./track.ts";
+
+export interface DescentFound {
+  /** The row where the height before the descent was left. */
+  readonly start: number;
+  /** The height that was held before. */
+  readonly from: FeetMsl;
+}
+
+/** A height is higher than another from this on. Chosen: three times a hand-flown wander of 20 ft. */
+const STEP: Feet = 60;
+/** Level for longer than this, what comes after is a descent of its own. Chosen: a step-down is shorter, a cruise longer. */
+const LEVEL_FOR: Seconds = 180;
+/** Lower than this before, there was a climb in between. Chosen: beyond any wander. */
+const CLIMBED: Feet = 300;
+/** So far below the highest, the height held before has been left for good. Chosen: wander and a receiver's slow error together stay within. */
+const LEFT: Feet = 150;
+/** Less than this lost is no descent. */
+const LEAST: Feet = LEFT;
+/** The height before is the middle one of this long before it was left. Chosen: a hand-flown height wanders once or twice in it. */
+const BEFORE: Seconds = 150;
+/** The beginning is told by the first part of the descent: from so far below the height before, over so much. Chosen: beyond wander, short against a descent. */
+const BELOW: Feet = 80;
+const FIRST_PART: Feet = 400;
+
+/**
+ * The descent that ends at, or goes on at, a row; null where less than 150 ft were lost. Going back, it ends where no
+ * greater height comes for 3 minutes, or where a climb stands. The beginning is where the straight line through its
+ * first part meets the height before: some seconds after the pilot's push, as an aircraft takes them to follow.
+ *
+ * `clock` in seconds, rising; rows without height are passed over.
+ */
+export function descentBefore(
+  clock: Float64Array,
+  altitude: Column<FeetMsl>,
+  row: number,
+): DescentFound | null {
+  let high = altitude[row]!;
+  let top = row;
+  let i = row;
+  for (; i >= 0; i--) {
+    const height = altitude[i]!;
+    if (Number.isNaN(height)) continue;
+    if (!(height <= high + STEP)) {
+      high = height;
+      top = i;
+    } else if (height < high - CLIMBED || clock[top]! - clock[i]! > LEVEL_FOR) break;
+  }
+  if (Number.isNaN(high) || high - altitude[row]! < LEAST) return null;
+  let left = row;
+  while (left > 0 && !(altitude[left]! >= high - LEFT)) left--;
+  const since = Math.max(i + 1, firstAtOrAfter(clock, clock[left]! - BEFORE));
+  const from = median(altitude.subarray(since, left + 1).filter((height) => height >= high - 2 * STEP));
+  if (!(from - altitude[row]! >= LEAST)) return null;
+  return { start: beginning(clock, altitude, since, left, row, from), from };
+}
+
+/** The row where the line through the first part of the descent meets the height before it. */
+function beginning(
+  clock: Float64Array,
+  altitude: Float64Array,
+  since: number,
+  left: number,
+  row: number,
+  from: FeetMsl,
+): number {
+  const last = from - BELOW - Math.min(FIRST_PART, (from - altitude[row]!) / 2);
+  let first = left;
+  while (first > since && altitude[first - 1]! < from - BELOW) first--;
+  let [n, st, sh, stt, sth] = [0, 0, 0, 0, 0];
+  for (let i = first; i <= row && !(altitude[i]! < last); i++) {
+    if (!(altitude[i]! < from - BELOW)) continue; // NaN too
+    const t = clock[i]! - clock[first]!;
+    n++;
+    st += t;
+    sh += altitude[i]!;
+    stt += t * t;
+    sth += t * altitude[i]!;
+  }
+  const slope = (n * sth - st * sh) / (n * stt - st * st);
+  if (!(slope < 0)) return left;
+  const meets = clock[first]! + (from - (sh - slope * st) / n) / slope;
+  return Math.min(row, Math.max(since, firstAtOrAfter(clock, meets)));
+}
+
+function median(values: Float64Array): number {
+  const sorted = values.sort();
+  const n = sorted.length;
+  return n % 2 ? sorted[n >> 1]! : (sorted[n / 2 - 1]! + sorted[n / 2]!) / 2;
+}

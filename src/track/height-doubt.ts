@@ -1,0 +1,22 @@
+/** How far a height by GPS may lie from what the altimeter showed, and how well it shows a change of height. */
+import type { Feet, FeetMsl } from "../quantity/units.ts";
+
+/** Vertical error of a receiver, 95 %: 13 m (GPS SPS Performance Standard 2020, 3.8.3, from memory), in feet. */
+const RECEIVER_95: Feet = 43;
+/** An altimeter reads wrong by about 4 ft for each 1,000 ft above its setting source and degree off the standard atmosphere (common practice, no source). */
+const PER_THOUSAND_FEET_AND_DEGREE = 4;
+/** Air temperature against the standard atmosphere, 95 % of days. Chosen. */
+const DEGREES_95 = 15;
+/** Setting and instrument: 75 ft is what an altimeter may be off before flight (FAA AIM 7-2-3, from memory). */
+const ALTIMETER_95: Feet = 75;
+/** Slow wander of a receiver's height over the minutes of one exercise, 95 %: its error is mostly common to all of them. Chosen. */
+const WANDER_95: Feet = 20;
+
+/** Half-width of the 95 % interval of what the altimeter showed, given a height by GPS; the datum of the log taken as sea level. */
+export function altimeterDoubt95(height: FeetMsl): Feet {
+  const air = (Math.abs(height) / 1000) * PER_THOUSAND_FEET_AND_DEGREE * DEGREES_95;
+  return Math.hypot(RECEIVER_95, air, ALTIMETER_95);
+}
+
+/** Half-width of the 95 % interval of a change of height within minutes. */
+export const HEIGHT_CHANGE_95: Feet = WANDER_95;

@@ -1,0 +1,125 @@
+/** How the course was joined: the cut, where it began, and how far it went past. */
+import { utcText } from "../quantity/time.ts";
+import type {
+  AngleSize,
+  DegreesPerSecond,
+  NauticalMiles,
+  Seconds,
+  Share,
+  TurnDegrees,
+} from "../quantity/units.ts";
+import { median } from "../quantity/weigh.ts";
+import type { AgainstCourse } from "./against-course.ts";
+
+/** Established: needle within half scale. ICAO wording quoted in FAA-H-8261-1, p. 4-6 ("within half full scale deflection"). */
+export const ESTABLISHED_NEEDLE: Share = 0.5;
+/** ... and the track within this of the course, for this long. Tuned: wider than a hand-flown heading’s wander, narrower than any intercept; a standard-rate turn through the course passes these 20 degrees in 7 s. */
+export const ESTABLISHED_TRACK: AngleSize = 10;
+const ESTABLISHED_FOR: Seconds = 10;
+/** Less than this toward the course is no cut but keeping it. The trade's small correction is 5 degrees. */
+const CUT: AngleSize = 10;
+/** More than this toward the course is a turn that has still to be made. */
+const CUT_MOST: AngleSize = 100;
+/** Turning slower than this is straight; a cut is flown straight for so long, which a turn through it is not. Tuned. */
+const STEADY: DegreesPerSecond = 1;
+const STEADY_FOR: Seconds = 10;
+/** Past the course for longer than this before turning back, or crossing it later than this after joining, is no overshoot of the intercept. Tuned. */
+const OVERSHOOT_WITHIN: Seconds = 60;
+
+/** Moving off again by this before the course was reached, the turn onto it was short of it. Chosen: over a receiver’s noise, under any cut. */
+const SHORT: NauticalMiles = 0.004;
+
+export interface Intercept {
+  readonly startUtc: string;
+  /** Track less course at the cut, right positive. */
+  readonly angleDeg: TurnDegrees;
+  readonly startCrossTrackNm: NauticalMiles;
+  readonly joinedUtc: string;
+  /** How far past the course before coming back, never negative. */
+  readonly overshootNm: NauticalMiles;
+}
+
+/** The first row from which the aircraft is established on the course; null where it never is, or where the log has no times. */
+export function establishedRow(rows: AgainstCourse): number | null {
+  if (!rows.timed) return null;
+  let since = -1;
+  for (let i = 0; i < rows.length; i++) {
+    const small =
+      Math.abs(rows.needle[i]!) <= ESTABLISHED_NEEDLE &&
+      Math.abs(rows.trackErrorDeg[i]!) <= ESTABLISHED_TRACK;
+    if (!small) since = -1;
+    else {
+      if (since < 0 || rows.gapBefore[i]) since = i;
+      if (rows.timeMs[i]! - rows.timeMs[since]! >= ESTABLISHED_FOR * 1000) return since;
+    }
+  }
+  return null;
+}
+
+/** The intercept before the course was joined at a row; null where there was none, or where it cannot be told. */
+export function measureIntercept(rows: AgainstCourse, joined: number | null): Intercept | null {
+  if (!rows.timed || joined === null || joined === 0) return null;
+  // back from joining to the beginning of the cut: the side it came from is that of its widest row
+  const converging = (i: number, side: number) => {
+    const toward = -rows.trackErrorDeg[i]! * side;
+    return toward >= CUT && toward <= CUT_MOST && rows.crossTrackNm[i]! * side > 0;
+  };
+  const beginning = (from: number, side: number) => {
+    let row = from;
+    while (row > 0 && !rows.gapBefore[row] && converging(row - 1, side)) row--;
+    return row;
+  };
+  let last = joined - 1;
+  while (last >= 0 && !converging(last, Math.sign(rows.crossTrackNm[last]!))) last--;
+  if (last < 0) return null;
+  let side = Math.sign(rows.crossTrackNm[last]!);
+  let start = beginning(last, side);
+  // the way back of a cut that went past the course belongs to that cut
+  for (let i = start - 1; i >= 0 && !rows.gapBefore[i + 1]; i--) {
+    if (rows.timeMs[start]! - rows.timeMs[i]! > OVERSHOOT_WITHIN * 1000) break;
+    if (rows.crossTrackNm[i]! * side > 0) continue;
+    const first = beginning(i, -side);
+    if (!converging(i, -side) || !heldSteady(rows, first, i)) break;
+    side = -side;
+    last = i;
+    start = first;
+    i = start;
+  }
+
+  const errors = rows.trackErrorDeg.slice(start, last + 1);
+  const steady = errors.filter((_, k) => Math.abs(rows.turnRate[start + k]!) < STEADY);
+  const angle = median(steady.length > 0 ? steady : errors);
+  return {
+    startUtc: utcText(rows.timeMs[start]!),
+    angleDeg: angle,
+    startCrossTrackNm: rows.crossTrackNm[start]!,
+    joinedUtc: utcText(rows.timeMs[joined]!),
+    overshootNm: overshoot(rows, last, joined, side),
+  };
+}
+
+/** A cut was flown, not only swept through by a turn: straight for long enough. */
+function heldSteady(rows: AgainstCourse, start: number, last: number): boolean {
+  let seconds = 0;
+  for (let i = start + 1; i <= last; i++) {
+    if (Math.abs(rows.turnRate[i]!) < STEADY) seconds += (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000;
+  }
+  return seconds >= STEADY_FOR;
+}
+
+/** The farthest past the course before the track turned back to it, NM, never negative. */
+function overshoot(rows: AgainstCourse, from: number, joined: number, side: number): number {
+  const until = rows.timeMs[joined]! + OVERSHOOT_WITHIN * 1000;
+  let past = 0;
+  let nearest = Number.NEGATIVE_INFINITY;
+  for (let i = from; i < rows.length; i++) {
+    const beyond = -rows.crossTrackNm[i]! * side;
+    nearest = Math.max(nearest, beyond);
+    // rolled out short of the course and moving off again: what comes later is not of the intercept
+    if (past === 0 && beyond < nearest - SHORT) break;
+    if (beyond > 0) past = Math.max(past, beyond);
+    const turnedBack = beyond > 0 && rows.trackErrorDeg[i]! * side >= 0;
+    if (turnedBack || (beyond <= 0 && rows.timeMs[i]! > until)) break;
+  }
+  return past;
+}

@@ -1,0 +1,108 @@
+/** Chasing the needle: swings of the track from side to side, beyond what noise and a hand-flown heading make. */
+import type { Span } from "../quantity/span.ts";
+import type { AngleSize, Seconds } from "../quantity/units.ts";
+import { median } from "../quantity/weigh.ts";
+import type { AgainstCourse } from "./against-course.ts";
+
+/** A swing of the track counts from this size, end to end. Tuned: four times a hand-flown wander of 2 degrees. */
+const SWING: AngleSize = 8;
+/** A reversal belongs to chasing when its half period is in here: periods of 10 to 60 s. */
+const HALF_PERIOD: readonly [Seconds, Seconds] = [5, 30];
+/** Swings that shrink by at least this share each time are bracketing that converges. Tuned. */
+const CONVERGING = 0.75;
+/** ... and bracketing is done after so many swings. Common practice, no source. */
+const BRACKETING_SWINGS = 4;
+
+export interface Reversals {
+  readonly count: number;
+  readonly perMinute: number;
+  /** Half of a swing from end to end; null where there is none. */
+  readonly medianAmplitudeDeg: number | null;
+  readonly medianPeriodS: number | null;
+  /** The rows from the first to the last of them. */
+  readonly from: number;
+  readonly to: number;
+}
+
+interface Swing {
+  readonly from: number;
+  readonly to: number;
+  readonly size: AngleSize;
+  readonly seconds: Seconds;
+}
+
+/** Turning points of a column, reached and left by at least the size of a swing: where it sets out is none. */
+export function turningPoints(column: Float64Array, span: Span, swing: AngleSize = SWING): number[] {
+  const points: number[] = [];
+  let high = span.start;
+  let low = span.start;
+  let rising = 0;
+  for (let i = span.start; i < span.end; i++) {
+    const value = column[i]!;
+    if (value > column[high]!) high = i;
+    if (value < column[low]!) low = i;
+    if (rising >= 0 && column[high]! - value >= swing) {
+      if (rising > 0) points.push(high);
+      rising = -1;
+      low = i;
+    } else if (rising <= 0 && value - column[low]! >= swing) {
+      if (rising < 0) points.push(low);
+      rising = 1;
+      high = i;
+    }
+  }
+  return points;
+}
+
+function converges(swings: readonly Swing[]): boolean {
+  return (
+    swings.length <= BRACKETING_SWINGS &&
+    swings.every((s, k) => k === 0 || s.size <= CONVERGING * swings[k - 1]!.size)
+  );
+}
+
+/** Runs of neighbouring swings that are each quick enough. */
+function runs(rows: AgainstCourse, points: readonly number[]): Swing[][] {
+  const all: Swing[][] = [[]];
+  for (let k = 1; k < points.length; k++) {
+    const [from, to] = [points[k - 1]!, points[k]!];
+    const seconds = (rows.timeMs[to]! - rows.timeMs[from]!) / 1000;
+    const size = Math.abs(rows.trackErrorDeg[to]! - rows.trackErrorDeg[from]!);
+    if (seconds >= HALF_PERIOD[0] && seconds <= HALF_PERIOD[1]) all.at(-1)!.push({ from, to, size, seconds });
+    else all.push([]);
+  }
+  return all;
+}
+
+/**
+ * Reversals of the ground track within a judged span; null where the log has no times. A reversal is a turning point
+ * with a quick swing on both sides of it; two swings and more that do not converge make chasing. The track swings
+ * as the heading does, because wind changes slowly against 60 s.
+ */
+export function countReversals(rows: AgainstCourse, judged: Span): Reversals | null {
+  if (!rows.timed) return null;
+  const swings: Swing[] = [];
+  let count = 0;
+  let silent = 0;
+  let start = judged.start;
+  for (let i = judged.start + 1; i <= judged.end; i++) {
+    if (i < judged.end && !rows.gapBefore[i]) continue;
+    for (const run of runs(rows, turningPoints(rows.trackErrorDeg, { start, end: i }))) {
+      if (run.length < 2 || converges(run)) continue;
+      swings.push(...run);
+      count += run.length - 1;
+    }
+    if (i < judged.end) silent += rows.timeMs[i]! - rows.timeMs[i - 1]!;
+    start = i;
+  }
+  const minutes = (rows.timeMs[judged.end - 1]! - rows.timeMs[judged.start]! - silent) / 60_000;
+  const of = (pick: (s: Swing) => number) => median(Float64Array.from(swings, pick));
+  return {
+    count,
+    perMinute: minutes > 0 ? count / minutes : 0,
+    medianAmplitudeDeg: count > 0 ? of((s) => s.size / 2) : null,
+    medianPeriodS: count > 0 ? of((s) => 2 * s.seconds) : null,
+    from: swings[0]?.from ?? judged.start,
+    to: swings.at(-1)?.to ?? judged.end - 1,
+  };
+}

@@ -1,0 +1,45 @@
+import { describe, expect, it } from "vitest";
+import { readStandard } from "../../src/brief/index.ts";
+import { UnusableInput } from "../../src/quantity/issue.ts";
+
+const TEXT = `standard: 1
+id: valley-school
+title: Valley school, instrument phase
+citation: Training order 7, 3.2
+course: { needle: 0.5, altitude_ft: 80 }
+arc: { distance_nm: 0.5 }
+`;
+
+const codes = (text: string): string[] => {
+  try {
+    readStandard(text, "school.yaml");
+  } catch (error) {
+    if (error instanceof UnusableInput) return error.issues.map((i) => `${i.code} ${i.where.line}`);
+    throw error;
+  }
+  return [];
+};
+
+describe("a school's own standard, by construction", () => {
+  it("its limits are read, each cited to where the school wrote it; what it leaves out has no limit", () => {
+    const standard = readStandard(TEXT, "school.yaml");
+    expect(standard).toMatchObject({ id: "valley-school", title: "Valley school, instrument phase" });
+    expect(standard.course.needle).toEqual({
+      limit: 0.5,
+      edge: "within",
+      citation: "Training order 7, 3.2",
+    });
+    expect(standard.course.altitude?.limit).toBe(80);
+    expect(standard.arc.distance?.limit).toBe(0.5);
+    expect(standard.hold).toEqual({ needle: null, altitude: null });
+  });
+
+  it.each([
+    [TEXT.replace("needle", "neddle"), "brief-unknown-key 5"],
+    [TEXT.replace("0.5, alt", "-1, alt"), "brief-out-of-range 5"],
+    [TEXT.replace("title:", "# title:"), "brief-missing-key 1"],
+    [TEXT.replace("80", "eighty"), "brief-wrong-type 5"],
+  ])("is refused whole where anything in it is wrong, with the place: case %#", (text, expected) => {
+    expect(codes(text)).toEqual([expected]);
+  });
+});

@@ -1,0 +1,48 @@
+/** The next hold in words. */
+import { describe, expect, it } from "vitest";
+import { racetrackFor, readHold, type TypedHold } from "../../src/hold/index.ts";
+import { CAUTION } from "../../src/quantity/caution.ts";
+import { racetrackText } from "../../src/report/index.ts";
+
+function said(more: TypedHold = {}): string {
+  const { asked } = readHold({ inbound: "247", tas: "100", wind: "157/20", ...more });
+  if (!asked) throw new Error("not read");
+  return racetrackText(racetrackFor(asked)).replace(/\s+/g, " ");
+}
+
+describe("the next hold as text", () => {
+  it("says the law, the reference of every direction, the rules and the caution", () => {
+    const text = said();
+    // 2.85 times, 70 s: the worked table of the law for 20 kt square to the course
+    expect(text).toContain("This wind asks for 2.8 times the inbound correction outbound, 70 s.");
+    expect(text).toContain(
+      "Inbound course 247°M, right turns, true airspeed 100 kt; wind from 157°M at 20 kt",
+    );
+    expect(text).toContain("Directions are magnetic, the wind’s too.");
+    for (const [angle] of text.matchAll(/\b\d{3}°.?/g)) expect(angle).toMatch(/°M$/);
+    expect(text).toContain("Once the inbound correction for 60 s");
+    expect(text).toContain("Three times the inbound correction for 60 s");
+    expect(text).toContain(CAUTION);
+    expect(text).not.toMatch(/undefined|NaN|null/);
+  });
+
+  it("carries the doubt of the wind into the answer", () => {
+    expect(said({ windDoubt: "5" })).toMatch(
+      /asks for 2\.8 times \(± \d\.\d\) .* outbound, 70 s \(± \d+ s\)/,
+    );
+  });
+
+  it("says plainly where nothing closes, and what calm asks for", () => {
+    expect(said({ wind: "247/60" })).toContain("No solution with this leg");
+    expect(said({ wind: "247/60" })).toContain("Without a correction for 60 s");
+    expect(said({ wind: "calm" })).toContain("In still air: no correction, 60 s outbound.");
+    expect(said({ wind: "157/120" })).toContain("No solution: no heading holds the inbound course");
+  });
+
+  it("says true where it is true, and flags what nobody flies", () => {
+    const text = said({ inbound: "247T", wind: "167T/40" });
+    expect(text).toContain("Directions are true");
+    for (const [angle] of text.matchAll(/\b\d{3}°.?/g)) expect(angle).toMatch(/°T$/);
+    expect(text).toContain("over 45°");
+  });
+});

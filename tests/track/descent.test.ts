@@ -1,0 +1,105 @@
+import { describe, expect, it } from "vitest";
+import { descentBefore } from "../../src/track/index.ts";
+import { near } from "../support/near.ts";
+
+/** Heights each second: held, then changed at so many ft/min, for seconds each. */
+function heights(start: number, parts: readonly (readonly [fpm: number, seconds: number])[], wander = 0) {
+  const rows: number[] = [];
+  let height = start;
+  for (const [fpm, seconds] of parts) {
+    for (let k = 0; k < seconds; k++) {
+      rows.push(height + wander * Math.sin((2 * Math.PI * rows.length) / 60));
+      height += fpm / 60;
+    }
+  }
+  const altitude = Float64Array.from(rows);
+  return { altitude, clock: Float64Array.from(rows, (_, i) => i), last: rows.length - 1 };
+}
+
+describe("by construction: where a descent began", () => {
+  it.each([
+    [
+      "level, then 500 ft/min",
+      [
+        [0, 300],
+        [-500, 200],
+      ],
+      300,
+    ],
+    [
+      "level again at the end",
+      [
+        [0, 300],
+        [-500, 200],
+        [0, 90],
+      ],
+      300,
+    ],
+    [
+      "with a step of two minutes in it",
+      [
+        [0, 300],
+        [-500, 60],
+        [0, 120],
+        [-600, 100],
+      ],
+      300,
+    ],
+    [
+      "after a cruise of ten minutes at a lower height",
+      [
+        [0, 60],
+        [-500, 120],
+        [0, 600],
+        [-500, 100],
+      ],
+      780,
+    ],
+    [
+      "after a climb",
+      [
+        [500, 240],
+        [0, 60],
+        [-700, 120],
+      ],
+      300,
+    ],
+    [
+      "slow, 200 ft/min",
+      [
+        [0, 300],
+        [-200, 400],
+      ],
+      300,
+    ],
+  ] as const)("%s", (_, parts, began) => {
+    for (const wander of [0, 20]) {
+      const { altitude, clock, last } = heights(4000, parts, wander);
+      const found = descentBefore(clock, altitude, last)!;
+      near(found.start, began, wander ? 8 : 1, "s", `wander ${wander} ft`);
+    }
+  });
+
+  it("tells the height that was held before", () => {
+    const { altitude, clock, last } = heights(
+      4000,
+      [
+        [0, 300],
+        [-500, 200],
+      ],
+      20,
+    );
+    near(descentBefore(clock, altitude, last)!.from, 4000, 20, "ft");
+  });
+
+  it("is none where the height was held, within 100 ft, or where there is no height", () => {
+    const held = heights(4000, [[0, 600]], 45);
+    expect(descentBefore(held.clock, held.altitude, held.last)).toBeNull();
+    const climb = heights(3000, [
+      [0, 60],
+      [500, 120],
+    ]);
+    expect(descentBefore(climb.clock, climb.altitude, climb.last)).toBeNull();
+    expect(descentBefore(held.clock, held.altitude.fill(Number.NaN), held.last)).toBeNull();
+  });
+});

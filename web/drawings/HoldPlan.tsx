@@ -1,0 +1,158 @@
+/** A hold as flown, course-up: a line a lap, told apart by weight, tint and number, over what the wind asked for. */
+import { CursorRing } from "./CursorRing.tsx";
+import {
+  flownDirection,
+  type HoldFacts,
+  type HoldRecord,
+  type HoldSeries,
+  isFull,
+  sided,
+  windLabel,
+} from "./contract.ts";
+import type { Cursor } from "./cursor.ts";
+import { HoldGround, type Place } from "./HoldGround.tsx";
+import { apart, farEnd, flownLines, type HoldLine, outboundMiddle, pointsOf } from "./holdGeometry.ts";
+import { lapClass, worstRollOut } from "./holdLaps.ts";
+import { line, pathThrough } from "./path.ts";
+import type { Point } from "./windGeometry.ts";
+
+export function HoldPlan(props: {
+  exercise: HoldRecord;
+  series: HoldSeries;
+  cursor: Cursor;
+  columnPx: number;
+}) {
+  const { exercise, series, cursor, columnPx } = props;
+  const { facts } = exercise;
+  if (!facts) return null;
+  const { laps, others } = flownLines(series);
+  const wind = facts.wind;
+  return (
+    <HoldGround
+      name={`${exercise.title} from above, course-up, ${laps.length} ${laps.length === 1 ? "lap" : "laps"}`}
+      ident={facts.fix.ident ?? "fix, as found"}
+      turns={facts.turns}
+      upDeg={facts.inboundTrueDeg}
+      inbound={flownDirection(facts.inboundTrueDeg, facts.inboundMagneticDeg)}
+      solved={series.solved}
+      stillAir={series.stillAir}
+      wind={wind}
+      windWords={
+        wind ? (isFull(wind) ? `from ${windLabel(wind)}`.split(/ (?=\d+ kt)/) : [windLabel(wind)]) : []
+      }
+      columnPx={columnPx}
+      flown={[series]}
+      lines={(place) => (
+        <>
+          {others.map((other, i) => (
+            <path key={i} class="flown entry" d={pathThrough(pointsOf(other, place))} />
+          ))}
+          {laps.map((lap, i) => (
+            <path key={i} class={`flown ${lapClass(i)}`} d={pathThrough(pointsOf(lap, place))} />
+          ))}
+        </>
+      )}
+      marks={(place) => (
+        <>
+          {laps.map((lap, i) => (
+            <Chevron key={i} lap={lap} place={place} />
+          ))}
+          <Numbers laps={laps} place={place} />
+          <RollOuts facts={facts} place={place} />
+          <CursorRing cursor={cursor} timeMs={series.timeMs} points={pointsOf(series, place)} />
+        </>
+      )}
+    />
+  );
+}
+
+/** Shows which way a lap was flown, in the middle of its outbound leg. */
+function Chevron({ lap, place }: { lap: HoldLine; place: Place }) {
+  const middle = outboundMiddle(lap);
+  if (!middle) return null;
+  const [x, y] = place(...middle.at);
+  const [fromX, fromY] = place(...middle.before);
+  const turn = (Math.atan2(y - fromY, x - fromX) * 180) / Math.PI;
+  return (
+    <path
+      class="chevron"
+      transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(1)})`}
+      d={pathThrough([
+        [-6, -4],
+        [0, 0],
+        [-6, 4],
+      ])}
+    />
+  );
+}
+
+/** A number a lap, under its far end; where ends lie close together the numbers stand beside each other. */
+function Numbers({ laps, place }: { laps: readonly HoldLine[]; place: Place }) {
+  const ends = laps.map((lap) => place(...farEnd(lap)));
+  const xs = apart(
+    ends.map(([x]) => x),
+    13,
+  );
+  return (
+    <>
+      {ends.map(([, y], i) => (
+        <text key={i} class="lab b halo" x={xs[i]} y={y + 15} text-anchor="middle">
+          {i + 1}
+        </text>
+      ))}
+    </>
+  );
+}
+
+/** A smaller miss is no wider than the lines. Own choice. */
+const LEAST_MISS_NM = 0.05;
+
+/** A ring where each lap rolled out, and the farthest miss as a dimension. */
+function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
+  const { laps } = facts;
+  const worst = laps[worstRollOut(facts)]?.rollOut;
+  const missed = worst && Math.abs(worst.acrossNm) > Math.max(LEAST_MISS_NM, worst.across95Nm);
+  return (
+    <>
+      {missed && (
+        <Miss
+          from={place(worst.alongNm, 0)}
+          to={place(worst.alongNm, worst.acrossNm)}
+          words={sided(worst.acrossNm, 2, " NM")}
+        />
+      )}
+      {laps.map(({ rollOut, startUtc }) => {
+        if (!rollOut) return null;
+        const [x, y] = place(rollOut.alongNm, rollOut.acrossNm);
+        return <circle key={startUtc} class="ringed" cx={x} cy={y} r={3.6} />;
+      })}
+    </>
+  );
+}
+
+/** The number stands on the other side of the course than the ring. */
+function Miss({ from, to, words }: { from: Point; to: Point; words: string }) {
+  const ringSide = to[0] < from[0] ? -1 : 1;
+  const head = ringSide * 6;
+  return (
+    <>
+      {Math.abs(to[0] - from[0]) > 8 && (
+        <>
+          <path class="dim" d={line(from[0], from[1], to[0], to[1])} />
+          <path
+            class="dim"
+            d={pathThrough([[from[0] + head, from[1] - 2.6], from, [from[0] + head, from[1] + 2.6]])}
+          />
+        </>
+      )}
+      <text
+        class="lab out halo"
+        x={from[0] - ringSide * 12}
+        y={from[1] + 4}
+        text-anchor={ringSide === 1 ? "end" : "start"}
+      >
+        {words}
+      </text>
+    </>
+  );
+}

@@ -1,0 +1,66 @@
+/** The moment of a hold replayed: a ring in the plan, and in words the leg, heading, track and wind correction. */
+import {
+  flownDirection,
+  type HoldFacts,
+  type HoldRecord,
+  type HoldSeries,
+  offCourse,
+  sided,
+} from "./contract.ts";
+import type { Cursor } from "./cursor.ts";
+import { type HoldMoment, holdMoment } from "./holdMoment.ts";
+import { ReplayBar } from "./ReplayBar.tsx";
+
+export function HoldReplay(props: { exercise: HoldRecord; series: HoldSeries; cursor: Cursor }) {
+  const { exercise, series, cursor } = props;
+  const { facts } = exercise;
+  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
+  return (
+    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
+      {(row) => <Readout facts={facts} series={series} row={row} />}
+    </ReplayBar>
+  );
+}
+
+const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
+  outbound: "outbound",
+  inbound: "inbound",
+  turn: "in the turn",
+  entry: "entry",
+  after: "after the last pass",
+};
+
+function Readout({ facts, series, row }: { facts: HoldFacts; series: HoldSeries; row: number }) {
+  const moment = holdMoment(facts, series, row);
+  const { inboundTrueDeg, inboundMagneticDeg, fix } = facts;
+  const west = inboundMagneticDeg === null ? null : inboundTrueDeg - inboundMagneticDeg;
+  const flown = (trueDeg: number): string =>
+    Number.isFinite(trueDeg) ? flownDirection(trueDeg, west === null ? null : trueDeg - west) : "not known";
+  const where = [
+    ...(moment.lap === null ? [] : [`Lap ${moment.lap}`]),
+    PARTS[moment.part],
+    ...(moment.seconds === null ? [] : [`${Math.round(moment.seconds)} s into the leg`]),
+  ].join(", ");
+  return (
+    <dl class="readout">
+      <dt>Where</dt>
+      <dd class="wide">{where}</dd>
+      <dt>Heading, estimated</dt>
+      <dd>{flown(series.headingTrueDeg[row])}</dd>
+      <dt>Track</dt>
+      <dd>{flown(series.trackTrueDeg[row])}</dd>
+      <dt>Wind correction</dt>
+      <dd>{moment.correctionDeg === null ? "none to tell" : sided(moment.correctionDeg, 0, "°")}</dd>
+      <dt>Off the inbound course</dt>
+      <dd>{offCourse(series.crossTrackNm[row]).replace(" of course", "")}</dd>
+      <dt>From {fix.ident ?? "the fix"}</dt>
+      <dd>{moment.distanceNm.toFixed(1)} NM</dd>
+      <dt>Over the ground</dt>
+      <dd>
+        {Number.isFinite(series.groundSpeedKt[row])
+          ? `${Math.round(series.groundSpeedKt[row])} kt`
+          : "not known"}
+      </dd>
+    </dl>
+  );
+}

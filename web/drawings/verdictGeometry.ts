@@ -1,0 +1,26 @@
+/** Where verdicts stand on the way from 0 to twice their own limit, whatever their unit. */
+import type { Verdict } from "./contract.ts";
+
+/** The line ends at twice the limit; a value past it stands at its end. */
+export const MOST_LIMITS = 2;
+
+export interface VerdictPlace {
+  /** Of the limit, at most `MOST_LIMITS`. */
+  readonly at: number;
+  readonly whisker: readonly [number, number];
+  /** The value lies past the end of the line: how many limits it is. */
+  readonly past: number | null;
+}
+
+/** Null where there is no value, so no dot. */
+export function verdictPlace({ value, doubt95, limit }: Verdict): VerdictPlace | null {
+  if (value === null || limit === null || !(limit > 0)) return null;
+  const share = value / limit;
+  const doubt = (doubt95 ?? 0) / limit;
+  const kept = (x: number) => Math.min(MOST_LIMITS, Math.max(0, x));
+  return {
+    at: kept(share),
+    whisker: [kept(share - doubt), kept(share + doubt)],
+    past: share > MOST_LIMITS ? share : null,
+  };
+}

@@ -1,0 +1,117 @@
+/** The facts of one hold as rows of a table: entry, course as flown, turns, speed, the side not to be on, wind. */
+import type { HoldFacts } from "../src/index.ts";
+import {
+  clockSeconds,
+  count,
+  duration,
+  flownDirection,
+  isFull,
+  plain,
+  plusMinus,
+  sided,
+  trueDirection,
+  windDoubt,
+  windHeadline,
+} from "../src/index.ts";
+import type { FactRow } from "./fact-rows.ts";
+
+function publishedRows(facts: HoldFacts): FactRow[] {
+  const { fix, inboundTrueDeg, inboundMagneticDeg, inbound95Deg, asFlown, sure, maybeCircuit } = facts;
+  const rows: FactRow[] = [];
+  if (fix.doubt95Nm !== null || inbound95Deg !== null) {
+    rows.push({
+      fact: "Inbound course, as found",
+      value: `${flownDirection(inboundTrueDeg, inboundMagneticDeg)}${inbound95Deg === null ? "" : ` ${plusMinus(inbound95Deg, 1, "°")}`}`,
+      note: [
+        ...(fix.doubt95Nm === null ? [] : [`fix within ${fix.doubt95Nm.toFixed(2)} NM`]),
+        ...(sure === false ? ["not sure: the inbound legs do not agree"] : []),
+        ...(maybeCircuit ? ["a racetrack, maybe a circuit"] : []),
+      ].join("; "),
+    });
+  }
+  if (asFlown) {
+    rows.push({
+      fact: "Against the published hold",
+      value: `${sided(asFlown.inboundOffDeg, 1, "°")}, ${asFlown.fixOffNm.toFixed(2)} NM`,
+      note: `inbound course and fix as flown; turns ${asFlown.turns}${asFlown.turns === facts.turns ? "" : ", the other side"}`,
+    });
+  }
+  return rows;
+}
+
+function entryRows({ entry, inboundTrueDeg, inboundMagneticDeg }: HoldFacts): FactRow[] {
+  if (!entry) return [];
+  const west = inboundMagneticDeg === null ? null : inboundTrueDeg - inboundMagneticDeg;
+  const heading = flownDirection(entry.headingTrueDeg, west === null ? null : entry.headingTrueDeg - west);
+  const allowed = entry.alsoAllowed.length > 0 ? `, ${entry.alsoAllowed.join(" or ")} within 5°` : "";
+  return [
+    {
+      fact: "Entry",
+      value: entry.flown ?? "cannot tell",
+      note: `${entry.asked} by the sectors${allowed}; ${entry.headingIs} ${heading} at the fix at ${clockSeconds(entry.utc)}, ${entry.fixMissNm.toFixed(2)} NM off it`,
+    },
+  ];
+}
+
+/** The mean over the laps and both turns of each. */
+function turnRows({ laps }: HoldFacts): FactRow[] {
+  const turns = laps.flatMap((lap) => [
+    lap.turns.outbound,
+    ...(lap.turns.inbound ? [lap.turns.inbound] : []),
+  ]);
+  if (turns.length === 0) return [];
+  const rates = turns.map(({ rateDegS }) => Math.abs(rateDegS));
+  const banks = turns.flatMap(({ bankDeg }) => (bankDeg === null ? [] : [Math.abs(bankDeg)]));
+  const range = (values: number[], digits: number) =>
+    `${Math.min(...values).toFixed(digits)} to ${Math.max(...values).toFixed(digits)}`;
+  return [
+    {
+      fact: "Turns",
+      value: `${range(rates, 1)}°/s`,
+      note: banks.length > 0 ? `bank ${range(banks, 0)}°, in the air mass, estimated` : "over the ground",
+    },
+  ];
+}
+
+function limitRows({ speed, nonHoldingSide: side, altitude, wind }: HoldFacts): FactRow[] {
+  const rows: FactRow[] = [];
+  if (speed) {
+    rows.push({
+      fact: "Airspeed, indicated, estimated",
+      value: `${Math.round(speed.indicatedKt)} ${plusMinus(speed.doubt95Kt, 0, " kt")}`,
+      note: `${speed.mostKt === null ? "" : `at most ${speed.mostKt} kt; `}true ${Math.round(speed.trueKt)} kt; ${speed.citation}`,
+    });
+  }
+  rows.push({
+    fact: "On the non-holding side",
+    value: side.seconds === 0 ? "never" : `${duration(side.seconds)}, ${side.farthestNm.toFixed(2)} NM`,
+    note: `${side.farthestUtc === null || side.seconds === 0 ? "" : `farthest at ${clockSeconds(side.farthestUtc)}; `}after the entry; geometry, not the procedure’s protected airspace`,
+  });
+  if (altitude) {
+    rows.push({
+      fact: "Height by GPS, mean",
+      value: `${count(altitude.meanFt)} ft`,
+      note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}`,
+    });
+  }
+  if (wind && isFull(wind)) {
+    rows.push({
+      fact: "Wind in the hold",
+      value: `${trueDirection(wind.fromTrueDeg)} ${Math.round(wind.speedKt)} kt`,
+      note: windDoubt({ ...wind, altitudeFt: null }),
+    });
+  } else if (wind) rows.push({ fact: "Wind in the hold", value: "cannot tell", note: windHeadline(wind) });
+  return rows;
+}
+
+export const holdFactRows = (facts: HoldFacts): FactRow[] => [
+  ...publishedRows(facts),
+  ...entryRows(facts),
+  ...turnRows(facts),
+  ...limitRows(facts),
+  ...facts.cannotTell.map(({ fact, reason }) => ({
+    fact: plain(fact),
+    value: "cannot tell",
+    note: plain(reason),
+  })),
+];

@@ -1,0 +1,28 @@
+/** The facts of one exercise as a table. */
+import type { FactRow } from "../fact-rows.ts";
+
+export function Facts({ title, rows }: { title: string; rows: readonly FactRow[] }) {
+  return (
+    <div class="scroll">
+      <table class="data facts">
+        <caption>In figures, {title}</caption>
+        <thead>
+          <tr>
+            <th>Fact</th>
+            <th class="r">Value</th>
+            <th>When, or of what</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.fact}>
+              <th scope="row">{row.fact}</th>
+              <td class="r">{row.value}</td>
+              <td class="cite">{row.note}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,25 @@
+/** The sheet as one page that opens anywhere: the viewer lies beside this page, the flight is put into it here. */
+import { useState } from "preact/hooks";
+import { type Carried, oneFileHtml } from "../../src/index.ts";
+import { download, stem, withRemark } from "./save.tsx";
+
+export function SaveAsPage({ flight }: { flight: Carried }) {
+  const [failed, setFailed] = useState(false);
+  const make = async () => {
+    const answer = await fetch("./one-file.html").catch(() => null);
+    setFailed(!answer?.ok);
+    if (!answer?.ok) return;
+    const page = oneFileHtml(await answer.text(), { ...flight, document: withRemark(flight) });
+    download(`${stem(flight.document.log.file)}.html`, "text/html", page);
+  };
+  return (
+    <>
+      <button type="button" onClick={() => void make()}>
+        one page that opens anywhere (HTML)
+      </button>
+      {failed && (
+        <b role="alert">The page could not be made: Hindtrack is no longer running. Start it again. </b>
+      )}
+    </>
+  );
+}

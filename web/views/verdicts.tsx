@@ -1,0 +1,78 @@
+/** The verdicts of one exercise as a table: value with its doubt, limit, verdict, how sure, and where it is written. */
+import {
+  type DebriefDocument,
+  type DocumentExercise,
+  NOT_JUDGED,
+  type Verdict,
+  verdictConfidence,
+  verdictLimit,
+  verdictReason,
+  verdictValue,
+} from "../../src/index.ts";
+import { VerdictMark } from "../drawings/index.ts";
+
+const CLASSES: Readonly<Record<Verdict["verdict"], string>> = {
+  met: "",
+  "not met": "v-not",
+  "cannot tell": "v-cannot",
+  "not flown": "v-un",
+};
+
+/** The word of a verdict in its weight; position and word carry it, never colour. */
+export function VerdictWord({ verdict }: { verdict: Verdict["verdict"] }) {
+  return <span class={CLASSES[verdict]}>{verdict}</span>;
+}
+
+function beyond({ beyondS }: Verdict): string {
+  return beyondS ? `; beyond it ${Math.round(beyondS)} s` : "";
+}
+
+export function Verdicts({
+  exercise,
+  standard,
+}: {
+  exercise: DocumentExercise;
+  standard: DebriefDocument["standard"];
+}) {
+  const { verdicts, title } = exercise;
+  if (!standard || verdicts.length === 0) return null;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
+    <section class="scroll" tabIndex={0} aria-label={`Verdicts, ${title}`}>
+      <table class="data facts verdicts">
+        <caption>Verdicts, {title}</caption>
+        <thead>
+          <tr>
+            <th>Criterion</th>
+            <th class="r">Value</th>
+            <th class="r">Limit</th>
+            <th>Verdict</th>
+            <th class="r">Sure</th>
+            <th>Where it is written</th>
+          </tr>
+        </thead>
+        <tbody>
+          {verdicts.map((verdict) => (
+            <tr key={verdict.criterion}>
+              <th scope="row">{verdict.title}</th>
+              <td class="r">{verdictValue(verdict)}</td>
+              <td class="r">{verdictLimit(verdict)}</td>
+              <td class="mark">
+                <VerdictMark verdict={verdict} /> <VerdictWord verdict={verdict.verdict} />
+              </td>
+              <td class="r">{verdictConfidence(verdict)}</td>
+              <td class="cite">
+                {verdict.citation}
+                {beyond(verdict)}
+                {verdict.reason && `; ${verdictReason(verdict)}`}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="fine">
+        Held against: {standard.title}. {NOT_JUDGED} A training aid’s opinion, not a grade.
+      </p>
+    </section>
+  );
+}
