@@ -5,7 +5,7 @@ import type { AngleSize, Feet, Knots, NauticalMiles, Share, UtcMillis } from "..
 import type { Motion } from "../track/motion.ts";
 import type { FoundLap } from "./found.ts";
 import type { Ground } from "./ground.ts";
-import { nearest } from "./reading.ts";
+import { bendIn, nearest } from "./reading.ts";
 
 /** `maybe`: a racetrack that only height or a runway could tell from a circuit, and the log and the hints have neither. */
 export type Likeness = "hold" | "maybe" | "other";
@@ -19,9 +19,10 @@ const CIRCUIT_SPEED: Knots = 160;
 const OVER_RUNWAY: NauticalMiles = 0.35;
 /** In a corner the turning pauses to less than this share of its mean, through the air. Tuned: half circles keep 0.95. */
 const CORNER: Share = 0.8;
-/** Rate of turn is taken over so many seconds, in the middle part of a turn. */
+/** Rate of turn is taken over so many ms, in the middle part of a turn of about half a circle, degrees. Chosen. */
 const RATE_MS = 6000;
-const MIDDLE: readonly [Share, Share] = [0.2, 0.8];
+const MIDDLE: readonly [Share, Share] = [0.3, 0.7];
+const HALF_TURN: AngleSize = 120;
 /** An outbound leg is flown on one heading: those of course reversals bend by more than this. Tuned: by hand it wanders by up to 12. */
 const BEND: AngleSize = 13;
 
@@ -43,32 +44,27 @@ export function likenessOf(
   return overRunway || (height === "unknown" && runways.length === 0) ? "maybe" : "hold";
 }
 
-/** How far the heading goes to and fro on the outbound leg. */
-function bendOutbound(ground: Ground, { times }: FoundLap): AngleSize {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (let t = times.outbound + 4000; t <= times.inboundTurn - 4000; t += 2000) {
-    const heading = (ground.headingAt(t - 2000) + ground.headingAt(t) + ground.headingAt(t + 2000)) / 3;
-    low = Math.min(low, heading);
-    high = Math.max(high, heading);
-  }
-  return Math.max(0, high - low);
-}
+const bendOutbound = (ground: Ground, { times }: FoundLap): AngleSize =>
+  bendIn(ground, times.outbound, times.inboundTurn);
 
 const hasCorners = (ground: Ground, { times }: FoundLap): boolean =>
   steadiness(ground, times.start, times.outbound) < CORNER ||
   steadiness(ground, times.inboundTurn, times.inbound) < CORNER;
 
-/** The slowest turning in the middle of a turn over its mean, through the air. */
+/** The slowest turning in the middle of a half turn over its mean, through the air; 1 where it is no half turn. */
 function steadiness(ground: Ground, start: UtcMillis, end: UtcMillis): Share {
-  const mean = Math.abs(ground.headingAt(end) - ground.headingAt(start)) / (end - start);
-  const [from, to] = MIDDLE.map((share) => start + share * (end - start)) as [number, number];
-  let least = Number.POSITIVE_INFINITY;
-  for (let t = from; t <= to; t += 1000) {
+  const before = ground.headingAt(start);
+  const turn = ground.headingAt(end) - before;
+  if (Math.abs(turn) < HALF_TURN) return 1;
+  const mean = Math.abs(turn) / (end - start);
+  let least = mean;
+  for (let t = start; t <= end; t += 1000) {
+    const share = (ground.headingAt(t) - before) / turn;
+    if (share < MIDDLE[0] || share > MIDDLE[1]) continue;
     const turned = ground.headingAt(t + RATE_MS / 2) - ground.headingAt(t - RATE_MS / 2);
-    least = Math.min(least, Math.abs(turned) / RATE_MS / mean);
+    least = Math.min(least, Math.abs(turned) / RATE_MS);
   }
-  return least;
+  return least / mean;
 }
 
 function heightIn(motion: Motion, laps: readonly FoundLap[]): "unknown" | "level" | "climbs-and-descends" {
