@@ -1,12 +1,13 @@
 /** How the hold was entered, from what was flown between the first pass over the fix and the first lap. */
-import { directionOf, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { UtcMillis } from "../quantity/units.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { HoldEntry } from "./found.ts";
 import type { Ground } from "./ground.ts";
-import { median, nearest, type Reading } from "./reading.ts";
+import { median, nearest, type Pass, type Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
+import { rateOfBank } from "./turning.ts";
 
 export interface Entered {
   readonly entry: HoldEntry | null;
@@ -22,6 +23,15 @@ const DIRECT_UP_TO = 110;
 const NEAR_BORDER = 10;
 /** A teardrop leads so far from the reciprocal of the course, to the holding side. FAA AIM 5-3-8 j.3. */
 const TEARDROP_ANGLE = 30;
+/** A parallel entry takes no longer than this, s at rate one; it turns back by more than this, degrees. Chosen. */
+const LONGEST_PARALLEL = 360;
+const OTHER_WAY = 150;
+/** Its outbound leg leads along the reciprocal within this, degrees, once so many seconds of flight from abeam, and begins abeam the fix within so many. Chosen. */
+const ALONG = 40;
+const BEGINS = 15;
+const ABEAM_SECONDS = 25;
+const RATE_ONE = 3;
+const USUAL_BANK = 25;
 /** A small turn over the fix begins an outbound leg that is looked for so far back, s, and passes the fix within so many seconds of flight. Tuned. */
 const SMALL_TURN_BACK: readonly [number, number] = [25, 450];
 const OVER_SECONDS = 10;
@@ -70,6 +80,40 @@ export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: F
   const start = turns[1]!.start;
   const seen = first.start - begin >= SEEN_SECONDS * 1000;
   return { entry: seen ? "direct" : null, start, turns: turns.slice(1) };
+}
+
+/**
+ * Over or abeam the fix before a parallel entry that drifted: a turn of half a circle the other way before the first
+ * turn, and before that a leg along the reciprocal of the course that began abeam the fix. Null where there was none.
+ */
+export function parallelPass(
+  ground: Ground,
+  side: 1 | -1,
+  reading: Reading,
+  known: FixAndCourse,
+): Pass | null {
+  const { turns, sense } = reading;
+  if (sense.first !== 0 || reading.before) return null;
+  const { start, before } = turns[0]!;
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const slow = RATE_ONE / Math.min(RATE_ONE, rateOfBank(USUAL_BANK, ground.trueAirspeed));
+  const until = Math.max(ground.times[0] + SEEN_SECONDS * 1000, start - LONGEST_PARALLEL * slow * 1000);
+  const [e, n] = [sinDeg(known.course), cosDeg(known.course)];
+  const turned = (t: UtcMillis) => side * (before - ground.headingAt(t));
+  const outbound = (t: UtcMillis) =>
+    Math.abs(turnFrom(known.course + 180, trackOf(ground, { from: t - 2000, to: t + 2000 }))) < ALONG;
+  let t = start - 30_000;
+  while (t > until && (turned(t) > -OTHER_WAY || (turned(t) > -2 * OTHER_WAY && !outbound(t)))) t -= 1000;
+  for (; t > until; t -= 1000) {
+    const place = ground.place(t);
+    const along = ((place.east - known.fix.east) * e + (place.north - known.fix.north) * n) / metres;
+    if (along > 0) {
+      const distance = Math.hypot(place.east - known.fix.east, place.north - known.fix.north);
+      return distance < ABEAM_SECONDS * metres ? { time: t, place, distance } : null;
+    }
+    if (along < -BEGINS && !outbound(t)) return null;
+  }
+  return null;
 }
 
 /**

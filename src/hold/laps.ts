@@ -37,7 +37,7 @@ export function lapsOf(
   known: FixAndCourse,
 ): FoundLap[] {
   const laps: FoundLap[] = [];
-  const heading = inboundHeading(ground, known);
+  const heading = ground.headingFor(known.course);
   let begin = 0;
   while (begin + 1 < turns.length && !compact(ground, turns[begin]!)) begin += 2; // no lap: flown on and on before it
   for (let i = begin; i + 1 < turns.length; i += 2) {
@@ -65,12 +65,6 @@ export function lapsOf(
     laps.push({ ...rowsOf(motion, ground.span, times), times, complete: next !== null || abeam !== null });
   }
   return laps;
-}
-
-/** The heading that holds the inbound course in the wind of the hold. */
-function inboundHeading(ground: Ground, { course }: FixAndCourse): TurnDegrees {
-  const across = ground.airEast * cosDeg(course) - ground.airNorth * sinDeg(course);
-  return course - Math.asin(Math.max(-1, Math.min(1, across / ground.trueAirspeed))) * DEGREES_PER_RADIAN;
 }
 
 /** Whether a turn was flown in one go. */

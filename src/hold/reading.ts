@@ -76,6 +76,10 @@ const MISSED = -2;
 const SEEN_MS = 225_000;
 /** Without another inbound leg the last one shows the course so long after its turn. Chosen. */
 const LAST_LOOK_MS = 45_000;
+/** A pass makes an entry when it is so much more likely (log) than by chance. Chosen. */
+const ENTERED = 0.5;
+/** The way back of a parallel entry shows it besides the pass: that may be so much farther off. Tuned. */
+const PARALLEL_ROOM = 2;
 /** An inbound leg comes to the fix within this of the inbound direction, and so does a parallel entry, degrees. Chosen. */
 const TOWARD = 50;
 const PARALLEL_TOWARD = 75;
@@ -191,8 +195,9 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
 
   const legSeconds = Math.max(30, ...arms.slice(lead, lead + n - 1).map((arm) => arm.seconds));
   const before = entryPass(ground, turns[0]!, side, first, axis, fix, legSeconds);
-  const gain = before ? passGain(before.distance / metres) : MISSED;
-  const entered = gain > 0 ? before : null;
+  const room = first === 0 ? PARALLEL_ROOM : 1;
+  const gain = before ? passGain(before.distance / metres / room) : MISSED;
+  const entered = gain > ENTERED ? before : null;
   if (entered) score += gain;
   else if (first === 1 && turns[0]!.start - ground.times[0] > SEEN_MS) score += NO_ENTRY;
 
