@@ -4,11 +4,12 @@
  */
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
-import type { AngleSize, Metres, Share, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, Metres, Share, TrueDegrees, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import { climb } from "./climb.ts";
 import type { Ground, Place } from "./ground.ts";
 import { lastStraight } from "./inbound-line.ts";
 import type { Reading } from "./reading.ts";
+import type { TurnEdges } from "./turn-edges.ts";
 
 export interface FixAndCourse {
   readonly fix: Place;
@@ -39,6 +40,12 @@ const ARRIVAL_SECONDS = 1.5;
 const LOOK_SECONDS = 8;
 const LONGEST_LOOK = 90;
 const WANDER: AngleSize = 2.2;
+/** A pilot turns to the inbound heading first, this often, this well, degrees, or else to anything within so many. Chosen. */
+const TURNED_TO: Share = 0.6;
+const TURNED_SD: AngleSize = 4;
+const TURNED_ELSE: AngleSize = 120;
+/** So long after its end a turn may still go on into it, ms. Chosen. */
+const TURN_AFTER_MS = 15_000;
 /** Share of looks on the way from the one to the other, and of those that fit nothing. Chosen. */
 const JOINING: Share = 0.2;
 const WILD: Share = 0.05;
@@ -66,6 +73,9 @@ interface Evidence {
   /** Where turns over the fix began after an inbound leg: abeam the fix, whatever the side. */
   readonly abeam: readonly Place[];
   readonly sightings: readonly Sighting[];
+  /** How far the turns inbound went, degrees: to the inbound heading, whatever cut followed. */
+  readonly farthest: readonly TurnDegrees[];
+  readonly headingFor: (course: number) => number;
   /** In one second of flight. */
   readonly metres: Metres;
 }
@@ -87,6 +97,10 @@ export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
     looks: reading.inbound.flatMap(({ from, to }) => looksOf(ground, from, to)),
     abeam: starts.slice(arrivedDirect ? 1 : 0).map((t) => ground.place(t)),
     sightings,
+    farthest: reading.turns.flatMap((turn, i) =>
+      i % 2 !== reading.sense.first && (i > 0 || reading.before) ? [farthestIn(ground, turn)] : [],
+    ),
+    headingFor: ground.headingFor,
     metres,
   };
   const value = likelihood(evidence);
@@ -126,6 +140,17 @@ export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
 /** So many courses are tried to the end. */
 const MOST_STARTS = 5;
 
+/** The heading that a turn went to before it was taken back. */
+function farthestIn(ground: Ground, turn: TurnEdges): TurnDegrees {
+  const side = Math.sign(turn.after - turn.before);
+  let far = ground.headingAt(turn.end);
+  for (let t = turn.end; t < Math.min(turn.end + TURN_AFTER_MS, ground.times[1]); t += 1000) {
+    const heading = ground.headingAt(t);
+    if (side * (heading - far) > 0) far = heading;
+  }
+  return far;
+}
+
 function looksOf(ground: Ground, from: UtcMillis, to: UtcMillis): Look[] {
   const looks: Look[] = [];
   const first = Math.max(from + 8000, to - LONGEST_LOOK * 1000);
@@ -139,7 +164,7 @@ function looksOf(ground: Ground, from: UtcMillis, to: UtcMillis): Look[] {
 }
 
 /** Log likelihood of a course (degrees on the map) through a fix (m east and north). */
-function likelihood({ looks, abeam, sightings, metres }: Evidence) {
+function likelihood({ looks, abeam, sightings, farthest, headingFor, metres }: Evidence) {
   return (course: number, east: number, north: number): number => {
     const e = sinDeg(course);
     const n = cosDeg(course);
@@ -157,6 +182,9 @@ function likelihood({ looks, abeam, sightings, metres }: Evidence) {
       if (last)
         sum += Math.log((1 - MISSES) * bell(y, ESTABLISHED_SECONDS) + MISSES * bell(y, MISSED_SECONDS));
     }
+    const heading = headingFor(course);
+    for (const h of farthest)
+      sum += Math.log(TURNED_TO * bell(turnFrom(heading, h), TURNED_SD) + (1 - TURNED_TO) / TURNED_ELSE);
     for (const p of abeam)
       sum -= tail(((p.east - east) * e + (p.north - north) * n) / (ABEAM_SECONDS * metres));
     for (const s of sightings)
