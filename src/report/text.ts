@@ -52,7 +52,9 @@ function head(document: DebriefDocument): string[] {
     `Log ${shownName(log.file)}: ${count(log.used)} of ${count(log.points)} points used${left > 0 ? `, ${count(left)} left out` : ""}.`,
     ...logCautions(document).map((sentence) => wrap(sentence)),
     wrap(windSentence(document)),
-    ...(standard ? [wrap(`Held against: ${standard.title} (${standard.citation}). ${NOT_JUDGED}`)] : []),
+    ...(standard && document.exercises.some((e) => e.verdicts.length > 0)
+      ? [wrap(`Held against: ${standard.title} (${standard.citation}). ${NOT_JUDGED}`)]
+      : []),
     "",
     wrap(document.caution),
   ];

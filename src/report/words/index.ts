@@ -1,4 +1,5 @@
 /** Every sentence that Hindtrack says. */
+export { offArc } from "./arc-finding.ts";
 export {
   exerciseSentence,
   lapSentences,
