@@ -2,12 +2,12 @@
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { UtcMillis } from "../quantity/units.ts";
+import { rateOfBank } from "../wind/index.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { HoldEntry } from "./found.ts";
 import type { Ground } from "./ground.ts";
 import { median, nearest, type Pass, type Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
-import { rateOfBank } from "./turning.ts";
 
 export interface Entered {
   readonly entry: HoldEntry | null;

@@ -1,8 +1,10 @@
 /** Holds found blind in a flight: rows of same-way half turns, read from both ends, measured, and told from circuits. */
+
 import { inverse } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import { Z95 } from "../quantity/weigh.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
@@ -92,7 +94,7 @@ function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHo
   if (likeness === "other") return null;
   const fix = ground.position(known.fix);
   const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, span.start, span.end);
-  const inbound95 = Math.hypot(1.96 * MODEST * known.courseSd, LEAST_95);
+  const inbound95 = Math.hypot(Z95 * MODEST * known.courseSd, LEAST_95);
   return {
     span: {
       start: rowAt(late ? laps[0]!.times.start : entered.start),

@@ -4,11 +4,11 @@ import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/fact
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
+import { rateOfBank } from "../wind/index.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { FoundLap, LapTimes } from "./found.ts";
 import type { Ground } from "./ground.ts";
 import type { TurnEdges } from "./turn-edges.ts";
-import { rateOfBank } from "./turning.ts";
 
 /** Rolled out within this of the inbound heading, degrees. Chosen. */
 const ROLLED_OUT = 3;

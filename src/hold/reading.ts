@@ -3,10 +3,10 @@ import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Metres, Seconds, Share, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import { rateOfBank } from "../wind/index.ts";
 import type { Ground, Place } from "./ground.ts";
 import { type Line, lastStraight } from "./inbound-line.ts";
 import type { TurnEdges } from "./turn-edges.ts";
-import { rateOfBank } from "./turning.ts";
 
 export interface Row {
   /** 1 right, -1 left. */

@@ -3,8 +3,8 @@ import type { Span } from "../quantity/span.ts";
 import { airborneRows } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
+import { rateOfBank } from "../wind/index.ts";
 import { hinged, type Piece } from "./hinge.ts";
-import { rateOfBank } from "./turning.ts";
 
 /** `arms[0]` leads to the first turn, `arms[i]` follows turn i; rows, from the first straight of the arm to the last. */
 export interface TurnsInARow {
