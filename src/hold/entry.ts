@@ -6,7 +6,7 @@ import { rateOfBank } from "../wind/index.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { HoldEntry } from "./found.ts";
 import type { Ground } from "./ground.ts";
-import { median, nearest, type Pass, type Reading } from "./reading.ts";
+import { bendIn, median, nearest, type Pass, type Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
 export interface Entered {
@@ -37,8 +37,14 @@ const SMALL_TURN_BACK: readonly [number, number] = [25, 450];
 const OVER_SECONDS = 10;
 /** A small turn is over within this of the outbound heading, degrees. Chosen: that wanders. */
 const ROLLED_OUT = 6;
+/** Or once it changes by less than this in three seconds, degrees, having had so long to begin, ms. Chosen. */
+const STILL_TURNING = 2;
+const STARTS_MS = 8000;
 /** A log that begins less than this before the first turn shows no entry, s. Chosen. */
 const SEEN_SECONDS = 20;
+/** A log may begin on a leg of the hold, which takes no longer than this, s, and is flown in this direction within so many degrees. Chosen. */
+const LONGEST_LEG = 120;
+const ON_LEG = 35;
 /** The turn over the fix in a teardrop is smaller than this, degrees: from 110 off the course to 150. Chosen, with room for wind. */
 const TEARDROP_TURN = 85;
 
@@ -55,9 +61,16 @@ export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: F
         median(outboundTracks(ground, reading).map((track) => side * turnFrom(known.course + 180, track))),
     );
 
+  // a log that begins shortly before, on a leg of the hold
+  const beginsOn = (course: number) =>
+    first.start - begin < LONGEST_LEG * 1000 &&
+    Math.abs(turnFrom(course, trackOf(ground, { from: begin, to: first.start }))) < ON_LEG &&
+    bendIn(ground, begin, first.start) < ON_LEG;
+
   if (reading.sense.first === 0) {
     if (reading.before) return { entry: "parallel", start: reading.before.time, turns };
-    if (first.start - begin < SEEN_SECONDS * 1000) return { entry: null, start: first.start, turns };
+    if (first.start - begin < SEEN_SECONDS * 1000 || beginsOn(known.course))
+      return { entry: null, start: first.start, turns };
     const small = side * (first.after - first.before) < TEARDROP_TURN;
     if (small && turns.length >= 4 && !direct(first.before, { from: first.end, to: turns[1]!.start }))
       return { entry: "teardrop", start: first.start, turns: turns.slice(2) };
@@ -78,7 +91,7 @@ export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: F
     return { entry: "teardrop", start: back.time, turns: turns.slice(1) };
   }
   const start = turns[1]!.start;
-  const seen = first.start - begin >= SEEN_SECONDS * 1000;
+  const seen = first.start - begin >= SEEN_SECONDS * 1000 && !beginsOn(known.course + 180);
   return { entry: seen ? "direct" : null, start, turns: turns.slice(1) };
 }
 
@@ -154,7 +167,12 @@ function smallTurn(
   next: TurnEdges,
   side: 1 | -1,
 ): TurnEdges {
+  const toGo = (t: UtcMillis) => side * (next.before - ground.headingAt(t));
   let end = start;
-  while (end < next.start && side * (next.before - ground.headingAt(end)) > ROLLED_OUT) end += 1000;
+  while (end < next.start && toGo(end) > ROLLED_OUT) {
+    const turns = toGo(end) - toGo(end + 3000) > STILL_TURNING;
+    if (!turns && end > start + STARTS_MS) break;
+    end += 1000;
+  }
   return { start, end, before: arrival, after: next.before };
 }

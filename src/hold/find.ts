@@ -73,17 +73,18 @@ function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHo
   const span = about(motion, turningOf(turning));
   const ground = groundOf(motion, span, turningOf(turning));
   const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
-  const readings = readRow(ground, { side, arms, turns });
+  const fixes = (hints.fixes ?? []).map((fix) => ground.placeOf(fix));
+  const readings = readRow(ground, { side, arms, turns }, fixes);
   let reading = readings[0]!;
   if (reading.inbound.length === 0) return null;
   const parity = ({ lead, first }: Sense) => (lead + first) % 2;
   const otherEnd =
     readings.find((r) => parity(r.sense) !== parity(reading.sense))?.score ?? Number.NEGATIVE_INFINITY;
-  let known = fixAndCourse(ground, reading);
+  let known = fixAndCourse(ground, reading, fixes);
   const before = parallelPass(ground, side, reading, known);
   if (before) {
     reading = { ...reading, before };
-    known = fixAndCourse(ground, reading);
+    known = fixAndCourse(ground, reading, fixes);
   }
   const entered = entryOf(ground, side, reading, known);
   const laps = lapsOf(motion, ground, entered.turns, side, known);

@@ -36,6 +36,9 @@ const MISSES: Share = 0.2;
 const ABEAM_SECONDS = 2.5;
 /** The fix is overflown at the first arrival within, seconds of flight to the side. Tuned. */
 const ARRIVAL_SECONDS = 1.5;
+/** A known fix so near, seconds of flight, is the hold's, and it was meant to be met within so many. Chosen. */
+const KNOWN_FIX_WITHIN = 30;
+const KNOWN_FIX_SECONDS = 0.7;
 /** The track of a leg flown by hand is looked at each so many seconds, over the last of it, and wanders by so many degrees. Tuned. */
 const LOOK_SECONDS = 8;
 const LONGEST_LOOK = 90;
@@ -80,7 +83,7 @@ interface Evidence {
   readonly metres: Metres;
 }
 
-export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
+export function fixAndCourse(ground: Ground, reading: Reading, fixes: readonly Place[] = []): FixAndCourse {
   const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
   const starts = reading.turns.filter((_, i) => i % 2 === reading.sense.first).map((t) => t.start);
   const arrivedDirect = !reading.before;
@@ -93,6 +96,15 @@ export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
     sightings.push({ place, east: u.north, north: -u.east, sd: ARRIVAL_SECONDS * metres });
     if (arrivedDirect) sightings.push({ place, ...u, sd: ABEAM_SECONDS * metres });
   }
+  for (const place of fixes) {
+    const seconds = Math.hypot(place.east - reading.fix.east, place.north - reading.fix.north) / metres;
+    if (seconds > KNOWN_FIX_WITHIN) continue;
+    for (const [east, north] of [
+      [1, 0],
+      [0, 1],
+    ] as const)
+      sightings.push({ place, east, north, sd: KNOWN_FIX_SECONDS * metres });
+  }
   const evidence: Evidence = {
     looks: reading.inbound.flatMap(({ from, to }) => looksOf(ground, from, to)),
     abeam: starts.slice(arrivedDirect ? 1 : 0).map((t) => ground.place(t)),
@@ -104,21 +116,18 @@ export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
     metres,
   };
   const value = likelihood(evidence);
+  const begin = fixes.find((f) => sightings.some((s) => s.place === f)) ?? reading.fix;
   const courses: number[] = [];
   for (const { direction } of reading.inbound)
     for (const cut of [0, CUT, -CUT])
       if (courses.every((c) => Math.abs(turnFrom(c, direction + cut)) > ELSEWHERE))
         courses.push(direction + cut);
   const peaks = courses
-    .map((course) => ({ course, value: value(course, reading.fix.east, reading.fix.north) }))
+    .map((course) => ({ course, value: value(course, begin.east, begin.north) }))
     .sort((a, b) => b.value - a.value)
     .slice(0, MOST_STARTS)
     .map(({ course }) =>
-      climb(
-        ([c, e, n]) => value(c, e, n),
-        [course, reading.fix.east, reading.fix.north],
-        [3, metres, metres],
-      ),
+      climb(([c, e, n]) => value(c, e, n), [course, begin.east, begin.north], [3, metres, metres]),
     )
     .sort((a, b) => b.value - a.value);
   const best = peaks[0]!;

@@ -10,10 +10,10 @@ import type { FoundLap, LapTimes } from "./found.ts";
 import type { Ground } from "./ground.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
-/** Rolled out within this of the inbound heading, degrees. Chosen. */
-const ROLLED_OUT = 3;
-/** A turn goes on while the heading changes by so much in two seconds, degrees. Chosen. */
-const STILL_TURNING = 2;
+/** Rolled out within this of the inbound heading, degrees. Tuned. */
+const ROLLED_OUT = 4;
+/** A turn goes on while the heading changes by so much in two seconds, degrees. Tuned. */
+const STILL_TURNING = 1.2;
 /** A turn that is taken back by more than this ended where it went farthest, degrees. Chosen. */
 const TAKEN_BACK = 5;
 /** The fix is looked for so long after the turn inbound, s, and passed abeam within so many seconds of flight. Chosen. */

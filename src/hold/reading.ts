@@ -76,6 +76,9 @@ const MISSED = -2;
 const SEEN_MS = 225_000;
 /** Without another inbound leg the last one shows the course so long after its turn. Chosen. */
 const LAST_LOOK_MS = 45_000;
+/** A known fix speaks so much (log) for a reading that hangs on it, the less the farther off, seconds of flight. Chosen. */
+const KNOWN_FIX = 6;
+const KNOWN_FIX_SECONDS = 8;
 /** A pass makes an entry when it is so much more likely (log) than by chance. Chosen. */
 const ENTERED = 0.5;
 /** The way back of a parallel entry shows it besides the pass: that may be so much farther off. Tuned. */
@@ -84,16 +87,26 @@ const PARALLEL_ROOM = 2;
 const TOWARD = 50;
 const PARALLEL_TOWARD = 75;
 
-/** All senses in which a row may be read, best first. */
-export function readRow(ground: Ground, row: Row): Reading[] {
+/** All senses in which a row may be read, best first; known fixes speak for those that hang on one. */
+export function readRow(ground: Ground, row: Row, fixes: readonly Place[] = []): Reading[] {
   const arms = armsOf(ground, row);
   const readings: Reading[] = [];
   for (const lead of [0, 1] as const)
     for (const tail of [0, 1] as const)
       for (const first of [0, 1] as const)
         if (row.turns.length - lead - tail - first >= 2)
-          readings.push(readAs(ground, row, arms, { lead, tail, first }));
+          readings.push(byFix(ground, readAs(ground, row, arms, { lead, tail, first }), fixes));
   return readings.sort((a, b) => b.score - a.score);
+}
+
+/** The reading, and how far a known fix speaks for it. */
+function byFix(ground: Ground, reading: Reading, fixes: readonly Place[]): Reading {
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const gain = fixes.reduce((most, { east, north }) => {
+    const seconds = Math.hypot(reading.fix.east - east, reading.fix.north - north) / metres;
+    return Math.max(most, KNOWN_FIX - 2 * Math.log(1 + (seconds / KNOWN_FIX_SECONDS) ** 2 / 3));
+  }, 0);
+  return { ...reading, score: reading.score + gain };
 }
 
 interface Arm {
