@@ -131,6 +131,7 @@ export function debriefFlight({
     legs: motion && wind ? legRecords(motion, legs, wind) : [],
     exercises: exercises.map((e) => e.record),
     remarks: [],
+    overrules: [],
   };
   return { document: rounded(document), series: { path, exercises: exercises.map((e) => e.series) } };
 }
