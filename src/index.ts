@@ -30,6 +30,7 @@ export {
   type WindRecord,
 } from "./debrief/document.ts";
 // the recipe
+export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
 // what the instructor wrote
