@@ -2,6 +2,8 @@
 
 // what should have been flown
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
+// by which analysis documents are made
+export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 // the result: a document, and columns for charts beside it
 export {
   type ArcFacts,
@@ -30,7 +32,6 @@ export {
   type WindRecord,
 } from "./debrief/document.ts";
 // the recipe
-export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
 // what the instructor wrote
