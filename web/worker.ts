@@ -12,7 +12,9 @@ import {
   UnusableInput,
 } from "../src/index.ts";
 import type { OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
+import { briefsOfFlights, sortIntoFlights } from "./several.ts";
 import { fileRole, sortFiles } from "./sorting.ts";
+import { traceOf } from "./trace.ts";
 
 /** Enough to see past a comment at the head of a brief. */
 const BEGINNING_BYTES = 4096;
@@ -38,15 +40,16 @@ async function sorted(files: readonly File[]) {
   return sortFiles(await Promise.all(beginnings));
 }
 
-function readOne(file: File, columns: OpenRequest["columns"]): Promise<ImportedLog> {
-  say({ kind: "reading", file: file.name, share: 0 });
+/** Reads one file; `from` and `part` say where its progress lies within the whole. */
+function readOne(file: File, columns: OpenRequest["columns"], from = 0, part = 1): Promise<ImportedLog> {
+  say({ kind: "reading", file: file.name, share: from });
   let said = 0;
   return readLog(pieces(file.stream()), file.name, {
     ...(columns ? { csvColumns: columns } : {}),
     onProgress: (bytes) => {
       if (performance.now() - said < 50) return;
       said = performance.now();
-      say({ kind: "reading", file: file.name, share: bytes / file.size });
+      say({ kind: "reading", file: file.name, share: from + (part * bytes) / file.size });
     },
   });
 }
@@ -60,7 +63,64 @@ async function tableOf(file: File, { issues }: UnusableInput): Promise<TableBegi
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
-async function open({ files, route, flight, columns }: OpenRequest): Promise<void> {
+interface UnreadFile {
+  readonly file: File;
+  readonly error: UnusableInput;
+}
+
+/** A table whose columns the reader must tell. */
+interface Question extends TableBeginning {
+  readonly file: string;
+}
+
+/** Each log in turn: what `keep` makes of it stays in memory, the log does not. A question ends the reading. */
+async function readEach<T>(
+  logs: readonly File[],
+  columns: OpenRequest["columns"],
+  keep: (log: ImportedLog, file: File) => T,
+): Promise<{ read: T[]; unread: UnreadFile[] } | Question> {
+  const read: T[] = [];
+  const unread: UnreadFile[] = [];
+  for (const [i, file] of logs.entries()) {
+    try {
+      read.push(keep(await readOne(file, columns, i / logs.length, 1 / logs.length), file));
+    } catch (error) {
+      if (!(error instanceof UnusableInput)) throw error;
+      const table = await tableOf(file, error);
+      if (table) return { file: file.name, ...table };
+      unread.push({ file, error });
+    }
+  }
+  return { read, unread };
+}
+
+/** Says how the files part into flights, where they are of more than one. */
+async function saySeveral(
+  { files, columns }: OpenRequest,
+  logs: readonly File[],
+  briefs: readonly File[],
+): Promise<boolean> {
+  const traced = await readEach(logs, columns, (log, file) => ({ file, trace: traceOf(log) }));
+  if (!("read" in traced)) return false;
+  const { read, unread } = traced;
+  const flights = sortIntoFlights(read.map(({ trace }) => trace)).map((of) => of.map((i) => read[i]!.file));
+  if (flights.length < 2) return false;
+  const names = (list: readonly File[]) => list.map(({ name }) => name);
+  const { briefs: taken, unused } = briefsOfFlights(flights.map(names), names(briefs));
+  say({
+    kind: "several",
+    flights: flights.map((of, i) => {
+      const brief = taken[i] === null ? [] : [briefs[taken[i]!]!];
+      return { files: [...of, ...brief].map((file) => files.indexOf(file)) };
+    }),
+    unread: unread.map(({ file, error }) => ({ file: file.name, issues: error.issues })),
+    leftOut: unused.map((i) => briefs[i]!.name),
+  });
+  return true;
+}
+
+async function open(request: OpenRequest): Promise<void> {
+  const { files, route, flight, columns } = request;
   const { logs, brief: briefFile, leftOut } = await sorted(files);
   if (logs.length === 0) {
     const file = briefFile?.name ?? "";
@@ -68,18 +128,11 @@ async function open({ files, route, flight, columns }: OpenRequest): Promise<voi
   }
   // The brief first: it is short, and a mistake in it is said at once.
   const briefDraft = briefFile ? readBrief(await briefFile.text(), briefFile.name) : null;
-  const read: ImportedLog[] = [];
-  const unread: { readonly file: File; readonly error: UnusableInput }[] = [];
-  for (const file of logs) {
-    try {
-      read.push(await readOne(file, columns));
-    } catch (error) {
-      if (!(error instanceof UnusableInput)) throw error;
-      const table = await tableOf(file, error);
-      if (table) return say({ kind: "columns", file: file.name, ...table });
-      unread.push({ file, error });
-    }
-  }
+  const briefs = briefFile ? [briefFile, ...leftOut] : leftOut;
+  if (logs.length > 1 && (await saySeveral(request, logs, briefs))) return;
+  const each = await readEach(logs, columns, (log) => log);
+  if (!("read" in each)) return say({ kind: "columns", ...each });
+  const { read, unread } = each;
   if (read.length === 0) throw new UnusableInput(unread.flatMap(({ error }) => error.issues));
   const log = joinLogs(read);
   say({ kind: "working" });
