@@ -39,6 +39,19 @@ export type {
   HoldSeries,
   PathSeries,
 } from "./debrief/series.ts";
+// the user's own lists of points and runways
+export {
+  distanceNm,
+  joinPointLists,
+  type KnownPoints,
+  type ListedPoint,
+  type ListedRunway,
+  type PointKind,
+  type PointList,
+  pointsNamed,
+  runwaysNamed,
+  searchPoints,
+} from "./geodesy/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
   type AskedHold,
@@ -58,8 +71,11 @@ export {
   Cancelled,
   CSV_COLUMNS,
   joinLogs,
+  pointOf,
+  type ReadPoints,
   readLog,
   readPlaces,
+  readPoints,
   type TableBeginning,
 } from "./import/index.ts";
 // how a direction is spoken

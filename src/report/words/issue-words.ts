@@ -57,6 +57,18 @@ const FILE: Record<string, Words> = {
     `the character encoding ${quote(f.name)} is not known here; the file was read as UTF-8. Names may look odd, numbers are right.`,
   "undecodable-bytes": (f) =>
     `some bytes are not ${f.encoding} text and show as a replacement sign. Names may look odd, numbers are right.`,
+  "no-point-headings": () =>
+    "no line of headings names ident, lat and lon, so this is no list of points. Write them over its columns; kind, elevation, declination, end lat and end lon may follow.",
+  "place-without-ident": (f) =>
+    `${points(f)} ${have(f)} no ident and ${were(f)} left out. A point of a list is looked up by its ident.`,
+  "place-repeated": (f) =>
+    `${points(f)} ${Number(f.count) === 1 ? "stands" : "stand"} in the list twice at the same place (first: ${f.ident}); one of each was kept.`,
+  "runway-without-direction": (f) =>
+    `the runway ${f.ident} has neither a far end nor a readable course, so it was kept as a point only. Write end lat and end lon, or a course such as 218T.`,
+  "runway-length-assumed": (f) =>
+    `no length is written for the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""}; ${count(Number(f.lengthFt))} ft were taken. Its direction is as written.`,
+  "runway-course-by-model": (f) =>
+    `the course of the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""} is magnetic and was turned true by ${f.model}. Write its declination, or the course true, as in 218T.`,
   "place-too-long": (f) =>
     `a waypoint or route point is over ${f.limit} characters long and was left out. Shorten its description.`,
 };
@@ -75,6 +87,10 @@ const ELEMENTS: Readonly<Record<string, string>> = {
   headingTrue: "true heading",
   headingMagnetic: "magnetic heading",
   outsideAir: "outside air temperature",
+  elevation: "elevation",
+  endElevation: "elevation of the far end",
+  declination: "declination",
+  length: "length",
   hdop: "HDOP",
   sat: "number of satellites",
 };
