@@ -48,6 +48,7 @@ export {
   type ListedRunway,
   type PointKind,
   type PointList,
+  type Position,
   pointsNamed,
   runwaysNamed,
   searchPoints,

@@ -161,6 +161,14 @@ const BRIEF: Record<string, Words> = {
     `${quote(f.value)} is no leg length. Write a time or a distance, as in 1 min or 4 NM.`,
   "brief-unknown-fix": (f) =>
     `the fix ${quote(f.ident)} is not among the fixes of this brief.${maybe(f)} ${known(f.known) ? `There are: ${f.known}.` : "It names none; add it under fixes."}`,
+  "brief-ident-by-place": (f) =>
+    `the point lists have ${quote(f.ident)} at ${f.places} places; the one nearest to the flight, ${f.awayNm} NM from its middle, was taken. To take another, write its place under fixes.`,
+  "brief-ident-twice": (f) =>
+    `the point lists have ${quote(f.ident)} at ${f.places} places; the first was taken. To take another, write its place under fixes.`,
+  "brief-unknown-runway": (f) =>
+    `no point list names the runway ${quote(f.ident)}.${maybe(f)} Add it to the list, or write the runway out: threshold, end, elevation_ft.`,
+  "brief-runway-without-elevation": (f) =>
+    `the point list gives no elevation for the runway ${quote(f.ident)}, and an approach needs it. Add it to the list, or write the runway out.`,
   "brief-unknown-exercise": (f) => `this is no exercise that is known here.${maybe(f)} Possible: ${f.known}.`,
   "brief-arc-without-length": (f) =>
     `the arc begins and ends on the same radial (${f.from} to ${f.to}), so there is nothing to fly. Correct one of them.`,
