@@ -52,6 +52,20 @@ export type {
   HoldSeries,
   PathSeries,
 } from "./debrief/series.ts";
+// the user's own lists of points and runways
+export {
+  distanceNm,
+  joinPointLists,
+  type KnownPoints,
+  type ListedPoint,
+  type ListedRunway,
+  type PointKind,
+  type PointList,
+  type Position,
+  pointsNamed,
+  runwaysNamed,
+  searchPoints,
+} from "./geodesy/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
   type AskedHold,
@@ -71,8 +85,11 @@ export {
   Cancelled,
   CSV_COLUMNS,
   joinLogs,
+  pointOf,
+  type ReadPoints,
   readLog,
   readPlaces,
+  readPoints,
   type TableBeginning,
 } from "./import/index.ts";
 // how a direction is spoken

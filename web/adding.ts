@@ -1,13 +1,15 @@
 /** Many flights at once: kept first, then worked out one after the other, while the page is free for other things. */
 import { signal } from "@preact/signals";
 import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
-import { alone } from "./alone.ts";
+import { alone, inTurn } from "./alone.ts";
 import { newAnalyst, type Outcome } from "./analyst.ts";
-import { alsoSay, notices, orSay } from "./flight.ts";
+import { alsoSay, orSay } from "./flight.ts";
 import type { OpenRequest } from "./messages.ts";
 import { failureWords, flightsWords, unreadWords } from "./outcome-words.ts";
 import { go } from "./place.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
+import { rowFor } from "./row-for.ts";
+import { dismiss } from "./store/arrivals.ts";
 import {
   addFlights,
   beginFlight,
@@ -21,7 +23,7 @@ import {
   sourceOf,
 } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
-import type { Arrival, FlightRow } from "./store/schema.ts";
+import type { Arrival, FlightRow, Labels } from "./store/schema.ts";
 
 /** A flight that ended the page so often is left as it is. As for arrivals. */
 const MOST_TRIES = 3;
@@ -39,24 +41,22 @@ let stopped = false;
 /** Stops after nothing more than the flight under way, which is not finished. */
 export function stopAdding(): void {
   stopped = true;
-  analyst.end();
+  analyst.end(true);
 }
+
+const columnsWords = (file: string): string =>
+  `${shownName(file)}: open it alone to say which column is which.`;
 
 async function keepOutcome(id: string, outcome: Outcome): Promise<void> {
   if (outcome.kind === "done") await keepDocument(id, outcome.flight.document, ANALYSIS_VERSION);
   else if (outcome.kind === "unusable" || outcome.kind === "fault")
     await keepTrouble(id, failureWords(outcome).join(" "), ANALYSIS_VERSION);
-  else if (outcome.kind === "columns")
-    await keepTrouble(
-      id,
-      `${shownName(outcome.file)}: open it alone to say which column is which.`,
-      ANALYSIS_VERSION,
-    );
+  else if (outcome.kind === "columns") await keepTrouble(id, columnsWords(outcome.file), ANALYSIS_VERSION);
 }
 
 async function workOutOne(id: string): Promise<void> {
-  const source = await sourceOf(id);
-  if (!source) return;
+  const [row, source] = await Promise.all([flightRow(id), sourceOf(id)]);
+  if (!row || !source || row.analysis === ANALYSIS_VERSION) return;
   if ((await beginFlight(id)) > MOST_TRIES) {
     await keepTrouble(id, "The page closed each time while working this flight out.", ANALYSIS_VERSION);
     return;
@@ -95,14 +95,14 @@ export const resumeAdding = (): Promise<unknown> =>
     if (rows.length > 0) await workOut(rows, anew ? "Working out anew" : "Working out");
   });
 
-async function newFlights(request: OpenRequest, flights: readonly (readonly number[])[]) {
+async function newFlights(request: OpenRequest, flights: readonly (readonly number[])[], labels: Labels) {
   const fresh: NewFlight[] = [];
   let known = 0;
   for (const of of flights) {
     const files = keptFiles(of.map((i) => request.files[i]!));
     const fingerprint = await fingerprintOf(files);
     if (fingerprint && (await flightsOf(fingerprint)).length > 0) known++;
-    else fresh.push({ files, choices: choicesOf(request), fingerprint });
+    else fresh.push({ files, choices: choicesOf(request), labels, fingerprint });
   }
   return { fresh, known };
 }
@@ -118,41 +118,43 @@ export async function addSeveral(
     return;
   }
   go("logbook");
-  await alone("adding", () =>
-    addAll(
+  const left = leftOut.map(shownName).join(", ");
+  alsoSay(
+    ...unreadWords(unread),
+    ...(left ? [`Left out: ${left}. A brief goes with the log of its own name.`] : []),
+  );
+  const sorted = await orSay(
+    newFlights(
       request,
       flights.map(({ files }) => files),
-      arrival,
+      arrival.labels,
     ),
   );
-  notices.value = [
-    ...notices.value,
-    ...unreadWords(unread),
-    ...(leftOut.length > 0
-      ? [`Left out: ${leftOut.map(shownName).join(", ")}. A brief goes with the log of its own name.`]
-      : []),
-  ];
-}
-
-async function addAll(
-  request: OpenRequest,
-  flights: readonly (readonly number[])[],
-  arrival: Arrival,
-): Promise<void> {
-  adding.value = { words: "Keeping the flights", done: 0, of: flights.length };
-  const sorted = await orSay(newFlights(request, flights));
-  const labelled = sorted?.fresh.map((flight) => ({ ...flight, labels: arrival.labels }));
-  const rows = labelled && (await orSay(addFlights(labelled, arrival.id)));
-  adding.value = null;
-  if (!sorted || !rows) return;
-  const done = await workOut(rows, "Working out");
-  const already =
-    sorted.known > 0 ? ` ${flightsWords(sorted.known)} of these files stood there already.` : "";
+  const rows = sorted && (await orSay(addFlights(sorted.fresh, arrival.id)));
+  if (!rows) return;
+  const done = await inTurn("adding", () => workOut(rows, "Working out"));
+  const already = sorted.known > 0 ? ` ${sorted.known} of these stood there already.` : "";
   if (done === rows.length) {
     alsoSay(`${flightsWords(done)} added to the logbook.${already}`);
     return;
   }
-  const waiting = await Promise.all(rows.map(({ id }) => flightRow(id)));
-  await orSay(clearAway(waiting.flatMap((row) => (row && row.analysis === null ? [row.id] : []))));
+  const waiting = await orSay(Promise.all(rows.map(({ id }) => flightRow(id))));
+  await orSay(clearAway((waiting ?? []).flatMap((row) => (row && row.analysis === null ? [row.id] : []))));
   alsoSay(`Cancelled: ${done} of ${flightsWords(rows.length)} added to the logbook.${already}`);
+}
+
+/** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */
+export async function addQuietly(request: OpenRequest, arrival: Arrival): Promise<void> {
+  const outcome = await inTurn("adding", () => {
+    adding.value = { words: `Working out: ${shownName(request.files[0]!.name)}`, done: 0, of: 1 };
+    return analyst.run(request, () => {});
+  });
+  adding.value = null;
+  if (outcome.kind === "done") await orSay(rowFor(outcome.flight.document, request, arrival));
+  else if (outcome.kind === "several") await addSeveral(request, outcome, arrival);
+  else {
+    await orSay(dismiss(arrival.id));
+    if (outcome.kind === "columns") alsoSay(columnsWords(outcome.file));
+    else if (outcome.kind !== "cancelled") alsoSay(...failureWords(outcome));
+  }
 }

@@ -7,3 +7,14 @@ export async function alone<T>(name: string, work: () => Promise<T>): Promise<T 
     lock ? work() : null,
   );
 }
+
+/** For browsers without locks: one thing after the other in this tab. */
+let turn: Promise<unknown> = Promise.resolve();
+
+/** Runs the work once nothing else of this name runs, in whatever tab. */
+export function inTurn<T>(name: string, work: () => Promise<T>): Promise<T> {
+  if (navigator.locks) return navigator.locks.request(`hindtrack ${name}`, work) as Promise<T>;
+  const mine = turn.then(work);
+  turn = mine.catch(() => {});
+  return mine;
+}

@@ -3,13 +3,16 @@ import type { OpenRequest, WorkerMessage } from "./messages.ts";
 
 export type Progress = Extract<WorkerMessage, { kind: "reading" | "working" }>;
 /** How the work on a request can end. */
-export type Outcome = Exclude<WorkerMessage, Progress> | { readonly kind: "cancelled" };
+export type Outcome =
+  | Exclude<WorkerMessage, Progress>
+  /** By the reader's wish, or because other work came. */
+  | { readonly kind: "cancelled"; readonly wanted: boolean };
 
 export interface Analyst {
   /** One request at a time. */
   readonly run: (request: OpenRequest, heard: (progress: Progress) => void) => Promise<Outcome>;
   /** Ends at once: a run under way ends as cancelled. */
-  readonly end: () => void;
+  readonly end: (wanted: boolean) => void;
 }
 
 const isProgress = (message: WorkerMessage): message is Progress =>
@@ -17,17 +20,17 @@ const isProgress = (message: WorkerMessage): message is Progress =>
 
 export function newAnalyst(): Analyst {
   let worker: Worker | null = null;
-  let giveUp = () => {};
-  const end = () => {
+  let giveUp = (_wanted: boolean) => {};
+  const end = (wanted: boolean) => {
     worker?.terminate();
     worker = null;
-    giveUp();
+    giveUp(wanted);
   };
   return {
     end,
     run: (request, heard) =>
       new Promise((resolve) => {
-        giveUp = () => resolve({ kind: "cancelled" });
+        giveUp = (wanted) => resolve({ kind: "cancelled", wanted });
         worker ??= new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
         worker.onmessage = ({ data }: MessageEvent<WorkerMessage>) =>
           isProgress(data) ? heard(data) : resolve(data);

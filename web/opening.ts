@@ -1,48 +1,32 @@
 /** Files in hand: kept first, then read, then on the sheet or, if they are of many flights, in the logbook. */
-import { ANALYSIS_VERSION } from "../src/index.ts";
-import { addSeveral } from "./adding.ts";
+import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
+import { addQuietly, addSeveral } from "./adding.ts";
 import { alone } from "./alone.ts";
 import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
 import type { Debriefed, OpenRequest } from "./messages.ts";
 import { failureWords } from "./outcome-words.ts";
 import { place } from "./place.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
+import { rowFor } from "./row-for.ts";
 import { begin, goToSheet, show, workedOut } from "./show.ts";
+import { addedTo, sortedFiles } from "./sorting.ts";
 import { arrivals, arrive, beginArrival, dismiss } from "./store/arrivals.ts";
-import { addFlights, flightRow, flightsOf, keepDocument, replaceSource } from "./store/flights.ts";
+import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
 import { type Arrival, type FlightRow, type Labels, NO_LABELS } from "./store/schema.ts";
 
 /** Files that ended the page so often while they were read are left aside. Chosen: once may be chance, twice the user's own doing. */
 const MOST_TRIES = 3;
 
-/** The row of a flight just worked out: the one that the same files already have, else a new one. */
-async function rowFor(
-  { document }: Debriefed,
-  request: OpenRequest,
-  { id, labels }: Pick<Arrival, "id" | "labels">,
-): Promise<FlightRow | null> {
-  const files = keptFiles(request.files);
-  const fingerprint = await fingerprintOf(files);
-  const known = fingerprint ? await flightsOf(fingerprint) : [];
-  const same = known.find(({ summary }) => summary?.flight === document.log.flight);
-  if (same) await dismiss(id);
-  const [row] = same
-    ? [same]
-    : await addFlights([{ files, choices: choicesOf(request), labels, fingerprint }], id);
-  await keepDocument(row!.id, document, ANALYSIS_VERSION);
-  if (same) alsoSay("This flight was in the logbook already, and is shown with what was noted on it.");
-  return row!;
-}
-
 async function openArrival(request: OpenRequest, arrival: Arrival | null): Promise<void> {
   if (arrival) await orSay(beginArrival(arrival.id));
   const outcome = await workedOut(request);
   if (outcome.kind === "done") {
-    const row = arrival && (await orSay(rowFor(outcome.flight, request, arrival)));
+    const kept = arrival && (await orSay(rowFor(outcome.flight.document, request, arrival)));
     const said = notices.value;
-    show(outcome.flight, request, row);
+    show(outcome.flight, request, kept?.row ?? null);
     alsoSay(...said);
+    if (kept?.known) alsoSay("This flight was in the logbook already; what was noted on it stands.");
     goToSheet();
     return;
   }
@@ -52,6 +36,8 @@ async function openArrival(request: OpenRequest, arrival: Arrival | null): Promi
     requestAnimationFrame(() => document.getElementById("columns-title")?.scrollIntoView());
     return;
   }
+  if (outcome.kind === "cancelled" && !outcome.wanted)
+    return arrival ? addQuietly(request, arrival) : undefined;
   if (arrival) await orSay(dismiss(arrival.id));
   if (outcome.kind !== "cancelled") notices.value = failureWords(outcome);
 }
@@ -64,7 +50,8 @@ export async function openFiles(request: OpenRequest, labels: Labels = NO_LABELS
   const arrival = await orSay(arrive(keptFiles(request.files), choicesOf(request), labels));
   if (work.value !== turn) {
     // Cancelled, or other files came, while these were being kept.
-    if (arrival) await orSay(dismiss(arrival.id));
+    if (arrival && work.value === null) await orSay(dismiss(arrival.id));
+    else if (arrival) await underLock(arrival, () => addQuietly(request, arrival));
     return;
   }
   await underLock(arrival, () => openArrival(request, arrival));
@@ -75,9 +62,21 @@ const underLock = (arrival: Arrival | null, work: () => Promise<void>): Promise<
 
 export const openOnSheet = (
   files: readonly File[],
-  { route = null, flight = null, columns = null }: Partial<Omit<OpenRequest, "files">> = {},
+  { route = null, flight = null, columns = null, standard = null }: Partial<Omit<OpenRequest, "files">> = {},
   labels?: Labels,
-): void => void openFiles({ files, route, flight, columns }, labels);
+): void => void openFiles({ files, route, flight, columns, standard }, labels);
+
+/** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet. */
+export async function dropOnSheet(files: readonly File[]): Promise<void> {
+  const standing = place.value === "sheet" ? flight.value?.request : null;
+  const given = await sortedFiles(files);
+  if (!standing || given.logs.length > 0) return openOnSheet(files);
+  const together = addedTo(await sortedFiles(standing.files), given);
+  await openAnew({ files: together, route: null, standard: null });
+}
+
+/** The same flight against another standard; the reader stays where they are. */
+export const holdAgainst = (standard: OpenRequest["standard"]): void => void openAnew({ standard }, false);
 
 /** The table of the question, now with its columns told. */
 export async function answer(columns: OpenRequest["columns"]): Promise<void> {
@@ -97,7 +96,7 @@ export async function leaveQuestion(): Promise<void> {
 }
 
 /** The flight on the sheet, worked out anew from other files or choices; what was noted on it stays. */
-export async function openAnew(change: Partial<OpenRequest>): Promise<void> {
+export async function openAnew(change: Partial<OpenRequest>, fromTheTop = true): Promise<void> {
   const before = flight.value;
   if (!before) return;
   const request: OpenRequest = { ...before.request, ...change };
@@ -107,7 +106,7 @@ export async function openAnew(change: Partial<OpenRequest>): Promise<void> {
   if (outcome.kind !== "done") return;
   const row = before.id === null ? null : await orSay(keepAnew(before.id, request, outcome.flight));
   show(outcome.flight, request, row);
-  goToSheet();
+  if (fromTheTop) goToSheet();
 }
 
 async function keepAnew(
@@ -122,21 +121,22 @@ async function keepAnew(
   return flightRow(id);
 }
 
-/** Goes on with files that had come in before a reload. */
+/** Goes on with files that had come in before a reload: the last on the sheet, unless a flight is looked at. */
 export async function resumeArrivals(): Promise<void> {
-  for (const arrival of (await orSay(arrivals())) ?? []) {
+  const waiting = (await orSay(arrivals())) ?? [];
+  for (const [i, arrival] of waiting.entries()) {
     if (arrival.tries >= MOST_TRIES) {
       await orSay(dismiss(arrival.id));
-      alsoSay(
-        `${arrival.files.map(({ name }) => name).join(", ")}: the page closed each time while reading this, and it is left aside.`,
-      );
+      const names = arrival.files.map(({ name }) => shownName(name)).join(", ");
+      alsoSay(`${names}: the page closed each time while reading this, and it is left aside.`);
       continue;
     }
-    // Of a flight that is looked at, the sheet is not taken away.
-    if (place.value === "sheet" && flight.value) return;
+    const request = requestOf(arrival.files, arrival.choices);
+    const isFree = place.value === "logbook" && work.value === null;
     await alone(`arrival ${arrival.id}`, async () => {
+      if (i < waiting.length - 1 || !isFree) return addQuietly(request, arrival);
       begin("Reading");
-      await openArrival(requestOf(arrival.files, arrival.choices), arrival);
+      return openArrival(request, arrival);
     });
   }
 }

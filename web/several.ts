@@ -1,33 +1,36 @@
 /** Which of many logs given together are of one flight, and which brief goes with which. */
 
-/** Where a log was, and when: its ends, and a place a minute. */
+/** Where a log was, and when: its ends, and its place at every whole minute. */
 export interface LogTrace {
   readonly startMs: number;
   readonly endMs: number;
-  /** Latitude and longitude in degrees by whole minutes since 1970, UTC. */
-  readonly minutes: ReadonlyMap<number, readonly [number, number]>;
+  readonly first: Spot;
+  readonly last: Spot;
+  /** By whole minutes since 1970, UTC. */
+  readonly minutes: ReadonlyMap<number, Spot>;
 }
+
+/** Latitude and longitude, degrees. */
+export type Spot = readonly [latitude: number, longitude: number];
 
 /** Minutes between two files of one flight. Chosen: a recorder begins its next file within seconds; a turnround takes longer. */
 const BREAK_MIN = 2;
-/** NM between two recorders of one aircraft in the same minute. Chosen: they see other seconds of it, at up to 3 NM/min. */
-const TOGETHER_NM = 3;
+/** NM between two recorders of one aircraft at the same moment. Chosen: the chord of half a minute in a standard turn at 150 kt lies 0.24 NM inside. */
+const TOGETHER_NM = 0.3;
+/** Share of the common minutes in which they must be so near: a receiver may be wrong now and then. Chosen. */
+const TOGETHER_SHARE = 0.9;
 /** NM an aircraft covers in the break. Chosen: 180 kt, faster than any trainer. */
 const BREAK_NM = 3 * BREAK_MIN;
 const NM_PER_DEGREE = 60;
 
-type Spot = readonly [number, number];
+/** Degrees of longitude from one to the other, the short way, east positive. */
+export const eastward = (from: number, to: number): number => ((((to - from + 540) % 360) + 360) % 360) - 180;
 
 /** Flat enough within a few miles. */
 function apartNm([latA, lonA]: Spot, [latB, lonB]: Spot): number {
-  const east = ((((lonB - lonA + 540) % 360) + 360) % 360) - 180;
+  const east = eastward(lonA, lonB);
   return NM_PER_DEGREE * Math.hypot(latB - latA, east * Math.cos((latA * Math.PI) / 180));
 }
-
-const ends = ({ minutes }: LogTrace): readonly [Spot, Spot] | null => {
-  const spots = [...minutes.values()];
-  return spots.length > 0 ? [spots[0]!, spots.at(-1)!] : null;
-};
 
 function areOneFlight(a: LogTrace, b: LogTrace): boolean {
   const [first, second] = a.startMs <= b.startMs ? [a, b] : [b, a];
@@ -36,9 +39,10 @@ function areOneFlight(a: LogTrace, b: LogTrace): boolean {
     const other = second.minutes.get(minute);
     return other ? [apartNm(spot, other)] : [];
   });
-  if (common.length > 0) return common.every((nm) => nm <= TOGETHER_NM);
-  const [from, to] = [ends(first)?.[1], ends(second)?.[0]];
-  return from !== undefined && to !== undefined && apartNm(from, to) <= BREAK_NM + TOGETHER_NM;
+  if (common.length > 0) {
+    return common.filter((nm) => nm <= TOGETHER_NM).length >= TOGETHER_SHARE * common.length;
+  }
+  return apartNm(first.last, second.first) <= BREAK_NM;
 }
 
 /** Indexes of the logs of each flight, in the order given. A log without times stands alone. */

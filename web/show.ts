@@ -1,12 +1,14 @@
 /** A flight goes to the sheet: worked out from its files, kept with its document, its notes put back. */
-import { ANALYSIS_VERSION, shownName, withNotes } from "../src/index.ts";
+import { ANALYSIS_VERSION, type DebriefDocument, notesOf, shownName, withNotes } from "../src/index.ts";
 import { newAnalyst, type Outcome, type Progress } from "./analyst.ts";
 import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
 import type { Debriefed, OpenRequest } from "./messages.ts";
 import { failureWords, sheetWords } from "./outcome-words.ts";
 import { goToFlight } from "./place.ts";
 import { requestOf } from "./request.ts";
-import { changeRows, flightRow, keepDocument, sourceOf } from "./store/flights.ts";
+import { notesOfRow } from "./row-notes.ts";
+import { changeRows, flightRow, keepDocument, markOpened, sourceOf } from "./store/flights.ts";
+import { mergedNotes } from "./store/merged-notes.ts";
 import type { FlightRow } from "./store/schema.ts";
 
 const analyst = newAnalyst();
@@ -20,14 +22,14 @@ const progressWords = (progress: Progress): { words: string; share: number | nul
 
 /** Ends the work under way at the reader's wish; what stood on the page stays, and what was said of it. */
 export function cancel(): void {
-  analyst.end();
+  analyst.end(true);
   work.value = null;
   notices.value = noticesBefore;
 }
 
 /** What was under way gives way; what it said goes. */
 export function begin(words: string): void {
-  analyst.end();
+  analyst.end(false);
   if (!work.value) noticesBefore = notices.value;
   notices.value = [];
   question.value = null;
@@ -43,11 +45,21 @@ export async function workedOut(request: OpenRequest): Promise<Outcome> {
   return outcome;
 }
 
+/** Notes go with their exercises; where these stand elsewhere after a new working out, the row follows. */
+function withRowNotes(document: DebriefDocument, row: FlightRow): DebriefDocument {
+  const noted = withNotes(document, notesOfRow(row, document));
+  const notes = notesOf(noted);
+  if (JSON.stringify(notes) !== JSON.stringify(row.notes)) {
+    void orSay(changeRows([row.id], (now) => ({ notes: mergedNotes(row.notes, notes, now.notes) })));
+  }
+  return noted;
+}
+
 /** Puts a flight on the sheet, with the instructor's notes where it has a row. */
 export function show(debriefed: Debriefed, request: OpenRequest, row: FlightRow | null): void {
   flight.value = {
     ...debriefed,
-    document: row ? withNotes(debriefed.document, row.notes) : debriefed.document,
+    document: row ? withRowNotes(debriefed.document, row) : debriefed.document,
     id: row?.id ?? null,
     request,
     opened: (flight.value?.opened ?? 0) + 1,
@@ -77,7 +89,7 @@ export async function showFlight(id: string): Promise<boolean> {
   if (outcome.kind !== "done") return false;
   const stale = row.analysis !== ANALYSIS_VERSION || row.summary === null;
   if (stale) await orSay(keepDocument(id, outcome.flight.document, ANALYSIS_VERSION));
-  await orSay(changeRows([id], () => ({ opened: Date.now() })));
+  await orSay(markOpened(id));
   show(outcome.flight, request, row);
   return true;
 }

@@ -29,6 +29,7 @@ const rowOf = ({ files, labels = NO_LABELS, fingerprint }: NewFlight, now: numbe
   id: newId(),
   added: now,
   opened: now,
+  changed: now,
   deleted: null,
   fingerprint,
   fileNames: files.map(({ name }) => name),
@@ -84,7 +85,7 @@ export const documentOf = (id: string): Promise<DebriefDocument | null> =>
     return row && kept ? withNotes(JSON.parse(kept.text), row.notes) : null;
   });
 
-/** Changes rows one by one where they still stand. @throws StorageTrouble */
+/** Changes rows by hand, one by one where they still stand. @throws StorageTrouble */
 export async function changeRows(
   ids: readonly string[],
   change: (row: FlightRow) => RowChange,
@@ -93,11 +94,15 @@ export async function changeRows(
     const store = t.objectStore("flights");
     for (const id of ids) {
       const row = await store.get(id);
-      if (row) await store.put({ ...row, ...change(row) });
+      if (row) await store.put({ ...row, changed: Date.now(), ...change(row) });
     }
   });
   changed("flights");
 }
+
+/** Notes when a flight was looked at last. @throws StorageTrouble */
+export const markOpened = (id: string): Promise<void> =>
+  changeRows([id], (row) => ({ opened: Date.now(), changed: row.changed }));
 
 /**
  * Keeps the document of a flight as it was worked out by an analysis. False where the flight is gone.
@@ -134,7 +139,7 @@ export async function beginFlight(id: string): Promise<number> {
 
 /** Why a flight could not be worked out by this analysis; a later one tries again. @throws StorageTrouble */
 export async function keepTrouble(id: string, trouble: string, analysis: number): Promise<void> {
-  await changeRows([id], () => ({ trouble, analysis, tries: 0 }));
+  await changeRows([id], (row) => ({ trouble, analysis, tries: 0, changed: row.changed }));
 }
 
 /** Other files or choices for a flight, as when its brief is edited; it then waits to be worked out. @throws StorageTrouble */
@@ -143,7 +148,9 @@ export async function replaceSource(id: string, { files, choices, fingerprint }:
     const row = await t.objectStore("flights").get(id);
     if (!row) return;
     const fileNames = files.map(({ name }) => name);
-    await t.objectStore("flights").put({ ...row, fingerprint, fileNames, analysis: null });
+    await t
+      .objectStore("flights")
+      .put({ ...row, changed: Date.now(), fingerprint, fileNames, analysis: null });
     await t.objectStore("sources").put({ id, files, choices });
   });
   changed("flights");

@@ -57,6 +57,8 @@ export interface FlightRow extends Labels {
   readonly id: string;
   readonly added: number;
   readonly opened: number;
+  /** When its labels, notes, files or place in the logbook were last changed by hand: of two copies the later one counts. */
+  readonly changed: number;
   /** When it was deleted; it can be put back until it is cleared away. */
   readonly deleted: number | null;
   /** Tells whether the same files have come before; null where the browser cannot work it out. */

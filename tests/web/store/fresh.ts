@@ -15,7 +15,7 @@ export function eachTestInAnEmptyBrowser(): void {
   afterAll(closeNews);
 }
 
-export const NO_CHOICES: Choices = { route: null, flight: null, columns: null };
+export const NO_CHOICES: Choices = { route: null, flight: null, columns: null, standard: null };
 
 export const file = (name: string, text: string): KeptFile => ({ name, bytes: new Blob([text]) });
 
