@@ -4,6 +4,9 @@
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
+  type ApproachAdvice,
+  type ApproachFacts,
+  type ApproachRecord,
   type ArcFacts,
   type ArcRecord,
   type ArcRemedy,
@@ -31,6 +34,7 @@ export {
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
 export type {
+  ApproachSeries,
   ArcSeries,
   CourseSeries,
   DescentSeries,
