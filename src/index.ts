@@ -4,6 +4,9 @@
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
+  type ApproachAdvice,
+  type ApproachFacts,
+  type ApproachRecord,
   type ArcFacts,
   type ArcRecord,
   type ArcRemedy,
@@ -42,6 +45,7 @@ export {
   withRemark,
 } from "./debrief/notes.ts";
 export type {
+  ApproachSeries,
   ArcSeries,
   CourseSeries,
   DescentSeries,
