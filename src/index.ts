@@ -2,6 +2,8 @@
 
 // what should have been flown
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
+// by which analysis documents are made
+export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 // the result: a document, and columns for charts beside it
 export {
   type ApproachAdvice,
