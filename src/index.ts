@@ -22,7 +22,9 @@ export {
   type HoldFacts,
   type HoldLap,
   type HoldRecord,
+  type Overrule,
   type Racetrack,
+  type Remark,
   type Verdict,
   type WhatWouldHaveWorked,
   type WindRecord,
@@ -30,6 +32,15 @@ export {
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
+// what the instructor wrote
+export {
+  type InstructorNotes,
+  notesOf,
+  withNotes,
+  withOverrule,
+  withoutOverrule,
+  withRemark,
+} from "./debrief/notes.ts";
 export type {
   ArcSeries,
   CourseSeries,

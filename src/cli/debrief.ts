@@ -58,7 +58,8 @@ async function openBytes(path: string): Promise<Buffer> {
 }
 
 /** A published standard by its name, else a school's own file. */
-async function openStandard(name: string): Promise<TestStandard> {
+async function openStandard(name: string): Promise<TestStandard | "none"> {
+  if (name === "none") return name;
   const published = TEST_STANDARDS.find(({ id }) => id === name);
   return published ?? readStandard((await openBytes(name)).toString("utf8"), name);
 }
@@ -164,7 +165,7 @@ export function debriefCommand(): Command {
     )
     .option(
       "--standard <name or file>",
-      `what to hold it against: ${TEST_STANDARDS.map(({ id }) => id).join(", ")}, or a school’s own file; what the brief names if not given`,
+      `what to hold it against: ${TEST_STANDARDS.map(({ id }) => id).join(", ")}, none, or a school’s own file; what the brief names if not given`,
     )
     .option("--out <folder>", "write files there instead of printing (every form, or those asked for)")
     .option("--join", "the logs are of one flight: join them, without what was recorded twice")
