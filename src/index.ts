@@ -2,8 +2,13 @@
 
 // what should have been flown
 export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
+// by which analysis documents are made
+export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 // the result: a document, and columns for charts beside it
 export {
+  type ApproachAdvice,
+  type ApproachFacts,
+  type ApproachRecord,
   type ArcFacts,
   type ArcRecord,
   type ArcRemedy,
@@ -22,7 +27,9 @@ export {
   type HoldFacts,
   type HoldLap,
   type HoldRecord,
+  type Overrule,
   type Racetrack,
+  type Remark,
   type Verdict,
   type WhatWouldHaveWorked,
   type WindRecord,
@@ -30,7 +37,17 @@ export {
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
+// what the instructor wrote
+export {
+  type InstructorNotes,
+  notesOf,
+  withNotes,
+  withOverrule,
+  withoutOverrule,
+  withRemark,
+} from "./debrief/notes.ts";
 export type {
+  ApproachSeries,
   ArcSeries,
   CourseSeries,
   DescentSeries,
@@ -39,6 +56,20 @@ export type {
   HoldSeries,
   PathSeries,
 } from "./debrief/series.ts";
+// the user's own lists of points and runways
+export {
+  distanceNm,
+  joinPointLists,
+  type KnownPoints,
+  type ListedPoint,
+  type ListedRunway,
+  type PointKind,
+  type PointList,
+  type Position,
+  pointsNamed,
+  runwaysNamed,
+  searchPoints,
+} from "./geodesy/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
   type AskedHold,
@@ -58,8 +89,11 @@ export {
   Cancelled,
   CSV_COLUMNS,
   joinLogs,
+  pointOf,
+  type ReadPoints,
   readLog,
   readPlaces,
+  readPoints,
   type TableBeginning,
 } from "./import/index.ts";
 // how a direction is spoken
