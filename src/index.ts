@@ -6,6 +6,9 @@ export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStanda
 export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 // the result: a document, and columns for charts beside it
 export {
+  type ApproachAdvice,
+  type ApproachFacts,
+  type ApproachRecord,
   type ArcFacts,
   type ArcRecord,
   type ArcRemedy,
@@ -44,6 +47,7 @@ export {
   withRemark,
 } from "./debrief/notes.ts";
 export type {
+  ApproachSeries,
   ArcSeries,
   CourseSeries,
   DescentSeries,

@@ -13,3 +13,4 @@ export { readBrief } from "./read.ts";
 export { resolveBrief } from "./resolve.ts";
 export { briefFromRoute } from "./route.ts";
 export { readStandard } from "./standard-file.ts";
+export { briefText, briefToYaml, type WrittenValues, writtenBrief } from "./write.ts";
