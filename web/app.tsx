@@ -2,7 +2,7 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo } from "preact/hooks";
 import { type HoldFacts, notesOf } from "../src/index.ts";
-import { adding, stopAdding } from "./adding.ts";
+import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { type Flight, flight, notices, question, work } from "./flight.ts";
 import { filledFrom, typedHold } from "./next-hold.ts";
@@ -77,9 +77,9 @@ function AllUnderWay() {
       {now && <UnderWay words={now.words} share={now.share} end={cancel} />}
       {many && (
         <UnderWay
-          words={`${many.words}, ${many.done + 1} of ${many.of}`}
-          share={many.done / many.of}
-          end={stopAdding}
+          words={many.of > 1 ? `${many.words}, ${many.done + 1} of ${many.of}` : many.words}
+          share={many.of > 1 ? many.done / many.of : null}
+          end={many.stop}
         />
       )}
     </div>
