@@ -6,6 +6,7 @@ import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { type Flight, flight, notices, question, work } from "./flight.ts";
 import { filledFrom, typedHold } from "./next-hold.ts";
+import { renew, renewal } from "./offline/renewal.ts";
 import { dropOnSheet } from "./opening.ts";
 import { address, go, type Place, place, shownFlight } from "./place.ts";
 import { rowKeeper } from "./row-notes.ts";
@@ -86,6 +87,22 @@ function AllUnderWay() {
   );
 }
 
+function Renewal() {
+  const now = renewal.value;
+  return (
+    <div class="underway screen" aria-live="polite">
+      {now !== "none" && (
+        <p>
+          {now === "ready" ? "A new version of Hindtrack is ready." : "Hindtrack was renewed in another tab."}{" "}
+          <button type="button" onClick={renew}>
+            {now === "ready" ? "Take it now" : "Reload this one"}
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}
+
 function Notices() {
   return (
     <div class="notices screen" role="alert">
@@ -159,6 +176,7 @@ export function App() {
         {flight.value && <Way to="sheet" words="Sheet" here={here} />}
         <Way to="hold" words="Next hold" here={here} />
       </nav>
+      <Renewal />
       <AllUnderWay />
       <Notices />
       {question.value && <Columns key={question.value.file} asked={question.value} />}
