@@ -29,7 +29,9 @@ const log = (name: string): string => {
   return sampleFile("calm-and-tidy", "log.gpx").replace(/<name>[^<]*<\/name>/, `<name>${text}</name>`);
 };
 const brief = (name: string): string =>
-  sampleFile("calm-and-tidy", "brief.yaml").replace(/^title: .*$/m, `title: ${JSON.stringify(name)}`);
+  sampleFile("calm-and-tidy", "brief.yaml")
+    .replace(/^title: .*$/m, `title: ${JSON.stringify(name)}`)
+    .replaceAll("TARNO", `TARNO${name.replace(/[^a-z]/gi, "").slice(0, 90)}`);
 
 /** Nothing of the name became an element, nothing ran, and nothing is wider than the window. */
 async function isTame(page: Page): Promise<void> {
