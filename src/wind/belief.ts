@@ -13,7 +13,7 @@ const AIRSPEED_SHARE = 0.35;
 const WIND_SD = 15;
 const WIND_SD_GROWTH = 1.5;
 /** Wander of the wind, kt over s, and the distance in which it fades, m: a little more than the usual 2 kt; what a flight calls for comes on top. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights. */
-const WIND_WANDER = 2.3;
+const WIND_WANDER = 2.6;
 const WIND_SECONDS = 900;
 const WIND_REACH_METRES = 60_000;
 const AIRSPEED_WANDER = 1.5;

@@ -4,10 +4,10 @@ import type { Belief } from "./state.ts";
 
 /** Factors on the variance of every change of the wind, none below the usual, and how likely each is beforehand. Tuned on simulated flights, seeds 1 to 60. */
 const UNRESTS = [
-  { factor: 1, chance: 0.3 },
-  { factor: 1.7, chance: 0.3 },
-  { factor: 3, chance: 0.2 },
-  { factor: 5, chance: 0.2 },
+  { factor: 1, chance: 0.7 },
+  { factor: 1.7, chance: 0.2 },
+  { factor: 3, chance: 0.07 },
+  { factor: 5, chance: 0.03 },
 ] as const;
 
 /** The belief with the mean factor that the flight calls for. Overwrites the last forward pass: run a whole one after it. */

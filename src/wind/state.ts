@@ -43,10 +43,11 @@ export function fade(belief: Belief, facts: Facts, i: number, x: Float64Array): 
   x[AIRSPEED_WANDERS] = x[AIRSPEED_WANDERS]! * air;
 }
 
-/** A square matrix of two states carried in the same way, in place. */
+/** A symmetric matrix of two states carried in the same way, in place. */
 export function fadeBoth(belief: Belief, facts: Facts, i: number, p: Float64Array): void {
   const { wind, air } = kept(belief, facts, i);
-  for (const a of [2, 3, AIRSPEED_WANDERS]) {
+  for (let a = 2; a <= AIRSPEED_WANDERS; a++) {
+    if (a === LEVEL) continue;
     const keep = a === AIRSPEED_WANDERS ? air : wind;
     for (let b = 0; b < N; b++) {
       p[a * N + b] = p[a * N + b]! * keep;
@@ -60,17 +61,16 @@ export function carry(belief: Belief, facts: Facts, i: number, x: Float64Array, 
   fade(belief, facts, i, x);
   fadeBoth(belief, facts, i, p);
   const { wind, air } = kept(belief, facts, i);
-  const grow = (a: number, variance: number) => {
-    p[a * N + a] = p[a * N + a]! + variance;
-  };
   const walk = belief.windUnrest * facts.windStep[i]!;
   const wander = belief.windUnrest * belief.windWander ** 2 * (1 - wind * wind);
-  grow(0, walk);
-  grow(1, walk);
-  grow(2, wander);
-  grow(3, wander);
-  grow(LEVEL, facts.levelStep[i]!);
-  grow(AIRSPEED_WANDERS, belief.airspeedWander ** 2 * (1 - air * air));
+  const diagonal = N + 1;
+  p[0] = p[0]! + walk;
+  p[diagonal] = p[diagonal]! + walk;
+  p[2 * diagonal] = p[2 * diagonal]! + wander;
+  p[3 * diagonal] = p[3 * diagonal]! + wander;
+  p[LEVEL * diagonal] = p[LEVEL * diagonal]! + facts.levelStep[i]!;
+  const own = AIRSPEED_WANDERS * diagonal;
+  p[own] = p[own]! + belief.airspeedWander ** 2 * (1 - air * air);
 }
 
 /** Covariance before the first fact. */
