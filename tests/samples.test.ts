@@ -136,10 +136,10 @@ describe.each(HOLD_SAMPLES)("the hold of %s against the simulator's own truth", 
     return { facts: measured!.facts, record: measured!, truth: sampleTruth(name).truth.holds[0]! };
   };
 
-  it("is found from the first pass of the fix to the last within 6 s, with its laps, side and entry", async () => {
+  it("is found from the first pass of the fix to the last within 5 s, with its laps, side and entry", async () => {
     const { facts, record, truth } = await both();
-    near(seconds(truth.t0, record.startUtc!), 0, 6, "s", "first pass");
-    near(seconds(truth.t1, record.endUtc!), 0, 6, "s", "last pass");
+    near(seconds(truth.t0, record.startUtc!), 0, 5, "s", "first pass");
+    near(seconds(truth.t1, record.endUtc!), 0, 5, "s", "last pass");
     expect(facts.laps.length).toBe(truth.laps.length);
     expect(facts.turns).toBe(truth.turn);
     expect(facts.asFlown!.turns).toBe(truth.turn);

@@ -1,6 +1,6 @@
 /** What the page knows: the flight on the sheet, the work under way, and what there is to say about the files. */
 import { signal } from "@preact/signals";
-import { issueSentence } from "../src/index.ts";
+import { issueSentence, shownName } from "../src/index.ts";
 import { keep, kept } from "./kept.ts";
 import type { ColumnQuestion, Debriefed, OpenRequest, WorkerMessage } from "./messages.ts";
 
@@ -47,7 +47,7 @@ function run(request: OpenRequest, heard: (message: WorkerMessage) => void): voi
 }
 
 const leftOutSentence = (names: readonly string[], log: string): string =>
-  `Left out: ${names.join(", ")}. One brief makes a sheet; this one is of ${log}.`;
+  `Left out: ${names.map(shownName).join(", ")}. One brief makes a sheet; this one is of ${shownName(log)}.`;
 
 /** What must not wait until the foot of the sheet: files not read, parts of the brief not usable. */
 function noticesOf({ leftOut, document }: Debriefed): string[] {
@@ -73,7 +73,7 @@ export function openFiles(request: OpenRequest, then: () => void): void {
   question.value = null;
   run(request, (message) => {
     if (message.kind === "reading") {
-      work.value = { words: `Reading ${message.file}`, share: message.share };
+      work.value = { words: `Reading ${shownName(message.file)}`, share: message.share };
     } else if (message.kind === "working") {
       work.value = { words: "Working out the wind and the courses", share: null };
     } else if (message.kind === "done") {

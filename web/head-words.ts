@@ -1,6 +1,6 @@
 /** The lines under the title of a sheet. */
 import type { DebriefDocument } from "../src/index.ts";
-import { clock, count, day, duration, secondsBetween } from "../src/index.ts";
+import { clock, count, day, duration, secondsBetween, shownName } from "../src/index.ts";
 
 type Log = DebriefDocument["log"];
 
@@ -16,7 +16,7 @@ export function timeWords({ startUtc, endUtc, distanceNm }: Log): string {
 export function aircraftWords({ brief }: DebriefDocument): string {
   if (!brief) return "No brief: courses are fitted to what was flown and show straightness, not deviation";
   const { aircraft, standard, file, source } = brief;
-  const from = source === "gpx-route" ? `brief: the route in ${file}` : `brief ${file}`;
+  const from = source === "gpx-route" ? `brief: the route in ${shownName(file)}` : `brief ${shownName(file)}`;
   return [
     ...(aircraft ? [`Aircraft ${aircraft.tasKt} ± ${aircraft.doubtKt} kt true airspeed`] : []),
     from,

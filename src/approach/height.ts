@@ -1,14 +1,16 @@
 /** What the log's heights are worth: tied to the runway where the aircraft stood on it, else with the doubt they have. */
+
 import type { Runway } from "../brief/brief.ts";
 import { courseBetween, courseRuler, inverse } from "../geodesy/index.ts";
 import { cosDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_FOOT, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Feet, Metres, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
 import { taxiSpeed } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 
 /** One standard deviation of a GPS height, ft: 13 m at 95 %. GPS SPS Performance Standard 2020, 3.8.3, from memory. */
-const HEIGHT_SD: Feet = 13 / 1.96 / METRES_PER_FOOT;
+const HEIGHT_SD: Feet = 13 / Z95 / METRES_PER_FOOT;
 /** How long such an error lasts, s. Chosen: minutes, as ionosphere and satellites change. */
 const HEIGHT_TIME: Seconds = 180;
 /**

@@ -1,4 +1,5 @@
 /** The approach row by row: where the aircraft was against the final course and the glide path. */
+
 import type { ApproachExercise } from "../brief/brief.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
@@ -14,6 +15,7 @@ import type { Span } from "../quantity/span.ts";
 import type { Degrees, FeetMsl, UtcMillis } from "../quantity/units.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
 import type { AgainstCourse } from "../track/index.ts";
+import { SLOW_POSITION_SD } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Column } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -59,9 +61,6 @@ export interface ApproachRows extends AgainstCourse {
   /** One standard deviation of the vertical needle, from the doubt of the height. */
   readonly pathNeedleSd: Float64Array;
 }
-
-/** Receiver errors too slow for a smoother to see: 8 m horizontal, 95 % (GPS SPS Performance Standard 2020, 3.8.3, from memory), one axis, one standard deviation. */
-const SLOW_POSITION_SD_NM = 8 / 2.448 / METRES_PER_NAUTICAL_MILE;
 
 export interface RowsFrom {
   readonly exercise: ApproachExercise;
@@ -125,7 +124,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     rows.needle[i] = needleAt(guide, distance, rows.crossTrackNm[i]!);
     rows.fullScaleNm[i] = fullScaleAt(guide, distance);
     const smoothed = motion ? motion.positionSd[start + i]! / METRES_PER_NAUTICAL_MILE : 0;
-    rows.positionSdNm[i] = Math.hypot(smoothed, SLOW_POSITION_SD_NM);
+    rows.positionSdNm[i] = Math.hypot(smoothed, SLOW_POSITION_SD);
     const height = rows.altitudeFt[i]! - exercise.runway.elevation;
     rows.heightFt[i] = height;
     rows.heightSdFt[i] = datum.sdAt(rows.timeMs[i]!);

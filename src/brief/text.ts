@@ -1,6 +1,7 @@
 /** The text of a brief as plain values, with the line and column of each of them. */
 import { isAlias, isMap, isNode, isScalar, isSeq, LineCounter, parseDocument } from "yaml";
 import { type Issue, UnusableInput, type Where } from "../quantity/issue.ts";
+import { plainFault } from "./plain-fault.ts";
 
 export type Path = readonly PropertyKey[];
 
@@ -33,7 +34,10 @@ export function readText(text: string, file: string): PlacedValues {
   const deep = tooDeepAt(text);
   if (deep !== null) {
     const before = text.slice(0, deep).split("\n");
-    throw unusable({ file, line: before.length, column: before.at(-1)!.length + 1 }, "nested too deeply");
+    throw unusable(
+      { file, line: before.length, column: before.at(-1)!.length + 1 },
+      plainFault("", "nested too deeply"),
+    );
   }
 
   let document: ReturnType<typeof parseDocument>;
@@ -52,7 +56,7 @@ export function readText(text: string, file: string): PlacedValues {
             code: error.code === "DUPLICATE_KEY" ? "brief-duplicate-key" : "brief-not-yaml",
             severity: "error",
             where: place(error.pos[0]),
-            facts: { reason: error.message.split("\n")[0]! },
+            facts: { reason: plainFault(error.code, error.message) },
           }),
         ),
       );
@@ -60,7 +64,7 @@ export function readText(text: string, file: string): PlacedValues {
     values = document.toJS({ maxAliasCount: MAX_ALIASES });
   } catch (error) {
     if (error instanceof UnusableInput) throw error;
-    throw unusable({ file, line: 1, column: 1 }, error instanceof Error ? error.message : String(error));
+    throw unusable({ file, line: 1, column: 1 }, plainFault("", error instanceof Error ? error.message : ""));
   }
   if (values === null || values === undefined) {
     throw unusable({ file, line: 1, column: 1 }, "nothing in it", "brief-empty");

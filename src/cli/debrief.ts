@@ -1,7 +1,6 @@
 /** `hindtrack debrief LOG...`: a track log and perhaps a brief become a debrief, as text, JSON, CSV or GeoJSON. */
 import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
-import { basename, extname } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
 import {
   type BriefDraft,
@@ -11,6 +10,7 @@ import {
   debriefGeoJson,
   debriefText,
   exercisesCsv,
+  fileStem,
   joinLogs,
   lapsCsv,
   legsCsv,
@@ -173,7 +173,7 @@ export function debriefCommand(): Command {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
       const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard });
-      if (options.out) await writeInto(options.out, filesOf(debrief, options, basename(path, extname(path))));
+      if (options.out) await writeInto(options.out, filesOf(debrief, options, fileStem(path)));
       else process.stdout.write(printed(debrief, options));
     }
   });

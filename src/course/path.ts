@@ -1,4 +1,5 @@
 /** The exercise as it stands against its course, row by row: the one place where positions become deviations. */
+
 import type { CourseExercise } from "../brief/brief.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
@@ -6,6 +7,7 @@ import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres }
 import { needleOf } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Degrees, FeetMsl, NauticalMiles, UtcMillis } from "../quantity/units.ts";
+import { SLOW_POSITION_SD } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Column } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -47,9 +49,6 @@ export interface Rows {
   /** 1 where the log is silent between this row and the one before. */
   readonly gapBefore: Uint8Array;
 }
-
-/** Receiver errors too slow for a smoother to see: 8 m horizontal, 95 % (GPS SPS Performance Standard 2020, 3.8.3, from memory), one axis, one standard deviation. */
-const SLOW_POSITION_SD_NM = 8 / 2.448 / METRES_PER_NAUTICAL_MILE;
 
 export function measureRows(
   exercise: CourseExercise,
@@ -119,11 +118,11 @@ export function doubtsAt(
   motion: Motion | null,
   row: number,
 ): { readonly trackSdDeg: AngleSize; readonly positionSdNm: NauticalMiles } {
-  if (!motion) return { trackSdDeg: Number.NaN, positionSdNm: SLOW_POSITION_SD_NM };
+  if (!motion) return { trackSdDeg: Number.NaN, positionSdNm: SLOW_POSITION_SD };
   const sd = motion.velocitySd[row]! / Math.max(1, motion.groundSpeed[row]!);
   const smoothed = motion.positionSd[row]! / METRES_PER_NAUTICAL_MILE;
   return {
     trackSdDeg: Math.min(180, sd * DEGREES_PER_RADIAN),
-    positionSdNm: Math.hypot(smoothed, SLOW_POSITION_SD_NM),
+    positionSdNm: Math.hypot(smoothed, SLOW_POSITION_SD),
   };
 }

@@ -92,6 +92,8 @@ export const documentSchema = z.strictObject({
     dropped: z.record(z.string(), z.number()),
     medianIntervalS: z.number().nullable(),
     longestGapS: z.number().nullable(),
+    /** The last point before it. */
+    longestGapStartUtc: utc.nullable(),
     distanceNm: z.number(),
     /** The flights that the log holds, and the index of this one. `farthestNm` is from where it began. */
     flights: z.array(

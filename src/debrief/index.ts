@@ -50,9 +50,13 @@ export function debriefFlight({
         code: "too-few-points",
         severity: "error",
         where: { file: log.file },
-        facts: { points: log.pointsSeen, used: cleaned.track.length },
+        facts: {
+          points: log.pointsSeen,
+          used: cleaned.track.length,
+          backwards: cleaned.dropped["time-going-back"] ?? 0,
+        },
       },
-      ...cleaned.issues,
+      ...cleaned.issues.map((issue) => ({ ...issue, where: { file: log.file, ...issue.where } })),
     ]);
   }
 

@@ -7,16 +7,19 @@ import type { Track } from "../track/track.ts";
 import type { ChosenFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 
-/** Median and longest of the times between used points, s; null where fewer than two have times. */
-function intervals(track: Track): { median: number | null; longest: number | null } {
+/** Median and longest of the times between used points, s, and when the longest began, ms; null where fewer than two have times. */
+function intervals(track: Track): { median: number; longest: number; longestFrom: number } | null {
   const steps: number[] = [];
+  let [longest, longestFrom] = [-1, 0];
   for (let i = 1; i < track.length; i++) {
     const step = (track.time[i]! - track.time[i - 1]!) / 1000;
-    if (Number.isFinite(step)) steps.push(step);
+    if (!Number.isFinite(step)) continue;
+    steps.push(step);
+    if (step > longest) [longest, longestFrom] = [step, track.time[i - 1]!];
   }
-  if (steps.length === 0) return { median: null, longest: null };
+  if (steps.length === 0) return null;
   steps.sort((a, b) => a - b);
-  return { median: steps[steps.length >> 1]!, longest: steps.at(-1)! };
+  return { median: steps[steps.length >> 1]!, longest, longestFrom };
 }
 
 export function logRecord(
@@ -26,7 +29,7 @@ export function logRecord(
   timed: boolean,
 ): DebriefDocument["log"] {
   const { track } = chosen;
-  const { median, longest } = intervals(track);
+  const between = timed ? intervals(track) : null;
   const first = track.time[0]!;
   const last = track.time[track.length - 1]!;
   return {
@@ -39,8 +42,9 @@ export function logRecord(
     points: log.pointsSeen,
     used: track.length,
     dropped: { ...droppedByCode(log.issues), ...cleaned.dropped, ...chosen.dropped },
-    medianIntervalS: timed ? median : null,
-    longestGapS: timed ? longest : null,
+    medianIntervalS: between?.median ?? null,
+    longestGapS: between?.longest ?? null,
+    longestGapStartUtc: between && utcText(between.longestFrom),
     distanceNm: pathLength(track),
     flights: chosen.flights,
     flight: chosen.index,

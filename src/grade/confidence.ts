@@ -1,8 +1,7 @@
 /** How sure it is that a value lies within its limit. */
-import type { Share } from "../quantity/units.ts";
 
-/** Half-width of a two-sided 95 % interval of a normal deviate, in standard deviations. */
-const Z95 = 1.96;
+import type { Share } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
 
 /**
  * The probability that a size lies within a limit, its error being normal. An exact value is within at its limit:

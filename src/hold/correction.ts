@@ -1,7 +1,9 @@
 /** Headings held on the legs of a hold, against the directions that the legs have and what the wind needed. */
+
 import { turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { AngleSize, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
 import { headingForCourse, windOver } from "../wind/index.ts";
 import type { WindFact } from "../wind/wind.ts";
 import { directionAt, type HoldFrame, inMotion, meanDirection, rowsBetween } from "./frame.ts";
@@ -45,7 +47,7 @@ export function directionOfLeg(
     headingTrueDeg: heading,
     trackTrueDeg: track,
     correctionDeg: heading === null ? null : turnFrom(leg, heading),
-    correction95Deg: heading === null || middle === null ? null : Math.hypot(1.96 * middle, leg95),
+    correction95Deg: heading === null || middle === null ? null : Math.hypot(Z95 * middle, leg95),
   };
 }
 

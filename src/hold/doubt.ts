@@ -1,6 +1,8 @@
 /** How sure a solved racetrack is: the doubt of wind and airspeed carried through the solution. */
+
 import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
 import type { Knots } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
 import { windOfAir } from "../wind/index.ts";
 import type { WindEllipse } from "../wind/wind.ts";
 import type { Racetrack, RacetrackDoubt } from "./facts.ts";
@@ -8,7 +10,6 @@ import { type HoldQuestion, solveRacetrack } from "./racetrack.ts";
 
 /** Square root of the 95 % point of chi squared with two degrees of freedom: semi-axis of an ellipse over its standard deviation. */
 const ELLIPSE_95 = Math.sqrt(5.991);
-const INTERVAL_95 = 1.96;
 
 /** Half the difference of the solution a standard deviation to both sides; null where one of them has none. */
 function change(question: HoldQuestion, east: Knots, north: Knots, speed: Knots) {
@@ -46,11 +47,11 @@ export function racetrackDoubt(
   const parts = [
     change(question, a * sinDeg(majorAxis), a * cosDeg(majorAxis), 0),
     change(question, b * sinDeg(majorAxis + 90), b * cosDeg(majorAxis + 90), 0),
-    change(question, 0, 0, trueAirspeed95 / INTERVAL_95),
+    change(question, 0, 0, trueAirspeed95 / Z95),
   ];
   const known = parts.filter((p) => p !== null);
   if (known.length < parts.length) return null;
-  const doubt = (pick: (p: (typeof known)[number]) => number) => INTERVAL_95 * Math.hypot(...known.map(pick));
+  const doubt = (pick: (p: (typeof known)[number]) => number) => Z95 * Math.hypot(...known.map(pick));
   return {
     inboundCorrection95Deg: doubt((p) => p.inbound),
     outboundCorrection95Deg: doubt((p) => p.outbound),

@@ -1,7 +1,9 @@
 /** The entry: the sector that the heading at the fix lies in, the entry flown, and how its outbound leg was flown. */
+
 import { direction, turnFrom } from "../quantity/angle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, Seconds, UtcMillis } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
 import { ENTRY_SECTORS, ENTRY_TOLERANCE, type HoldEntry, type TurnSide } from "../standard/holding.ts";
 import type { Held } from "./asked.ts";
 import type { HoldFacts } from "./facts.ts";
@@ -99,7 +101,7 @@ export function entryFacts(
     utc: utcText(pass.time),
     headingTrueDeg: heading,
     headingIs: nose === null ? "track" : "heading",
-    heading95Deg: nose === null || !sd?.length ? null : Math.hypot(1.96 * Math.max(...sd), inbound95),
+    heading95Deg: nose === null || !sd?.length ? null : Math.hypot(Z95 * Math.max(...sd), inbound95),
     asked,
     alsoAllowed: [...alsoAllowed],
     fromBorderDeg: fromBorder,

@@ -1,6 +1,6 @@
 /** What is worth saying of a hold as flown: codes with facts and the times they rest on, what matters most first. */
 import type { Finding } from "../quantity/record.ts";
-import type { AngleSize, Feet, NauticalMiles } from "../quantity/units.ts";
+import type { AngleSize, Feet, Knots, NauticalMiles } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import { isSolved } from "./asked.ts";
 import { sectorOf } from "./entry-facts.ts";
@@ -13,12 +13,14 @@ const CORRECTION_OFF: AngleSize = 5;
 const CORRECTION_FAR_OFF: AngleSize = 10;
 /** Factors between these are those of an outbound leg parallel to the inbound one, which has 1. Chosen: half way to none and to twice. */
 const PARALLEL: readonly [number, number] = [0.5, 1.5];
-/** Rolled out nearer to the course than this is on it. Chosen: a minute from the fix at 100 kt it is two thirds of the full scale of a VOR. */
+/** Rolled out nearer to the course than this is on it; farther from the fix, where all is larger, within this share of the way to it. Chosen: two thirds of the full scale of a VOR, and as much as that is a minute from the fix at 100 kt. */
 const ROLL_OUT_OFF: NauticalMiles = 0.2;
+const ROLL_OUT_SHARE = 0.12;
 /** From the lowest to the highest; 100 ft to either side is what the tests of both standards allow (FAA-S-ACS-8C III.B, Part-FCL appendix 7). */
 const HEIGHT_SPREAD: Feet = 200;
-/** Chosen: more than a tidy inbound leg ever strays. */
+/** Chosen: more than a tidy inbound leg ever strays; in a fast aircraft as many seconds of flight. */
 const BEYOND_COURSE: NauticalMiles = 0.3;
+const AT_SPEED: Knots = 100;
 
 /**
  * The findings of a hold; `published` where a brief gave it. Of one that was found, no leg is held against a time that
@@ -71,6 +73,9 @@ function wrongEntry({ entry, inboundTrueDeg, turns }: HoldFacts, flownTurns: Tur
 const pastCourse = ({ rollOut }: HoldLap, flown: TurnSide): number =>
   rollOut ? (flown === "right" ? -1 : 1) * rollOut.acrossNm : 0;
 
+const rollOutLimit = ({ rollOut }: HoldLap): NauticalMiles =>
+  Math.max(ROLL_OUT_OFF, ROLL_OUT_SHARE * Math.abs(rollOut?.alongNm ?? 0));
+
 function corrections(facts: HoldFacts, flown: TurnSide): Finding[] {
   return facts.laps
     .flatMap((lap, i): Finding[] => {
@@ -79,7 +84,8 @@ function corrections(facts: HoldFacts, flown: TurnSide): Finding[] {
       if (!isSolved(solved) || !doubt || solved.factor === null) return [];
       if (factor === null || outbound.correctionDeg === null) return [];
       const off = Math.abs(outbound.correctionDeg - solved.outboundCorrectionDeg);
-      const enough = past !== null && Math.abs(past) <= ROLL_OUT_OFF ? CORRECTION_FAR_OFF : CORRECTION_OFF;
+      const enough =
+        past !== null && Math.abs(past) <= rollOutLimit(lap) ? CORRECTION_FAR_OFF : CORRECTION_OFF;
       const unsure = Math.hypot(doubt.outboundCorrection95Deg, facts.inbound95Deg ?? 0);
       if (!(off > Math.max(enough, unsure))) return [];
       const [least, most] = PARALLEL;
@@ -127,7 +133,7 @@ function rollOuts(facts: HoldFacts, flown: TurnSide, correctionsOff: readonly Fi
     .flatMap((lap, i): Finding[] => {
       const past = pastCourse(lap, flown);
       if (!lap.rollOut || told.has(i + 1)) return [];
-      if (!(Math.abs(past) > ROLL_OUT_OFF + lap.rollOut.across95Nm)) return [];
+      if (!(Math.abs(past) > rollOutLimit(lap) + lap.rollOut.across95Nm)) return [];
       return [
         {
           code: past > 0 ? "rolled-out-past" : "rolled-out-short",
@@ -160,7 +166,8 @@ function height(facts: HoldFacts): Finding[] {
 
 function nonHoldingSide(facts: HoldFacts): Finding[] {
   const { seconds, farthestNm, farthestUtc } = facts.nonHoldingSide;
-  if (!(farthestNm > BEYOND_COURSE)) return [];
+  const fastest = Math.max(AT_SPEED, ...facts.laps.map((lap) => lap.groundSpeedKt));
+  if (!(farthestNm > (BEYOND_COURSE * fastest) / AT_SPEED)) return [];
   return [
     {
       code: "on-non-holding-side",

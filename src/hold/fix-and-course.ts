@@ -4,11 +4,12 @@
  */
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
-import type { AngleSize, Metres, Share, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, Metres, Share, TrueDegrees, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import { climb } from "./climb.ts";
 import type { Ground, Place } from "./ground.ts";
 import { lastStraight } from "./inbound-line.ts";
 import type { Reading } from "./reading.ts";
+import type { TurnEdges } from "./turn-edges.ts";
 
 export interface FixAndCourse {
   readonly fix: Place;
@@ -35,10 +36,19 @@ const MISSES: Share = 0.2;
 const ABEAM_SECONDS = 2.5;
 /** The fix is overflown at the first arrival within, seconds of flight to the side. Tuned. */
 const ARRIVAL_SECONDS = 1.5;
+/** A known fix so near, seconds of flight, is the hold's, and it was meant to be met within so many. Chosen. */
+const KNOWN_FIX_WITHIN = 30;
+const KNOWN_FIX_SECONDS = 0.7;
 /** The track of a leg flown by hand is looked at each so many seconds, over the last of it, and wanders by so many degrees. Tuned. */
 const LOOK_SECONDS = 8;
 const LONGEST_LOOK = 90;
 const WANDER: AngleSize = 2.2;
+/** A pilot turns to the inbound heading first, this often, this well, degrees, or else to anything within so many. Chosen. */
+const TURNED_TO: Share = 0.6;
+const TURNED_SD: AngleSize = 4;
+const TURNED_ELSE: AngleSize = 120;
+/** So long after its end a turn may still go on into it, ms. Chosen. */
+const TURN_AFTER_MS = 15_000;
 /** Share of looks on the way from the one to the other, and of those that fit nothing. Chosen. */
 const JOINING: Share = 0.2;
 const WILD: Share = 0.05;
@@ -66,11 +76,14 @@ interface Evidence {
   /** Where turns over the fix began after an inbound leg: abeam the fix, whatever the side. */
   readonly abeam: readonly Place[];
   readonly sightings: readonly Sighting[];
+  /** How far the turns inbound went, degrees: to the inbound heading, whatever cut followed. */
+  readonly farthest: readonly TurnDegrees[];
+  readonly headingFor: (course: number) => number;
   /** In one second of flight. */
   readonly metres: Metres;
 }
 
-export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
+export function fixAndCourse(ground: Ground, reading: Reading, fixes: readonly Place[] = []): FixAndCourse {
   const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
   const starts = reading.turns.filter((_, i) => i % 2 === reading.sense.first).map((t) => t.start);
   const arrivedDirect = !reading.before;
@@ -83,28 +96,38 @@ export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
     sightings.push({ place, east: u.north, north: -u.east, sd: ARRIVAL_SECONDS * metres });
     if (arrivedDirect) sightings.push({ place, ...u, sd: ABEAM_SECONDS * metres });
   }
+  for (const place of fixes) {
+    const seconds = Math.hypot(place.east - reading.fix.east, place.north - reading.fix.north) / metres;
+    if (seconds > KNOWN_FIX_WITHIN) continue;
+    for (const [east, north] of [
+      [1, 0],
+      [0, 1],
+    ] as const)
+      sightings.push({ place, east, north, sd: KNOWN_FIX_SECONDS * metres });
+  }
   const evidence: Evidence = {
     looks: reading.inbound.flatMap(({ from, to }) => looksOf(ground, from, to)),
     abeam: starts.slice(arrivedDirect ? 1 : 0).map((t) => ground.place(t)),
     sightings,
+    farthest: reading.turns.flatMap((turn, i) =>
+      i % 2 !== reading.sense.first && (i > 0 || reading.before) ? [farthestIn(ground, turn)] : [],
+    ),
+    headingFor: ground.headingFor,
     metres,
   };
   const value = likelihood(evidence);
+  const begin = fixes.find((f) => sightings.some((s) => s.place === f)) ?? reading.fix;
   const courses: number[] = [];
   for (const { direction } of reading.inbound)
     for (const cut of [0, CUT, -CUT])
       if (courses.every((c) => Math.abs(turnFrom(c, direction + cut)) > ELSEWHERE))
         courses.push(direction + cut);
   const peaks = courses
-    .map((course) => ({ course, value: value(course, reading.fix.east, reading.fix.north) }))
+    .map((course) => ({ course, value: value(course, begin.east, begin.north) }))
     .sort((a, b) => b.value - a.value)
     .slice(0, MOST_STARTS)
     .map(({ course }) =>
-      climb(
-        ([c, e, n]) => value(c, e, n),
-        [course, reading.fix.east, reading.fix.north],
-        [3, metres, metres],
-      ),
+      climb(([c, e, n]) => value(c, e, n), [course, begin.east, begin.north], [3, metres, metres]),
     )
     .sort((a, b) => b.value - a.value);
   const best = peaks[0]!;
@@ -126,6 +149,17 @@ export function fixAndCourse(ground: Ground, reading: Reading): FixAndCourse {
 /** So many courses are tried to the end. */
 const MOST_STARTS = 5;
 
+/** The heading that a turn went to before it was taken back. */
+function farthestIn(ground: Ground, turn: TurnEdges): TurnDegrees {
+  const side = Math.sign(turn.after - turn.before);
+  let far = ground.headingAt(turn.end);
+  for (let t = turn.end; t < Math.min(turn.end + TURN_AFTER_MS, ground.times[1]); t += 1000) {
+    const heading = ground.headingAt(t);
+    if (side * (heading - far) > 0) far = heading;
+  }
+  return far;
+}
+
 function looksOf(ground: Ground, from: UtcMillis, to: UtcMillis): Look[] {
   const looks: Look[] = [];
   const first = Math.max(from + 8000, to - LONGEST_LOOK * 1000);
@@ -139,7 +173,7 @@ function looksOf(ground: Ground, from: UtcMillis, to: UtcMillis): Look[] {
 }
 
 /** Log likelihood of a course (degrees on the map) through a fix (m east and north). */
-function likelihood({ looks, abeam, sightings, metres }: Evidence) {
+function likelihood({ looks, abeam, sightings, farthest, headingFor, metres }: Evidence) {
   return (course: number, east: number, north: number): number => {
     const e = sinDeg(course);
     const n = cosDeg(course);
@@ -157,6 +191,9 @@ function likelihood({ looks, abeam, sightings, metres }: Evidence) {
       if (last)
         sum += Math.log((1 - MISSES) * bell(y, ESTABLISHED_SECONDS) + MISSES * bell(y, MISSED_SECONDS));
     }
+    const heading = headingFor(course);
+    for (const h of farthest)
+      sum += Math.log(TURNED_TO * bell(turnFrom(heading, h), TURNED_SD) + (1 - TURNED_TO) / TURNED_ELSE);
     for (const p of abeam)
       sum -= tail(((p.east - east) * e + (p.north - north) * n) / (ABEAM_SECONDS * metres));
     for (const s of sightings)

@@ -1,19 +1,19 @@
 /** The rows of a hold in the frame of its inbound course: the one place where positions become along and across. */
+
 import type { Course } from "../geodesy/course.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import { cosDeg, direction, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { NauticalMiles, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
 import type { TurnSide } from "../standard/holding.ts";
+import { SLOW_POSITION_SD } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 
 /** Rows before and after the hold that are looked at too: how the fix was reached, how the hold was left. */
 const ROUND_ABOUT: Seconds = 90;
-
-/** Receiver errors too slow for a smoother to see: 8 m horizontal, 95 % (GPS SPS Performance Standard 2020, 3.8.3, from memory), one axis, one standard deviation. */
-const SLOW_POSITION_SD: NauticalMiles = 8 / 2.448 / METRES_PER_NAUTICAL_MILE;
 
 /** Signs: along the inbound course from the fix, right of it positive. NaN where not known. */
 export interface HoldFrame {
@@ -102,7 +102,7 @@ export function directionAt(frame: HoldFrame, column: Float64Array, at: UtcMilli
 /** Half-width of the 95 % interval of a distance off the course at a time. */
 export function across95At(frame: HoldFrame, at: UtcMillis): NauticalMiles {
   const smoothed = valueAt(frame, frame.motion.positionSd.subarray(frame.start), at);
-  return 1.96 * Math.hypot(smoothed / METRES_PER_NAUTICAL_MILE, SLOW_POSITION_SD);
+  return Z95 * Math.hypot(smoothed / METRES_PER_NAUTICAL_MILE, SLOW_POSITION_SD);
 }
 
 /** Mean of a column over time from one time to another, straight between rows; NaN where it is not known throughout. */

@@ -2,7 +2,7 @@
 
 import { courseRuler, courseThrough, positionOn } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
-import { turnFrom } from "../quantity/angle.ts";
+import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Knots, Metres, TurnDegrees, UtcMillis } from "../quantity/units.ts";
@@ -29,7 +29,10 @@ export interface Ground {
   readonly times: readonly [UtcMillis, UtcMillis];
   place(time: UtcMillis): Place;
   headingAt(time: UtcMillis): TurnDegrees;
+  /** The heading that holds a course in the wind. */
+  headingFor(course: number): number;
   position(place: Place): Position;
+  placeOf(position: Position): Place;
   /** Row whose time is the last not after. */
   rowAt(time: UtcMillis): number;
 }
@@ -87,6 +90,14 @@ export function groundOf(motion: Motion, span: Span, turning: Span): Ground {
       const k = rowAt(t);
       const u = (t - time[k]!) / (time[k + 1]! - time[k]!);
       return heading[k - start]! + u * (heading[k + 1 - start]! - heading[k - start]!);
+    },
+    headingFor(course) {
+      const across = air.airEast * cosDeg(course) - air.airNorth * sinDeg(course);
+      return course - Math.asin(Math.max(-1, Math.min(1, across / air.trueAirspeed))) * DEGREES_PER_RADIAN;
+    },
+    placeOf({ latitude, longitude }) {
+      ruler.measure(latitude, longitude);
+      return { east: ruler.across, north: ruler.along };
     },
     position(place) {
       const { latitude, longitude } = positionOn(northward, place.north, place.east);

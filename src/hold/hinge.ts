@@ -5,7 +5,8 @@ import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 
 export interface Piece {
-  readonly kind: "straight" | "turn" | "hinge";
+  /** A border: where a turn one way follows one the other way. A hinge: within a turn one way. */
+  readonly kind: "straight" | "turn" | "border" | "hinge";
   readonly span: Span;
   readonly turn: number;
 }
@@ -21,7 +22,7 @@ export function hinged(motion: Motion, legs: readonly Leg[]): Piece[] {
   for (const leg of legs) {
     const last = pieces.at(-1);
     if (leg.kind === "turn" && last?.kind === "turn" && last.span.end === leg.span.start)
-      pieces.push(hingeAt(leg.span.start));
+      pieces.push({ ...hingeAt(leg.span.start), kind: "border" });
     const size = Math.abs(leg.turn);
     const slack =
       leg.kind === "turn" && size >= FULL_TURN[0] && size <= FULL_TURN[1] ? slackest(motion, leg) : null;

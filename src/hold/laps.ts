@@ -2,22 +2,29 @@
 import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import type { Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
+import { rateOfBank } from "../wind/index.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { FoundLap, LapTimes } from "./found.ts";
 import type { Ground } from "./ground.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
-/** Rolled out within this of the inbound heading, degrees. Chosen. */
-const ROLLED_OUT = 3;
-/** A turn goes on while the heading changes by so much in two seconds, degrees. Chosen. */
-const STILL_TURNING = 2;
+/** Rolled out within this of the inbound heading, degrees. Tuned. */
+const ROLLED_OUT = 4;
+/** A turn goes on while the heading changes by so much in two seconds, degrees. Tuned. */
+const STILL_TURNING = 1.2;
 /** A turn that is taken back by more than this ended where it went farthest, degrees. Chosen. */
 const TAKEN_BACK = 5;
 /** The fix is looked for so long after the turn inbound, s, and passed abeam within so many seconds of flight. Chosen. */
 const INBOUND_SECONDS = 450;
 const ABEAM_SECONDS = 40;
+/** A single lap must come back nearer, and the nearer the longer its inbound leg: at first, less a second, never under. Tuned. */
+const ALONE_SETTLES: readonly [Seconds, number] = [26, 0.1];
+const ALONE_LEAST: Seconds = 4;
+/** A turn over the fix takes no longer than so many times what it would at the usual bank or rate one, and so many seconds. Chosen. */
+const SLOWEST = 1.6;
+const HESITATION = 20;
 /** The turn over the fix begins there; one that begins so much later was begun past the fix, s. Chosen. */
 const LATE_SECONDS = 5;
 
@@ -30,13 +37,21 @@ export function lapsOf(
   known: FixAndCourse,
 ): FoundLap[] {
   const laps: FoundLap[] = [];
-  const heading = inboundHeading(ground, known);
-  for (let i = 0; i + 1 < turns.length; i += 2) {
+  const heading = ground.headingFor(known.course);
+  let begin = 0;
+  while (begin + 1 < turns.length && !compact(ground, turns[begin]!)) begin += 2; // no lap: flown on and on before it
+  for (let i = begin; i + 1 < turns.length; i += 2) {
     const out = turns[i]!;
     const back = turns[i + 1]!;
     const next = turns[i + 2]?.start ?? null;
     const inbound = Math.max(back.start, Math.min(reached(ground, back, heading, side), next ?? Infinity));
-    const abeam = abeamAfter(ground, inbound, next ?? inbound + INBOUND_SECONDS * 1000, known);
+    const abeam = abeamAfter(
+      ground,
+      inbound,
+      next ?? inbound + INBOUND_SECONDS * 1000,
+      known,
+      turns.length < 4,
+    );
     const late = next !== null && abeam !== null && next - abeam > LATE_SECONDS * 1000;
     const end = (late ? null : next) ?? abeam ?? Math.min(ground.times[1], inbound + INBOUND_SECONDS * 1000);
     const start = laps.at(-1)?.times.end ?? out.start;
@@ -52,11 +67,11 @@ export function lapsOf(
   return laps;
 }
 
-/** The heading that holds the inbound course in the wind of the hold. */
-function inboundHeading(ground: Ground, { course }: FixAndCourse): TurnDegrees {
-  const across = ground.airEast * cosDeg(course) - ground.airNorth * sinDeg(course);
-  return course - Math.asin(Math.max(-1, Math.min(1, across / ground.trueAirspeed))) * DEGREES_PER_RADIAN;
-}
+/** Whether a turn was flown in one go. */
+const compact = (ground: Ground, { start, end, before, after }: TurnEdges): boolean => {
+  const rate = Math.min(3, rateOfBank(25, ground.trueAirspeed));
+  return (end - start) / 1000 < HESITATION + (SLOWEST * Math.abs(after - before)) / rate;
+};
 
 /** When a turn comes to the inbound heading, or ends before it. It may go on past it, or be taken back, into an intercept. */
 function reached(ground: Ground, turn: TurnEdges, heading: TurnDegrees, side: 1 | -1): UtcMillis {
@@ -76,6 +91,7 @@ function abeamAfter(
   from: UtcMillis,
   until: UtcMillis,
   { fix, course }: FixAndCourse,
+  alone: boolean,
 ): UtcMillis | null {
   const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
   const e = sinDeg(course);
@@ -87,7 +103,9 @@ function abeamAfter(
     if (along >= 0) {
       const across = (p.east - fix.east) * n - (p.north - fix.north) * e;
       const part = before < 0 && Number.isFinite(before) ? along / (along - before) : 0;
-      return Math.abs(across) <= ABEAM_SECONDS * metres ? t - 1000 * part : null;
+      const settled = ALONE_SETTLES[0] - (ALONE_SETTLES[1] * (t - from)) / 1000;
+      const aside = alone ? Math.max(ALONE_LEAST, settled) : ABEAM_SECONDS;
+      return Math.abs(across) <= aside * metres ? t - 1000 * part : null;
     }
     before = along;
   }

@@ -19,7 +19,6 @@ import type {
 } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import type { Wind } from "../wind/index.ts";
-import type { NoRacetrack, Racetrack } from "./facts.ts";
 import {
   airInFrame,
   bankOfRate,
@@ -29,7 +28,8 @@ import {
   rateOfBank,
   secondsToTurn,
   turned,
-} from "./turning.ts";
+} from "../wind/index.ts";
+import type { NoRacetrack, Racetrack } from "./facts.ts";
 
 /**
  * What is given of the legs. `inbound-time`: between the turns, as US timing asks. `outbound-time`: between the

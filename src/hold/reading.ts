@@ -2,7 +2,8 @@
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { AngleSize, Metres, Share, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, Metres, Seconds, Share, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import { rateOfBank } from "../wind/index.ts";
 import type { Ground, Place } from "./ground.ts";
 import { type Line, lastStraight } from "./inbound-line.ts";
 import type { TurnEdges } from "./turn-edges.ts";
@@ -43,9 +44,10 @@ export interface Reading {
   readonly score: number;
 }
 
-/** How long before the first turn the fix was passed in a teardrop and in a parallel entry, and how long an inbound leg may last, s. */
-const TEARDROP_BACK: readonly [number, number] = [25, 450];
-const PARALLEL_BACK: readonly [number, number] = [70, 800];
+/** How long before the first turn the fix was passed in a teardrop and in a parallel entry: least, s; most, s at rate one and legs. Chosen. */
+const TEARDROP_BACK: readonly [Seconds, Seconds, number] = [25, 40, 2];
+const PARALLEL_BACK: readonly [Seconds, Seconds, number] = [70, 150, 3.5];
+/** How long an inbound leg may last, s. */
 const INBOUND_SECONDS = 450;
 /** Turns begin so near abeam the fix when it is watched, and when it is not, seconds of flight. Tuned. */
 const ABEAM = [1.2, 5] as const;
@@ -59,9 +61,10 @@ const CHANCE_DEGREES = 180;
 /** Inbound legs end on one line, outbound legs do not, degrees. Tuned. */
 const INBOUND_SPREAD = 3;
 const OUTBOUND_SPREAD = 8;
-/** Headings change on a leg: outbound, inbound when it was joined well, inbound when it was cut into, degrees. Tuned. */
-const OUTBOUND_BEND = 5;
-const INBOUND_BEND = [4, 20] as const;
+/** Headings go to and fro on a leg by this, with this spread: outbound, inbound when it was joined well, inbound when it was cut into, degrees. Tuned. */
+const OUTBOUND_BEND: readonly [AngleSize, AngleSize] = [4.5, 2.5];
+const INBOUND_BEND: readonly [AngleSize, AngleSize] = [5, 3];
+const CUT_BEND: readonly [AngleSize, AngleSize] = [22, 12];
 /** Share of the well watched, well joined. Chosen. */
 const WELL: Share = 0.6;
 /** The log of what speaks against a reading: a turn that has nothing to do with the hold; it begins inbound without an entry; it ends outbound; it never comes back. Tuned. */
@@ -69,26 +72,48 @@ const STRAY = -0.7;
 const NO_ENTRY = -3;
 const LEFT_OUTBOUND = -0.7;
 const MISSED = -2;
+/** A log that shows so much before a turn inbound shows how the aircraft came there. Chosen. */
+const SEEN_MS = 225_000;
+/** Without another inbound leg the last one shows the course so long after its turn. Chosen. */
+const LAST_LOOK_MS = 45_000;
+/** A known fix speaks so much (log) for a reading that hangs on it, the less the farther off, seconds of flight. Chosen. */
+const KNOWN_FIX = 6;
+const KNOWN_FIX_SECONDS = 8;
+/** A pass makes an entry when it is so much more likely (log) than by chance. Chosen. */
+const ENTERED = 0.5;
+/** The way back of a parallel entry shows it besides the pass: that may be so much farther off. Tuned. */
+const PARALLEL_ROOM = 2;
 /** An inbound leg comes to the fix within this of the inbound direction, and so does a parallel entry, degrees. Chosen. */
 const TOWARD = 50;
 const PARALLEL_TOWARD = 75;
 
-/** All senses in which a row may be read, best first. */
-export function readRow(ground: Ground, row: Row): Reading[] {
+/** All senses in which a row may be read, best first; known fixes speak for those that hang on one. */
+export function readRow(ground: Ground, row: Row, fixes: readonly Place[] = []): Reading[] {
   const arms = armsOf(ground, row);
   const readings: Reading[] = [];
   for (const lead of [0, 1] as const)
     for (const tail of [0, 1] as const)
       for (const first of [0, 1] as const)
         if (row.turns.length - lead - tail - first >= 2)
-          readings.push(readAs(ground, row, arms, { lead, tail, first }));
+          readings.push(byFix(ground, readAs(ground, row, arms, { lead, tail, first }), fixes));
   return readings.sort((a, b) => b.score - a.score);
+}
+
+/** The reading, and how far a known fix speaks for it. */
+function byFix(ground: Ground, reading: Reading, fixes: readonly Place[]): Reading {
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const gain = fixes.reduce((most, { east, north }) => {
+    const seconds = Math.hypot(reading.fix.east - east, reading.fix.north - north) / metres;
+    return Math.max(most, KNOWN_FIX - 2 * Math.log(1 + (seconds / KNOWN_FIX_SECONDS) ** 2 / 3));
+  }, 0);
+  return { ...reading, score: reading.score + gain };
 }
 
 interface Arm {
   /** Null where it is too short. */
   readonly line: Line | null;
   readonly bend: AngleSize;
+  readonly seconds: Seconds;
 }
 
 /** The arms between the turns. */
@@ -96,10 +121,25 @@ function armsOf(ground: Ground, { turns }: Row): Arm[] {
   return turns.slice(1).map((next, i) => {
     const from = turns[i]!.end;
     const to = next.start;
-    if (to - from < 5000) return { line: null, bend: 0 };
-    const bend = ground.headingAt(to - 3000) - ground.headingAt(Math.min(from + 3000, to - 3000));
-    return { line: lastStraight(ground, from, to), bend: Math.abs(bend) };
+    if (to - from < 5000) return { line: null, bend: 0, seconds: (to - from) / 1000 };
+    return {
+      line: lastStraight(ground, from, to),
+      bend: bendIn(ground, from, to),
+      seconds: (to - from) / 1000,
+    };
   });
+}
+
+/** How far the heading goes to and fro on a leg, its ends left out. */
+export function bendIn(ground: Ground, from: UtcMillis, to: UtcMillis): AngleSize {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let t = from + 4000; t <= to - 4000; t += 2000) {
+    const heading = (ground.headingAt(t - 2000) + ground.headingAt(t) + ground.headingAt(t + 2000)) / 3;
+    low = Math.min(low, heading);
+    high = Math.max(high, heading);
+  }
+  return Math.max(0, high - low);
 }
 
 function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): Reading {
@@ -120,19 +160,25 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
     if (!line) return;
     const i = k - lead; // the arm after turn i of the hold
     if (i < 0 || i >= n - 1) {
-      score += Math.log(student(bend, INBOUND_BEND[1]) / CHANCE_DEGREES);
+      score += Math.log(about(bend, CUT_BEND) / CHANCE_DEGREES);
       return;
     }
     const inbound = i % 2 !== first;
     tracks[inbound ? 1 : 0].push(line.direction);
     score += Math.log(
       inbound
-        ? WELL * student(bend, INBOUND_BEND[0]) + (1 - WELL) * student(bend, INBOUND_BEND[1])
-        : student(bend, OUTBOUND_BEND),
+        ? WELL * about(bend, INBOUND_BEND) + (1 - WELL) * about(bend, CUT_BEND)
+        : about(bend, OUTBOUND_BEND),
     );
   });
   const [outward, inward] = tracks.map(meanDirection) as [number, number];
-  const axis = tracks[1].length > 0 ? inward : outward + 180;
+  const { end } = turns[n - 1]!;
+  const lastInbound = (n - first) % 2 === 0;
+  const last =
+    lastInbound && end + LAST_LOOK_MS < ground.times[1]
+      ? lastStraight(ground, end, end + LAST_LOOK_MS)
+      : null;
+  const axis = tracks[1].length > 0 ? inward : last ? last.direction : outward + 180;
   score += together(
     tracks[0].map((t) => turnFrom(outward, t)),
     (x) => student(x, OUTBOUND_SPREAD),
@@ -160,14 +206,14 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
     );
   }
 
-  const before = entryPass(ground, turns[0]!, side, first, axis, fix);
-  const gain = before ? passGain(before.distance / metres) : MISSED;
-  const entered = gain > 0 ? before : null;
+  const legSeconds = Math.max(30, ...arms.slice(lead, lead + n - 1).map((arm) => arm.seconds));
+  const before = entryPass(ground, turns[0]!, side, first, axis, fix, legSeconds);
+  const room = first === 0 ? PARALLEL_ROOM : 1;
+  const gain = before ? passGain(before.distance / metres / room) : MISSED;
+  const entered = gain > ENTERED ? before : null;
   if (entered) score += gain;
-  else if (first === 1 && turns[0]!.start - ground.times[0] > TEARDROP_BACK[1] * 500) score += NO_ENTRY;
+  else if (first === 1 && turns[0]!.start - ground.times[0] > SEEN_MS) score += NO_ENTRY;
 
-  const { end } = turns[n - 1]!;
-  const lastInbound = (n - first) % 2 === 0;
   const until = tail === 1 ? Math.max(end + 1000, row.turns[lead + n]!.start) : end + INBOUND_SECONDS * 1000;
   const passed = lastInbound ? nearest(ground, fix, end, until) : null;
   const after = passed && Math.abs(turnFrom(axis, trackAt(ground, passed.time))) < TOWARD ? passed : null;
@@ -198,8 +244,11 @@ function entryPass(
   first: 0 | 1,
   axis: TrueDegrees,
   fix: Place,
+  legSeconds: Seconds,
 ): Pass | null {
-  const [least, most] = first === 0 ? PARALLEL_BACK : TEARDROP_BACK;
+  const [least, shortest, legs] = first === 0 ? PARALLEL_BACK : TEARDROP_BACK;
+  const slow = 3 / Math.min(3, rateOfBank(25, ground.trueAirspeed));
+  const most = shortest * slow + legs * legSeconds;
   const pass = nearest(ground, fix, turn.start - most * 1000, turn.start - least * 1000);
   if (!pass || pass.time < ground.times[0] + 20_000) return null;
   const turned = (t: UtcMillis) => side * (turn.before - ground.headingAt(t));
@@ -247,6 +296,9 @@ const meanDirection = (tracks: readonly number[]): number =>
 
 /** Student's t of 3 degrees, a density: a few wild values do not decide. */
 const student = (x: number, sd: number): number => 0.3676 / sd / (1 + (x / sd) ** 2 / 3) ** 2;
+
+/** The same about a usual value. */
+const about = (x: number, [usual, sd]: readonly [number, number]): number => student(x - usual, sd);
 
 /** The nearest that the flight came to a place in a time; null where the log has nothing then. */
 export function nearest(ground: Ground, to: Place, from: UtcMillis, until: UtcMillis): Pass | null {

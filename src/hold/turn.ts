@@ -2,8 +2,8 @@
 import { turnFrom } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, DegreesPerSecond, Knots, Seconds, UtcMillis } from "../quantity/units.ts";
+import { bankOfRate } from "../wind/index.ts";
 import { type HoldFrame, meanBetween, rowsBetween } from "./frame.ts";
-import { bankOfRate } from "./turning.ts";
 
 /** A turn begins and ends where its rate is this share of what it is in the middle: half, so that smoothing moves neither. */
 const HALF = 0.5;

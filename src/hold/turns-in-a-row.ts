@@ -3,8 +3,8 @@ import type { Span } from "../quantity/span.ts";
 import { airborneRows } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
+import { rateOfBank } from "../wind/index.ts";
 import { hinged, type Piece } from "./hinge.ts";
-import { rateOfBank } from "./turning.ts";
 
 /** `arms[0]` leads to the first turn, `arms[i]` follows turn i; rows, from the first straight of the arm to the last. */
 export interface TurnsInARow {
@@ -89,7 +89,9 @@ function nodesOf(motion: Motion, pieces: readonly Piece[], airborne: Uint8Array,
   for (let b = 0; b < pieces.length; b++) {
     const { kind, span } = pieces[b]!;
     if (kind === "turn") continue;
-    const worth = LONG_GAIN * Math.min(1, seconds(span) / LONG) - (kind === "hinge" ? HINGE_COST : 0);
+    const worth =
+      LONG_GAIN * Math.min(1, seconds(span) / LONG) -
+      (kind === "hinge" ? HINGE_COST : kind === "border" ? CORRECTION_COST : 0);
     const fresh = { piece: b, score: worth, from: null, half: false, halves: 0, turned: 180 };
     const nodes: Nodes = [{ ...fresh, armStart: span.start, long: 0 }, null, null];
     const offer = (state: number, node: Node) => {
@@ -128,7 +130,9 @@ function nodesOf(motion: Motion, pieces: readonly Piece[], airborne: Uint8Array,
           });
         }
         const gain = halfTurn(turned, before, () => seconds({ start: before.armStart, end: from.end }));
-        if (gain === null || longest > allowed) continue;
+        // a turn back right beside an arm is a correction on it
+        const [begins, ends] = [pieces[a + 1]!, pieces[b - 1]!].map((turn) => side * turn.turn > 0);
+        if (gain === null || longest > allowed || !begins || !ends) continue;
         offer(Math.min(state + 1, 2), {
           ...{ piece: b, score: before.score + gain + worth - paused / (3 * allowed), from: before },
           ...{ half: true, halves: before.halves + 1, turned, armStart: span.start },

@@ -4,6 +4,7 @@ import type { LogKind, Track } from "../track/track.ts";
 /** Columns that a log may lack: made when the first value comes. */
 export const OPTIONAL_COLUMNS = [
   "hdop",
+  "satellites",
   "groundSpeed",
   "trackAngle",
   "headingTrue",

@@ -4,9 +4,9 @@ import { utcText } from "../quantity/time.ts";
 import { GrowingColumns, OPTIONAL_COLUMNS, type OptionalColumn } from "./columns.ts";
 import { readAngle } from "./csv-angle.ts";
 import { type Chosen, type Fields, fieldsOf, unclearHeadings } from "./csv-fields.ts";
+import { readTableNumber } from "./csv-number.ts";
 import { DELIMITERS, type Delimiter, splitLine } from "./csv-split.ts";
 import { CsvTimeReader } from "./csv-time.ts";
-import { readDecimal } from "./decimal.ts";
 import type { CsvColumn, ReadOptions } from "./imported.ts";
 import type { Found, LineLogReader } from "./log-reader.ts";
 import { plausibleSpeeds } from "./plausible.ts";
@@ -56,6 +56,7 @@ export class CsvReader implements LineLogReader {
     if (text.startsWith("#")) return;
     const row = splitLine(text, this.delimiter);
     if (row.every((field) => field === "")) return;
+    if (row.length === this.headings.length && row.every((field, i) => field === this.headings![i])) return; // again
     if (this.unitsMayFollow) {
       this.unitsMayFollow = false;
       if (!row.some((field) => /\d/.test(field))) {
@@ -69,7 +70,7 @@ export class CsvReader implements LineLogReader {
   finish(file: string): Found {
     const nowhere = { line: 0, column: 0, point: -1 };
     if (this.headings === null)
-      this.tally.add("no-headings", "error", { ...nowhere, line: 1 }, { facts: { lines: PREAMBLE } });
+      this.tally.add("no-headings", "error", { ...nowhere, line: 1 }, { facts: { looked: PREAMBLE } });
     for (const { meaning } of this.fields.values()) {
       if (meaning.assumed === null) continue;
       const facts = { column: meaning.heading.slice(0, 40), unit: meaning.assumed };
@@ -109,7 +110,7 @@ export class CsvReader implements LineLogReader {
   private number(row: readonly string[], column: CsvColumn, line: number): number {
     const text = this.text(row, column);
     if (text === "") return Number.NaN;
-    const value = readDecimal(this.delimiter === "," ? text : text.replace(",", "."));
+    const value = readTableNumber(text, this.delimiter !== ",");
     if (Number.isNaN(value)) {
       const facts = { element: column, value: text.slice(0, 40) };
       this.tally.add(

@@ -17,14 +17,18 @@ export interface Decoder {
 /** The declaration stands in the first line; 256 bytes hold any honest one. */
 const DECLARATION_BYTES = 256;
 
-/** The encoding of a file that begins with `head`: mark first, then the shape of `<` in UTF-16, then the declaration. */
+/** Whether of four pairs of bytes just the one at `side` is zero: Latin letters in UTF-16. */
+const zerosAt = (head: Uint8Array, side: 0 | 1): boolean =>
+  head.length >= 8 && head.subarray(0, 8).every((byte, i) => (byte === 0) === (i % 2 === side));
+
+/** The encoding of a file that begins with `head`: mark first, then the shape of Latin letters in UTF-16, then the declaration. */
 export function encodingOf(head: Uint8Array): string {
   const [a, b, c] = head;
   if (a === 0xef && b === 0xbb && c === 0xbf) return "utf-8";
   if (a === 0xff && b === 0xfe) return "utf-16le";
   if (a === 0xfe && b === 0xff) return "utf-16be";
-  if (a === 0x3c && b === 0) return "utf-16le";
-  if (a === 0 && b === 0x3c) return "utf-16be";
+  if (zerosAt(head, 1)) return "utf-16le";
+  if (zerosAt(head, 0)) return "utf-16be";
   let text = "";
   for (let i = 0; i < Math.min(head.length, DECLARATION_BYTES); i++) text += String.fromCharCode(head[i]!);
   const declared = /^\s*<\?xml[^>]*?encoding\s*=\s*["']([A-Za-z0-9._:-]+)["']/.exec(text)?.[1]?.toLowerCase();

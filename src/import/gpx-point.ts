@@ -3,12 +3,12 @@ import { direction } from "../quantity/angle.ts";
 import { feetFromMetres, knotsFromMetresPerSecond } from "../quantity/factor.ts";
 import type { GrowingColumns, OptionalColumn } from "./columns.ts";
 import { readDecimal } from "./decimal.ts";
-import { IsoTimeReader } from "./iso-time.ts";
+import { OddTimeReader } from "./odd-time.ts";
 import type { Tally } from "./tally.ts";
 import type { XmlStream } from "./xml-stream.ts";
 
 /** The elements of a point whose text is read. */
-export type PointElement = "ele" | "time" | "hdop" | "speed" | "course" | "fix";
+export type PointElement = "ele" | "time" | "hdop" | "speed" | "course" | "fix" | "sat";
 
 export class GpxPoint {
   /** Counts the file's points from 0. */
@@ -21,8 +21,9 @@ export class GpxPoint {
   private hdop = Number.NaN;
   private speed = Number.NaN;
   private course = Number.NaN;
+  private satellites = Number.NaN;
   private fixed = true;
-  private readonly times = new IsoTimeReader();
+  private readonly times = new OddTimeReader();
   private readonly at: XmlStream;
   private readonly tally: Tally;
 
@@ -37,7 +38,7 @@ export class GpxPoint {
     this.line = this.at.line;
     this.latitude = attributes.lat === undefined ? Number.NaN : readDecimal(attributes.lat);
     this.longitude = attributes.lon === undefined ? Number.NaN : readDecimal(attributes.lon);
-    this.altitude = this.time = this.hdop = this.speed = this.course = Number.NaN;
+    this.altitude = this.time = this.hdop = this.speed = this.course = this.satellites = Number.NaN;
     this.fixed = true;
     if (Number.isNaN(this.latitude) || Number.isNaN(this.longitude)) {
       const facts = { lat: attributes.lat?.slice(0, 40) ?? null, lon: attributes.lon?.slice(0, 40) ?? null };
@@ -65,6 +66,7 @@ export class GpxPoint {
     put(columns, "hdop", this.hdop);
     put(columns, "groundSpeed", this.speed);
     put(columns, "trackAngle", this.course);
+    put(columns, "satellites", this.satellites);
   }
 
   private takeTime(text: string): void {
@@ -78,7 +80,7 @@ export class GpxPoint {
     }
   }
 
-  private takeNumber(element: "ele" | "hdop" | "speed" | "course", text: string): void {
+  private takeNumber(element: Exclude<PointElement, "time" | "fix">, text: string): void {
     const number = readDecimal(text);
     if (Number.isNaN(number)) {
       if (text.trim() === "") return;
@@ -88,6 +90,8 @@ export class GpxPoint {
       if (Number.isNaN(this.altitude)) this.altitude = feetFromMetres(number);
     } else if (element === "hdop") {
       if (Number.isNaN(this.hdop)) this.hdop = number;
+    } else if (element === "sat") {
+      if (Number.isNaN(this.satellites)) this.satellites = number;
     } else if (element === "speed") {
       if (Number.isNaN(this.speed) && number >= 0) this.speed = knotsFromMetresPerSecond(number);
     } else if (Number.isNaN(this.course) && number >= 0) this.course = direction(number);

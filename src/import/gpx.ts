@@ -117,6 +117,7 @@ export class GpxReader implements XmlLogReader {
         case "speed":
         case "course":
         case "fix":
+        case "sat":
           this.want(name, depth);
           break;
         case "extensions":

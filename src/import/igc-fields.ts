@@ -15,9 +15,13 @@ export function digits(text: string, start: number, end: number): number {
   return value;
 }
 
+/** As `digits`, where a minus may stand in place of a leading zero. */
+export const signedDigits = (text: string, start: number, end: number): number =>
+  text.charCodeAt(start) === 45 ? -digits(text, start + 1, end) : digits(text, start, end);
+
 /** Five characters of metres; a minus stands in place of a leading zero (A4.1). */
 export function metresAt(text: string, start: number): number {
-  return text.charCodeAt(start) === 45 ? -digits(text, start + 1, start + 5) : digits(text, start, start + 5);
+  return signedDigits(text, start, start + 5);
 }
 
 /** DDMMmmm and hemisphere to degrees, north and east positive; `more` are further decimals of the minute. */
@@ -60,10 +64,11 @@ export function extensionsOf(text: string): Extension[] | null {
 }
 
 const KNOTS_PER_KMH = 1000 / METRES_PER_NAUTICAL_MILE;
+const same = (value: number): number => value;
 const knots = (kmh: number): number => kmh * KNOTS_PER_KMH;
 
 /**
- * Read of the three-letter codes (A7): speeds in km/h, directions in degrees. Three digits are whole numbers,
+ * Read of the three-letter codes (A7): speeds in km/h, directions in degrees, outside air in °C with its minus, accuracy in metres. Three digits are whole numbers,
  * digits beyond are decimals (from memory; a column of speeds that does not fit the flown way is refused later).
  */
 export const EXTENSION_COLUMNS: Readonly<
@@ -75,5 +80,9 @@ export const EXTENSION_COLUMNS: Readonly<
   TRT: ["trackAngle", direction],
   HDT: ["headingTrue", direction],
   HDM: ["headingMagnetic", direction],
+  OAT: ["outsideAir", same],
+  SIU: ["satellites", same],
+  // Metres that hold 95.45 % of the positions; of a circular normal, 2.486 standard deviations of an axis.
+  FXA: ["positionSd", (metres) => metres / Math.sqrt(-2 * Math.log(1 - 0.9545))],
 };
 export const WHOLE_DIGITS = 3;

@@ -9,6 +9,7 @@ import {
   type Extension,
   extensionsOf,
   metresAt,
+  signedDigits,
   WHOLE_DIGITS,
 } from "./igc-fields.ts";
 import type { Waypoint } from "./imported.ts";
@@ -25,7 +26,7 @@ const CENTURY_FROM = 80;
 const RECORDS = "ABCDEFGHIJKLMNO";
 
 /**
- * B records, 35 characters and what the I record adds (TAS, IAS, GSP, TRT, HDT, HDM; TDS, LAD and LOD make time and
+ * B records, 35 characters and what the I record adds (TAS, IAS, GSP, TRT, HDT, HDM, OAT, FXA, SIU; TDS, LAD and LOD make time and
  * place finer). The day comes from the date header in either spelling and moves by the nearest day, so midnight is
  * crossed forwards, and back by a line out of order. Lines out of order are put in order (`lines-out-of-order`).
  * `altitude` is the GNSS height brought from the ellipsoid to sea level with EGM96 (`height-above-ellipsoid`),
@@ -149,7 +150,7 @@ export class IgcReader implements LineLogReader {
     if (!Number.isNaN(pressure)) this.columns.set("pressureAltitude", pressure / METRES_PER_FOOT);
     for (const { code, start, end } of this.extensions) {
       const target = EXTENSION_COLUMNS[code];
-      const value = target === undefined ? Number.NaN : digits(text, start, end);
+      const value = target === undefined ? Number.NaN : signedDigits(text, start, end);
       if (target !== undefined && !Number.isNaN(value)) {
         const [column, convert] = target;
         this.columns.set(column, convert(value / 10 ** Math.max(0, end - start - WHOLE_DIGITS)));

@@ -1,7 +1,7 @@
 /** The geometries of KML: coordinates, height modes, and the parallel lists of a timed track. */
 import { METRES_PER_FOOT } from "../quantity/factor.ts";
 import { readDecimal } from "./decimal.ts";
-import { IsoTimeReader } from "./iso-time.ts";
+import { OddTimeReader } from "./odd-time.ts";
 import type { Place, Tally } from "./tally.ts";
 
 /** Longitude, latitude in degrees, height in metres; NaN where not written. */
@@ -20,21 +20,27 @@ export function commaTuple(text: string): Coordinate {
   return { latitude: number(latitude), longitude: number(longitude), height: number(height) };
 }
 
-/** One `gx:coord`: "lon lat alt", divided by spaces (KML 2.2 extensions, gx:coord); it may be empty. */
+/** One `gx:coord`: "lon lat alt", divided by spaces (KML 2.2 extensions, gx:coord), or by commas as some programs write; it may be empty. */
 export function spaceTuple(text: string): Coordinate {
-  const [longitude, latitude, height] = text.trim().split(/\s+/);
+  const [longitude, latitude, height] = text.trim().split(/[\s,]+/);
   return { latitude: number(latitude), longitude: number(longitude), height: number(height) };
 }
+
+/** Tuples written "lon, lat, alt" against the rule: the first, cut at its space, has no latitude. */
+const spacedOut = (text: string): boolean => /^\s*[-+\d.]+\s*,[ \t]+[-+\d]/.test(text);
 
 /** A geometry while it is read. Its height mode may come before or after its coordinates. */
 export class Geometry {
   readonly coordinates: Coordinate[] = [];
   readonly times: number[] = [];
   readonly lines: number[] = [];
+  /** Values beside the coordinates, the nth of each to the nth. */
+  readonly arrays = new Map<"groundSpeed" | "trackAngle", number[]>();
   mode = "clampToGround"; // the default (KML 2.2, kml:altitudeMode)
 
   /** Tuples divided by white space; each knows its own line, counted from that of the element. */
-  addTuples(text: string, firstLine: number): void {
+  addTuples(written: string, firstLine: number): void {
+    const text = spacedOut(written) ? written.replace(/[ \t]*,[ \t]*/g, ",") : written;
     let line = firstLine;
     let start = -1;
     for (let i = 0; i <= text.length; i++) {
@@ -69,9 +75,23 @@ export class Geometry {
   }
 }
 
+/** Names of arrays in `ExtendedData` without case, spaces and signs (common practice, no source). A plain heading may be either. */
+const ARRAYS: Readonly<Record<string, "groundSpeed" | "trackAngle">> = {
+  speed: "groundSpeed",
+  groundspeed: "groundSpeed",
+  gpsspeed: "groundSpeed",
+  course: "trackAngle",
+  bearing: "trackAngle",
+  track: "trackAngle",
+};
+export const arrayNamed = (name: string): "groundSpeed" | "trackAngle" | null => {
+  const bare = name.toLowerCase().replace(/[^a-z]/g, "");
+  return Object.hasOwn(ARRAYS, bare) ? ARRAYS[bare]! : null;
+};
+
 /** Reads `when` texts. A date, a month or a year alone (KML 2.2, kml:dateTime) is no time of a fix: NaN. */
 export class WhenReader {
-  private readonly times = new IsoTimeReader();
+  private readonly times = new OddTimeReader();
   private readonly tally: Tally;
   constructor(tally: Tally) {
     this.tally = tally;

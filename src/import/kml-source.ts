@@ -1,4 +1,5 @@
 /** Points of one kind in a KML file, gathered until it is known which kind becomes the track. */
+import { direction } from "../quantity/angle.ts";
 import { GrowingColumns } from "./columns.ts";
 import type { Geometry } from "./kml-geometry.ts";
 import type { Tally } from "./tally.ts";
@@ -24,7 +25,13 @@ export class KmlSource {
       if (Number.isNaN(latitude) || Number.isNaN(longitude)) {
         const place = { line, column: 0, point: this.seen };
         this.faults.push(() => tally.add("unreadable-position", "warning", place, { dropped: 1 }));
-      } else this.columns.push(geometry.times[i] ?? Number.NaN, latitude, longitude, heights[i]!, line);
+      } else {
+        this.columns.push(geometry.times[i] ?? Number.NaN, latitude, longitude, heights[i]!, line);
+        for (const [column, values] of geometry.arrays) {
+          const value = values[i] ?? Number.NaN;
+          if (value >= 0) this.columns.set(column, column === "trackAngle" ? direction(value) : value);
+        }
+      }
       this.seen++;
     });
   }

@@ -1,8 +1,11 @@
 /** KML 2.2: timed tracks, timed placemarks, or bare lines, whichever tells most of the flight. */
+
+import { readDecimal } from "./decimal.ts";
 import type { Waypoint } from "./imported.ts";
-import { Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
+import { arrayNamed, Geometry, spaceTuple, WhenReader } from "./kml-geometry.ts";
 import { KmlSource } from "./kml-source.ts";
 import type { Found, XmlLogReader } from "./log-reader.ts";
+import { speedsByWay } from "./plausible.ts";
 import type { Tally } from "./tally.ts";
 import { segmentsInOrder } from "./time-order.ts";
 import type { XmlStream } from "./xml-stream.ts";
@@ -13,8 +16,8 @@ import type { XmlStream } from "./xml-stream.ts";
  * the points of each `LineString`, without times. What else of these kinds there is, is noted (`unused-geometry`).
  * Placemarks with a point and no time are places. Names come from the placemark, else the document.
  * Counted: `unreadable-position` (an empty `coord` too), `track-lists-differ` (more `when` than `coord`: those are
- * left out; fewer: the last points have no time). `ExtendedData` arrays and `gx:angles` are not read: the format
- * states no unit for the first, and the second is a model's pose.
+ * left out; fewer: the last points have no time). Of `ExtendedData` arrays of a track, speed and course are
+ * read, the speed in the unit that fits the way flown, for the format states none. `gx:angles` are a model's pose: not read.
  * Source: OGC 07-147r2, KML 2.2; Google, KML Reference (gx:Track).
  */
 export class KmlReader implements XmlLogReader {
@@ -25,6 +28,7 @@ export class KmlReader implements XmlLogReader {
   private readonly whens: WhenReader;
   private geometry: Geometry | null = null;
   private geometryName = "";
+  private array: number[] | null = null;
   private placemarkDepth = 0;
   private placemarkName = "";
   private placemarkTime = Number.NaN;
@@ -43,7 +47,7 @@ export class KmlReader implements XmlLogReader {
     this.whens = new WhenReader(tally);
   }
 
-  open(name: string, _: Readonly<Record<string, string>>, depth: number): void {
+  open(name: string, attributes: Readonly<Record<string, string>>, depth: number): void {
     switch (name) {
       case "Placemark":
         this.endPlacemark();
@@ -62,6 +66,18 @@ export class KmlReader implements XmlLogReader {
           this.want(name, depth);
         }
         break;
+      case "SimpleArrayData": {
+        const column = arrayNamed(attributes.name ?? "");
+        this.array = column === null || this.geometry === null ? null : [];
+        if (this.array !== null) this.geometry!.arrays.set(column!, this.array);
+        break;
+      }
+      case "value":
+        if (this.array !== null) this.want(name, depth);
+        break;
+      case "NetworkLink":
+        this.tally.add("link-not-followed", "note", this.at.place());
+        break;
       case "when":
       case "begin":
         this.want(name, depth);
@@ -79,6 +95,7 @@ export class KmlReader implements XmlLogReader {
 
   close(name: string, depth: number): void {
     if (this.wanted !== "" && depth === this.wantedDepth) this.take();
+    else if (name === "SimpleArrayData") this.array = null;
     else if (this.geometry !== null && name === this.geometryName) this.endGeometry();
     else if (depth === this.placemarkDepth) this.endPlacemark();
   }
@@ -105,7 +122,7 @@ export class KmlReader implements XmlLogReader {
     for (const tell of best.faults) tell();
     const name = best.name || this.documentName || file;
     return {
-      track: segmentsInOrder(best.columns.finish(name, "kml"), this.tally),
+      track: segmentsInOrder(speedsByWay(best.columns.finish(name, "kml"), this.tally), this.tally),
       waypoints: this.waypoints,
       routes: [],
       pointsSeen: best.seen,
@@ -129,7 +146,8 @@ export class KmlReader implements XmlLogReader {
       const time = this.whens.read(value, this.at.place());
       if (geometry !== null && this.geometryName === "Track") geometry.times.push(time);
       else if (Number.isNaN(this.placemarkTime)) this.placemarkTime = time;
-    } else if (geometry === null) return;
+    } else if (wanted === "value") this.array?.push(readDecimal(value));
+    else if (geometry === null) return;
     else if (wanted === "altitudeMode") geometry.mode = value.trim();
     else if (wanted === "coord") {
       geometry.coordinates.push(spaceTuple(value));
@@ -140,6 +158,7 @@ export class KmlReader implements XmlLogReader {
   private endGeometry(): void {
     const { geometry } = this;
     this.geometry = null;
+    this.array = null;
     if (geometry === null) return;
     if (this.geometryName === "Point") this.point = geometry;
     else if (this.geometryName === "LineString") this.add(this.lines, geometry);

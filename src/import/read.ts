@@ -9,7 +9,7 @@ import { KmlReader } from "./kml.ts";
 import { Lines } from "./lines.ts";
 import type { LineLogReader, XmlLogReader } from "./log-reader.ts";
 import { lookOf, SNIFF_BYTES } from "./sniff.ts";
-import { paced, peek } from "./source.ts";
+import { paced, peek, rewindable } from "./source.ts";
 import { Tally } from "./tally.ts";
 import { unpack } from "./unpack.ts";
 import { XmlStream } from "./xml-stream.ts";
@@ -25,8 +25,8 @@ export async function readLog(
   file: string,
   options: ReadOptions = {},
 ): Promise<ImportedLog> {
-  const log = await readContent(bytes, file, options);
-  if (log.track.length > 0) return log;
+  const log = await readContent(bytes, file, options, hasPoints);
+  if (hasPoints(log)) return log;
   // Where the columns of a table are not known, nothing was looked for.
   if (log.issues.some(({ code }) => code === "no-headings")) throw new UnusableInput(log.issues);
   const facts = { seen: log.pointsSeen, waypoints: log.waypoints.length, routes: log.routes.length };
@@ -45,16 +45,22 @@ export async function readPlaces(
   file: string,
   options: ReadOptions = {},
 ): Promise<Pick<ImportedLog, "file" | "waypoints" | "routes" | "issues">> {
-  const { waypoints, routes, issues } = await readContent(bytes, file, options);
-  if (waypoints.length + routes.length > 0) return { file, waypoints, routes, issues };
+  const { waypoints, routes, issues } = await readContent(bytes, file, options, hasPlaces);
+  if (hasPlaces({ waypoints, routes })) return { file, waypoints, routes, issues };
   const none: Issue = { code: "no-places", severity: "error", where: { file, line: 1 }, facts: {} };
   throw new UnusableInput([none, ...issues]);
 }
+
+type Wanted = (log: ImportedLog) => boolean;
+const hasPoints: Wanted = (log) => log.track.length > 0;
+const hasPlaces = ({ waypoints, routes }: Pick<ImportedLog, "waypoints" | "routes">): boolean =>
+  waypoints.length + routes.length > 0;
 
 async function readContent(
   bytes: ByteSource,
   file: string,
   options: ReadOptions,
+  isWanted: Wanted,
   inArchive = false,
 ): Promise<ImportedLog> {
   const { head, whole } = await peek(bytes, SNIFF_BYTES);
@@ -65,7 +71,9 @@ async function readContent(
   };
   if (look === "web-page") refuse("web-page", {});
   if (look === "empty") refuse("empty-file", { bytes: head.length });
-  if ((look === "zip" || look === "gzip") && !inArchive) return readArchive(look, whole, file, options);
+  if ((look === "zip" || look === "gzip") && !inArchive) {
+    return readArchive(look, whole, file, options, isWanted);
+  }
   if (look === "igc") return readLines(head, whole, file, options, (tally) => new IgcReader(tally));
   if (look === "csv") {
     return readLines(head, whole, file, options, (tally) => new CsvReader(tally, options.csvColumns));
@@ -75,25 +83,38 @@ async function readContent(
   return readXml(head, whole, file, options);
 }
 
-/** An archive inside an archive is refused: `unknown-format`. */
+/** Entries of an archive that are tried until one gives what is wanted. Own choice. */
+const TRIED_ENTRIES = 8;
+
+/** The first of its entries that has what is wanted. An archive inside an archive is refused: `unknown-format`. */
 async function readArchive(
   kind: "zip" | "gzip",
   whole: AsyncIterable<Uint8Array>,
   file: string,
   options: ReadOptions,
+  isWanted: Wanted,
 ): Promise<ImportedLog> {
-  const tally = new Tally(file);
   const { onProgress: _, ...inner } = options; // progress counts the packed bytes
-  const unpacked = unpack(kind, paced(whole, file, options), tally);
-  try {
-    const log = await readContent(unpacked.bytes, file, inner, true);
-    return { ...log, issues: [...tally.issues(), ...log.issues] };
-  } catch (error) {
-    if (!(error instanceof UnusableInput)) throw error;
-    if (unpacked.entry() !== null) throw new UnusableInput([...error.issues, ...tally.issues()]);
-    const none: Issue = { code: "archive-without-log", severity: "error", where: { file }, facts: {} };
-    throw new UnusableInput([none, ...tally.issues()]);
+  const packed = rewindable(paced(whole, file, options));
+  let first: UnusableInput | ImportedLog | null = null;
+  for (let skip = 0; skip < TRIED_ENTRIES; skip++) {
+    const tally = new Tally(file);
+    const unpacked = unpack(kind, packed.fromStart(), tally, skip);
+    try {
+      const log = await readContent(unpacked.bytes, file, inner, isWanted, true);
+      const found = { ...log, issues: [...tally.issues(), ...log.issues] };
+      if (isWanted(log)) return found;
+      first ??= found;
+    } catch (error) {
+      if (!(error instanceof UnusableInput)) throw error;
+      const none: Issue = { code: "archive-without-log", severity: "error", where: { file }, facts: {} };
+      const reason = unpacked.entry() === null ? [none] : error.issues;
+      first ??= new UnusableInput([...reason, ...tally.issues()]);
+    }
+    if (unpacked.entry() === null || kind === "gzip" || !packed.canRewind()) break;
   }
+  if (first instanceof UnusableInput) throw first;
+  return first!;
 }
 
 /** Text of the whole file, piece by piece; what of its encoding is wrong is told. */

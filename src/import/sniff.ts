@@ -20,6 +20,7 @@ export function lookOf(head: Uint8Array, text: string, named = false): Look {
   if (trimmed === "") return "empty";
   if (/^<(?:!doctype\s+html|html)\b/i.test(trimmed)) return "web-page"; // a sign-in page saved under the log's name
   if (trimmed[0] === "<") return "xml";
+  if (trimmed[0] === "{" || trimmed[0] === "[") return "text";
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
   if (/[\u0000-\u0008\u000e-\u001f]/.test(trimmed)) return "binary";
   if (/^[A-Z]/.test(trimmed) && /^(?:B\d{6}\d{7}[NS]\d{8}[EW]|HF?[A-Z]?DTE)/m.test(trimmed)) return "igc";

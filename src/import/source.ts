@@ -75,3 +75,32 @@ export async function* paced(
   if (signal?.aborted) throw new Cancelled(file);
   onProgress?.(read);
 }
+
+/** A longer archive is not kept in memory; it is read once. */
+const MOST_KEPT = 64_000_000;
+
+/** A source that can be read again from its start, as far as it is short enough to be kept. */
+export function rewindable(source: AsyncIterable<Uint8Array>): {
+  fromStart: () => AsyncGenerator<Uint8Array>;
+  canRewind: () => boolean;
+} {
+  const pieces = source[Symbol.asyncIterator]();
+  const kept: Uint8Array[] = [];
+  let [pulled, bytes] = [0, 0];
+  async function* fromStart(): AsyncGenerator<Uint8Array> {
+    for (let i = 0; ; i++) {
+      if (i < pulled) {
+        yield kept[i]!;
+        continue;
+      }
+      const next = await pieces.next();
+      if (next.done) return;
+      pulled++;
+      bytes += next.value.length;
+      if (bytes <= MOST_KEPT) kept.push(next.value);
+      else kept.length = 0;
+      yield next.value;
+    }
+  }
+  return { fromStart, canRewind: () => bytes <= MOST_KEPT };
+}

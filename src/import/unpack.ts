@@ -10,6 +10,8 @@ const PACKED_PIECE = 1 << 11;
 /** Entries looked at in one archive. */
 const MAX_ENTRIES = 10_000;
 const LOG_ENDINGS = /\.(?:kml|gpx|igc|csv|xml|txt)$/i;
+/** Twins that one system puts beside each file for its own notes. */
+const NOTES = /(?:^|\/)(?:__MACOSX\/|\._)/;
 
 const nowhere = { line: 0, column: 0, point: -1 };
 
@@ -18,14 +20,21 @@ export interface Unpacked {
   readonly bytes: AsyncIterable<Uint8Array>;
   /** The name of the entry in use, null until one is found. */
   entry(): string | null;
+  /** How many further entries may be logs, as far as the archive was looked through. */
+  others(): number;
 }
 
 /**
- * The first entry that may be a log, by its ending (a KMZ's main file is its first .kml); further ones are counted
- * (`more-in-archive`). Damage ends the stream and is said (`broken-archive`), as is too much (`archive-too-big`):
+ * The first entry that may be a log, by its ending (a KMZ's main file is its first .kml), after `skip` such; the others
+ * are counted (`more-in-archive`). Damage ends the stream and is said (`broken-archive`), as is too much (`archive-too-big`):
  * what came before is kept. No entry is ever written anywhere, its name is only text.
  */
-export function unpack(kind: "zip" | "gzip", packed: AsyncIterable<Uint8Array>, tally: Tally): Unpacked {
+export function unpack(
+  kind: "zip" | "gzip",
+  packed: AsyncIterable<Uint8Array>,
+  tally: Tally,
+  skip = 0,
+): Unpacked {
   let out: Uint8Array[] = [];
   let entry: string | null = null;
   let done = false;
@@ -41,8 +50,8 @@ export function unpack(kind: "zip" | "gzip", packed: AsyncIterable<Uint8Array>, 
   } else {
     const unzip = new Unzip((file: UnzipFile) => {
       if (++entries > MAX_ENTRIES) throw new Error("too many entries");
-      if (!LOG_ENDINGS.test(file.name)) return;
-      if (entry !== null) {
+      if (!LOG_ENDINGS.test(file.name) || NOTES.test(file.name)) return;
+      if (entry !== null || others < skip) {
         others++;
         return;
       }
@@ -100,5 +109,5 @@ export function unpack(kind: "zip" | "gzip", packed: AsyncIterable<Uint8Array>, 
     }
     if (others > 0) tally.add("more-in-archive", "note", nowhere, { facts: { others } });
   }
-  return { bytes: bytes(), entry: () => entry };
+  return { bytes: bytes(), entry: () => entry, others: () => others };
 }

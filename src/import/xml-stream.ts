@@ -159,6 +159,8 @@ export class XmlStream {
   }
 
   private fault(message: string): void {
+    // Nothing is lost by space before the declaration, which some programs write.
+    if (this.root === null && /XML declaration must be at the start/.test(message)) return;
     const { line, column } = this.parser;
     const reason = message
       .replace(/^\d+:\d+: /, "")

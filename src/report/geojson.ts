@@ -100,6 +100,22 @@ export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) 
           ...(exercise.kind === "hold" && exercise.facts && isHold(columns)
             ? holdFeatures(exercise.facts, columns, properties)
             : []),
+          ...(exercise.kind === "arc" && exercise.facts
+            ? lineFeature(
+                exercise.facts.line.map(([latitude, longitude]) => [round(longitude), round(latitude)]),
+                { what: "arc", ...properties, radiusNm: exercise.facts.radiusNm },
+              )
+            : []),
+          ...(exercise.kind === "descent" && exercise.facts
+            ? [
+                point([round(exercise.facts.point[1]), round(exercise.facts.point[0])], {
+                  what: "height wanted",
+                  ...properties,
+                  toFt: exercise.facts.toFt,
+                  overFt: exercise.facts.crossing?.overFt ?? null,
+                }),
+              ]
+            : []),
           ...(facts
             ? lineFeature(
                 [

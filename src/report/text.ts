@@ -10,10 +10,12 @@ import {
   findingSentence,
   issueSentence,
   lapSentences,
+  logCautions,
   NOT_JUDGED,
   otherFindings,
   says,
   secondsBetween,
+  shownName,
   sideNotes,
   verdictSentence,
   windSentence,
@@ -37,18 +39,22 @@ export function wrap(text: string, indent = "", width = WIDTH): string {
 
 function head(document: DebriefDocument): string[] {
   const { log, brief, standard } = document;
+  const title = shownName(brief?.title || log.name);
   const when =
     log.startUtc && log.endUtc
       ? `${day(log.startUtc)}, ${clock(log.startUtc)} to ${clock(log.endUtc)} UTC, ${duration(secondsBetween(log.startUtc, log.endUtc))}, ${Math.round(log.distanceNm)} NM`
       : `no times in this log, ${Math.round(log.distanceNm)} NM`;
   const left = log.points - log.used;
   return [
-    brief?.title ?? log.name,
-    "=".repeat((brief?.title ?? log.name).length),
+    title,
+    "=".repeat(title.length),
     when,
-    `Log ${log.file}: ${count(log.used)} of ${count(log.points)} points used${left > 0 ? `, ${count(left)} left out` : ""}.`,
+    `Log ${shownName(log.file)}: ${count(log.used)} of ${count(log.points)} points used${left > 0 ? `, ${count(left)} left out` : ""}.`,
+    ...logCautions(document).map((sentence) => wrap(sentence)),
     wrap(windSentence(document)),
-    ...(standard ? [wrap(`Held against: ${standard.title} (${standard.citation}). ${NOT_JUDGED}`)] : []),
+    ...(standard && document.exercises.some((e) => e.verdicts.length > 0)
+      ? [wrap(`Held against: ${standard.title} (${standard.citation}). ${NOT_JUDGED}`)]
+      : []),
     "",
     wrap(document.caution),
   ];

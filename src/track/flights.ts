@@ -6,6 +6,8 @@ import type { Track } from "./track.ts";
 
 /** Minutes of silence: longer than a receiver loses its fix in flight, shorter than a turnround. Tuned, no source. */
 const SILENCE_MIN = 10;
+/** Longer than any light aircraft stays up: even a recorder that fell silent in flight missed a landing. Common practice, no source. */
+const ENDURANCE_MIN = 12 * 60;
 /** Knots: mean speed over the silence, and beside it; below, the aircraft stood or taxied. Common practice, no source. */
 const GROUND_KT = 30;
 /** Seconds beside the silence in which the speed is taken. */
@@ -22,7 +24,7 @@ export interface Flight {
 /**
  * The flights of a cleaned track, in order; together they are the whole track. A cut needs 10 min of silence, less
  * than 30 kt from the place before to the place after it, and less than 30 kt in the minute on one of its sides. So a
- * recorder that fails in flight cuts nothing. A log without times is one flight; an empty one has none.
+ * recorder that fails in flight cuts nothing, unless for 12 h. A log without times is one flight; an empty one has none.
  */
 export function findFlights(track: Track): Flight[] {
   const { length, time } = track;
@@ -30,7 +32,12 @@ export function findFlights(track: Track): Flight[] {
   const starts = [0];
   for (let row = 1; row < length; row++) {
     const silence = time[row]! - time[row - 1]!;
-    if (!(silence >= SILENCE_MIN * 60_000) || !(speed(track, row - 1, row) < GROUND_KT)) continue;
+    if (!(silence >= SILENCE_MIN * 60_000)) continue;
+    if (silence >= ENDURANCE_MIN * 60_000) {
+      starts.push(row);
+      continue;
+    }
+    if (!(speed(track, row - 1, row) < GROUND_KT)) continue;
     const before = beside(track, row - 1, -1);
     const after = beside(track, row, 1);
     if (before < GROUND_KT || after < GROUND_KT) starts.push(row);

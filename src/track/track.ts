@@ -30,6 +30,8 @@ export interface Track {
   /** Line of the file where the point begins, from 1; 0 where unknown. */
   readonly line: Int32Array;
   readonly hdop?: Float64Array;
+  /** Satellites used for the fix, as logged. */
+  readonly satellites?: Float64Array;
   /** By Doppler, as logged. */
   readonly groundSpeed?: Column<Knots>;
   /** By Doppler, as logged. */

@@ -16,6 +16,7 @@ export {
   windOfAir,
 } from "./triangle.ts";
 export {
+  airInFrame,
   bankOfRate,
   type InFrame,
   KNOT_SECONDS_PER_MILE,

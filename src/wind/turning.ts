@@ -1,7 +1,16 @@
 /** Turns through the air: rate, bank and radius, and where a turn in a wind leads. */
+
 import { cosDeg, direction, sinDeg, tanDeg } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT, STANDARD_GRAVITY } from "../quantity/factor.ts";
-import type { AngleSize, DegreesPerSecond, Knots, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type {
+  AngleSize,
+  DegreesPerSecond,
+  Knots,
+  NauticalMiles,
+  Seconds,
+  TrueDegrees,
+} from "../quantity/units.ts";
+import type { Wind } from "./triangle.ts";
 
 /** Knots times seconds that make a nautical mile. */
 export const KNOT_SECONDS_PER_MILE = 3600;
@@ -54,3 +63,9 @@ export function turned(
 /** Seconds to turn from one heading to another at a rate, right positive, by that side. */
 export const secondsToTurn = (from: number, to: number, rate: DegreesPerSecond): Seconds =>
   direction((to - from) * Math.sign(rate)) / Math.abs(rate);
+
+/** The velocity of the air in the frame of a course, knots. */
+export const airInFrame = (wind: Wind, course: TrueDegrees): InFrame => ({
+  along: -wind.speed * cosDeg(wind.from - course),
+  across: -wind.speed * sinDeg(wind.from - course),
+});

@@ -1,6 +1,7 @@
 /** The big run, `npm run accuracy`: every scenario, mismatch and logging over many seeds, and real flights where there are some. */
 import { boundSquared } from "./bound.ts";
 import { Meter } from "./compare.ts";
+import { printHolds, printRealHolds } from "./holds.ts";
 import { printApproaches } from "./print-approaches.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
@@ -14,6 +15,11 @@ const share = (v: number) => (Number.isNaN(v) ? "-" : v.toFixed(3));
 export default function print(args: readonly string[], write: (line: string) => void): void {
   const after = (flag: string) => (args.includes(flag) ? args[args.indexOf(flag) + 1] : undefined);
   const folder = after("--real");
+  if (args.includes("--holds")) {
+    if (folder) printRealHolds(folder, write);
+    else printHolds(Number(after("--seeds") ?? 400), write);
+    return;
+  }
   if (args.includes("--real")) {
     printReal(folder ?? "", write);
     return;

@@ -129,6 +129,7 @@ test("the log's own route becomes the brief by one click", () =>
     await drop(page, [{ name: "routed.gpx", text: log }]);
     await page.getByRole("button", { name: "Take it as the brief" }).click();
     await page.waitForFunction(() => /the route in/.test(document.querySelector(".what")?.textContent ?? ""));
+    await page.waitForSelector("#content[aria-busy=false]"); // the sheet grows part by part
     // A leg between each two neighbours of the route.
     expect(await page.locator(".lineup tbody tr").count()).toBe(fixes.length - 1);
   }));

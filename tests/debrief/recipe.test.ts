@@ -72,7 +72,7 @@ describe("bad input", () => {
     const sentence = issueSentence({ ...(error as UnusableInput).issues[0]! } as Parameters<
       typeof issueSentence
     >[0]);
-    expect(sentence).toMatch(/^log\.gpx.*only 1 of its 1 points can be used, and a path needs two\./);
+    expect(sentence).toMatch(/^log\.gpx.*only 1 of its 1 point can be used, and a path needs two\./);
   });
 
   it("a brief flown nowhere near: each exercise is there, not found, without facts", async () => {

@@ -45,7 +45,21 @@ const DIFFERENCES: Readonly<Record<string, string>> = {
   "gpx-unclosed-point.gpx": "the reference refuses broken XML",
   "gpx-stray-close-tag.gpx": "the reference refuses broken XML",
   "gpx-two-documents.gpx": "the reference refuses broken XML",
+  "gpx-concatenated.gpx": "the reference refuses broken XML",
+  "gpx-leading-newline.gpx": "the reference refuses space before the declaration",
+  "gpx-one-point.gpx": "the reference drops a segment of one point: no line",
+  "gpx-wrong-nesting.gpx": "the reference refuses broken XML",
+  "gpx-zero-filled-end.gpx": "the reference refuses broken XML",
   "xml-too-deep.gpx": "we stop at a depth of 64",
+};
+
+/** Where only the times differ: the reference hands them to Date, which reads fewer spellings. */
+const TIME_DIFFERENCES: Readonly<Record<string, string>> = {
+  "gpx-unreadable-time.gpx": "a point without a time moves the times of the reference",
+  "gpx-comma-fraction.gpx": "Date reads no decimal comma (ISO 8601-1, 5.3.1.4 allows it)",
+  "gpx-leap-second.gpx": "Date reads no second 60",
+  "gpx-time-basic.gpx": "Date reads no basic form (ISO 8601-1, 5.4.2.1)",
+  "gpx-time-epoch.gpx": "Date reads no text of seconds of the epoch",
 };
 
 describe("@xmldom/xmldom 0.9.12 and @tmcw/togeojson 7.1.3 on the same text", () => {
@@ -63,7 +77,7 @@ describe("@xmldom/xmldom 0.9.12 and @tmcw/togeojson 7.1.3 on the same text", () 
         expect(track.altitude[row]).toEqual(metres === undefined ? Number.NaN : metres / 0.3048);
       });
       // With a point without time the reference moves all later times up one: times are compared where all are there.
-      if (times.length === coordinates.length && name !== "gpx-unreadable-time.gpx") {
+      if (times.length === coordinates.length && !(name in TIME_DIFFERENCES)) {
         // A time without zone is local to Date, UTC to us: the list of deliberate differences.
         const zone = name === "gpx-times-without-zone.gpx" ? "Z" : "";
         const offset = (text: string) => text.replace(/([+-]\d\d)(\d\d)?$/, (_, h, m) => `${h}:${m ?? "00"}`);
@@ -116,6 +130,8 @@ const KML_DIFFERENCES: Readonly<Record<string, string>> = {
   "kml-time-spans.kml": "the reference reads no time of a span",
   "kml-track-and-line.kml": "the reference gives the line and the placemark beside the track too",
   "kml-line-unreadable-tuple.kml": "the reference takes the height of north,35.6,900 for a latitude",
+  "kml-coord-commas.kml": "the reference reads no coord with commas",
+  "kml-coordinates-with-spaces.kml": "the reference takes spaces after commas for the ends of tuples",
   "kml-truncated.kml": "the reference refuses broken XML",
 };
 
@@ -156,7 +172,7 @@ describe("@xmldom/xmldom 0.9.12 and @tmcw/togeojson 7.1.3, kml(), on the same te
     const theirs = reference.coordinates;
     const same =
       theirs.length === ours.length &&
-      theirs.every((c, row) => c.every((v, k) => Math.abs(v - ours[row]![k]!) < 1e-9)) &&
+      theirs.every((c, row) => c.length >= 2 && c.every((v, k) => Math.abs(v - ours[row]![k]!) < 1e-9)) &&
       reference.times.length === ours.length;
     expect(same).toBe(false);
   });

@@ -36,8 +36,9 @@ describe("GPX 1.1 schema (Topografix, gpx.xsd) and GPX 1.0 by its use", () => {
     expect(track.altitude[0]).toBe(3000);
   });
 
-  it("reads hdop, and heights that are missing as unknown", async () => {
+  it("reads hdop and satellites, and heights that are missing as unknown", async () => {
     expect([...(await read("gpx-hdop-fix-sat.gpx")).hdop!]).toEqual([0.7, 0.8, 0.9]);
+    expect([...(await read("gpx-hdop-fix-sat.gpx")).satellites!]).toEqual([9, 9, 9]);
     const { altitude } = await read("gpx-missing-ele.gpx");
     expect([...altitude].map(Number.isNaN)).toEqual([false, true, false, true]);
   });
@@ -127,5 +128,58 @@ describe("OGC 07-147r2 KML 2.2 and Google's KML Reference (gx:Track)", () => {
   it("tells each tuple's own line", async () => {
     const { line } = await read("kml-line.kml");
     expect([...line].map((l) => l - line[0]!)).toEqual([0, 1, 2, 3, 4]);
+  });
+});
+
+describe("by construction: odd spellings of the same flight", () => {
+  const START = Date.UTC(2026, 9, 17, 9, 44, 10);
+  it.each([
+    ["gpx-1.0-old-receiver.gpx"],
+    ["gpx-spaces-in-values.gpx"],
+    ["gpx-time-basic.gpx"],
+    ["gpx-time-slashes.gpx"],
+    ["gpx-time-epoch.gpx"],
+    ["gpx-exponents.gpx"],
+    ["gpx-leading-newline.gpx"],
+    ["gpx-utf16le-bare-newline.gpx"],
+    ["kml-coord-commas.kml"],
+    ["kmz-several-kml.kmz"],
+    ["kmz-mac-forks.kmz"],
+    ["csv-decimal-comma-quoted.csv"],
+    ["csv-am-pm.csv"],
+    ["csv-hemispheres.csv"],
+    ["csv-dms.csv"],
+    ["csv-month-names.csv"],
+    ["csv-repeated-headings.csv"],
+  ])("%s: same times and places", async (name) => {
+    const track = await read(name);
+    expect([...track.time].map((t) => t - START)).toEqual([0, 1000, 2000, 3000, 4000]);
+    [172.3, 172.300568, 172.301136, 172.301704, 172.302272].forEach((longitude, i) => {
+      expect(Math.abs(track.longitude[i]! - longitude)).toBeLessThan(1e-8);
+      expect(Math.abs(track.latitude[i]! - 35.6)).toBeLessThan(1e-8);
+    });
+  });
+
+  it("midnight as 24:00 and a leap second keep their place in the order", async () => {
+    const steps = [0, 1000, 2000, 3000, 4000];
+    const { time } = await read("gpx-midnight-24.gpx");
+    expect([...time].map((t) => t - time[0]!)).toEqual(steps);
+    // UTC counts no leap second in milliseconds of the epoch: 23:59:60 is the next midnight (POSIX, 4.16).
+    const leap = (await read("gpx-leap-second.gpx")).time;
+    expect([...leap].map((t) => t - leap[0]!)).toEqual([0, 1000, 2000, 3000, 4000]);
+  });
+
+  it("arrays beside a KML track: course as it stands, speed by the way flown", async () => {
+    const track = await read("kml-speed-course-arrays.kml");
+    expect([...track.trackAngle!]).toEqual([90, 90, 90, 90, 90]);
+    expect(track.groundSpeed![0]).toBeCloseTo(185.3 / 1.852, 6);
+    expect((await read("kml-speed-of-no-unit.kml")).groundSpeed).toBeUndefined();
+  });
+
+  it("FXA, SIU and OAT of an IGC fix", async () => {
+    const track = await read("igc-oat-fxa-siu.igc");
+    expect([track.satellites![0], track.outsideAir![0]]).toEqual([9, -5]);
+    // Of a circular normal, 95.45 % lie within 2.486 standard deviations of one axis (Rayleigh).
+    expect(track.positionSd![0]).toBeCloseTo(12 / 2.486, 2);
   });
 });

@@ -1,5 +1,6 @@
 /** A table whose headings do not tell which column is which: its first rows, and a choice above each column. */
 import { useState } from "preact/hooks";
+import { shownName } from "../../src/index.ts";
 import { COLUMN_CHOICES, chosenColumns, stillNeeded } from "../column-choices.ts";
 import { question } from "../flight.ts";
 import type { ColumnQuestion } from "../messages.ts";
@@ -17,8 +18,8 @@ export function Columns({ asked }: { asked: ColumnQuestion }) {
     <section class="columns screen" aria-labelledby="columns-title">
       <h2 id="columns-title">Which column is which?</h2>
       <p>
-        {file} is a table, but its headings do not say where latitude and longitude stand. These are its first
-        rows.
+        {shownName(file)} is a table, but its headings do not say where latitude and longitude stand. These
+        are its first rows.
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard */}
       <section class="scroll" tabIndex={0} aria-label="First rows of the table">

@@ -1,5 +1,5 @@
 /** The caution again, what was left out of the log and why, and how angles are written. */
-import { count, type DebriefDocument, issueSentence, plain } from "../../src/index.ts";
+import { count, type DebriefDocument, issueSentence, plain, shownName } from "../../src/index.ts";
 
 function Dropped({ log }: { log: DebriefDocument["log"] }) {
   const dropped = Object.entries(log.dropped).filter(([, n]) => n > 0);
@@ -7,7 +7,7 @@ function Dropped({ log }: { log: DebriefDocument["log"] }) {
   const reasons = dropped.map(([code, n]) => `${count(n)} ${plain(code)}`).join(", ");
   return (
     <p id="log" tabIndex={-1}>
-      Log {log.file}:{" "}
+      Log {shownName(log.file)}:{" "}
       {left === 0 ? "no point dropped" : `${count(left)} of ${count(log.points)} points dropped`}
       {reasons && `: ${reasons}`}.
     </p>

@@ -1,7 +1,7 @@
 /** What was flown, when, by what log; the wind of the day with its doubt; and the ways to save it. */
 import type { ComponentChildren } from "preact";
 import type { Carried, DebriefDocument } from "../../src/index.ts";
-import { windDoubt, windHeadline } from "../../src/index.ts";
+import { shownName, windDoubt, windHeadline } from "../../src/index.ts";
 import { WindArrow } from "../drawings/index.ts";
 import { aircraftWords, logWords, timeWords } from "../head-words.ts";
 import { Save } from "./save.tsx";
@@ -23,7 +23,7 @@ export function Head({ flight, saves }: { flight: Carried; saves: ComponentChild
   return (
     <header class="head">
       <div>
-        <h1 tabIndex={-1}>{document.brief?.title || document.log.name}</h1>
+        <h1 tabIndex={-1}>{shownName(document.brief?.title || document.log.name)}</h1>
         <p class="what">
           {timeWords(document.log)}
           <br />

@@ -1,6 +1,12 @@
 /** The lesson in flown order, a row an exercise, with the worst needle on one fixed line. */
-import type { DocumentExercise, ExerciseSeries, FlightSeries, HoldFacts } from "../../src/index.ts";
-import { clock, decidedBy, decidingVerdict, sided, whyNotMeasured } from "../../src/index.ts";
+import type {
+  DescentFacts,
+  DocumentExercise,
+  ExerciseSeries,
+  FlightSeries,
+  HoldFacts,
+} from "../../src/index.ts";
+import { clock, count, decidedBy, decidingVerdict, offArc, sided, whyNotMeasured } from "../../src/index.ts";
 import {
   InTurn,
   LineUpHead,
@@ -19,11 +25,21 @@ const ROWS_A_TASK = 40;
 function words(exercise: DocumentExercise): string {
   if (!exercise.facts) return whyNotMeasured(exercise);
   if (exercise.kind === "hold") return holdWords(exercise.facts);
+  if (exercise.kind === "arc") return `farthest ${offArc(exercise.facts.deviation.maxNm)}`;
+  if (exercise.kind === "descent") return crossingWords(exercise.facts);
   if (exercise.kind !== "course") return "";
   const { facts } = exercise;
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
   if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
+}
+
+/** As in "490 ft above 1,800 ft (± 160 ft by GPS)". */
+function crossingWords({ crossing, toFt }: DescentFacts): string {
+  if (!crossing) return "height at the point not known";
+  const size = `${count(Math.abs(Math.round(crossing.overFt / 10) * 10))} ft`;
+  const side = crossing.overFt > 0 ? "above" : "below";
+  return `${size} ${side} ${count(toFt)} ft (± ${count(Math.round(crossing.doubt95Ft / 10) * 10)} ft by GPS)`;
 }
 
 /** Within this every lap counts as rolled out on course, in the words of the line-up. Own choice. */

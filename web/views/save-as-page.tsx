@@ -1,7 +1,7 @@
 /** The sheet as one page that opens anywhere: the viewer lies beside this page, the flight is put into it here. */
 import { useState } from "preact/hooks";
-import { type Carried, oneFileHtml } from "../../src/index.ts";
-import { download, stem, withRemark } from "./save.tsx";
+import { type Carried, fileStem, oneFileHtml } from "../../src/index.ts";
+import { download, withRemark } from "./save.tsx";
 
 export function SaveAsPage({ flight }: { flight: Carried }) {
   const [failed, setFailed] = useState(false);
@@ -10,7 +10,7 @@ export function SaveAsPage({ flight }: { flight: Carried }) {
     setFailed(!answer?.ok);
     if (!answer?.ok) return;
     const page = oneFileHtml(await answer.text(), { ...flight, document: withRemark(flight) });
-    download(`${stem(flight.document.log.file)}.html`, "text/html", page);
+    download(`${fileStem(flight.document.log.file)}.html`, "text/html", page);
   };
   return (
     <>

@@ -5,6 +5,7 @@ import {
   type Carried,
   debriefGeoJson,
   exercisesCsv,
+  fileStem,
   legsCsv,
   pointsCsv,
   verdictsCsv,
@@ -21,9 +22,6 @@ export function download(name: string, type: string, text: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
-/** The log's file name without its ending. */
-export const stem = (file: string): string => file.replace(/\.[^.]*$/, "") || "flight";
-
 export function withRemark({ document }: Carried) {
   const text = remarkOf(document).trim();
   return text ? { ...document, remarks: [{ exercise: null, text }] } : document;
@@ -36,7 +34,7 @@ interface Props {
 }
 
 export function Save({ flight, more }: Props) {
-  const name = stem(flight.document.log.file);
+  const name = fileStem(flight.document.log.file);
   const json = () =>
     download(`${name}.debrief.json`, "application/json", JSON.stringify(withRemark(flight), null, 2));
   const csv = (what: string, text: string) => download(`${name}.${what}.csv`, "text/csv", text);

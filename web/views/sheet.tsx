@@ -4,6 +4,7 @@ import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import type { Carried } from "../../src/index.ts";
 import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
+import { Beware } from "./beware.tsx";
 import { Exercise } from "./exercise.tsx";
 import { ExerciseBody } from "./exercise-body.tsx";
 import { Foot } from "./foot.tsx";
@@ -30,6 +31,7 @@ export function Sheet({ flight, offers, saves, nextHold }: Props) {
   return (
     <InTurn>
       <Head flight={flight} saves={saves} />
+      <Beware document={document} />
       <p class="caution">{document.caution}</p>
       {offers}
       <LineUp exercises={document.exercises} series={series} />

@@ -1,6 +1,8 @@
 /** An exercise in words, whatever its kind: the sentence over the drawing, and the notes beside it. */
 import type { DocumentExercise, Finding } from "../../debrief/document.ts";
+import { arcCause, arcNotes, arcSentence } from "./arc.ts";
 import { courseCause, courseNotes, courseSentence } from "./course.ts";
+import { descentCause, descentNotes, descentSentence } from "./descent.ts";
 import { holdNotes, holdSentence, lapSentence } from "./hold.ts";
 import { capital } from "./number.ts";
 
@@ -12,22 +14,32 @@ export interface SideNote {
 /** Why an exercise of the brief has no facts, without capital and full stop. */
 export function whyNotMeasured({ kind, match }: DocumentExercise): string {
   if (kind === "hold" && match) return "no lap of it was flown in the time that the brief gives";
-  if (kind === "course" || kind === "hold") return "not found on this flight";
-  const article = kind === "arc" || kind === "approach" ? "an" : "a";
-  return `${article} ${kind} is read and kept, but not yet compared with the flight`;
+  if (kind !== "approach") return "not found on this flight";
+  return `an ${kind} is read and kept, but not yet compared with the flight`;
 }
 
 /** One or two plain sentences: the most telling finding, and what it came to. */
 export function exerciseSentence(exercise: DocumentExercise): string {
   if (exercise.kind === "course" && exercise.facts) return courseSentence(exercise, exercise.facts);
   if (exercise.kind === "hold" && exercise.facts) return holdSentence(exercise, exercise.facts);
+  if (exercise.kind === "arc" && exercise.facts) return arcSentence(exercise, exercise.facts);
+  if (exercise.kind === "descent" && exercise.facts) return descentSentence(exercise, exercise.facts);
   return `${capital(whyNotMeasured(exercise))}.`;
 }
 
 function notesOf(exercise: DocumentExercise): [string, string | null][] {
   if (exercise.kind === "course" && exercise.facts) return courseNotes(exercise, exercise.facts);
   if (exercise.kind === "hold" && exercise.facts) return holdNotes(exercise, exercise.facts);
+  if (exercise.kind === "arc" && exercise.facts) return arcNotes(exercise, exercise.facts);
+  if (exercise.kind === "descent" && exercise.facts) return descentNotes(exercise, exercise.facts);
   return [];
+}
+
+/** The finding that the notes tell as the cause. */
+function causeOf(exercise: DocumentExercise): Finding | undefined {
+  if (exercise.kind === "course") return courseCause(exercise);
+  if (exercise.kind === "arc") return arcCause(exercise);
+  return exercise.kind === "descent" ? descentCause(exercise) : undefined;
 }
 
 /** The notes beside the drawing, in reading order; none where there is nothing to say. */
@@ -36,12 +48,13 @@ export function sideNotes(exercise: DocumentExercise): SideNote[] {
   return notes.flatMap(([lead, text]) => (text === null ? [] : [{ lead, text }]));
 }
 
+/** What the notes say in figures already. */
+const WITHIN = new Set(["tracked-within", "arc-within"]);
+
 /** Findings that neither the sentence nor the notes have told yet. */
 export function otherFindings(exercise: DocumentExercise): Finding[] {
-  const told = exercise.kind === "course" ? courseCause(exercise) : undefined;
-  return exercise.findings
-    .slice(1)
-    .filter((finding) => finding !== told && finding.code !== "tracked-within");
+  const told = causeOf(exercise);
+  return exercise.findings.slice(1).filter((finding) => finding !== told && !WITHIN.has(finding.code));
 }
 
 /** A line a lap, of a hold that was flown; none else. */

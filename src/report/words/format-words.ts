@@ -55,9 +55,13 @@ export const FORMAT_WORDS: Readonly<Record<string, Words>> = {
   "unused-geometry": (f) =>
     `${counted(f.points, f.geometry === "line" ? "line point" : "timed placemark")} beside the track ${were(f.points)} not used.`,
   "no-headings": (f) =>
-    `this table does not tell which columns are latitude and longitude (in its first ${f.lines} lines). Give the table a line of headings, such as time, latitude, longitude, altitude (ft), or say which column is which (on the terminal with --column).`,
+    `this table does not tell which columns are latitude and longitude (in its first ${f.looked} lines). Give the table a line of headings, such as time, latitude, longitude, altitude (ft), or say which column is which (on the terminal with --column).`,
   "unit-assumed": (f) =>
     `the column ${quote(f.column)} names no unit; ${f.unit === "c" ? "°C" : f.unit} was taken. Write it in the heading, as in altitude (ft).`,
+  "link-not-followed": () =>
+    "the file points to another file, which is not fetched. Save that one and open it.",
+  "unit-by-way": (f) => `the logged speeds name no unit; ${f.unit} fits the way flown and was taken.`,
+  "unit-not-found": () => "the logged speeds name no unit, and none fits the way flown; they were not used.",
   "unclear-column": (f) =>
     `the column ${quote(f.column)} was not used, as it says neither true nor magnetic. Name it true heading or magnetic heading.`,
   "implausible-column": (f) =>

@@ -1,4 +1,5 @@
 /** Every sentence that Hindtrack says. */
+export { offArc } from "./arc-finding.ts";
 export {
   exerciseSentence,
   lapSentences,
@@ -9,6 +10,8 @@ export {
 } from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
 export { issueSentence } from "./issue.ts";
+export { logCautions } from "./log-cautions.ts";
+export { fileStem, shownName } from "./name.ts";
 export * from "./number.ts";
 export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
 export {

@@ -31,7 +31,7 @@ const FILE: Record<string, Words> = {
     `this is XML, but its outer element is ${quote(f.root ?? f.element ?? "unknown")}, not a track log. Export the flight as GPX or KML.`,
   "no-points": (f) =>
     Number(f.seen) > 0
-      ? `none of its ${f.seen} track points could be read. Export the log again.`
+      ? `none of its ${count(Number(f.seen))} track points could be read. Export the log again.`
       : `there are no track points in it (${f.waypoints} waypoints, ${f.routes} routes). Export the recorded track, not the plan.`,
   "no-places": () =>
     "there is neither a route nor a waypoint in it. Export the plan again, or write a brief.",
@@ -44,7 +44,9 @@ const FILE: Record<string, Words> = {
     `the log holds ${f.flights} flights; this is number ${f.chosen}, and ${count(Number(f.dropped))} points of the others were left out.`,
   "no-usable-points": (f) => `none of its ${f.of} points can be true. Export the log again.`,
   "too-few-points": (f) =>
-    `only ${f.used} of its ${f.points} points can be used, and a path needs two. Export the whole log.`,
+    Number(f.backwards) > Number(f.points) / 2
+      ? `its times run backwards: ${count(Number(f.backwards))} of its ${count(Number(f.points))} points are earlier than one before them. Sort the log by time, the earliest first, or export it again.`
+      : `${Number(f.used) === 0 ? "none" : `only ${f.used}`} of its ${count(Number(f.points))} ${Number(f.points) === 1 ? "point" : "points"} can be used, and a path needs two. Export the whole log.`,
   "broken-xml": (f) =>
     `the file breaks off or is damaged here (${f.reason}). What could be read before and after was kept; export the log again to get the rest.`,
   "xml-too-deep": (f) =>
@@ -59,16 +61,34 @@ const FILE: Record<string, Words> = {
     `a waypoint or route point is over ${f.limit} characters long and was left out. Shorten its description.`,
 };
 
+/** Elements of GPX and columns of tables as a reader knows them. */
+const ELEMENTS: Readonly<Record<string, string>> = {
+  ele: "height",
+  altitude: "height",
+  pressureAltitude: "pressure altitude",
+  speed: "speed",
+  groundSpeed: "ground speed",
+  course: "course",
+  trackAngle: "track",
+  trueAirspeed: "true airspeed",
+  indicatedAirspeed: "indicated airspeed",
+  headingTrue: "true heading",
+  headingMagnetic: "magnetic heading",
+  outsideAir: "outside air temperature",
+  hdop: "HDOP",
+  sat: "number of satellites",
+};
+
 /** Points of the log. */
 const POINTS: Record<string, Words> = {
   "unreadable-position": (f) =>
-    `${points(f)} ${have(f)} no readable latitude and longitude${known(f.lat) || known(f.lon) ? ` (first: lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""} and ${were(f)} left out.`,
+    `${points(f)} ${have(f)} no readable latitude and longitude${known(f.lat) || known(f.lon) ? ` (first: lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""}${known(f.begins) ? ` (first: ${quote(f.begins)})` : ""} and ${were(f)} left out.`,
   "unreadable-place": (f) =>
     `a waypoint or route point has no readable place${known(f.lat) || known(f.lon) ? ` (lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""} and was left out. Correct it in the file.`,
   "unreadable-time": (f) =>
     `${points(f)} ${have(f)} a time that cannot be read${known(f.time) ? ` (first: ${quote(f.time)})` : ""}. Times are written as 2026-10-17T09:44:10Z.`,
   "unreadable-value": (f) =>
-    `${points(f)} ${have(f)} an unreadable ${quote(f.element)} (first: ${quote(f.value)}); it counts as missing.`,
+    `${points(f)} ${have(f)} an unreadable ${ELEMENTS[String(f.element)] ?? quote(f.element)} (first: ${quote(f.value)}); it counts as missing.`,
   "time-without-zone": (f) => `${points(f)} ${have(f)} a time without a zone, taken as UTC.`,
   "point-without-fix": (f) => `${points(f)} ${were(f)} recorded without a GPS fix and left out.`,
   "no-times": () =>
@@ -79,7 +99,7 @@ const POINTS: Record<string, Words> = {
   "duplicate-time": (f) => `${points(f)} with the same time as the point before ${were(f)} left out.`,
   "time-going-back": (f) => `${points(f)} with a time before that of an earlier point ${were(f)} left out.`,
   "out-of-range": (f) =>
-    `${points(f)} with a latitude over 90° or a longitude over 180° ${were(f)} left out.`,
+    `${points(f)} with a latitude over 90° or a longitude over 180° ${were(f)} left out. Where it is all of them, the two may be exchanged.`,
   "zero-zero": (f) =>
     `${points(f)} at exactly 0° latitude and 0° longitude, as receivers write without a fix, ${were(f)} left out.`,
   "impossible-jump": (f) =>
@@ -99,7 +119,7 @@ const POINTS: Record<string, Words> = {
 
 /** The brief. */
 const BRIEF: Record<string, Words> = {
-  "brief-not-yaml": (f) => `this cannot be read as YAML or JSON (${f.reason}). Mend the line or its indent.`,
+  "brief-not-yaml": (f) => `the brief cannot be read from here on: ${f.reason}.`,
   "brief-duplicate-key": () => "this key stands twice. Keep one of them.",
   "brief-empty": () => "the brief is empty. Write at least a fix and an exercise.",
   "unknown-standard": (f) =>

@@ -40,10 +40,11 @@ const MONTHS = "January February March April May June July August September Octo
 export const day = (utc: string): string =>
   `${Number(utc.slice(8, 10))} ${MONTHS[Number(utc.slice(5, 7)) - 1]} ${utc.slice(0, 4)}`;
 
-/** 1 h 05 min, 4 min 10 s or 29 s. */
+/** 40 days, 1 h 05 min, 4 min 10 s or 29 s. */
 export function duration(seconds: number): string {
   const whole = Math.round(seconds);
   const minutes = Math.floor(whole / 60);
+  if (whole >= 172_800) return `${Math.round(whole / 86_400)} days`;
   if (whole >= 3600) return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")} min`;
   if (whole < 60) return `${whole} s`;
   return whole % 60 === 0 ? `${minutes} min` : `${minutes} min ${whole % 60} s`;

@@ -1,5 +1,6 @@
 /** Where a wind is not known, what the aircraft did there, and what manoeuvre would have made it known. */
 import type { DebriefDocument, DocumentLeg } from "../../debrief/document.ts";
+import { tooSparseForWind } from "./log-cautions.ts";
 import { clock, count, secondsBetween, trueDirection } from "./number.ts";
 
 /** Shorter stretches without a wind are not worth a sentence, s. Own choice. */
@@ -25,12 +26,15 @@ export function whereNotKnown(document: DebriefDocument): string {
       : along === 0
         ? "it is not known"
         : "at most the part along the track is known";
-  return ` From ${clock(from)} to ${clock(to)} ${known}: ${flown(longest)}. ${manoeuvre(document, longest)}`;
+  const why = tooSparseForWind(document.log) || `${flown(longest)}. ${manoeuvre(document, longest)}`;
+  return ` From ${clock(from)} to ${clock(to)} ${known}: ${why}`;
 }
 
 /** Where there is no wind of the day to give. */
 export function whatWouldHaveTold(document: DebriefDocument): string {
   const { legs } = document;
+  const sparse = tooSparseForWind(document.log);
+  if (sparse) return `The direction of the wind cannot be told from this log: ${sparse}`;
   if (legs.length === 0) return "The wind cannot be told from this log.";
   return `The direction of the wind cannot be told from this log: ${flown(legs)}. ${manoeuvre(document, legs)}`;
 }

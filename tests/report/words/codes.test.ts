@@ -25,7 +25,10 @@ const codesIn = (wings: RegExp) => {
 /** Kebab-case words in these places that are no issue codes: reasons, kinds, kinds of source. */
 const NO_CODES = new Set(["hindtrack-debrief", "gpx-route", "written-true", "timed-placemark"]);
 const issueCodes = codesIn(/^(import|track|brief|debrief|cli)\//).filter((c) => !NO_CODES.has(c));
+/** Findings of courses, whose words are tried on the facts below. */
 const FINDINGS = [...codesIn(/^course\/(finding|cause)\.ts$/)].filter((c) => !/^no-/.test(c));
+/** Findings of every kind of exercise. */
+const ALL_FINDINGS = codesIn(/^(course|hold)\/.*(finding|cause)\.ts$/).filter((c) => !/^no-/.test(c));
 
 const BROKEN = /undefined|NaN|null|\[object/;
 
@@ -97,6 +100,20 @@ const facts: Finding["facts"] = {
 };
 
 describe("sentences of findings", () => {
+  it("the scan finds codes of courses, arcs, descents and holds", () => {
+    for (const code of ["tracked-within", "arc-drifted", "descent-begun-late", "rolled-out-short"])
+      expect(ALL_FINDINGS).toContain(code);
+  });
+
+  it.each(ALL_FINDINGS)("%s is known to the words, whatever its facts", async (code) => {
+    const { document } = await sampleDebrief("hold-outbound-flown-parallel");
+    const sentence = findingSentence(
+      { code, facts, evidence: { fromUtc: null, toUtc: null } },
+      document.exercises[0]!,
+    );
+    expect(sentence.toLowerCase()).not.toBe(`${code.replaceAll("-", " ")}.`);
+  });
+
   it.each(FINDINGS)("%s has words of its own: whole, one line, closed by a full stop", async (code) => {
     const { document } = await sampleDebrief("calm-and-tidy");
     const exercise: DocumentExercise = document.exercises[1]!;

@@ -1,0 +1,74 @@
+/** An arc in words: the sentence over the drawing, and the notes beside it. */
+import type { ArcFacts, ArcRecord, Finding } from "../../debrief/document.ts";
+import { ARC_WORDS, offArc, toStation, windFromStation } from "./arc-finding.ts";
+import { capital, clock, flownDirection, percent, plain, plusMinus } from "./number.ts";
+import { restsOn } from "./wind.ts";
+
+const CAUSES = new Set([
+  ...["arc-wind-uncorrected", "arc-under-corrected", "arc-over-corrected", "arc-corrected-wrong-way"],
+]);
+const REASONS: Readonly<Record<string, string>> = {
+  "no-times": "the log has no times",
+  "wind-not-known": "the wind here is not known from this log",
+  "no-height": "the log has no heights",
+};
+
+/** The sentence of the most telling finding. */
+export function arcSentence({ findings }: ArcRecord, facts: ArcFacts): string {
+  const lead = findings[0];
+  return (lead && ARC_WORDS[lead.code]?.(lead.facts, lead)) ?? `Farthest ${offArc(facts.deviation.maxNm)}.`;
+}
+
+/** The finding that says why, where the first one does not. */
+export const arcCause = ({ findings }: ArcRecord): Finding | undefined =>
+  findings.slice(1).find(({ code }) => CAUSES.has(code));
+
+function cost({ deviation, judged }: ArcFacts): string {
+  const when = deviation.maxUtc ? ` at ${clock(deviation.maxUtc)} UTC` : "";
+  const on = flownDirection(deviation.maxRadialTrueDeg, deviation.maxRadialMagneticDeg);
+  const doubt = ` (${plusMinus(deviation.doubt95Nm, 2, " NM")})`;
+  return `Farthest ${offArc(deviation.maxNm)}${doubt} on radial ${on}${when}; within half a mile ${percent(deviation.withinHalfNm)} of the ${judged.shareOf}, within one mile ${percent(deviation.withinOneNm)}.`;
+}
+
+function remedy({ whatWouldHaveWorked: w, facts }: ArcRecord): string | null {
+  const [first, last] = [w?.headings[0], w?.headings.at(-1)];
+  if (!w || !first || !last || !facts) return null;
+  const doubt = Math.max(1, Math.round(w.doubt95Deg));
+  const one = ({ headingTrueDeg, headingMagneticDeg, radialTrueDeg, radialMagneticDeg }: typeof first) =>
+    `${flownDirection(headingTrueDeg, headingMagneticDeg)} on radial ${flownDirection(radialTrueDeg, radialMagneticDeg)}`;
+  const turn =
+    w.leadRadialTrueDeg === null
+      ? ""
+      : ` A standard-rate turn off it begins on radial ${flownDirection(w.leadRadialTrueDeg, w.leadRadialMagneticDeg)}.`;
+  return `Headings from ${one(first)} to ${one(last)} hold it in this wind (± ${doubt}°).${turn}`;
+}
+
+function windNote({ wind, windOutKt, windCorrection, turns }: ArcFacts): string | null {
+  if (!wind || windOutKt === null || !windCorrection) return null;
+  const outward = turns === "right" ? -1 : 1;
+  return `${restsOn(wind)}: in the mean ${windFromStation(windOutKt)}, which needs ${toStation(windCorrection.neededDeg * outward)}; flown ${toStation(windCorrection.flownDeg * outward)}.`;
+}
+
+function untold({ cannotTell }: ArcFacts): string | null {
+  const reasons = [...new Set(cannotTell.map(({ reason }) => REASONS[reason] ?? plain(reason)))];
+  return reasons.length === 0 ? null : `${capital(reasons.join("; "))}.`;
+}
+
+/** The distance is over the ground: a DME reads the slant. Said from where it shows on one. */
+function slant({ dmeReadsMoreNm }: ArcFacts): string | null {
+  if (dmeReadsMoreNm === null || dmeReadsMoreNm < 0.05) return null;
+  return `They are over the ground; at this height a DME reads ${dmeReadsMoreNm.toFixed(2)} NM more.`;
+}
+
+/** The notes beside the drawing, in reading order; null where there is nothing to say. */
+export function arcNotes(exercise: ArcRecord, facts: ArcFacts): [string, string | null][] {
+  const cause = arcCause(exercise);
+  return [
+    ["Why.", cause ? (ARC_WORDS[cause.code]?.(cause.facts, cause) ?? null) : null],
+    ["What it came to.", cost(facts)],
+    ["What would have worked.", remedy(exercise)],
+    ["The wind rests on", windNote(facts)],
+    ["Distances.", slant(facts)],
+    ["What cannot be told.", untold(facts)],
+  ];
+}

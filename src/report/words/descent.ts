@@ -1,0 +1,124 @@
+/** A descent in words: its findings, the sentence over the drawing, and the notes beside it. */
+import type { ConstantDescent, DescentFacts, DescentRecord, Finding } from "../../debrief/document.ts";
+import { capital, clockSeconds, count, duration, plain } from "./number.ts";
+
+type Words = (facts: Finding["facts"], finding: Finding) => string;
+
+const num = (fact: unknown): number => Number(fact);
+const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
+/** A height as measured, to 10 ft; GPS tells no more. */
+const feet = (ft: unknown): string => `${count(Math.round(num(ft) / 10) * 10)} ft`;
+const rate = (fpm: unknown): string => `${count(Math.round(num(fpm) / 10) * 10)} ft/min`;
+const gradient = (ftPerNm: unknown): string => `${count(num(ftPerNm))} ft/NM`;
+const miles = (nm: unknown): string => `${Math.abs(num(nm)).toFixed(1)} NM`;
+const seconds = (s: unknown): string => (num(s) < 120 ? `${Math.round(num(s))} seconds` : duration(num(s)));
+
+const REASONS: Readonly<Record<string, string>> = {
+  "no-times": "the log has no times, so no rates",
+  "no-height": "the log has no heights",
+  "gps-height":
+    "heights are by GPS, not by the altimeter that was flown by; the doubt covers the receiver, the air and the instrument, taking the log’s heights as above sea level",
+};
+
+/** As in "1 NM before BELVO"; "at BELVO". */
+const place = (fix: unknown, beforeNm: unknown): string =>
+  num(beforeNm) > 0 ? `${num(beforeNm)} NM before ${fix}` : `at ${fix}`;
+
+const crossing = (f: Finding["facts"]): string => `${feet(f.altitudeFt)} by GPS ${place(f.fix, f.beforeNm)}`;
+const off = (f: Finding["facts"]): string =>
+  `${feet(Math.abs(num(f.overFt)))} ${num(f.overFt) > 0 ? "above" : "below"} ${count(num(f.toFt))} ft`;
+const untellable = (f: Finding["facts"]): string =>
+  `, but a GPS height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`;
+
+function began(f: Finding["facts"]): string {
+  const flown = given(f.flownDownFpm);
+  const at = flown === null ? gradient(f.flownDownFtPerNm) : rate(flown);
+  const by = given(f.lateS) === null ? miles(f.lateNm) : `${miles(f.lateNm)}, ${seconds(f.lateS)},`;
+  return `Begun ${miles(f.toGoNm)} before the point; at the ${at} flown ${miles(f.beginToGoNm)} before it would have done, ${by}`;
+}
+
+const neededThere = (f: Finding["facts"]): string => {
+  const needed = given(f.neededDownFpm);
+  return needed === null ? gradient(f.neededDownFtPerNm) : rate(needed);
+};
+
+export const DESCENT_WORDS: Readonly<Record<string, Words>> = {
+  "descent-crossed-at": (f) => `${capital(crossing(f))}, within 100 ft of ${count(num(f.toFt))} ft.`,
+  "descent-crossed-high": (f) =>
+    f.sure === true
+      ? `Too high: ${crossing(f)}, ${off(f)} (± ${feet(f.doubt95Ft)}).`
+      : `${capital(crossing(f))}, ${off(f)}${untellable(f)}.`,
+  "descent-crossed-low": (f) =>
+    f.sure === true
+      ? `Too low: ${crossing(f)}, ${off(f)} (± ${feet(f.doubt95Ft)}).`
+      : `${capital(crossing(f))}, ${off(f)}${untellable(f)}.`,
+  "descent-not-begun": (f) => `No descent was begun before the point ${place(f.fix, f.beforeNm)}.`,
+  "descent-begun-late": (f) => `${began(f)} earlier. From where it began ${neededThere(f)} was needed.`,
+  "descent-begun-early": (f) => `${began(f)} later.`,
+  "descent-too-shallow": (f) =>
+    `Begun in time, ${miles(f.toGoNm)} before the point, where ${neededThere(f)} was needed; ${rate(f.flownDownFpm)} was flown.`,
+  "descent-levelled-off": (f) =>
+    `Level at about ${count(Math.round(num(f.altitudeFt) / 100) * 100)} ft for ${seconds(f.seconds)} on the way down.`,
+};
+
+/** The sentence of the most telling finding; where that is the crossing alone, what explains it as well. */
+export function descentSentence({ findings }: DescentRecord, facts: DescentFacts): string {
+  const lead = findings[0];
+  if (!lead) return capital(`${untold(facts) ?? "nothing can be told of this descent."}`);
+  return DESCENT_WORDS[lead.code]?.(lead.facts, lead) ?? `${plain(lead.code)}.`;
+}
+
+/** The finding that says why the height was not met, where the first one does not. */
+export const descentCause = ({ findings }: DescentRecord): Finding | undefined => findings[1];
+
+function flownNote({ flown, began: from, reached, mostNeeded }: DescentFacts): string | null {
+  if (!flown || !from) return null;
+  const mean =
+    flown.meanDownFpm === null
+      ? gradient(flown.meanDownFtPerNm)
+      : `${rate(flown.meanDownFpm)}, ${gradient(flown.meanDownFtPerNm)}`;
+  const start = `${feet(flown.lostFt)} lost in ${miles(flown.distanceNm)} at ${mean} in the mean`;
+  const most = mostNeeded ? `; at most ${rate(mostNeeded.downFpm)} was needed` : "";
+  const level =
+    reached === null
+      ? "; the height was not reached"
+      : `; within 100 ft of the height ${miles(reached.toGoNm)} ${reached.toGoNm >= 0 ? "before" : "past"} the point`;
+  return `${start}${most}${level}.`;
+}
+
+/** As in "500 ft/min from 8.9 NM before the point (01:09:10 UTC)". */
+function constantWords(c: ConstantDescent): string | null {
+  if (c.beginToGoNm === null) return null;
+  const at = c.beginUtc ? ` (${clockSeconds(c.beginUtc)} UTC)` : "";
+  const name =
+    c.basis === "usual-gradient"
+      ? `318 ft/NM, 3°${c.downFpm === null ? "" : `, ${rate(c.downFpm)} at this ground speed`},`
+      : c.downFpm === null
+        ? gradient(c.downFtPerNm)
+        : rate(c.downFpm);
+  return `${name} from ${miles(c.beginToGoNm)} before the point${at}`;
+}
+
+function remedy({ constant }: DescentFacts): string | null {
+  const told = constant
+    .filter(({ basis }) => basis !== "as-flown")
+    .map(constantWords)
+    .filter((words) => words !== null);
+  return told.length === 0 ? null : `${capital(told.join("; or "))}.`;
+}
+
+function untold({ cannotTell }: DescentFacts): string | null {
+  const reasons = [...new Set(cannotTell.map(({ reason }) => REASONS[reason] ?? plain(reason)))];
+  return reasons.length === 0 ? null : `${capital(reasons.join("; "))}.`;
+}
+
+/** The notes beside the drawing, in reading order; null where there is nothing to say. */
+export function descentNotes(exercise: DescentRecord, facts: DescentFacts): [string, string | null][] {
+  const cause = descentCause(exercise);
+  return [
+    ["Why.", cause ? (DESCENT_WORDS[cause.code]?.(cause.facts, cause) ?? null) : null],
+    ["What it came to.", flownNote(facts)],
+    ["What would have worked.", remedy(facts)],
+    ["What cannot be told.", untold(facts)],
+  ];
+}
