@@ -25,7 +25,9 @@ export {
   type HoldFacts,
   type HoldLap,
   type HoldRecord,
+  type Overrule,
   type Racetrack,
+  type Remark,
   type Verdict,
   type WhatWouldHaveWorked,
   type WindRecord,
@@ -33,6 +35,15 @@ export {
 // the recipe
 export { type Debrief, type DebriefInput, debriefFlight } from "./debrief/index.ts";
 export { debriefJsonSchema } from "./debrief/json-schema.ts";
+// what the instructor wrote
+export {
+  type InstructorNotes,
+  notesOf,
+  withNotes,
+  withOverrule,
+  withoutOverrule,
+  withRemark,
+} from "./debrief/notes.ts";
 export type {
   ApproachSeries,
   ArcSeries,
@@ -43,6 +54,20 @@ export type {
   HoldSeries,
   PathSeries,
 } from "./debrief/series.ts";
+// the user's own lists of points and runways
+export {
+  distanceNm,
+  joinPointLists,
+  type KnownPoints,
+  type ListedPoint,
+  type ListedRunway,
+  type PointKind,
+  type PointList,
+  type Position,
+  pointsNamed,
+  runwaysNamed,
+  searchPoints,
+} from "./geodesy/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
   type AskedHold,
@@ -62,8 +87,11 @@ export {
   Cancelled,
   CSV_COLUMNS,
   joinLogs,
+  pointOf,
+  type ReadPoints,
   readLog,
   readPlaces,
+  readPoints,
   type TableBeginning,
 } from "./import/index.ts";
 // how a direction is spoken

@@ -5,7 +5,7 @@ import type { HoldFacts } from "../src/index.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { cancel, type Flight, flight, notices, question, reopen, work } from "./flight.ts";
 import { filledFrom, typedHold } from "./next-hold.ts";
-import { openOnSheet } from "./opening.ts";
+import { dropOnSheet } from "./opening.ts";
 import { address, go, type Place, place } from "./place.ts";
 import { Columns } from "./views/columns.tsx";
 import { NextHold } from "./views/next-hold.tsx";
@@ -14,13 +14,14 @@ import { OtherFlights } from "./views/other-flights.tsx";
 import { RouteOffers } from "./views/route-offers.tsx";
 import { SaveAsPage } from "./views/save-as-page.tsx";
 import { Sheet } from "./views/sheet.tsx";
+import { StandardChoice } from "./views/standard-choice.tsx";
 
 function useDroppedFiles(): void {
   useEffect(() => {
     const allow = (event: DragEvent) => event.preventDefault();
     const take = (event: DragEvent) => {
       event.preventDefault();
-      openOnSheet([...(event.dataTransfer?.files ?? [])]);
+      void dropOnSheet([...(event.dataTransfer?.files ?? [])]);
     };
     addEventListener("dragover", allow);
     addEventListener("drop", take);
@@ -89,6 +90,7 @@ function OpenedSheet({ flight }: { flight: Flight }) {
         <>
           <RouteOffers flight={flight} />
           <OtherFlights flight={flight} />
+          <StandardChoice flight={flight} />
         </>
       }
     />

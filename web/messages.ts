@@ -9,6 +9,8 @@ export interface OpenRequest {
   readonly flight: number | null;
   /** Which column of a table is which, where the reader had to say so. */
   readonly columns: Readonly<Partial<Record<CsvColumn, string>>> | null;
+  /** Id of a published standard, or "none". Null: the school's own if its file is given, else what the brief names. */
+  readonly standard: string | null;
 }
 
 /** A table of which the reader must say which column is which, and what was to be opened. */
@@ -25,6 +27,8 @@ export interface RouteOffer {
 
 export interface Debriefed extends Carried {
   readonly routes: readonly RouteOffer[];
+  /** Title of the school's own standard, where its file was given. */
+  readonly school: string | null;
   /** Names of files that were given but not read. */
   readonly leftOut: readonly string[];
 }

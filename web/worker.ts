@@ -8,14 +8,13 @@ import {
   joinLogs,
   readBrief,
   readLog,
+  readStandard,
   type TableBeginning,
+  TEST_STANDARDS,
   UnusableInput,
 } from "../src/index.ts";
 import type { OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
-import { fileRole, sortFiles } from "./sorting.ts";
-
-/** Enough to see past a comment at the head of a brief. */
-const BEGINNING_BYTES = 4096;
+import { BEGINNING_BYTES, sortedFiles } from "./sorting.ts";
 
 const say = (message: WorkerMessage, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
@@ -28,14 +27,6 @@ async function* pieces(stream: ReadableStream<Uint8Array>): AsyncGenerator<Uint8
     if (done) return;
     yield value;
   }
-}
-
-async function sorted(files: readonly File[]) {
-  const beginnings = files.map(async (file) => ({
-    file,
-    role: fileRole(file.name, await file.slice(0, BEGINNING_BYTES).text()),
-  }));
-  return sortFiles(await Promise.all(beginnings));
 }
 
 function readOne(file: File, columns: OpenRequest["columns"]): Promise<ImportedLog> {
@@ -60,14 +51,15 @@ async function tableOf(file: File, { issues }: UnusableInput): Promise<TableBegi
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
-async function open({ files, route, flight, columns }: OpenRequest): Promise<void> {
-  const { logs, brief: briefFile, leftOut } = await sorted(files);
+async function open({ files, route, flight, columns, standard: chosen }: OpenRequest): Promise<void> {
+  const { logs, brief: briefFile, standard: schoolFile, leftOut } = await sortedFiles(files);
   if (logs.length === 0) {
-    const file = briefFile?.name ?? "";
+    const file = (briefFile ?? schoolFile)?.name ?? "";
     throw new UnusableInput([{ code: "no-log-given", severity: "error", where: { file }, facts: {} }]);
   }
   // The brief first: it is short, and a mistake in it is said at once.
   const briefDraft = briefFile ? readBrief(await briefFile.text(), briefFile.name) : null;
+  const school = schoolFile ? readStandard(await schoolFile.text(), schoolFile.name) : null;
   const read: ImportedLog[] = [];
   const unread: { readonly file: File; readonly error: UnusableInput }[] = [];
   for (const file of logs) {
@@ -84,7 +76,8 @@ async function open({ files, route, flight, columns }: OpenRequest): Promise<voi
   const log = joinLogs(read);
   say({ kind: "working" });
   const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, log.file);
-  const { document, series } = debriefFlight({ log, brief: draft, flight });
+  const standard = chosen === "none" ? chosen : (TEST_STANDARDS.find(({ id }) => id === chosen) ?? school);
+  const { document, series } = debriefFlight({ log, brief: draft, flight, standard });
   const routes = draft ? [] : offer(log);
   const drawn = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
   const buffers = new Set(drawn.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
@@ -95,6 +88,7 @@ async function open({ files, route, flight, columns }: OpenRequest): Promise<voi
         document,
         series,
         routes,
+        school: school?.title ?? null,
         leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),
       },
     },

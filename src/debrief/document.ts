@@ -76,6 +76,27 @@ const exerciseSchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
+const remarkSchema = z.strictObject({
+  /** Index of the exercise; null: of the flight, or of an exercise that is no more. */
+  exercise: z.number().nullable(),
+  /** Of the exercise, so that the remark finds it again when the flight is worked out anew; left out for the flight. */
+  title: z.string().optional(),
+  text: z.string(),
+});
+
+/** A verdict of the instructor beside the computed one. */
+const overruleSchema = z.strictObject({
+  /** Index of the exercise; null: of one that is no more. */
+  exercise: z.number().nullable(),
+  title: z.string(),
+  /** Id of the criterion. */
+  criterion: z.string(),
+  verdict: verdictSchema.shape.verdict,
+  /** Who overruled, and why, as far as was written; empty where not. */
+  by: z.string(),
+  why: z.string(),
+});
+
 export const documentSchema = z.strictObject({
   format: z.literal("hindtrack-debrief"),
   version: z.literal(1),
@@ -136,7 +157,9 @@ export const documentSchema = z.strictObject({
     .optional(),
   legs: z.array(legSchema),
   exercises: z.array(exerciseSchema),
-  remarks: z.array(z.strictObject({ exercise: z.number().nullable(), text: z.string() })),
+  remarks: z.array(remarkSchema),
+  /** The instructor's verdicts; the computed ones stand unchanged with the exercises. */
+  overrules: z.array(overruleSchema).optional(),
 });
 
 export type DebriefDocument = z.infer<typeof documentSchema>;
@@ -148,6 +171,8 @@ export type DescentRecord = Extract<DocumentExercise, { kind: "descent" }>;
 export type ApproachRecord = Extract<DocumentExercise, { kind: "approach" }>;
 export type DocumentLeg = DebriefDocument["legs"][number];
 export type DocumentIssue = z.infer<typeof issueSchema>;
+export type Remark = z.infer<typeof remarkSchema>;
+export type Overrule = z.infer<typeof overruleSchema>;
 export type { ApproachAdvice, ApproachFacts } from "../approach/facts.ts";
 export type { ArcFacts, ArcRemedy } from "../course/arc-facts.ts";
 export type { ConstantDescent, DescentFacts } from "../course/descent-facts.ts";

@@ -24,8 +24,8 @@ export interface DebriefInput {
   readonly brief: BriefDraft | null;
   /** Which flight of a log that holds several, from 0; the longest that went anywhere where not given. */
   readonly flight?: number | null;
-  /** What to hold the exercises against; the published standard that the brief names where not given. */
-  readonly standard?: TestStandard | null;
+  /** What to hold the exercises against, or that nothing is; the published standard that the brief names where not given. */
+  readonly standard?: TestStandard | "none" | null;
 }
 
 export interface Debrief {
@@ -75,7 +75,8 @@ export function debriefFlight({
     : null;
 
   const path = pathSeries(track, motion, legs, wind);
-  const standard = given ?? (brief?.standard ? standardNamed(brief.standard) : null);
+  const named = brief?.standard ? standardNamed(brief.standard) : null;
+  const standard = given === "none" ? null : (given ?? named);
   const flight = { path, motion, legs, wind, standard };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
@@ -105,7 +106,7 @@ export function debriefFlight({
         longitude,
         kind,
       })),
-      issues: [...brief.issues, ...unknownStandard(brief, standard)].map((issue) => ({
+      issues: [...brief.issues, ...unknownStandard(brief, named ?? given)].map((issue) => ({
         ...issue,
         where: { ...issue.where },
         facts: { ...issue.facts },
@@ -131,13 +132,14 @@ export function debriefFlight({
     legs: motion && wind ? legRecords(motion, legs, wind) : [],
     exercises: exercises.map((e) => e.record),
     remarks: [],
+    overrules: [],
   };
   return { document: rounded(document), series: { path, exercises: exercises.map((e) => e.series) } };
 }
 
 /** A brief that names a standard which is neither published here nor given beside it. */
-function unknownStandard({ standard: named, file }: Brief, standard: TestStandard | null): Issue[] {
-  if (named === null || standard !== null) return [];
+function unknownStandard({ standard: named, file }: Brief, standard: DebriefInput["standard"]): Issue[] {
+  if (named === null || standard) return [];
   const known = TEST_STANDARDS.map(({ id }) => id).join(", ");
   return [
     { code: "unknown-standard", severity: "warning", where: { file }, facts: { standard: named, known } },

@@ -133,10 +133,11 @@ export interface Meaning {
   readonly counts: boolean;
 }
 
-const bare = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
+/** Without case, spaces and signs. */
+export const bare = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
 
 /** Heading and unit: "Alt (ft)", "alt [ft]", "alt_ft", "Alt, ft". */
-function nameAndUnit(heading: string): { readonly name: string; readonly unit: string } {
+export function nameAndUnit(heading: string): { readonly name: string; readonly unit: string } {
   const marked = /^(.*?)[([{](.*?)[)\]}]/.exec(heading);
   if (marked !== null) return { name: bare(marked[1]!), unit: bare(marked[2]!) };
   const tail =

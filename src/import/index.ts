@@ -4,5 +4,6 @@ export { beginningOfTable, type TableBeginning } from "./csv-beginning.ts";
 export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint } from "./imported.ts";
 export { CSV_COLUMNS } from "./imported.ts";
 export { joinLogs } from "./join.ts";
+export { pointOf, type ReadPoints, readPoints } from "./points.ts";
 export { readLog, readPlaces } from "./read.ts";
 export { droppedByCode } from "./tally.ts";

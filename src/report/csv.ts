@@ -52,7 +52,7 @@ export function exercisesCsv(document: DebriefDocument): string {
       ...["track_angle_error_rms_deg", "drift_right_deg", "wind_correction_flown_right_deg"],
       ...["wind_correction_needed_right_deg", "wind_correction_doubt95_deg", "intercept_angle_right_deg"],
       ...["intercept_overshoot_nm", "reversals_per_min", "hold_turns", "hold_entry_flown"],
-      ...["hold_entry_asked", "hold_laps", "findings"],
+      ...["hold_entry_asked", "hold_laps", "findings", "remark"],
     ],
     document.exercises.map((e, i) => {
       const c = e.kind === "course" ? e.facts : null;
@@ -73,6 +73,7 @@ export function exercisesCsv(document: DebriefDocument): string {
         ...[f?.intercept?.angleDeg, f?.intercept?.overshootNm, f?.reversals?.perMinute],
         ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
+        document.remarks.find((r) => r.exercise === i)?.text,
       ];
     }),
   );
@@ -84,12 +85,17 @@ export function verdictsCsv(document: DebriefDocument): string {
     [
       ...["exercise", "title", "criterion", "verdict", "reason", "value", "doubt95", "limit", "unit"],
       ...["confidence", "beyond_s", "worst_utc", "citation"],
+      ...["instructor_verdict", "instructor", "instructor_why"],
     ],
     document.exercises.flatMap((e, i) =>
-      e.verdicts.map((v) => [
-        ...[i + 1, e.title, v.criterion, v.verdict, v.reason, v.value, v.doubt95, v.limit, v.unit],
-        ...[v.confidence, v.beyondS, v.worstUtc, v.citation],
-      ]),
+      e.verdicts.map((v) => {
+        const own = document.overrules?.find((o) => o.exercise === i && o.criterion === v.criterion);
+        return [
+          ...[i + 1, e.title, v.criterion, v.verdict, v.reason, v.value, v.doubt95, v.limit, v.unit],
+          ...[v.confidence, v.beyondS, v.worstUtc, v.citation],
+          ...[own?.verdict, own?.by, own?.why],
+        ];
+      }),
     ),
   );
 }

@@ -57,6 +57,24 @@ describe("hindtrack debrief", () => {
     expect(stdout).not.toMatch(/undefined|NaN|null/);
   });
 
+  it("takes the fixes that a brief only names from --points", () => {
+    const list = file(
+      "vale.csv",
+      "ident,lat,lon,kind,declination\nTARNO,35.6,172.3,vor,2.5\nBELVO,35.668,172.069,,\nKESTI,35.785,172.318,,\n",
+    );
+    const text = readFileSync(brief, "utf8").replace(/fixes:\n( {2}.*\n)+?(?=exercises)/, "");
+    expect(text).not.toContain("lat:");
+    const named = file("named.yaml", text);
+    const { status, stdout, stderr } = hindtrack("debrief", log, "--brief", named, "--points", list);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toBe(
+      hindtrack("debrief", log, "--brief", brief).stdout.replaceAll("brief.yaml", "named.yaml"),
+    );
+    const without = hindtrack("debrief", log, "--brief", named);
+    expect(without.status).toBe(1);
+    expect(without.stderr).toContain("TARNO");
+  });
+
   it("writes the document alone on stdout with --json", () => {
     const { status, stdout } = hindtrack("debrief", log, "--brief", brief, "--json");
     expect(status).toBe(0);

@@ -6,8 +6,11 @@ import {
   decidingVerdict,
   exerciseSentence,
   sideNotes,
+  standing,
 } from "../../src/index.ts";
 import { VerdictMark } from "../drawings/index.ts";
+import { useOverrules } from "../notes.ts";
+import { Remark } from "./remark.tsx";
 import { VerdictWord } from "./verdicts.tsx";
 
 interface Props {
@@ -19,7 +22,7 @@ interface Props {
 
 export function Exercise({ number, exercise, children }: Props) {
   const { startUtc, endUtc, title, source, verdicts } = exercise;
-  const decides = decidingVerdict(verdicts);
+  const decides = decidingVerdict(standing(verdicts, useOverrules(exercise)));
   const id = `exercise-${number}`;
   return (
     <section class="ex" id={id} aria-labelledby={`${id}-title`}>
@@ -28,7 +31,7 @@ export function Exercise({ number, exercise, children }: Props) {
         {decides && (
           <>
             <VerdictMark verdict={decides} />
-            <VerdictWord verdict={decides.verdict} />
+            <VerdictWord {...decides} />
           </>
         )}
         {startUtc && endUtc && (
@@ -51,7 +54,10 @@ export function Exercise({ number, exercise, children }: Props) {
           </p>
         ))}
       </aside>
-      <div class="body">{children}</div>
+      <div class="body">
+        {children}
+        <Remark number={number} exercise={exercise} />
+      </div>
     </section>
   );
 }

@@ -2,7 +2,7 @@
 import { useRef } from "preact/hooks";
 import { CAUTION } from "../../src/index.ts";
 import { notices } from "../flight.ts";
-import { openOnSheet } from "../opening.ts";
+import { dropOnSheet, openOnSheet } from "../opening.ts";
 import { address } from "../place.ts";
 import { SAMPLES, type Sample, sampleFiles } from "../samples.ts";
 import { SampleSign } from "./sample-sign.tsx";
@@ -10,7 +10,7 @@ import { SampleSign } from "./sample-sign.tsx";
 function Drop() {
   const input = useRef<HTMLInputElement>(null);
   const chosen = () => {
-    openOnSheet([...(input.current?.files ?? [])]);
+    void dropOnSheet([...(input.current?.files ?? [])]);
     if (input.current) input.current.value = "";
   };
   return (
