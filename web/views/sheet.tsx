@@ -4,6 +4,7 @@ import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import type { Carried } from "../../src/index.ts";
 import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
+import type { NotesKeeper } from "../kept-notes.ts";
 import { NotesOfSheet, notesOn } from "../notes.ts";
 import { Beware } from "./beware.tsx";
 import { Exercise } from "./exercise.tsx";
@@ -22,14 +23,16 @@ interface Props {
   readonly offers?: ComponentChildren;
   /** Ways to save that only the running page has. */
   readonly saves?: ComponentChildren;
+  /** Where the instructor's notes go. */
+  readonly keeper?: NotesKeeper;
   /** Takes a hold to the panel for the next one. */
   readonly nextHold?: NextHoldOf;
 }
 
-export function Sheet({ flight, offers, saves, nextHold }: Props) {
+export function Sheet({ flight, offers, saves, keeper, nextHold }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
-  const notes = useMemo(() => notesOn(document), [document]);
+  const notes = useMemo(() => notesOn(document, keeper), [document]);
   return (
     <NotesOfSheet.Provider value={notes}>
       <InTurn>
