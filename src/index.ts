@@ -1,7 +1,21 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
 // what should have been flown
-export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
+export {
+  type BriefDraft,
+  briefFromRoute,
+  briefJsonSchema,
+  briefText,
+  briefToYaml,
+  briefValues,
+  type DraftExercise,
+  readBrief,
+  readHoldLeg,
+  readStandard,
+  resolveBrief,
+  type WrittenValues,
+  writtenBrief,
+} from "./brief/index.ts";
 // the result: a document, and columns for charts beside it
 export {
   type ArcFacts,
@@ -52,7 +66,9 @@ export type {
 } from "./debrief/series.ts";
 // the user's own lists of points and runways
 export {
+  ASSUMED_RUNWAY_FT,
   distanceNm,
+  inverse,
   joinPointLists,
   type KnownPoints,
   type ListedPoint,
@@ -61,8 +77,10 @@ export {
   type PointList,
   type Position,
   pointsNamed,
+  runwayEnd,
   runwaysNamed,
   searchPoints,
+  variationAt,
 } from "./geodesy/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
@@ -85,13 +103,15 @@ export {
   joinLogs,
   pointOf,
   type ReadPoints,
+  readAngle,
   readLog,
   readPlaces,
   readPoints,
+  readRunwayCourse,
   type TableBeginning,
 } from "./import/index.ts";
 // how a direction is spoken
-export { threeFigures } from "./quantity/angle.ts";
+export { direction, threeFigures, turnFrom } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
@@ -101,5 +121,7 @@ export { acrossAt, needleOf } from "./quantity/needle.ts";
 export * from "./report/index.ts";
 // invented flights with known truth
 export { flyScenario, SCENARIOS } from "./simulator/index.ts";
+// what full scale of a needle means
+export { NEEDLE_SCALES } from "./standard/needle.ts";
 // what exercises are held against
 export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";

@@ -3,9 +3,13 @@ import "./jitless.ts";
 import {
   beginningOfTable,
   briefFromRoute,
+  briefToYaml,
   debriefFlight,
   type ImportedLog,
   joinLogs,
+  joinPointLists,
+  type ListedPoint,
+  pointOf,
   readBrief,
   readLog,
   readStandard,
@@ -51,6 +55,13 @@ async function tableOf(file: File, { issues }: UnusableInput): Promise<TableBegi
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
+/** Its waypoints and the points of its routes, each once. */
+const waypointsOf = (log: ImportedLog): readonly ListedPoint[] => {
+  const all = [...log.waypoints, ...log.routes.flatMap((route) => route.points)];
+  const points = all.filter(({ ident }) => ident !== "").map(pointOf);
+  return joinPointLists([{ points, runways: [] }]).points;
+};
+
 async function open({ files, route, flight, columns, standard: chosen }: OpenRequest): Promise<void> {
   const { logs, brief: briefFile, standard: schoolFile, leftOut } = await sortedFiles(files);
   if (logs.length === 0) {
@@ -58,7 +69,8 @@ async function open({ files, route, flight, columns, standard: chosen }: OpenReq
     throw new UnusableInput([{ code: "no-log-given", severity: "error", where: { file }, facts: {} }]);
   }
   // The brief first: it is short, and a mistake in it is said at once.
-  const briefDraft = briefFile ? readBrief(await briefFile.text(), briefFile.name) : null;
+  const written = briefFile ? { file: briefFile.name, text: await briefFile.text() } : null;
+  const briefDraft = written ? readBrief(written.text, written.file) : null;
   const school = schoolFile ? readStandard(await schoolFile.text(), schoolFile.name) : null;
   const read: ImportedLog[] = [];
   const unread: { readonly file: File; readonly error: UnusableInput }[] = [];
@@ -79,6 +91,7 @@ async function open({ files, route, flight, columns, standard: chosen }: OpenReq
   const standard = chosen === "none" ? chosen : (TEST_STANDARDS.find(({ id }) => id === chosen) ?? school);
   const { document, series } = debriefFlight({ log, brief: draft, flight, standard });
   const routes = draft ? [] : offer(log);
+  const briefText = route === null || !draft ? written : { file: "brief.yaml", text: briefToYaml(draft) };
   const drawn = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
   const buffers = new Set(drawn.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
   say(
@@ -88,6 +101,8 @@ async function open({ files, route, flight, columns, standard: chosen }: OpenReq
         document,
         series,
         routes,
+        waypoints: waypointsOf(log),
+        briefText,
         school: school?.title ?? null,
         leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),
       },
