@@ -16,8 +16,13 @@ export {
   type WrittenValues,
   writtenBrief,
 } from "./brief/index.ts";
+// by which analysis documents are made
+export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 // the result: a document, and columns for charts beside it
 export {
+  type ApproachAdvice,
+  type ApproachFacts,
+  type ApproachRecord,
   type ArcFacts,
   type ArcRecord,
   type ArcRemedy,
@@ -56,6 +61,7 @@ export {
   withRemark,
 } from "./debrief/notes.ts";
 export type {
+  ApproachSeries,
   ArcSeries,
   CourseSeries,
   DescentSeries,
@@ -67,8 +73,9 @@ export type {
 // the user's own lists of points and runways
 export {
   ASSUMED_RUNWAY_FT,
+  alongAcrossExact,
+  courseBetween,
   distanceNm,
-  inverse,
   joinPointLists,
   type KnownPoints,
   type ListedPoint,
@@ -111,9 +118,10 @@ export {
   type TableBeginning,
 } from "./import/index.ts";
 // how a direction is spoken
-export { direction, threeFigures, turnFrom } from "./quantity/angle.ts";
+export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
+export { nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { Command, InvalidArgumentError } from "commander";
 import {
+  approachesCsv,
   type BriefDraft,
   briefFromRoute,
   type Debrief,
@@ -126,6 +127,9 @@ function filesOf(
           { name: `${name}.exercises.csv`, text: exercisesCsv(document) },
           ...(document.exercises.some((e) => e.kind === "hold" && e.facts)
             ? [{ name: `${name}.laps.csv`, text: lapsCsv(document) }]
+            : []),
+          ...(document.exercises.some((e) => e.kind === "approach" && e.facts)
+            ? [{ name: `${name}.approaches.csv`, text: approachesCsv(document) }]
             : []),
           { name: `${name}.verdicts.csv`, text: verdictsCsv(document) },
           { name: `${name}.legs.csv`, text: legsCsv(document) },

@@ -1,12 +1,13 @@
 /** What was flown becomes what was meant: a fitted course or a hold found, as an exercise of the brief, rounded as briefs are. */
 import {
+  alongAcrossExact,
+  courseBetween,
   type DocumentExercise,
   direction,
   distanceNm,
-  inverse,
   type ListedPoint,
+  nauticalMilesFromMetres,
   type Position,
-  turnFrom,
   variationAt,
 } from "../../src/index.ts";
 import type { Values } from "./values.ts";
@@ -31,6 +32,8 @@ const BESIDE_NM = 0.5;
 const BEYOND_NM = 20;
 /** ... nor this much before it: a course is left before its station is reached. */
 const BEFORE_NM = 2;
+/** No point of a line lies farther north or south of its end, degrees: long lists are passed over quickly. */
+const FAR_DEG = 2;
 /** A hold is found within this of its fix, NM. Chosen: the finder's own doubt is less. */
 const FIX_NM = 0.5;
 /** Five decimals of a degree are about a metre. */
@@ -78,13 +81,13 @@ function pointOnLine(
   [from, to]: readonly [Position, Position],
   points: readonly ListedPoint[],
 ): { point: ListedPoint; form: "to" | "from" } | null {
-  const { distance, azimuthAtStart } = inverse(from, to);
-  const length = distance / 1852;
+  const line = courseBetween(from, to);
+  const length = distanceNm(from, to);
   let best: { point: ListedPoint; form: "to" | "from"; away: number } | null = null;
   for (const point of points) {
-    const away = inverse(from, point);
-    const off = (turnFrom(azimuthAtStart, away.azimuthAtStart) * Math.PI) / 180;
-    const [along, across] = [(away.distance / 1852) * Math.cos(off), (away.distance / 1852) * Math.sin(off)];
+    if (Math.abs(point.latitude - to.latitude) > FAR_DEG) continue;
+    const place = alongAcrossExact(line, point);
+    const [along, across] = [place.along, place.across].map(nauticalMilesFromMetres) as [number, number];
     if (Math.abs(across) > BESIDE_NM) continue;
     const [ahead, behind] = [along - length, -along];
     const to = ahead > -BEFORE_NM && ahead < BEYOND_NM;
@@ -131,10 +134,19 @@ function holdMeant(exercise: DocumentExercise & { kind: "hold" }, known: Known):
   };
 }
 
+/** A final found was flown to a runway of the lists; what guided it is not known, so it is held against the centre line. */
+function approachMeant(exercise: DocumentExercise & { kind: "approach" }): Intended | null {
+  if (!exercise.facts) return null;
+  const { ident, threshold, end, elevationFt } = exercise.facts.runway;
+  const runway = { ...(ident === null ? {} : { ident }), threshold, end, elevation_ft: elevationFt };
+  return { exercise: { approach: { runway, guidance: "centre-line" }, ...window(exercise) }, fixes: {} };
+}
+
 /** Null for what was meant already, and for what cannot be meant. */
 export function intended(exercise: DocumentExercise, known: Known): Intended | null {
   if (exercise.source === "brief") return null;
   if (exercise.kind === "course") return courseMeant(exercise, known);
   if (exercise.kind === "hold") return holdMeant(exercise, known);
+  if (exercise.kind === "approach") return approachMeant(exercise);
   return null;
 }
