@@ -90,10 +90,10 @@ function pointOnLine(
     const [along, across] = [place.along, place.across].map(nauticalMilesFromMetres) as [number, number];
     if (Math.abs(across) > BESIDE_NM) continue;
     const [ahead, behind] = [along - length, -along];
-    const to = ahead > -BEFORE_NM && ahead < BEYOND_NM;
+    const toward = ahead > -BEFORE_NM && ahead < BEYOND_NM;
     const past = behind > -BEFORE_NM && behind < BEYOND_NM;
-    if (!to && !past) continue;
-    const form = to && (!past || Math.abs(ahead) <= Math.abs(behind)) ? "to" : "from";
+    if (!toward && !past) continue;
+    const form = toward && (!past || Math.abs(ahead) <= Math.abs(behind)) ? "to" : "from";
     const near = Math.abs(form === "to" ? ahead : behind);
     if (best === null || near < best.away) best = { point, form, away: near };
   }
