@@ -1,5 +1,5 @@
 /** What the page and its worker say to each other. */
-import type { Carried, CsvColumn, DocumentIssue, TableBeginning } from "../src/index.ts";
+import type { Carried, CsvColumn, DocumentIssue, ListedPoint, TableBeginning } from "../src/index.ts";
 import type { Arrival } from "./store/schema.ts";
 
 /** Files as dropped, and, where the log's own route is to be the brief, which one. */
@@ -30,6 +30,10 @@ export interface RouteOffer {
 
 export interface Debriefed extends Carried {
   readonly routes: readonly RouteOffer[];
+  /** Points that the log names. */
+  readonly waypoints: readonly ListedPoint[];
+  /** The brief as text, to be edited; null where there is none. */
+  readonly briefText: { readonly file: string; readonly text: string } | null;
   /** Title of the school's own standard, where its file was given. */
   readonly school: string | null;
   /** Names of files that were given but not read. */

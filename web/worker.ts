@@ -2,9 +2,13 @@
 import "./jitless.ts";
 import {
   briefFromRoute,
+  briefToYaml,
   debriefFlight,
   type ImportedLog,
   joinLogs,
+  joinPointLists,
+  type ListedPoint,
+  pointOf,
   readBrief,
   readStandard,
   TEST_STANDARDS,
@@ -22,6 +26,13 @@ const sayRead = (file: string, share: number): void => say({ kind: "reading", fi
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
+/** Its waypoints and the points of its routes, each once. */
+const waypointsOf = (log: ImportedLog): readonly ListedPoint[] => {
+  const all = [...log.waypoints, ...log.routes.flatMap((route) => route.points)];
+  const points = all.filter(({ ident }) => ident !== "").map(pointOf);
+  return joinPointLists([{ points, runways: [] }]).points;
+};
+
 async function open(request: OpenRequest): Promise<void> {
   const { files, route, flight, columns, standard: chosen } = request;
   const given = await sortedFiles(files);
@@ -31,7 +42,8 @@ async function open(request: OpenRequest): Promise<void> {
     throw new UnusableInput([{ code: "no-log-given", severity: "error", where: { file }, facts: {} }]);
   }
   // The brief first: it is short, and a mistake in it is said at once.
-  const briefDraft = briefFile ? readBrief(await briefFile.text(), briefFile.name) : null;
+  const written = briefFile ? { file: briefFile.name, text: await briefFile.text() } : null;
+  const briefDraft = written ? readBrief(written.text, written.file) : null;
   const school = schoolFile ? readStandard(await schoolFile.text(), schoolFile.name) : null;
   const parted = await partedFlights(request, given, sayRead);
   if (parted) return say(parted);
@@ -45,6 +57,7 @@ async function open(request: OpenRequest): Promise<void> {
   const standard = chosen === "none" ? chosen : (TEST_STANDARDS.find(({ id }) => id === chosen) ?? school);
   const { document, series } = debriefFlight({ log, brief: draft, flight, standard });
   const routes = draft ? [] : offer(log);
+  const briefText = route === null || !draft ? written : { file: "brief.yaml", text: briefToYaml(draft) };
   const drawn = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
   const buffers = new Set(drawn.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
   say(
@@ -54,6 +67,8 @@ async function open(request: OpenRequest): Promise<void> {
         document,
         series,
         routes,
+        waypoints: waypointsOf(log),
+        briefText,
         school: school?.title ?? null,
         leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),
       },

@@ -52,7 +52,12 @@ export function Sheet({ flight, offers, saves, keeper, nextHold }: Props) {
         {document.exercises.map((exercise, i) => {
           const columns = series.exercises[i];
           return exercise.facts && columns ? (
-            <Exercise key={`${exercise.title} ${exercise.startUtc}`} number={i + 1} exercise={exercise}>
+            <Exercise
+              key={`${exercise.title} ${exercise.startUtc}`}
+              number={i + 1}
+              exercise={exercise}
+              log={document.log}
+            >
               <ExerciseBody
                 exercise={exercise}
                 columns={columns}
