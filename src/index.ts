@@ -81,6 +81,7 @@ export {
   type KnownPoints,
   type ListedPoint,
   type ListedRunway,
+  POINT_KINDS,
   type PointKind,
   type PointList,
   type Position,

@@ -21,8 +21,7 @@ function faults(error: unknown): string[] {
 function useTemplates(say: (words: readonly string[]) => void) {
   const [kept, setKept] = useState<readonly Template[]>([]);
   useEffect(() => {
-    const load = () =>
-      templates().then(setKept, (error: unknown) => say([storageTrouble(error).message]));
+    const load = () => templates().then(setKept, (error: unknown) => say([storageTrouble(error).message]));
     void load();
     return onChange((what) => {
       if (what === "templates") void load();
@@ -68,7 +67,11 @@ function Templates({ say }: { say: (words: readonly string[]) => void }) {
       <p>
         <label>
           Name{" "}
-          <input value={name} onInput={(event) => setName(event.currentTarget.value)} placeholder={textOf(values.value.title)} />
+          <input
+            value={name}
+            onInput={(event) => setName(event.currentTarget.value)}
+            placeholder={textOf(values.value.title)}
+          />
         </label>{" "}
         <button type="button" onClick={() => void keep()}>
           Keep this brief as a template
@@ -78,10 +81,18 @@ function Templates({ say }: { say: (words: readonly string[]) => void }) {
         {kept.map((template) => (
           <li key={template.name}>
             {template.name}{" "}
-            <button type="button" onClick={() => take(template.name)} aria-label={`Take the template ${template.name}`}>
+            <button
+              type="button"
+              onClick={() => take(template.name)}
+              aria-label={`Take the template ${template.name}`}
+            >
               Take
             </button>
-            <button type="button" onClick={() => void drop(template.name)} aria-label={`Remove the template ${template.name}`}>
+            <button
+              type="button"
+              onClick={() => void drop(template.name)}
+              aria-label={`Remove the template ${template.name}`}
+            >
               Remove
             </button>
           </li>
@@ -124,7 +135,11 @@ export function Keep({ flight, close }: { flight: Flight; close: () => void }) {
         <button
           type="button"
           onClick={() =>
-            download(`${fileStem(flight.document.log.file)}.brief.yaml`, "application/yaml", reading.value.yaml)
+            download(
+              `${fileStem(flight.document.log.file)}.brief.yaml`,
+              "application/yaml",
+              reading.value.yaml,
+            )
           }
         >
           Save the brief (YAML)

@@ -58,7 +58,9 @@ function General({ flight }: { flight: Flight }) {
 const MOST_OFFERED = 300;
 function Offers() {
   const own = Object.keys(mapOf(values.value.fixes));
-  const idents = [...new Set([...own, ...known.value.points.slice(0, MOST_OFFERED).map(({ ident }) => ident)])];
+  const idents = [
+    ...new Set([...own, ...known.value.points.slice(0, MOST_OFFERED).map(({ ident }) => ident)]),
+  ];
   return (
     <>
       <datalist id="brief-idents">
@@ -79,7 +81,9 @@ function Add() {
   const add = (kind: ExerciseKind) => {
     addExercise(NEW_EXERCISE[kind], `Added ${ADD_WORDS[kind]}.`);
     requestAnimationFrame(() =>
-      document.querySelector<HTMLElement>(`#making-${chosen.value} input, #making-${chosen.value} select`)?.focus(),
+      document
+        .querySelector<HTMLElement>(`#making-${chosen.value} input, #making-${chosen.value} select`)
+        ?.focus(),
     );
   };
   return (
@@ -128,7 +132,8 @@ function Panel({ flight }: { flight: Flight }) {
           </ol>
           {exercises.length === 0 && (
             <p>
-              No exercise yet. Add what the lesson asked for: the debrief beneath is worked out against it as you type.
+              No exercise yet. Add what the lesson asked for: the debrief beneath is worked out against it as
+              you type.
             </p>
           )}
           <Add />

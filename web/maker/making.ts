@@ -1,10 +1,12 @@
 /** The brief that is being made for the flight on the sheet: open or not, its history, and its reading. */
 import { computed, signal } from "@preact/signals";
+import { type ListedPoint, POINT_KINDS } from "../../src/index.ts";
 import { flight } from "../flight.ts";
 import { type History, redone, startOf, stepped, undone } from "./history.ts";
 import { known } from "./points.ts";
 import { exercisesOf, readMaking } from "./reading.ts";
 import { listOf, mapOf, type Path, put, textOf, type Values } from "./values.ts";
+import { writtenValues } from "./written.ts";
 
 /** Null while no brief is made. */
 export const history = signal<History | null>(null);
@@ -70,7 +72,7 @@ export function addExercise(exercise: Values, words: string, fixes: Values = {})
   const index = later < 0 ? others.length : later;
   const exercises = [...others.slice(0, index), exercise, ...others.slice(index)];
   const own = mapOf(now.fixes);
-  replace({ ...now, fixes: { ...fixes, ...own }, exercises }, words);
+  replace({ ...now, fixes: { ...own, ...fixes, ...own }, exercises }, words);
   chosen.value = index;
 }
 
@@ -126,6 +128,24 @@ export function freeIdent(): string {
   for (const point of known.value.points) taken.add(point.ident);
   for (let i = 1; ; i++) if (!taken.has(`P${i}`)) return `P${i}`;
 }
+
+/** The points of the brief that have a place, as typed. */
+export const ownPoints = computed<readonly ListedPoint[]>(() =>
+  Object.entries(mapOf(writtenValues(values.value, flightTime.value).fixes)).flatMap(([ident, fix]) => {
+    const { lat, lon, kind, declination } = mapOf(fix);
+    if (typeof lat !== "number" || typeof lon !== "number") return [];
+    return [
+      {
+        ident,
+        latitude: lat,
+        longitude: lon,
+        kind: POINT_KINDS.find((one) => one === kind) ?? "waypoint",
+        declination: typeof declination === "number" ? declination : null,
+        elevation: null,
+      },
+    ];
+  }),
+);
 
 /** Without clock times: a lesson flown again is flown at another time. */
 export const withoutTimes = (now: Values): Values => ({

@@ -3,7 +3,17 @@ import { effect } from "@preact/signals";
 import { briefValues, type DocumentExercise, day, UnusableInput } from "../../src/index.ts";
 import { flight, notices } from "../flight.ts";
 import { intended } from "./intended.ts";
-import { addExercise, flightTime, freeIdent, history, said, start, stop, values } from "./making.ts";
+import {
+  addExercise,
+  flightTime,
+  freeIdent,
+  history,
+  ownPoints,
+  said,
+  start,
+  stop,
+  values,
+} from "./making.ts";
 import { known, startLists } from "./points.ts";
 import { follow } from "./rework.ts";
 import { listOf, type Values } from "./values.ts";
@@ -48,6 +58,16 @@ const emptyBrief = (): Values => ({
 
 let unfollow: (() => void) | null = null;
 
+/** Another flight came onto the sheet: its brief is another. What was half typed stays kept for the one before. */
+function leaveWithFlight(opened: number): () => void {
+  return effect(() => {
+    if (flight.value?.opened === opened) return;
+    unfollow?.();
+    unfollow = null;
+    stop();
+  });
+}
+
 export function openMaker(): void {
   const on = flight.peek();
   if (!on || history.peek()) return;
@@ -63,9 +83,11 @@ export function openMaker(): void {
   const stopKeeping = effect(() => {
     if (history.value) keepValues(values.value);
   });
+  const stopLeaving = leaveWithFlight(on.opened);
   unfollow = () => {
     stopFollowing();
     stopKeeping();
+    stopLeaving();
   };
 }
 
@@ -81,7 +103,7 @@ export function closeMaker(): void {
 export function mean(exercise: DocumentExercise): void {
   openMaker();
   const meant = intended(exercise, {
-    points: known.peek().points,
+    points: [...ownPoints.peek(), ...known.peek().points],
     time: flightTime.peek(),
     freeIdent: freeIdent(),
   });

@@ -3,12 +3,11 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import type { BriefExercise, ListedPoint, Position } from "../../src/index.ts";
 import { FixSign, NorthArrow, pathThrough, ScaleBar, useWidth } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
-import { chosen, flightTime, reading, values } from "./making.ts";
+import { chosen, flightTime, ownPoints, reading, values } from "./making.ts";
 import { picked, picking } from "./picking.ts";
 import { type Ground, groundOf, lineMeant } from "./plan-geometry.ts";
 import { known } from "./points.ts";
 import { exercisesOf, resolvedAt } from "./reading.ts";
-import { mapOf } from "./values.ts";
 
 /** A click this near to a known point means it, px: a fingertip. */
 const SNAP_PX = 12;
@@ -24,22 +23,13 @@ function pointsOn(ground: Ground): {
   readonly own: readonly ListedPoint[];
   readonly others: readonly ListedPoint[];
 } {
-  const own = reading.value.draft?.fixes ?? ownFixes();
+  const own = ownPoints.value;
   const taken = new Set(own.map((fix) => fix.ident));
   const others = known.value.points
     .filter((point) => !taken.has(point.ident) && isInside(ground.toPx(point), ground))
     .slice(0, MOST_DRAWN);
   return { own, others };
 }
-
-/** While no exercise can be read, the points of the brief as typed. */
-const ownFixes = (): ListedPoint[] =>
-  Object.entries(mapOf(values.value.fixes)).flatMap(([ident, fix]) => {
-    const { lat, lon } = mapOf(fix);
-    return typeof lat === "number" && typeof lon === "number"
-      ? [{ ident, latitude: lat, longitude: lon, kind: "waypoint", declination: null, elevation: null }]
-      : [];
-  });
 
 function Meant({ ground }: { ground: Ground }) {
   const count = exercisesOf(values.value).length;

@@ -4,7 +4,7 @@ import type { PathSeries } from "../../src/index.ts";
 export const HEIGHT_PX = 150;
 /** Above the altitude: the bars of the exercises. */
 export const BARS_PX = 40;
-const FOOT_PX = 22;
+export const FOOT_PX = 22;
 const SIDE_PX = 10;
 
 export interface TimeAxis {
@@ -49,26 +49,35 @@ export function ticksOf({ start, end, toPx }: TimeAxis): number[] {
 /** A point every second pixel is more than the eye can follow. */
 const PX_A_POINT = 2;
 
-/** The altitude as points of the drawing; empty where the log has none. */
-export function altitudeLine(
-  { timeMs, altitudeFt }: PathSeries,
-  axis: TimeAxis,
-): (readonly [number, number])[] {
+/** Less is the receiver's own wandering, and would look like climbs, ft. Chosen. */
+const LEAST_RANGE_FT = 1000;
+
+export interface AltitudeDrawn {
+  readonly points: readonly (readonly [number, number])[];
+  readonly lowFt: number;
+  readonly highFt: number;
+}
+
+/** The altitude as points of the drawing, between whole hundreds of feet; null where the log has none. */
+export function altitudeDrawn({ timeMs, altitudeFt }: PathSeries, axis: TimeAxis): AltitudeDrawn | null {
   let [low, high] = [Infinity, -Infinity];
   for (const feet of altitudeFt) {
     if (!Number.isFinite(feet)) continue;
     low = Math.min(low, feet);
     high = Math.max(high, feet);
   }
-  if (!(high >= low)) return [];
+  if (!(high >= low)) return null;
+  const spare = Math.max(0, LEAST_RANGE_FT - (high - low)) / 2;
+  const lowFt = Math.floor((low - spare) / 100) * 100;
+  const highFt = Math.ceil((high + spare) / 100) * 100;
   const room = HEIGHT_PX - BARS_PX - FOOT_PX;
   const every = Math.max(1, Math.floor((timeMs.length / axis.width) * PX_A_POINT));
   const points: (readonly [number, number])[] = [];
   for (let i = 0; i < timeMs.length; i += every) {
-    const share = (altitudeFt[i]! - low) / (high - low || 1);
+    const share = (altitudeFt[i]! - lowFt) / (highFt - lowFt);
     points.push([axis.toPx(timeMs[i]!), BARS_PX + room * (1 - share)]);
   }
-  return points;
+  return { points, lowFt, highFt };
 }
 
 /** Runs of rows in which the aircraft turned, as pixels along the axis. */

@@ -1,14 +1,16 @@
 /** The flight along time: its altitude, its turns, and when each exercise was flown; dragging sets the times of the one that is open. */
 import { useMemo, useRef, useState } from "preact/hooks";
+import { count } from "../../src/index.ts";
 import { pathThrough, useWidth } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
 import { resultOf } from "./exercise-form.tsx";
 import { change, chosen, said, values } from "./making.ts";
 import { exercisesOf } from "./reading.ts";
 import {
-  altitudeLine,
+  altitudeDrawn,
   BARS_PX,
   clockText,
+  FOOT_PX,
   HEIGHT_PX,
   msOfClock,
   type TimeAxis,
@@ -56,14 +58,14 @@ function Drawn({ flight, axis }: { flight: Flight; axis: TimeAxis }) {
   const [drawn, setDrawn] = useState<Window | null>(null);
   const ground = useMemo(
     () => ({
-      altitude: pathThrough(altitudeLine(path, axis)),
+      altitude: altitudeDrawn(path, axis),
       turns: turnsOf(path, axis),
       ticks: ticksOf(axis),
     }),
     [path, axis],
   );
   const index = chosen.value;
-  const count = exercisesOf(values.value).length;
+  const exercises = exercisesOf(values.value).length;
   const own = index === null ? null : (drawn ?? windowOf(index, axis));
   const msAt = (event: PointerEvent): number =>
     axis.toMs(event.clientX - (event.currentTarget as Element).getBoundingClientRect().left);
@@ -123,17 +125,27 @@ function Drawn({ flight, axis }: { flight: Flight; axis: TimeAxis }) {
             x={from}
             y={BARS_PX}
             width={Math.max(1, to - from)}
-            height={HEIGHT_PX - BARS_PX - 22}
+            height={HEIGHT_PX - BARS_PX - FOOT_PX}
           />
         ))}
-        <path class="flown thin" d={ground.altitude} />
+        {ground.altitude && (
+          <>
+            <path class="flown thin" d={pathThrough(ground.altitude.points)} />
+            <text class="lab halo" x={2} y={BARS_PX + 10}>
+              {count(ground.altitude.highFt)} ft
+            </text>
+            <text class="lab halo" x={2} y={HEIGHT_PX - FOOT_PX - 3}>
+              {count(ground.altitude.lowFt)} ft
+            </text>
+          </>
+        )}
         <path class="axis-line" d={`M0 ${HEIGHT_PX - 20}H${axis.width}`} />
         {ground.ticks.map((ms) => (
           <text key={ms} class="lab" x={axis.toPx(ms)} y={HEIGHT_PX - 5} text-anchor="middle">
             {clockText(ms).slice(0, 5)}
           </text>
         ))}
-        {Array.from({ length: count }, (_, i) => (
+        {Array.from({ length: exercises }, (_, i) => (
           <Bar key={i} index={i} axis={axis} />
         ))}
         {own && (

@@ -16,11 +16,13 @@ import { VerdictWord } from "./verdicts.tsx";
 interface Props {
   readonly number: number;
   readonly exercise: DocumentExercise;
+  /** What can be done with it. */
+  readonly offer?: ComponentChildren;
   /** The drawings and figures of its kind. */
   readonly children: ComponentChildren;
 }
 
-export function Exercise({ number, exercise, children }: Props) {
+export function Exercise({ number, exercise, offer, children }: Props) {
   const { startUtc, endUtc, title, source, verdicts } = exercise;
   const decides = decidingVerdict(standing(verdicts, useOverrules(exercise)));
   const id = `exercise-${number}`;
@@ -46,6 +48,7 @@ export function Exercise({ number, exercise, children }: Props) {
         {source === "fitted" && (
           <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>
         )}
+        {offer}
       </div>
       <aside class="side" aria-label={`Notes, ${title}`}>
         {sideNotes(exercise).map((note) => (
