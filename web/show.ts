@@ -102,6 +102,7 @@ export async function showFlight(id: string): Promise<boolean> {
   const stale = row.analysis !== ANALYSIS_VERSION || row.summary === null;
   if (stale) await orSay(keepDocument(id, outcome.flight.document, ANALYSIS_VERSION));
   await orSay(markOpened(id));
-  show(outcome.flight, request, row);
+  // Its notes may have been carried into it meanwhile.
+  show(outcome.flight, request, (await orSay(flightRow(id))) ?? row);
   return true;
 }

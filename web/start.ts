@@ -35,8 +35,8 @@ export async function start(): Promise<void> {
       ),
     onGaveWay: () => alsoSay(new StorageTrouble("other-tab").message),
   });
-  followAddress();
   await carryAll();
+  followAddress();
   await followRows();
   await resumeArrivals();
   await resumeAdding();

@@ -31,7 +31,8 @@ export const missedSchema = z
     startUtc: utc,
     distanceNm: z.number(),
     altitudeFt: z.number(),
-    heightFt: z.number(),
+    /** Above the threshold; null where its elevation is not known. */
+    heightFt: z.number().nullable(),
     lowestFt: z.number(),
     /** Over the first minute. */
     climbFpm: z.number(),

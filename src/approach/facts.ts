@@ -22,7 +22,8 @@ export const approachFactsSchema = z.strictObject({
     ident: z.string().nullable(),
     threshold: place,
     end: place,
-    elevationFt: z.number(),
+    /** Of the threshold; null where neither given nor told by a roll on the runway. */
+    elevationFt: z.number().nullable(),
     lengthFt: z.number(),
     courseTrueDeg: z.number(),
   }),

@@ -1,6 +1,6 @@
 /** Against the glide path over the judged final: the needle, and how far below and above in feet. */
 import type { Span } from "../quantity/span.ts";
-import type { Feet } from "../quantity/units.ts";
+import type { Feet, Share } from "../quantity/units.ts";
 import { rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { utcOfRow } from "./column.ts";
 import { needleFacts } from "./deviation.ts";
@@ -13,22 +13,28 @@ type Extreme = NonNullable<ApproachFacts["glidePath"]>["below"];
 /** A vertical needle is not judged below this: the lowest decision height of a Category I approach (ICAO Annex 6, from memory). */
 const LOWEST_ON_GLIDE: Feet = 200;
 
-/** The rows of the final that are high enough for a vertical needle; at least one. */
-function glideSpan({ heightFt }: ApproachRows, { start, end }: Span): Span {
+/** Where no fix says where the path is met, it is met from below when the needle comes this near. Common practice, no source. */
+const MET: Share = 0.25;
+
+/** The rows of the final that are high enough for a vertical needle; without a fix from where the path was met. At least two. */
+function glideSpan({ heightFt, pathNeedle }: ApproachRows, { start, end }: Span, fixed: boolean): Span {
   let last = end;
-  while (last > start + 1 && heightFt[last - 1]! < LOWEST_ON_GLIDE) last--;
-  return { start, end: last };
+  while (last > start + 2 && heightFt[last - 1]! < LOWEST_ON_GLIDE) last--;
+  let first = start;
+  if (!fixed) while (first < last && !(pathNeedle[first]! >= -MET)) first++;
+  return first < last - 1 ? { start: first, end: last } : { start, end: last };
 }
 
-/** Null without a path, and where no height is known. */
+/** Null without a path, and where no height is known. `fixed`: the final begins over a fix. */
 export function glidePathFacts(
   rows: ApproachRows,
   final: Span,
   weights: Float64Array,
   guide: PathGuide | null,
+  fixed: boolean,
 ): ApproachFacts["glidePath"] {
-  const span = glideSpan(rows, final);
-  const share = weights.subarray(0, span.end - span.start);
+  const span = glideSpan(rows, final, fixed);
+  const share = weights.subarray(span.start - final.start, span.end - final.start);
   const needle = needleFacts(rows, span, share, rows.pathNeedle, rows.pathNeedleSd);
   if (!guide || !needle) return null;
   const { angle, crossing, label, citation, supposed } = guide;

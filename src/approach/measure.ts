@@ -20,7 +20,7 @@ import { findingsOf } from "./finding.ts";
 import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
 import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
-import { heightDatum, UNTIED } from "./height.ts";
+import { heightDatum, untied } from "./height.ts";
 import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
 import { missedOf } from "./missed.ts";
@@ -50,16 +50,23 @@ export interface ApproachMeasured {
 
 /**
  * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`,
- * `no-height`, `height-not-anchored`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
+ * `no-height`, `height-not-anchored`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
-export function measureApproach({ exercise, path, span, motion, wind }: ApproachToMeasure): ApproachMeasured {
+export function measureApproach({
+  exercise: asked,
+  path,
+  span,
+  motion,
+  wind,
+}: ApproachToMeasure): ApproachMeasured {
+  const datum = motion
+    ? heightDatum(motion, asked.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
+    : untied(asked.runway.elevation);
+  const exercise = { ...asked, runway: { ...asked.runway, elevation: datum.elevation } };
   const guide = guideOf(exercise);
   const pathGuide = pathGuideOf(exercise);
   const fixDistance = exercise.finalFix && onFinal(exercise, exercise.finalFix).before;
-  const datum = motion
-    ? heightDatum(motion, exercise.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
-    : UNTIED;
   const rows = measureRows({ exercise, guide, pathGuide, path, span, motion, wind, datum });
   const logEnds = span.end === path.latitude.length;
   const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
@@ -85,7 +92,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
       ident: runway.ident,
       threshold: at(runway.threshold),
       end: at(runway.end),
-      elevationFt: runway.elevation,
+      elevationFt: finite(runway.elevation),
       lengthFt: feetFromMetres(inverse(runway.threshold, runway.end).distance),
       courseTrueDeg: inverse(runway.threshold, runway.end).azimuthAtStart,
     },
@@ -143,7 +150,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
     },
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
-    glidePath: glidePathFacts(rows, final, weights, pathGuide),
+    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null),
     flownPath,
     descent,
     stepDowns: stepDownsOf(exercise, rows, segments),
@@ -167,6 +174,9 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
     cannotTell: [
       ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
       ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
+      ...(known && Number.isNaN(runway.elevation)
+        ? [{ fact: "heightAboveThreshold", reason: "elevation-not-known" }]
+        : []),
       ...(known && datum.anchored === "log" ? [{ fact: "height", reason: "height-not-anchored" }] : []),
       ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
       ...windReasons(windFact),

@@ -111,7 +111,7 @@ export interface Runway {
   readonly ident: string | null;
   readonly threshold: Position;
   readonly end: Position;
-  /** Of the threshold. */
+  /** Of the threshold. NaN where not known: of a list without elevations; a brief always gives it. */
   readonly elevation: FeetMsl;
 }
 

@@ -164,7 +164,7 @@ export function debriefCommand(): Command {
     .option("--brief <file>", "what should have been flown: YAML, JSON, or a GPX file with a route")
     .option(
       "--points <file>",
-      "fixes and runways that a brief may name: a table (ident, lat, lon, kind, elevation, declination, end lat, end lon), GPX or KML; may be given again",
+      "fixes and runways that a brief may name, and finals to them that are found without: a table (ident, lat, lon, kind, elevation, declination, end lat, end lon), GPX or KML; may be given again",
       (path: string, before: readonly string[] = []) => [...before, path],
     )
     .option(
@@ -207,7 +207,8 @@ export function debriefCommand(): Command {
       if (!brief && log.routes.length > 0) {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
-      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard });
+      const runways = points?.runways ?? [];
+      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard, runways });
       if (options.out) await writeInto(options.out, filesOf(debrief, options, fileStem(path)));
       else process.stdout.write(printed(debrief, options));
     }

@@ -1,7 +1,8 @@
-/** Each exercise of the brief, then what else was held; without a brief the long straights too: as they stand in the document. */
+/** Each exercise of the brief, then the holds and finals that were found beside it; without a brief the long straights too: as they stand in the document. */
+import { findApproaches } from "../approach/index.ts";
 import type { Brief } from "../brief/brief.ts";
 import { fitCourses } from "../course/index.ts";
-import type { FoundHold } from "../hold/index.ts";
+import type { Position } from "../geodesy/position.ts";
 import { matchExercises } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
 import {
@@ -17,23 +18,48 @@ import {
 } from "./exercise-result.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 
-/** Holds that were flown though no brief asked for them, in flown order. */
-function foundHolds(
-  taken: readonly Span[],
-  brief: Brief | null,
-  flight: Flight,
-): [FoundHold, ExerciseResult][] {
+/** What was flown though no brief asked for it, with its rows. */
+interface Beside {
+  readonly span: Span;
+  readonly result: ExerciseResult;
+}
+
+/** Thresholds of all known runways, those of the brief's approaches among them. */
+const thresholds = (brief: Brief | null, { runways }: Flight): Position[] => [
+  ...runways.map(({ threshold }) => threshold),
+  ...(brief?.exercises ?? []).flatMap((e) => (e.kind === "approach" ? [e.runway.threshold] : [])),
+];
+
+/** Holds that no brief asked for, in flown order. */
+function foundHolds(taken: readonly Span[], brief: Brief | null, flight: Flight): Beside[] {
   const { motion, legs } = flight;
   if (!motion) return [];
+  const all = holdsBeside(taken, motion, legs, thresholds(brief, flight));
   // a brief says what was meant: what only may be a hold is not held against it
-  const offered = holdsBeside(taken, motion, legs).filter((hold) => !brief || !hold.maybeCircuit);
+  const offered = all.filter((hold) => !brief || !hold.maybeCircuit);
   return offered.map((hold) => {
-    const flown = { span: hold.span, by: "found", confidence: hold.sure ? 1 : 0.5 } as const;
-    return [hold, holdResult(null, hold, flown, { ...flight, motion })];
+    const { span } = hold;
+    const flown = { span, by: "found", confidence: hold.sure ? 1 : 0.5 } as const;
+    return { span, result: holdResult(null, hold, flown, { ...flight, motion }) };
   });
 }
 
-/** The exercises of the brief, in its order, whether flown or not; then the holds that it does not name. */
+/** Finals to known runways that no brief asked for, in flown order. */
+function foundApproaches(taken: readonly Span[], flight: Flight): Beside[] {
+  const { motion, runways } = flight;
+  if (!motion) return [];
+  return findApproaches(motion, runways)
+    .filter(({ final }) => !taken.some((span) => shared(final, span)))
+    .map(({ exercise, span }) => {
+      const flown = { span, by: "found", confidence: 1 } as const;
+      return { span, result: approachResult(exercise, span, "found", flown, flight) };
+    });
+}
+
+const inFlownOrder = (found: readonly Beside[]): ExerciseResult[] =>
+  found.toSorted((a, b) => a.span.start - b.span.start).map(({ result }) => result);
+
+/** The exercises of the brief, in its order, whether flown or not; then the holds and approaches that it does not name. */
 export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[] {
   const { motion, legs } = flight;
   const runs = motion ? runsOfHolds(brief, motion, legs) : new Map<number, never[]>();
@@ -60,20 +86,25 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     held.push(found.span);
     return holdResult(exercise, found, { ...match, span: found.span }, { ...flight, motion });
   });
-  return [...results, ...foundHolds(held, brief, flight).map(([, result]) => result)];
+  const flown = matches.flatMap(({ span }) => (span ? [span] : []));
+  return [
+    ...results,
+    ...inFlownOrder([...foundHolds(held, brief, flight), ...foundApproaches(flown, flight)]),
+  ];
 }
 
-/** Without a brief: the holds found, and lines fitted to the other long straights, in flown order; of a line straightness is measured, not deviation. */
+/**
+ * Without a brief: the holds and the finals found, and lines fitted to the other long straights, in flown order; of a
+ * line straightness is measured, not deviation.
+ */
 export function fittedExercises(flight: Flight): ExerciseResult[] {
   if (!flight.motion) return [];
-  const holds = foundHolds([], null, flight);
+  const found = [...foundHolds([], null, flight), ...foundApproaches([], flight)];
   const lines = fitCourses(flight.motion, flight.legs)
-    .filter(({ span }) => !holds.some(([hold]) => shared(span, hold.span)))
+    .filter(({ span }) => !found.some((other) => shared(span, other.span)))
     .map(({ exercise, span }) => {
       const flown = { span, by: "fitted", confidence: 1 } as const;
       return { span, result: courseResult(exercise, span, "fitted", flown, flight) };
     });
-  return [...holds.map(([{ span }, result]) => ({ span, result })), ...lines]
-    .sort((a, b) => a.span.start - b.span.start)
-    .map(({ result }) => result);
+  return inFlownOrder([...found, ...lines]);
 }

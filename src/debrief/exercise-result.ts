@@ -1,5 +1,5 @@
 /** One exercise measured and judged, as it stands in the document, with its columns for charts. */
-import { measureApproach } from "../approach/index.ts";
+import { type KnownRunway, measureApproach } from "../approach/index.ts";
 import type {
   ApproachExercise,
   ArcExercise,
@@ -36,6 +36,8 @@ export interface Flight {
   readonly motion: Motion | null;
   readonly legs: readonly Leg[];
   readonly wind: WindEstimate | null;
+  /** Landing directions that are known beside the brief, near to the flight. */
+  readonly runways: readonly KnownRunway[];
   /** What the exercises are held against, or null. */
   readonly standard: TestStandard | null;
 }

@@ -14,6 +14,7 @@ import { join } from "node:path";
 import { build } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
+import { flyScenario } from "../../src/simulator/index.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const scratch = mkdtempSync(join(tmpdir(), "hindtrack-cli-"));
@@ -73,6 +74,22 @@ describe("hindtrack debrief", () => {
     const without = hindtrack("debrief", log, "--brief", named);
     expect(without.status).toBe(1);
     expect(without.stderr).toContain("TARNO");
+  });
+
+  it("offers the final to a runway of --points without a brief, with a table of approaches", () => {
+    const { gpx } = flyScenario("approach-tidy-precision", 5002);
+    const approach = file("approach.gpx", gpx);
+    const list = file(
+      "field.csv",
+      "ident,lat,lon,kind,elevation,end lat,end lon\n22,35.672,172.395,runway,420,35.66187,172.38403\n",
+    );
+    const { status, stdout, stderr } = hindtrack("debrief", approach, "--points", list);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain("Approach runway 22");
+    expect(stdout).toMatch(/found by the runway of the\s+list/);
+    const out = join(scratch, "approach-out");
+    expect(hindtrack("debrief", approach, "--points", list, "--csv", "--out", out).status).toBe(0);
+    expect(readFileSync(join(out, "approach.approaches.csv"), "utf8")).toMatch(/Approach runway 22,found,22/);
   });
 
   it("writes the document alone on stdout with --json", () => {

@@ -15,6 +15,7 @@ import {
   values,
 } from "./making.ts";
 import { known, startLists } from "./points.ts";
+import { readMaking } from "./reading.ts";
 import { follow } from "./rework.ts";
 import { listOf, type Values } from "./values.ts";
 
@@ -79,7 +80,8 @@ export function openMaker(): void {
     if (!(error instanceof UnusableInput)) throw error;
   }
   start(keptValues() ?? now);
-  const stopFollowing = follow(on.briefText?.text ?? null);
+  // What the sheet stands on, as it would be written here: opening alone changes nothing.
+  const stopFollowing = follow(on.briefText ? readMaking(now, known.peek(), flightTime.peek()).usable : null);
   const stopKeeping = effect(() => {
     if (history.value) keepValues(values.value);
   });

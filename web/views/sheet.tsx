@@ -58,6 +58,7 @@ export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn }: Prop
               key={`${exercise.title} ${exercise.startUtc}`}
               number={i + 1}
               exercise={exercise}
+              log={document.log}
               offer={offerOn?.(exercise)}
             >
               <ExerciseBody

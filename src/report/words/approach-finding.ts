@@ -59,7 +59,7 @@ function climbed(f: Finding["facts"]): string {
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
   const track = Math.round(num(f.trackErrorDeg));
   const held = track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}, ${feet(f.heightFt)} above it; climbing at ${rate(f.climbFpm)} over the first minute, the track ${held}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${feet(f.heightFt)} above it`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${held}.`;
 }
 
 export const APPROACH_WORDS: Readonly<Record<string, Words>> = {

@@ -12,6 +12,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "no-height": "the log has no heights, so nothing is told of the way down",
   "height-not-anchored":
     "the log says nothing of what its heights count from and shows no roll on this field to tie them to",
+  "elevation-not-known": "the elevation of the runway is not known, so nothing is told of heights above it",
   "fix-not-passed": "the final fix was not passed on the way in",
   "wind-not-known": "the wind here is not known from this log",
   "wind-along-only": "only the wind along the final is known, not the wind across it",
@@ -60,6 +61,15 @@ function overFix({ finalFix, finalFixPassage: p }: ApproachFacts): string | null
       ? ""
       : ` at ${feet(p.altitudeFt)}${p.altitude95Ft === null ? "" : ` ± ${feet(p.altitude95Ft)}`}${wanted}`;
   return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}, the needle ${needleWords(p.needle)} off${p.established ? "" : ", not yet established"}.`;
+}
+
+/** The needle and the path that the figures are of, and whether anybody said so. */
+function heldAgainst({ source }: ApproachRecord, { guidance, glidePath }: ApproachFacts): string {
+  const path = glidePath
+    ? `; ${glidePath.supposed ? `a path of ${glidePath.angleDeg}° as a glide path would show` : glidePath.label.replace(/^G/, "g")}`
+    : "";
+  const found = source === "found" ? " No brief says what was flown: found by the runway of the list." : "";
+  return `${guidance.label}${path}.${found}`;
 }
 
 /** As in "at most 0.43 of full scale". */
@@ -166,6 +176,7 @@ export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [
   return [
     ["Onto the final.", joining(facts)],
     ["Over the final fix.", overFix(facts)],
+    ["Held against.", heldAgainst(exercise, facts)],
     ["What it came to.", cost(facts)],
     ["The way down.", wayDown(facts)],
     ...facts.gates.map((gate): [string, string | null] => [

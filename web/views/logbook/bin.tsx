@@ -9,7 +9,7 @@ import { flightsWords } from "../../outcome-words.ts";
 export function PutBack() {
   const ids = justDeleted.value;
   return (
-    <div role="status">
+    <div aria-live="polite">
       {ids.length > 0 && (
         <p class="putback">
           {flightsWords(ids.length)} deleted.{" "}

@@ -85,7 +85,7 @@ export function SearchPanel() {
       />
       <Day label="From (UTC)" value={asked.from} choose={(from) => change({ from })} />
       <Day label="To (UTC)" value={asked.to} choose={(to) => change({ to })} />
-      <p class="fine count" role="status">
+      <p class="fine count" aria-live="polite">
         {isNarrowed
           ? `${found.value.length} of ${all.length} flights`
           : `${all.length} ${all.length === 1 ? "flight" : "flights"}`}
