@@ -6,6 +6,8 @@ import "./page.css";
 import "./open.css";
 import "./sheet.css";
 import "./next-hold.css";
+import "./logbook.css";
+import "./notes.css";
 import "./drawings/drawings.css";
 import "./narrow.css";
 import "./print.css";

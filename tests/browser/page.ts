@@ -71,6 +71,9 @@ export async function sheetStands(page: Page): Promise<void> {
 }
 
 export const openSample = async (page: Page, title: string): Promise<void> => {
+  // Behind a fold once the logbook holds flights.
+  const fold = page.locator("summary", { hasText: "made up" });
+  if (await fold.isVisible()) await fold.click();
   await page.getByRole("button", { name: title }).click();
   await sheetStands(page);
 };
