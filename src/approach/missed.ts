@@ -13,6 +13,8 @@ import type { Segments } from "./segments.ts";
 const CLIMB_OVER: Seconds = 60;
 const TRACK_OVER: Seconds = 30;
 
+const known = (value: number): number | null => (Number.isNaN(value) ? null : value);
+
 export function missedOf(
   exercise: ApproachExercise,
   rows: ApproachRows,
@@ -47,7 +49,7 @@ export function missedOf(
     startUtc: utcAt(rows, start),
     distanceNm: valueAt(rows.distanceNm, start),
     altitudeFt: valueAt(rows.altitudeFt, start),
-    heightFt: valueAt(rows.heightFt, start),
+    heightFt: known(valueAt(rows.heightFt, start)),
     lowestFt: rows.altitudeFt[lowest]!,
     climbFpm: minutes > 0 ? gained / minutes : 0,
     trackTrueDeg: track,

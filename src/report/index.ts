@@ -1,7 +1,9 @@
 /** The report's door: a document in, words, tables, text and maps out. */
 
-export { exercisesCsv, legsCsv, pointsCsv, verdictsCsv } from "./csv.ts";
+export { exercisesCsv, legsCsv, verdictsCsv } from "./csv.ts";
+export { approachesCsv } from "./csv-approach.ts";
 export { lapsCsv } from "./csv-laps.ts";
+export { pointsCsv } from "./csv-points.ts";
 export { debriefGeoJson } from "./geojson.ts";
 export { type Carried, carriedFlight, oneFileHtml } from "./one-file.ts";
 export { racetrackText } from "./racetrack-text.ts";

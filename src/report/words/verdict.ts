@@ -1,5 +1,5 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
-import type { Verdict } from "../../debrief/document.ts";
+import type { Overrule, Verdict } from "../../debrief/document.ts";
 import { count } from "./number.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -47,6 +47,25 @@ export function verdictConfidence({ confidence, verdict }: Verdict): string {
 export const verdictReason = ({ reason }: Verdict): string =>
   reason === null ? "" : (REASONS[reason] ?? reason.replaceAll("-", " "));
 
+/** A verdict as it stands once the instructor has had a word. */
+export interface Standing extends Verdict {
+  readonly overrule: Overrule | null;
+}
+
+/** Each verdict, or the instructor's in its place: what was measured stays, why it could not be told goes. */
+export function standing(verdicts: readonly Verdict[], overrules: readonly Overrule[]): Standing[] {
+  return verdicts.map((verdict) => {
+    const overrule = overrules.find((o) => o.criterion === verdict.criterion) ?? null;
+    return overrule
+      ? { ...verdict, verdict: overrule.verdict, reason: null, confidence: null, overrule }
+      : { ...verdict, overrule };
+  });
+}
+
+/** Whose verdict it is and why, as in "The instructor, A. N.: prompted twice." */
+export const overruleWords = ({ verdict, by, why }: Overrule): string =>
+  `The instructor${by && `, ${by}`}: ${verdict}${why && `; ${why}`}.`;
+
 const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
 const shareOfLimit = ({ value, limit }: Verdict): number =>
   value === null || limit === null ? 0 : value / limit;
@@ -54,7 +73,7 @@ const shareOfLimit = ({ value, limit }: Verdict): number =>
 export const says = (verdict: Verdict): boolean => verdict.reason !== "height-by-gps";
 
 /** The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it. Null without verdicts. */
-export function decidingVerdict(verdicts: readonly Verdict[]): Verdict | null {
+export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | null {
   const ranked = verdicts
     .filter(says)
     .toSorted((a, b) => RANK[b.verdict] - RANK[a.verdict] || shareOfLimit(b) - shareOfLimit(a));
