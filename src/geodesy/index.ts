@@ -7,6 +7,7 @@ export { destination, inverse } from "./geodesic.ts";
 export { angleSeen, type PathShape, pathHeight } from "./glide-path.ts";
 export { type LocalPlane, localPlane, type OnPlane, PLANE_REACH } from "./plane.ts";
 export {
+  ASSUMED_RUNWAY_FT,
   distanceNm,
   distinct,
   joinPointLists,
@@ -18,6 +19,7 @@ export {
   type PointKind,
   type PointList,
   pointsNamed,
+  runwayEnd,
   runwaysNamed,
   searchPoints,
 } from "./point-list.ts";

@@ -1,7 +1,7 @@
 /** Points and runways that the user's own lists name: fixes need not be typed twice. */
-import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { FeetMsl, NauticalMiles, VariationDegrees } from "../quantity/units.ts";
-import { inverse } from "./geodesic.ts";
+import { METRES_PER_FOOT, nauticalMilesFromMetres } from "../quantity/factor.ts";
+import type { Feet, FeetMsl, NauticalMiles, TrueDegrees, VariationDegrees } from "../quantity/units.ts";
+import { destination, inverse } from "./geodesic.ts";
 import type { Position } from "./position.ts";
 
 export const POINT_KINDS = ["vor", "ndb", "dme", "waypoint", "runway", "other"] as const;
@@ -27,6 +27,15 @@ export interface ListedRunway {
 export interface PointList {
   readonly points: readonly ListedPoint[];
   readonly runways: readonly ListedRunway[];
+}
+
+/** Length of a runway of which only threshold and course are known, ft. Chosen: a short training runway; what counts is its direction. */
+export const ASSUMED_RUNWAY_FT = 3000;
+
+/** The far end of a runway from its threshold and true course. */
+export function runwayEnd(threshold: Position, course: TrueDegrees, length: Feet): Position {
+  const { latitude, longitude } = destination(threshold, course, length * METRES_PER_FOOT);
+  return { latitude, longitude };
 }
 
 /** Lists to look idents up in, and the place near which they are meant. */

@@ -1,13 +1,13 @@
 /** A point list as a table: a line of headings, then a row a point or a runway. */
 import {
-  destination,
+  ASSUMED_RUNWAY_FT,
   type ListedPoint,
   type ListedRunway,
   type Position,
+  runwayEnd,
   variationAt,
 } from "../geodesy/index.ts";
 import { trueFromMagnetic } from "../quantity/angle.ts";
-import { METRES_PER_FOOT } from "../quantity/factor.ts";
 import { readAngle } from "./csv-angle.ts";
 import { DELIMITERS, type Delimiter, splitLine } from "./csv-split.ts";
 import {
@@ -23,8 +23,6 @@ import type { Tally } from "./tally.ts";
 
 /** Lines before the headings that may say other things. */
 const PREAMBLE = 50;
-/** Length of a runway of which only threshold and course are known, ft. Chosen: it gives the direction; a short training runway. */
-const ASSUMED_LENGTH_FT = 3000;
 /** A list has no date; its magnetic courses are turned by the model in the middle of the years it is made for (WMM2025: 2025.0 to 2030.0). */
 const UNDATED = Date.UTC(2027, 6, 1);
 
@@ -148,12 +146,11 @@ export class PointTable {
     }
     let length = this.feet(row, "length", line);
     if (length === null || length <= 0) {
-      const facts = { ident: point.ident, lengthFt: ASSUMED_LENGTH_FT };
+      const facts = { ident: point.ident, lengthFt: ASSUMED_RUNWAY_FT };
       this.tally.add("runway-length-assumed", "note", place, { facts });
-      length = ASSUMED_LENGTH_FT;
+      length = ASSUMED_RUNWAY_FT;
     }
-    const { latitude, longitude } = destination(point, degrees, length * METRES_PER_FOOT);
-    return { latitude, longitude };
+    return runwayEnd(point, degrees, length);
   }
 
   private text(row: readonly string[], column: PointColumn): string {

@@ -5,9 +5,8 @@ import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { varianceAlong } from "./ellipse.ts";
 import { AIRSPEED } from "./facts.ts";
-import type { Belief } from "./filter.ts";
 import { knowledgeOf } from "./knowledge.ts";
-import { type Solution, windAt } from "./solve.ts";
+import type { Solution } from "./solve.ts";
 import type { RestsOn, WindAlongFlight, WindKnowledge } from "./wind.ts";
 
 /** Turns count for a row this near, s, and together from this many degrees on. */
@@ -35,13 +34,8 @@ export function unknownAlong(motion: Motion): WindAlongFlight {
 }
 
 /** Wind at each row, between the facts around it; NaN on the ground. */
-export function alongRows(
-  motion: Motion,
-  solution: Solution,
-  belief: Belief,
-  flown: Uint8Array,
-): WindAlongFlight {
-  const { smoother, scale } = solution;
+export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array): WindAlongFlight {
+  const { smoother, belief, scale } = solution;
   const { facts } = smoother;
   const used = Array.from({ length: facts.count }, (_, i) => i).filter((i) => facts.kind[i] === AIRSPEED);
   const rows = unknownAlong(motion);
@@ -57,12 +51,14 @@ export function alongRows(
     const between = (column: Float64Array) => column[i]! * (1 - f) + column[j]! * f;
     // a bridge over the gap: what the wind may do between two facts, or beyond the last
     const beyond = Math.max(0, facts.seconds[i]! - t, t - facts.seconds[j]!);
-    const free = 2 * belief.windWander ** 2 * Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
-    const bridge = free + f * (1 - f) * facts.windStep[j]!;
-    const [eastI, northI] = windAt(smoother, i);
-    const [eastJ, northJ] = windAt(smoother, j);
-    const airEast = eastI * (1 - f) + eastJ * f;
-    const airNorth = northI * (1 - f) + northJ * f;
+    const free =
+      belief.windUnrest *
+      2 *
+      belief.windWander ** 2 *
+      Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
+    const bridge = free + f * (1 - f) * belief.windUnrest * facts.windStep[j]!;
+    const airEast = smoother.windEast(i) * (1 - f) + smoother.windEast(j) * f;
+    const airNorth = smoother.windNorth(i) * (1 - f) + smoother.windNorth(j) * f;
     const noseEast = motion.velocityEast[k]! - airEast;
     const noseNorth = motion.velocityNorth[k]! - airNorth;
     const airspeed = Math.hypot(noseEast, noseNorth);

@@ -23,14 +23,17 @@ const BEFORE_LANDING = 60;
 export function collectFacts(motion: Motion, legs: readonly Leg[], flown: Uint8Array): Facts {
   const seconds = (motion.time[motion.length - 1]! - motion.time[0]!) / 1000;
   const facts = emptyFacts(Math.min(motion.length, Math.ceil(seconds / TURN_STEP)) + 2 * legs.length + 2);
-  const middleGrowth = trueOverEquivalent(middleAltitude(motion, flown));
+  const middle = middleAltitude(motion, flown);
+  const middleGrowth = trueOverEquivalent(middle);
   legs.forEach((leg, index) => {
     if (leg.kind === "turn") sampleTurn(motion, leg, index, flown, facts);
     else averageStraight(motion, leg, index, flown, facts);
   });
   for (let i = 0; i < facts.count; i++) {
     const altitude = facts.altitude[i]!;
-    facts.growth[i] = Number.isNaN(altitude) ? 1 : trueOverEquivalent(altitude) / middleGrowth;
+    const known = !Number.isNaN(altitude);
+    facts.growth[i] = known ? trueOverEquivalent(altitude) / middleGrowth : 1;
+    facts.thousands[i] = known ? (altitude - middle) / 1000 : 0;
   }
   markUnsettled(motion, facts, flown);
   return facts;

@@ -44,12 +44,8 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
     const { gust, wander } = unrestOf(facts, calm.airspeedWander);
     allowGusts(facts, gust);
     const belief = { ...calm, airspeedWander: calm.airspeedWander * wander };
-    return alongRows(
-      motion,
-      solveFacts(withPriors(facts, airspeed, winds, measured), belief, groundSpeed),
-      belief,
-      flown,
-    );
+    const solution = solveFacts(withPriors(facts, airspeed, winds, measured), belief, groundSpeed);
+    return alongRows(motion, solution, flown);
   };
   const known = along(priors);
   const sources = statedSources(priors);

@@ -3,7 +3,7 @@ import { principalAxes, varianceAlong } from "./ellipse.ts";
 import type { WindKnowledge } from "./wind.ts";
 
 /** Direction and speed are said only where the worse axis of the doubt has a standard deviation below this, kt. Tuned on simulated flights. */
-export const FULL_LIMIT = 3.3;
+export const FULL_LIMIT = 2.8;
 /** The part along the track is said only below this, kt: a stated airspeed is seldom better than 5 kt, and the unknown drift adds to it. */
 export const ALONG_LIMIT = 7;
 

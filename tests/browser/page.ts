@@ -21,8 +21,11 @@ export interface Watched {
 
 const LOCAL = /^(data|blob):/;
 
-export async function watchedPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Watched> {
-  const address = inject("address");
+export async function watchedPage(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+  address = inject("address"),
+): Promise<Watched> {
   const context = await browser.newContext({ locale: "en-GB", ...options });
   const [elsewhere, asked, trouble]: string[][] = [[], [], []];
   context.on("request", (request) => {
@@ -71,6 +74,9 @@ export async function sheetStands(page: Page): Promise<void> {
 }
 
 export const openSample = async (page: Page, title: string): Promise<void> => {
+  // Behind a fold once the logbook holds flights.
+  const fold = page.locator("summary", { hasText: "made up" });
+  if (await fold.isVisible()) await fold.click();
   await page.getByRole("button", { name: title }).click();
   await sheetStands(page);
 };

@@ -10,7 +10,7 @@ export async function arrive(
   choices: Choices,
   labels: Labels = NO_LABELS,
 ): Promise<Arrival> {
-  const arrival: Arrival = { id: newId(), at: Date.now(), files, choices, labels };
+  const arrival: Arrival = { id: newId(), at: Date.now(), files, choices, labels, tries: 0 };
   await writing(["arrivals"], (t) => t.objectStore("arrivals").put(arrival));
   changed("arrivals");
   return arrival;
@@ -19,6 +19,15 @@ export async function arrive(
 /** What still waits, the oldest first. */
 export const arrivals = (): Promise<Arrival[]> =>
   reading(async (db) => (await db.getAll("arrivals")).sort((a, b) => a.at - b.at));
+
+/** Counts that its reading is begun, so that files which end the page each time are not tried for ever. */
+export async function beginArrival(id: string): Promise<void> {
+  await writing(["arrivals"], async (t) => {
+    const store = t.objectStore("arrivals");
+    const arrival = await store.get(id);
+    if (arrival) await store.put({ ...arrival, tries: arrival.tries + 1 });
+  });
+}
 
 /** Takes an arrival from the tray without making flights of it. */
 export async function dismiss(id: string): Promise<void> {

@@ -1,5 +1,5 @@
 /** The flights of the logbook: their rows, what they are worked out from, and their documents. */
-import type { DebriefDocument } from "../../src/index.ts";
+import { type DebriefDocument, withNotes } from "../../src/index.ts";
 import { reading, writing } from "./database.ts";
 import { newId } from "./identity.ts";
 import { changed } from "./news.ts";
@@ -9,6 +9,7 @@ import {
   type KeptFile,
   type Labels,
   NO_LABELS,
+  NO_NOTES,
   type Source,
 } from "./schema.ts";
 import { summaryOf } from "./summary.ts";
@@ -22,19 +23,21 @@ export interface NewFlight {
 }
 
 /** What may be changed of a row by hand. */
-export type RowChange = Partial<Omit<FlightRow, "id" | "added" | "analysis" | "summary">>;
+export type RowChange = Partial<Omit<FlightRow, "id" | "added" | "summary">>;
 
 const rowOf = ({ files, labels = NO_LABELS, fingerprint }: NewFlight, now: number): FlightRow => ({
   id: newId(),
   added: now,
   opened: now,
+  changed: now,
   deleted: null,
   fingerprint,
   fileNames: files.map(({ name }) => name),
   summary: null,
   analysis: null,
   trouble: null,
-  remarks: [],
+  tries: 0,
+  notes: NO_NOTES,
   ...labels,
 });
 
@@ -71,7 +74,7 @@ export const flightsOf = (fingerprint: string): Promise<FlightRow[]> =>
 export const sourceOf = (id: string): Promise<Source | null> =>
   reading(async (db) => (await db.get("sources", id)) ?? null);
 
-/** The document as it was worked out, with what people said about the flight; null where there is none yet. */
+/** The document as it was worked out, with the instructor's notes; null where there is none yet. */
 export const documentOf = (id: string): Promise<DebriefDocument | null> =>
   reading(async (db) => {
     const t = db.transaction(["flights", "documents"]);
@@ -79,10 +82,10 @@ export const documentOf = (id: string): Promise<DebriefDocument | null> =>
       t.objectStore("flights").get(id),
       t.objectStore("documents").get(id),
     ]);
-    return row && kept ? { ...JSON.parse(kept.text), remarks: row.remarks } : null;
+    return row && kept ? withNotes(JSON.parse(kept.text), row.notes) : null;
   });
 
-/** Changes rows one by one where they still stand. @throws StorageTrouble */
+/** Changes rows by hand, one by one where they still stand. @throws StorageTrouble */
 export async function changeRows(
   ids: readonly string[],
   change: (row: FlightRow) => RowChange,
@@ -91,11 +94,15 @@ export async function changeRows(
     const store = t.objectStore("flights");
     for (const id of ids) {
       const row = await store.get(id);
-      if (row) await store.put({ ...row, ...change(row) });
+      if (row) await store.put({ ...row, changed: Date.now(), ...change(row) });
     }
   });
   changed("flights");
 }
+
+/** Notes when a flight was looked at last. @throws StorageTrouble */
+export const markOpened = (id: string): Promise<void> =>
+  changeRows([id], (row) => ({ opened: Date.now(), changed: row.changed }));
 
 /**
  * Keeps the document of a flight as it was worked out by an analysis. False where the flight is gone.
@@ -104,19 +111,35 @@ export async function changeRows(
 export async function keepDocument(
   id: string,
   document: DebriefDocument,
-  analysis: string,
+  analysis: number,
 ): Promise<boolean> {
   const summary = summaryOf(document);
   const stands = await writing(["flights", "documents"], async (t) => {
     const store = t.objectStore("flights");
     const row = await store.get(id);
     if (!row) return false;
-    await store.put({ ...row, summary, analysis, trouble: null });
+    await store.put({ ...row, summary, analysis, trouble: null, tries: 0 });
     await t.objectStore("documents").put({ id, text: JSON.stringify(document) });
     return true;
   });
   changed("flights");
   return stands;
+}
+
+/** Counts that its working out is begun; gives how often that was so without an end, this time included. */
+export async function beginFlight(id: string): Promise<number> {
+  return writing(["flights"], async (t) => {
+    const store = t.objectStore("flights");
+    const row = await store.get(id);
+    if (!row) return 0;
+    await store.put({ ...row, tries: row.tries + 1 });
+    return row.tries + 1;
+  });
+}
+
+/** Why a flight could not be worked out by this analysis; a later one tries again. @throws StorageTrouble */
+export async function keepTrouble(id: string, trouble: string, analysis: number): Promise<void> {
+  await changeRows([id], (row) => ({ trouble, analysis, tries: 0, changed: row.changed }));
 }
 
 /** Other files or choices for a flight, as when its brief is edited; it then waits to be worked out. @throws StorageTrouble */
@@ -125,7 +148,9 @@ export async function replaceSource(id: string, { files, choices, fingerprint }:
     const row = await t.objectStore("flights").get(id);
     if (!row) return;
     const fileNames = files.map(({ name }) => name);
-    await t.objectStore("flights").put({ ...row, fingerprint, fileNames, analysis: null });
+    await t
+      .objectStore("flights")
+      .put({ ...row, changed: Date.now(), fingerprint, fileNames, analysis: null });
     await t.objectStore("sources").put({ id, files, choices });
   });
   changed("flights");

@@ -1,6 +1,6 @@
 /** What the logbook keeps in this browser, and how an older one becomes today's. */
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
-import type { DebriefDocument } from "../../src/index.ts";
+import type { DebriefDocument, InstructorNotes } from "../../src/index.ts";
 import type { OpenRequest } from "../messages.ts";
 
 /** A file as it was given: the bytes themselves, for the one on disk may be gone by the next time. */
@@ -20,6 +20,8 @@ export interface Arrival {
   readonly files: readonly KeptFile[];
   readonly choices: Choices;
   readonly labels: Labels;
+  /** How often its reading was begun and not finished. */
+  readonly tries: number;
 }
 
 /** What a flight is worked out from. */
@@ -36,9 +38,6 @@ export interface Labels {
   readonly tags: readonly string[];
 }
 
-/** What was said about the flight by people: it outlives every new working out. */
-export type Said = Pick<DebriefDocument, "remarks">;
-
 /** What the list shows of a debrief. */
 export interface Summary {
   readonly title: string;
@@ -54,10 +53,12 @@ export interface Summary {
 }
 
 /** One line of the logbook: small, so that a thousand are listed without touching a log. */
-export interface FlightRow extends Labels, Said {
+export interface FlightRow extends Labels {
   readonly id: string;
   readonly added: number;
   readonly opened: number;
+  /** When its labels, notes, files or place in the logbook were last changed by hand: of two copies the later one counts. */
+  readonly changed: number;
   /** When it was deleted; it can be put back until it is cleared away. */
   readonly deleted: number | null;
   /** Tells whether the same files have come before; null where the browser cannot work it out. */
@@ -66,7 +67,11 @@ export interface FlightRow extends Labels, Said {
   /** Null until the flight has been worked out. */
   readonly summary: Summary | null;
   /** By which analysis the document was made; null until it has been worked out. */
-  readonly analysis: string | null;
+  readonly analysis: number | null;
+  /** How often its working out was begun and not finished. */
+  readonly tries: number;
+  /** What the instructor wrote: it outlives every new working out. */
+  readonly notes: InstructorNotes;
   /** Why it could not be worked out, in words. */
   readonly trouble: string | null;
 }
@@ -106,6 +111,7 @@ type Upgrade = IDBPTransaction<LogbookSchema, StoreNames<LogbookSchema>[], "vers
 export const LOGBOOK_NAME = "hindtrack";
 export const LOGBOOK_VERSION = 2;
 export const NO_LABELS: Labels = { pilot: "", aircraft: "", tags: [] };
+export const NO_NOTES: InstructorNotes = { remarks: [], overrules: [] };
 
 /** Version 1 kept only the files opened last: they become an arrival, to be read like any other. */
 async function fromOne(db: Logbook, upgrade: Upgrade): Promise<void> {
@@ -122,6 +128,7 @@ async function fromOne(db: Logbook, upgrade: Upgrade): Promise<void> {
     files: files.map((file, i) => ({ name: file.name ?? `file-${i + 1}`, bytes: file })),
     choices,
     labels: NO_LABELS,
+    tries: 0,
   });
 }
 

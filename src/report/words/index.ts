@@ -1,5 +1,6 @@
 /** Every sentence that Hindtrack says. */
 export { offArc } from "./arc-finding.ts";
+export { asFineAs } from "./as-fine.ts";
 export {
   exerciseSentence,
   lapSentences,
