@@ -67,11 +67,16 @@ export function show(debriefed: Debriefed, request: OpenRequest, row: FlightRow 
   notices.value = sheetWords(debriefed);
 }
 
-/** Goes to the sheet that stands now; a screen reader goes on from its title. */
-export function goToSheet(): void {
-  goToFlight(flight.value?.id ?? null);
+/** The sheet begins from its top; a screen reader goes on from its title. */
+export function fromTheTop(): void {
   scrollTo(0, 0);
   requestAnimationFrame(() => document.querySelector("h1")?.focus({ preventScroll: true }));
+}
+
+/** Goes to the sheet that stands now. */
+export function goToSheet(): void {
+  goToFlight(flight.value?.id ?? null);
+  fromTheTop();
 }
 
 /** Opens a flight of the logbook; true once it stands on the sheet. */
