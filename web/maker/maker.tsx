@@ -119,9 +119,12 @@ function Panel({ flight }: { flight: Flight }) {
   return (
     <section class="maker screen" aria-labelledby="brief-making" onKeyDown={steps}>
       <h2 id="brief-making" ref={title} tabIndex={-1}>
-        What was meant
+        The brief: what was meant
       </h2>
       <Keep flight={flight} close={close} />
+      <p class="fine state" role="status">
+        {isReworking.value ? "The debrief is being worked out." : said.value}
+      </p>
       <General flight={flight} />
       <div class="two">
         <div>
@@ -146,9 +149,6 @@ function Panel({ flight }: { flight: Flight }) {
       </div>
       <Points />
       <Offers />
-      <p class="fine state" role="status">
-        {isReworking.value ? "The debrief is being worked out." : said.value}
-      </p>
     </section>
   );
 }
