@@ -7,6 +7,7 @@ import "./open.css";
 import "./sheet.css";
 import "./next-hold.css";
 import "./logbook.css";
+import "./habits.css";
 import "./notes.css";
 import "./drawings/drawings.css";
 import "./narrow.css";
