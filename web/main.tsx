@@ -9,6 +9,7 @@ import "./next-hold.css";
 import "./logbook.css";
 import "./habits.css";
 import "./notes.css";
+import "./maker/maker.css";
 import "./drawings/drawings.css";
 import "./narrow.css";
 import "./print.css";

@@ -3,6 +3,7 @@ import { effect, untracked } from "@preact/signals";
 import { resumeAdding } from "./adding.ts";
 import { alsoSay, flight } from "./flight.ts";
 import { followRows } from "./logbook.ts";
+import { keepOffline } from "./offline/renewal.ts";
 import { resumeArrivals } from "./opening.ts";
 import { go, goToFlight, place, shownFlight } from "./place.ts";
 import { carryAll } from "./row-notes.ts";
@@ -28,6 +29,7 @@ function followAddress(): void {
 }
 
 export async function start(): Promise<void> {
+  void keepOffline();
   listenToTabs({
     onWaiting: () =>
       alsoSay(

@@ -21,8 +21,11 @@ export interface Watched {
 
 const LOCAL = /^(data|blob):/;
 
-export async function watchedPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Watched> {
-  const address = inject("address");
+export async function watchedPage(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+  address = inject("address"),
+): Promise<Watched> {
   const context = await browser.newContext({ locale: "en-GB", ...options });
   const [elsewhere, asked, trouble]: string[][] = [[], [], []];
   context.on("request", (request) => {
