@@ -98,7 +98,7 @@ describe.each(SAMPLES)("the text of %s", (name) => {
     const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
     for (const [angle] of text.matchAll(/\S+ \S+ \d{1,3}°( ?\S+ ?\S* ?\S*)?/g))
       expect(angle).toMatch(
-        /°[MT]|° true|left|right|±|to each side|within \d+°|toward the|on the course|intercept at \d+°/,
+        /°[MT]|° true|left|right|±|to each side|within \d+°|toward the|on the course|intercept at \d+°|cut of|path of|path \d|line of|at most \d+°|off the first|at this ground speed/,
       );
   });
 });
