@@ -5,13 +5,14 @@ import {
   type DocumentExercise,
   decidingVerdict,
   exerciseSentence,
+  pointsNamed,
   runwaysNamed,
   threeFigures,
 } from "../../src/index.ts";
 import { flight } from "../flight.ts";
 import { FieldLine } from "./field.tsx";
 import { type Field, fieldsOf, fieldText, kindOf, pathIn, withField } from "./fields.ts";
-import { change, chosen, flightTime, moveExercise, reading, removeExercise } from "./making.ts";
+import { change, chosen, flightTime, moveExercise, reading, removeExercise, values } from "./making.ts";
 import { fieldId, picking } from "./picking.ts";
 import { known } from "./points.ts";
 import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
@@ -56,6 +57,13 @@ function withListedRunway(exercise: Values, text: string): Values {
   return put(exercise, ["approach", "runway"], written) as Values;
 }
 
+/** An ident as it is known: capitals or not are not what is meant. */
+function knownIdent(typed: string): string {
+  const sought = typed.trim().toUpperCase();
+  const own = Object.keys(mapOf(values.peek().fixes)).find((ident) => ident.toUpperCase() === sought);
+  return own ?? pointsNamed(known.peek(), typed)[0]?.ident ?? typed;
+}
+
 function ExerciseField({ index, exercise, field }: { index: number; exercise: Values; field: Field }) {
   const path: Path = ["exercises", index, ...pathIn(exercise, field)];
   const idPath: Path = field.at[0] === "form" ? ["exercises", index, "form"] : path;
@@ -63,7 +71,7 @@ function ExerciseField({ index, exercise, field }: { index: number; exercise: Va
   const own = text.trim() !== "" ? field.complaint?.(text) : null;
   const wrong = own ? [own] : field.at[0] === "form" ? [] : complaintsAt(reading.value, path, true);
   const write = (typed: string) => {
-    const changed = withField(exercise, field, typed);
+    const changed = withField(exercise, field, field.takes === "ident" ? knownIdent(typed) : typed);
     const filled = field.takes === "runway" ? withListedRunway(changed, typed) : changed;
     change(["exercises", index], filled);
   };

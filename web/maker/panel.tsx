@@ -36,7 +36,7 @@ function General({ flight }: { flight: Flight }) {
   const published = TEST_STANDARDS.map(({ id, title }) => [id, title] as const);
   const own = named !== "" && !published.some(([id]) => id === named) ? [[named, named] as const] : [];
   return (
-    <div class="asks">
+    <div class="asks general">
       <FieldLine id="brief-title" label="Title" hint="Lesson 6, radials and holds" {...field(["title"])} />
       <FieldLine
         id="brief-standard"

@@ -103,7 +103,7 @@ function Drawn({ flight, ground }: { flight: Flight; ground: Ground }) {
   const wanted = picking.value;
   const words = wanted
     ? `Click where it is: ${wanted.words}.`
-    : "Click a place, or a point of the log, to take it among the points of the brief.";
+    : "Click a place, or a point that is shown, to take it among the points of the brief.";
   return (
     <>
       <p class="fine" aria-hidden="true">
