@@ -1,18 +1,10 @@
 /** One exercise of the brief: folded to a line with what came of it, or open with all its fields. */
-import {
-  type BriefExercise,
-  clock,
-  type DocumentExercise,
-  decidingVerdict,
-  exerciseSentence,
-  pointsNamed,
-  runwaysNamed,
-  threeFigures,
-} from "../../src/index.ts";
-import { flight } from "../flight.ts";
+import { type BriefExercise, pointsNamed, runwaysNamed, threeFigures } from "../../src/index.ts";
 import { FieldLine } from "./field.tsx";
-import { type Field, fieldsOf, fieldText, kindOf, pathIn, withField } from "./fields.ts";
+import { fieldText, kindOf, pathIn, withField } from "./field-values.ts";
+import { type Field, fieldsOf } from "./fields.ts";
 import { change, chosen, flightTime, moveExercise, reading, removeExercise, values } from "./making.ts";
+import { Outcome } from "./outcome.tsx";
 import { fieldId, picking } from "./picking.ts";
 import { known } from "./points.ts";
 import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
@@ -115,17 +107,6 @@ function ExerciseField({ index, exercise, field }: { index: number; exercise: Va
   );
 }
 
-/** What the sheet says of the exercise at an index: the nth of its title, since titles may come twice. */
-export function resultOf(index: number): DocumentExercise | null {
-  const now = reading.value;
-  const title = draftAt(now, index)?.title;
-  if (!title || !flight.value) return null;
-  let before = 0;
-  for (let i = 0; i < index; i++) if (draftAt(now, i)?.title === title) before++;
-  const { exercises } = flight.value.document;
-  return exercises.filter((e) => e.source === "brief" && e.title === title)[before] ?? null;
-}
-
 const KIND_WORDS = {
   course: "Course",
   leg: "Leg",
@@ -134,25 +115,6 @@ const KIND_WORDS = {
   descent: "Descent",
   approach: "Approach",
 };
-
-function Outcome({ index }: { index: number }) {
-  const result = resultOf(index);
-  if (!draftAt(reading.value, index)) return <span class="fine">waits for its fields</span>;
-  if (!result) return <span class="fine">is being worked out</span>;
-  const verdict = decidingVerdict(result.verdicts);
-  return (
-    <span class="fine">
-      {result.startUtc && result.endUtc && `${clock(result.startUtc)} to ${clock(result.endUtc)}. `}
-      {exerciseSentence(result)}
-      {verdict && (
-        <>
-          {" "}
-          <b>{verdict.verdict}</b>
-        </>
-      )}
-    </span>
-  );
-}
 
 export function ExerciseForm({ index, value }: { index: number; value: unknown }) {
   const kind = kindOf(value);
