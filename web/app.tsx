@@ -91,7 +91,7 @@ function AllUnderWay() {
 function Renewal() {
   const now = renewal.value;
   return (
-    <div class="underway screen" aria-live="polite">
+    <div class="renewal screen" aria-live="polite">
       {now !== "none" && (
         <p>
           {now === "ready" ? "A new version of Hindtrack is ready." : "Hindtrack was renewed in another tab."}{" "}
