@@ -13,6 +13,7 @@ export { HoldReplay } from "./HoldReplay.tsx";
 export { worstRollOut } from "./holdLaps.ts";
 export { InTurn, isGrowing } from "./InTurn.tsx";
 export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
+export { HOME, type View, zoomAbout } from "./panZoom.ts";
 export { pathThrough } from "./path.ts";
 export { boundsOf, planeAt } from "./plane.ts";
 export { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
