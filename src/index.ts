@@ -1,6 +1,7 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
 // what should have been flown
+export type { Exercise as BriefExercise } from "./brief/brief.ts";
 export {
   type BriefDraft,
   briefFromRoute,
@@ -80,15 +81,33 @@ export {
   type KnownPoints,
   type ListedPoint,
   type ListedRunway,
+  POINT_KINDS,
   type PointKind,
   type PointList,
   type Position,
   pointsNamed,
+  positionOn,
   runwayEnd,
   runwaysNamed,
   searchPoints,
   variationAt,
 } from "./geodesy/index.ts";
+// what comes back over many flights
+export {
+  chooseFlights,
+  type FlightChoice,
+  type FlightLabels,
+  type Habit,
+  type HabitPoint,
+  type HabitReport,
+  type HabitStatus,
+  habitsOf,
+  type ObservedFlight,
+  observeFlight,
+  type Practise,
+  practiseNext,
+  SMALL,
+} from "./habit/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
   type AskedHold,
@@ -121,7 +140,7 @@ export {
 export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
-export { METRES_PER_FOOT, nauticalMilesFromMetres } from "./quantity/factor.ts";
+export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";

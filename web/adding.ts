@@ -32,14 +32,15 @@ export interface Adding {
   readonly words: string;
   readonly done: number;
   readonly of: number;
+  readonly stop: () => void;
 }
 export const adding = signal<Adding | null>(null);
 
 const analyst = newAnalyst();
 let stopped = false;
 
-/** Stops after nothing more than the flight under way, which is not finished. */
-export function stopAdding(): void {
+/** The flight under way is not finished, and no other begun. */
+function stopAdding(): void {
   stopped = true;
   analyst.end(true);
 }
@@ -71,7 +72,12 @@ async function workOut(rows: readonly FlightRow[], what: string): Promise<number
   let done = 0;
   for (const { id, fileNames } of rows) {
     if (stopped) break;
-    adding.value = { words: `${what}: ${shownName(fileNames[0] ?? "")}`, done, of: rows.length };
+    adding.value = {
+      words: `${what}: ${shownName(fileNames[0] ?? "")}`,
+      done,
+      of: rows.length,
+      stop: stopAdding,
+    };
     await orSay(workOutOne(id));
     if (!stopped) done++;
   }
@@ -146,7 +152,12 @@ export async function addSeveral(
 /** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */
 export async function addQuietly(request: OpenRequest, arrival: Arrival): Promise<void> {
   const outcome = await inTurn("adding", () => {
-    adding.value = { words: `Working out: ${shownName(request.files[0]!.name)}`, done: 0, of: 1 };
+    adding.value = {
+      words: `Working out: ${shownName(request.files[0]!.name)}`,
+      done: 0,
+      of: 1,
+      stop: stopAdding,
+    };
     return analyst.run(request, () => {});
   });
   adding.value = null;

@@ -2,10 +2,12 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo } from "preact/hooks";
 import { type HoldFacts, notesOf } from "../src/index.ts";
-import { adding, stopAdding } from "./adding.ts";
+import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { type Flight, flight, notices, question, work } from "./flight.ts";
+import { Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
+import { renew, renewal } from "./offline/renewal.ts";
 import { dropOnSheet } from "./opening.ts";
 import { address, go, type Place, place, shownFlight } from "./place.ts";
 import { rowKeeper } from "./row-notes.ts";
@@ -77,10 +79,26 @@ function AllUnderWay() {
       {now && <UnderWay words={now.words} share={now.share} end={cancel} />}
       {many && (
         <UnderWay
-          words={`${many.words}, ${many.done + 1} of ${many.of}`}
-          share={many.done / many.of}
-          end={stopAdding}
+          words={many.of > 1 ? `${many.words}, ${many.done + 1} of ${many.of}` : many.words}
+          share={many.of > 1 ? many.done / many.of : null}
+          end={many.stop}
         />
+      )}
+    </div>
+  );
+}
+
+function Renewal() {
+  const now = renewal.value;
+  return (
+    <div class="renewal screen" aria-live="polite">
+      {now !== "none" && (
+        <p>
+          {now === "ready" ? "A new version of Hindtrack is ready." : "Hindtrack was renewed in another tab."}{" "}
+          <button type="button" onClick={renew}>
+            {now === "ready" ? "Take it now" : "Reload this one"}
+          </button>
+        </p>
       )}
     </div>
   );
@@ -112,6 +130,7 @@ function OpenedSheet({ flight }: { flight: Flight }) {
       flight={flight}
       {...(keeper ? { keeper } : {})}
       nextHold={solveNext}
+      offerOn={(exercise) => <MeanIt exercise={exercise} />}
       saves={<SaveAsPage flight={flight} />}
       offers={
         <>
@@ -119,6 +138,7 @@ function OpenedSheet({ flight }: { flight: Flight }) {
           <RouteOffers flight={flight} />
           <OtherFlights flight={flight} />
           <StandardChoice flight={flight} />
+          <Maker flight={flight} />
         </>
       }
     />
@@ -159,6 +179,7 @@ export function App() {
         {flight.value && <Way to="sheet" words="Sheet" here={here} />}
         <Way to="hold" words="Next hold" here={here} />
       </nav>
+      <Renewal />
       <AllUnderWay />
       <Notices />
       {question.value && <Columns key={question.value.file} asked={question.value} />}

@@ -2,10 +2,12 @@
 import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
 import { addQuietly, addSeveral } from "./adding.ts";
 import { alone } from "./alone.ts";
+import { isArchive } from "./archive/look.ts";
+import { takeIn } from "./archiving.ts";
 import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
 import type { Debriefed, OpenRequest } from "./messages.ts";
 import { failureWords } from "./outcome-words.ts";
-import { place } from "./place.ts";
+import { go, place } from "./place.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
 import { rowFor } from "./row-for.ts";
 import { begin, goToSheet, show, workedOut } from "./show.ts";
@@ -66,8 +68,22 @@ export const openOnSheet = (
   labels?: Labels,
 ): void => void openFiles({ files, route, flight, columns, standard }, labels);
 
+/** A logbook saved as a file goes into this one. */
+async function openLogbook(file: File): Promise<void> {
+  const choices = { route: null, flight: null, columns: null, standard: null };
+  const arrival = await orSay(arrive(keptFiles([file]), choices));
+  if (!arrival) return;
+  go("logbook");
+  await underLock(arrival, () => takeIn(file, file.name, arrival));
+}
+
 /** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet. */
-export async function dropOnSheet(files: readonly File[]): Promise<void> {
+export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
+  const files: File[] = [];
+  for (const file of dropped) {
+    if (await isArchive(file)) void openLogbook(file);
+    else files.push(file);
+  }
   const standing = place.value === "sheet" ? flight.value?.request : null;
   const given = await sortedFiles(files);
   if (!standing || given.logs.length > 0) return openOnSheet(files);
@@ -109,7 +125,8 @@ export async function openAnew(change: Partial<OpenRequest>, fromTheTop = true):
   if (fromTheTop) goToSheet();
 }
 
-async function keepAnew(
+/** Keeps other files and choices of a flight in the logbook, and what came of them. */
+export async function keepAnew(
   id: string,
   request: OpenRequest,
   { document }: Debriefed,
@@ -134,6 +151,11 @@ export async function resumeArrivals(): Promise<void> {
     const request = requestOf(arrival.files, arrival.choices);
     const isFree = place.value === "logbook" && work.value === null;
     await alone(`arrival ${arrival.id}`, async () => {
+      const [first] = arrival.files;
+      if (first && (await isArchive(first.bytes))) {
+        await beginArrival(arrival.id);
+        return takeIn(first.bytes, first.name, arrival);
+      }
       if (i < waiting.length - 1 || !isFree) return addQuietly(request, arrival);
       begin("Reading");
       return openArrival(request, arrival);

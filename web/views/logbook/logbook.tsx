@@ -6,6 +6,7 @@ import { address } from "../../place.ts";
 import { Bin, PutBack } from "./bin.tsx";
 import { MoreDrop } from "./drop.tsx";
 import { FirstTime } from "./first-time.tsx";
+import { Keep } from "./keep.tsx";
 import { List } from "./list.tsx";
 import { Samples } from "./samples.tsx";
 import { SearchPanel } from "./search.tsx";
@@ -27,6 +28,7 @@ function Flights() {
         <summary>Flights that are made up, to look at</summary>
         <Samples />
       </details>
+      <Keep />
       <p class="next">
         For the next flight: <a href={address("hold")}>a hold solved for a wind</a>, without any file.
       </p>
@@ -41,8 +43,8 @@ export function LogbookView() {
     <>
       {isEmpty ? (
         <>
-          <FirstTime />
           <PutBack />
+          <FirstTime />
         </>
       ) : (
         <Flights />
