@@ -1,10 +1,15 @@
 /** The drawings of the sheet: charts and plans as components, the pointed-at moment as one signal. */
+export { ApproachPlan } from "./ApproachPlan.tsx";
+export { ApproachProfile } from "./ApproachProfile.tsx";
+export { ApproachReplay } from "./ApproachReplay.tsx";
 export { AskedFlown } from "./AskedFlown.tsx";
+export { rowAtDistance } from "./approachStretches.ts";
 export { CourseFigure, type CourseFigureProps } from "./CourseFigure.tsx";
 export { CoursePlan } from "./CoursePlan.tsx";
 export { type Cursor, createCursor } from "./cursor.ts";
 export { FlightPlan } from "./FlightPlan.tsx";
 export { givenWind } from "./givenWind.ts";
+export { HabitPanel } from "./HabitPanel.tsx";
 export { HoldGround } from "./HoldGround.tsx";
 export { HoldKey } from "./HoldKey.tsx";
 export { HoldPlan } from "./HoldPlan.tsx";
@@ -12,6 +17,7 @@ export { HoldReplay } from "./HoldReplay.tsx";
 export { worstRollOut } from "./holdLaps.ts";
 export { InTurn, isGrowing } from "./InTurn.tsx";
 export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
+export { HOME, type View, zoomAbout } from "./panZoom.ts";
 export { pathThrough } from "./path.ts";
 export { boundsOf, planeAt } from "./plane.ts";
 export { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
