@@ -30,7 +30,15 @@ export function ExerciseBody({ exercise, columns, flight, cursor, nextHold }: Pr
     );
   }
   if (exercise.kind === "hold" && columns.kind === "hold")
-    return <HoldBody exercise={exercise} series={columns} cursor={cursor} nextHold={nextHold} />;
+    return (
+      <HoldBody
+        exercise={exercise}
+        series={columns}
+        standard={flight.document.standard}
+        cursor={cursor}
+        nextHold={nextHold}
+      />
+    );
   if (exercise.kind === "approach" && columns.kind === "approach") {
     return (
       <ApproachBody
