@@ -13,20 +13,16 @@ export function timeWords({ startUtc, endUtc, distanceNm }: Log): string {
   return `${day(startUtc)}, ${span}, ${duration(secondsBetween(startUtc, endUtc))}, ${distance}`;
 }
 
-export function aircraftWords({ brief }: DebriefDocument): string {
+export function aircraftWords({ brief, standard }: DebriefDocument): string {
   if (!brief) return "No brief: courses are fitted to what was flown and show straightness, not deviation";
-  const { aircraft, standard, file, source } = brief;
+  const { aircraft, file, source } = brief;
   const from = source === "gpx-route" ? `brief: the route in ${shownName(file)}` : `brief ${shownName(file)}`;
   return [
     ...(aircraft ? [`Aircraft ${aircraft.tasKt} ± ${aircraft.doubtKt} kt true airspeed`] : []),
     from,
-    ...(standard ? [`standard: ${standardWords(standard)}`] : []),
+    ...(standard ? [`held against: ${standard.title}`] : []),
   ].join("; ");
 }
-
-/** As in "instrument rating, US". */
-const standardWords = (id: string): string =>
-  id.replaceAll("-", " ").replace(/ (us|eu)$/, (_, where: string) => `, ${where.toUpperCase()}`);
 
 /** As in "Log 1 s, 3,874 of 3,902 points used, longest gap 6 s." */
 export function logWords({ medianIntervalS, points, used, longestGapS }: Log): string {

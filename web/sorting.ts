@@ -1,31 +1,61 @@
-/** Which of the files given together is the log and which the brief, told by what is in them. */
+/** Which of the files given together is the log, which the brief and which the school's standard, told by what is in them. */
 
-export type FileRole = "log" | "brief";
+export type FileRole = "log" | "brief" | "standard";
 
 const BRIEF_NAME = /\.(ya?ml|json)$/i;
 /** As a brief begins in YAML or JSON, wherever comments and order put it. */
-const BRIEF_KEY = /^\s*["']?(brief|exercises|fixes)["']?\s*:/m;
+const BRIEF_KEY = /(?:^|[{,])\s*["']?(?:brief|exercises|fixes)["']?\s*:/m;
+/** A standard names the version of its format; a brief names a standard. */
+const STANDARD_KEY = /(?:^|[{,])\s*["']?standard["']?\s*:\s*\d+\s*(?:[,}#]|$)/m;
+
+/** Enough to see past a comment at the head of a brief. */
+export const BEGINNING_BYTES = 4096;
 
 /** The role of a file from its name and its first few thousand characters. */
 export function fileRole(name: string, beginning: string): FileRole {
   const text = beginning.replace(/^\uFEFF/, "").trimStart();
   if (text.startsWith("<")) return "log";
-  if (text.startsWith("{") || BRIEF_KEY.test(text)) return "brief";
-  return BRIEF_NAME.test(name) ? "brief" : "log";
+  if (BRIEF_KEY.test(text)) return "brief";
+  if (STANDARD_KEY.test(text)) return "standard";
+  return text.startsWith("{") || BRIEF_NAME.test(name) ? "brief" : "log";
 }
 
 export interface Sorted<F> {
   readonly logs: readonly F[];
   readonly brief: F | null;
+  /** All of them, the one above first. */
+  readonly briefs: readonly F[];
+  readonly standard: F | null;
   readonly leftOut: readonly F[];
 }
 
-/** All logs, which are of one flight, and the first brief; other briefs are left out. */
+/** All logs, which are of one flight, the first brief and the first standard; others of these are left out. */
 export function sortFiles<F>(files: readonly { readonly file: F; readonly role: FileRole }[]): Sorted<F> {
-  const brief = files.find((f) => f.role === "brief");
-  return {
-    logs: files.filter((f) => f.role === "log").map((f) => f.file),
-    brief: brief?.file ?? null,
-    leftOut: files.filter((f) => f.role === "brief" && f !== brief).map((f) => f.file),
-  };
+  const of = (role: FileRole) => files.filter((f) => f.role === role).map((f) => f.file);
+  const briefs = of("brief");
+  const [brief = null, ...otherBriefs] = briefs;
+  const [standard = null, ...otherStandards] = of("standard");
+  return { logs: of("log"), brief, briefs, standard, leftOut: [...otherBriefs, ...otherStandards] };
+}
+
+/** The files of a flight on the sheet, with those given later in place of what they replace; a new log makes a new flight. */
+export function addedTo<F>(standing: Sorted<F> | null, given: Sorted<F>): readonly F[] {
+  const all = (s: Omit<Sorted<F>, "briefs">): F[] => [
+    ...s.logs,
+    ...[s.brief, s.standard].flatMap((f) => (f === null ? [] : [f])),
+    ...s.leftOut,
+  ];
+  if (standing === null || given.logs.length > 0) return all(given);
+  const brief = given.brief ?? standing.brief;
+  const standard = given.standard ?? standing.standard;
+  return all({ logs: standing.logs, brief, standard, leftOut: given.leftOut });
+}
+
+/** Files sorted by what they begin with. */
+export async function sortedFiles(files: readonly File[]): Promise<Sorted<File>> {
+  const beginnings = files.map(async (file) => ({
+    file,
+    role: fileRole(file.name, await file.slice(0, BEGINNING_BYTES).text()),
+  }));
+  return sortFiles(await Promise.all(beginnings));
 }

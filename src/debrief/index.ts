@@ -1,5 +1,6 @@
 /** The recipe, read top to bottom: a log and perhaps a brief become a debrief. */
 
+import { type KnownRunway, runwaysNear } from "../approach/index.ts";
 import type { Brief } from "../brief/brief.ts";
 import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
@@ -24,8 +25,10 @@ export interface DebriefInput {
   readonly brief: BriefDraft | null;
   /** Which flight of a log that holds several, from 0; the longest that went anywhere where not given. */
   readonly flight?: number | null;
-  /** What to hold the exercises against; the published standard that the brief names where not given. */
-  readonly standard?: TestStandard | null;
+  /** Landing directions of the user's own lists: finals to them are found, and circuits round them are no holds. */
+  readonly runways?: readonly KnownRunway[];
+  /** What to hold the exercises against, or that nothing is; the published standard that the brief names where not given. */
+  readonly standard?: TestStandard | "none" | null;
 }
 
 export interface Debrief {
@@ -42,6 +45,7 @@ export function debriefFlight({
   brief: draft,
   flight: asked = null,
   standard: given = null,
+  runways = [],
 }: DebriefInput): Debrief {
   const cleaned = cleanTrack(log.track);
   if (cleaned.track.length < 2) {
@@ -75,8 +79,10 @@ export function debriefFlight({
     : null;
 
   const path = pathSeries(track, motion, legs, wind);
-  const standard = given ?? (brief?.standard ? standardNamed(brief.standard) : null);
-  const flight = { path, motion, legs, wind, standard };
+  const named = brief?.standard ? standardNamed(brief.standard) : null;
+  const standard = given === "none" ? null : (given ?? named);
+  const near = motion ? runwaysNear(motion, runways) : [];
+  const flight = { path, motion, legs, wind, runways: near, standard };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
   const middle = path.latitude.length >> 1;
@@ -105,7 +111,7 @@ export function debriefFlight({
         longitude,
         kind,
       })),
-      issues: [...brief.issues, ...unknownStandard(brief, standard)].map((issue) => ({
+      issues: [...brief.issues, ...unknownStandard(brief, named ?? given)].map((issue) => ({
         ...issue,
         where: { ...issue.where },
         facts: { ...issue.facts },
@@ -131,13 +137,14 @@ export function debriefFlight({
     legs: motion && wind ? legRecords(motion, legs, wind) : [],
     exercises: exercises.map((e) => e.record),
     remarks: [],
+    overrules: [],
   };
   return { document: rounded(document), series: { path, exercises: exercises.map((e) => e.series) } };
 }
 
 /** A brief that names a standard which is neither published here nor given beside it. */
-function unknownStandard({ standard: named, file }: Brief, standard: TestStandard | null): Issue[] {
-  if (named === null || standard !== null) return [];
+function unknownStandard({ standard: named, file }: Brief, standard: DebriefInput["standard"]): Issue[] {
+  if (named === null || standard) return [];
   const known = TEST_STANDARDS.map(({ id }) => id).join(", ");
   return [
     { code: "unknown-standard", severity: "warning", where: { file }, facts: { standard: named, known } },

@@ -1,6 +1,7 @@
 /** The debrief as plain text for a terminal or a file: the sheet's words, without its drawings. */
 import type { DebriefDocument, DocumentExercise } from "../debrief/document.ts";
 import {
+  asFineAs,
   capital,
   clock,
   count,
@@ -13,6 +14,7 @@ import {
   logCautions,
   NOT_JUDGED,
   otherFindings,
+  overruleWords,
   says,
   secondsBetween,
   shownName,
@@ -60,7 +62,21 @@ function head(document: DebriefDocument): string[] {
   ];
 }
 
-function exercise(e: DocumentExercise, index: number): string[] {
+/** What the instructor wrote of an exercise, or of the flight (null). */
+function written({ remarks, overrules = [] }: DebriefDocument, index: number | null): string[] {
+  const titled = (title: string | undefined) => (index === null && title ? `On “${title}”, earlier: ` : "");
+  return [
+    ...overrules
+      .filter((o) => o.exercise === index)
+      .map((o) => `${titled(o.title)}${overruleWords(o)} (${o.criterion})`),
+    ...remarks
+      .filter((r) => r.exercise === index)
+      .map((r) => `${titled(r.title)}Remark: ${r.text.trim().replace(/\s+/g, " ")}`),
+  ].map((line) => wrap(line, "   "));
+}
+
+function exercise(document: DebriefDocument, measured: DocumentExercise, index: number): string[] {
+  const e = asFineAs(document.log, measured);
   const when = e.startUtc && e.endUtc ? `, ${clock(e.startUtc)} to ${clock(e.endUtc)} UTC` : "";
   return [
     "",
@@ -70,6 +86,7 @@ function exercise(e: DocumentExercise, index: number): string[] {
     ...lapSentences(e).map((lap) => wrap(lap, "   ")),
     ...otherFindings(e).map((finding) => wrap(findingSentence(finding, e), "   ")),
     ...e.verdicts.filter(says).map((verdict) => wrap(capital(verdictSentence(verdict)), "   ")),
+    ...written(document, index),
   ];
 }
 
@@ -77,10 +94,11 @@ export function debriefText(document: DebriefDocument): string {
   const issues = [...document.log.issues, ...(document.brief?.issues ?? [])];
   return `${[
     ...head(document),
-    ...document.exercises.flatMap(exercise),
+    ...document.exercises.flatMap((e, i) => exercise(document, e, i)),
     ...(document.exercises.length === 0
       ? ["", "No course to compare: the log has no long straight and there is no brief."]
       : []),
+    ...(written(document, null).length > 0 ? ["", "Remarks", ...written(document, null)] : []),
     ...(issues.length > 0
       ? ["", "What was noticed in the files", ...issues.map((i) => wrap(issueSentence(i), "   "))]
       : []),

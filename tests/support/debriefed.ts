@@ -3,13 +3,15 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readBrief } from "../../src/brief/index.ts";
 import type {
+  ApproachFacts,
+  ApproachRecord,
   CourseFacts,
   CourseRecord,
   DebriefDocument,
   HoldFacts,
   HoldRecord,
 } from "../../src/debrief/document.ts";
-import { type Debrief, debriefFlight } from "../../src/debrief/index.ts";
+import { type Debrief, type DebriefInput, debriefFlight } from "../../src/debrief/index.ts";
 import { readLog } from "../../src/import/index.ts";
 import type { Truth } from "../../src/simulator/truth.ts";
 
@@ -22,14 +24,21 @@ export const SAMPLES = readdirSync(FOLDER, { withFileTypes: true }).flatMap((e) 
 
 const read = (name: string, file: string) => readFileSync(join(FOLDER, name, file), "utf8");
 
-export async function debriefOf(gpx: string, brief: string | null): Promise<Debrief> {
+/** `more`: what else the recipe is given, as the runways of a list. */
+export async function debriefOf(
+  gpx: string,
+  brief: string | null,
+  more: Partial<DebriefInput> = {},
+): Promise<Debrief> {
   const log = await readLog([new TextEncoder().encode(gpx)], "log.gpx");
-  return debriefFlight({ log, brief: brief === null ? null : readBrief(brief, "brief.yaml") });
+  return debriefFlight({ log, brief: brief === null ? null : readBrief(brief, "brief.yaml"), ...more });
 }
 
-/** Those whose brief is of courses, and those whose brief is of holds. */
-export const COURSE_SAMPLES = SAMPLES.filter((name) => !/hold:/.test(read(name, "brief.yaml")));
-export const HOLD_SAMPLES = SAMPLES.filter((name) => /hold:/.test(read(name, "brief.yaml")));
+/** By what their brief is of. */
+const briefed = (kind: RegExp) => SAMPLES.filter((name) => kind.test(read(name, "brief.yaml")));
+export const HOLD_SAMPLES = briefed(/\bhold:/);
+export const APPROACH_SAMPLES = briefed(/\bapproach:/);
+export const COURSE_SAMPLES = briefed(/\bcourse:/);
 
 const done = new Map<string, Promise<Debrief>>();
 
@@ -61,6 +70,17 @@ export function holds(document: DebriefDocument): MeasuredHold[] {
   return document.exercises.flatMap((exercise) => {
     if (exercise.kind !== "hold") return [];
     if (!exercise.facts) throw new Error(`no measured hold: ${exercise.title}`);
+    return [{ ...exercise, facts: exercise.facts }];
+  });
+}
+
+export type MeasuredApproach = ApproachRecord & { readonly facts: ApproachFacts };
+
+/** The approaches of a debrief, each of which was flown and measured. */
+export function approaches(document: DebriefDocument): MeasuredApproach[] {
+  return document.exercises.flatMap((exercise) => {
+    if (exercise.kind !== "approach") return [];
+    if (!exercise.facts) throw new Error(`no measured approach: ${exercise.title}`);
     return [{ ...exercise, facts: exercise.facts }];
   });
 }

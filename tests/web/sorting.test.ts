@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { fileRole, sortFiles } from "../../web/sorting.ts";
+import { addedTo, fileRole, sortFiles } from "../../web/sorting.ts";
 
 test.each([
   ["log.gpx", '<?xml version="1.0"?><gpx>', "log"],
@@ -8,6 +8,10 @@ test.each([
   ["misnamed.gpx", '{ "brief": 1 }', "brief"],
   ["lesson.yaml", "titel: without any key that we know", "brief"],
   ["notes.txt", "met at the field", "log"],
+  ["school.yaml", "# ours\nstandard: 1\nid: ours\n", "standard"],
+  ["school.json", '{"standard":1,"id":"ours"}', "standard"],
+  ["lesson.yaml", "standard: instrument-rating-us\nbrief: 1\n", "brief"],
+  ["lesson.json", '{"standard":"ours","exercises":[]}', "brief"],
 ] as const)("%s that begins %j is a %s (what is in it decides before its name)", (name, text, role) => {
   expect(fileRole(name, text)).toBe(role);
 });
@@ -19,5 +23,20 @@ test("all logs and the first brief are taken, the rest is named", () => {
     { file: "c", role: "log" },
     { file: "d", role: "brief" },
   ] as const;
-  expect(sortFiles(files)).toEqual({ logs: ["b", "c"], brief: "a", leftOut: ["d"] });
+  expect(sortFiles(files)).toEqual({
+    logs: ["b", "c"],
+    brief: "a",
+    briefs: ["a", "d"],
+    standard: null,
+    leftOut: ["d"],
+  });
+});
+
+test("a brief or a standard goes to the flight on the sheet, a log makes a new one", () => {
+  const none = { logs: [], brief: null, briefs: [], standard: null, leftOut: [] };
+  const standing = { ...none, logs: ["log"], brief: "old" };
+  expect(addedTo(standing, { ...none, standard: "ours" })).toEqual(["log", "old", "ours"]);
+  expect(addedTo(standing, { ...none, brief: "new" })).toEqual(["log", "new"]);
+  expect(addedTo(standing, { ...none, logs: ["other"] })).toEqual(["other"]);
+  expect(addedTo(null, { ...none, standard: "ours" })).toEqual(["ours"]);
 });

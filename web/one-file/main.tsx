@@ -5,6 +5,7 @@ import { Sheet } from "../views/sheet.tsx";
 import "../tokens.css";
 import "../page.css";
 import "../sheet.css";
+import "../notes.css";
 import "../drawings/drawings.css";
 import "../narrow.css";
 import "../print.css";

@@ -6,7 +6,16 @@ import type {
   FlightSeries,
   HoldFacts,
 } from "../../src/index.ts";
-import { clock, count, decidedBy, decidingVerdict, offArc, sided, whyNotMeasured } from "../../src/index.ts";
+import {
+  clock,
+  count,
+  decidedBy,
+  decidingVerdict,
+  offArc,
+  sided,
+  standing,
+  whyNotMeasured,
+} from "../../src/index.ts";
 import {
   InTurn,
   LineUpHead,
@@ -17,6 +26,7 @@ import {
   VerdictRow,
   worstRollOut,
 } from "../drawings/index.ts";
+import { useOverrules } from "../notes.ts";
 import { VerdictWord } from "./verdicts.tsx";
 
 /** A lesson has fewer exercises; only a log of days has more. */
@@ -68,7 +78,7 @@ interface RowProps {
 
 function Row({ number, exercise, columns, judged }: RowProps) {
   const { facts, startUtc, title, verdicts } = exercise;
-  const decides = decidingVerdict(verdicts);
+  const decides = decidingVerdict(standing(verdicts, useOverrules(exercise)));
   return (
     <tr>
       <td class="n">{number}</td>
@@ -86,10 +96,16 @@ function Row({ number, exercise, columns, judged }: RowProps) {
           )}
         {exercise.kind === "hold" && exercise.facts && <RollOutMark facts={exercise.facts} />}
       </td>
-      {judged && <td class="v">{decides && <VerdictWord verdict={decides.verdict} />}</td>}
+      {judged && <td class="v">{decides && <VerdictWord {...decides} />}</td>}
       <td class="why">{decides && facts ? decidedBy(decides) : words(exercise)}</td>
     </tr>
   );
+}
+
+/** ISO times of one length sort as text. */
+function inFlownOrder(exercises: readonly DocumentExercise[]): boolean {
+  const starts = exercises.flatMap(({ startUtc }) => startUtc ?? []);
+  return starts.every((start, i) => i === 0 || starts[i - 1]! <= start);
 }
 
 interface Props {
@@ -108,7 +124,9 @@ export function LineUp({ exercises, series }: Props) {
       <table class="lineup">
         <caption>
           {!fitted
-            ? "The lesson in flown order"
+            ? inFlownOrder(exercises)
+              ? "The lesson in flown order"
+              : "The lesson in the order of its brief"
             : holds
               ? "The courses and holds that were flown"
               : "The courses that were held"}

@@ -1,10 +1,27 @@
-/** Room for the instructor's words, ruled, and the signature rules. */
-import { useState } from "preact/hooks";
-import type { DebriefDocument } from "../../src/index.ts";
-import { keepRemark, remarkOf } from "../remark.ts";
+/** Room for the instructor's words on the flight, ruled, what was written of exercises that are no more, and the signature rules. */
+import { withRemark } from "../../src/index.ts";
+import { useNotes, write } from "../notes.ts";
 
-export function Remarks({ document }: { document: DebriefDocument }) {
-  const [kept, setKept] = useState(true);
+/** Written to exercises that this working-out of the flight does not have, as after another brief. */
+function Stranded() {
+  const { remarks, overrules } = useNotes().written.value;
+  const words = [
+    ...remarks.filter((r) => r.exercise === null && r.title).map((r) => [r.title, r.text] as const),
+    ...overrules
+      .filter((o) => o.exercise === null)
+      .map((o) => [o.title, `${o.verdict}${o.by && `, ${o.by}`}${o.why && `: ${o.why}`}`] as const),
+  ];
+  return words.map(([title, text]) => (
+    <p key={`${title} ${text}`} class="fine">
+      Written earlier on “{title}”, which is not an exercise here: {text}
+    </p>
+  ));
+}
+
+export function Remarks() {
+  const notes = useNotes();
+  const text = notes.written.peek().remarks.find((r) => r.exercise === null && !r.title)?.text ?? "";
+  const store = (now: string) => write(notes, withRemark(notes.written.value, { exercise: null, text: now }));
   return (
     <section class="remarks" aria-labelledby="remarks-title">
       <div />
@@ -15,11 +32,12 @@ export function Remarks({ document }: { document: DebriefDocument }) {
         <textarea
           id="remark"
           // Another flight is another sheet of paper.
-          key={`${document.log.file} ${document.log.startUtc}`}
-          defaultValue={remarkOf(document)}
-          onInput={(event) => setKept(keepRemark(document, event.currentTarget.value))}
+          key={`${notes.document.log.file} ${notes.document.log.startUtc}`}
+          defaultValue={text}
+          onInput={(event) => store(event.currentTarget.value)}
         />
-        {!kept && (
+        <Stranded />
+        {!notes.kept.value && (
           <p class="fine screen">This browser keeps nothing: print or save before leaving the page.</p>
         )}
         <div class="sign">

@@ -1,15 +1,17 @@
 /** The sheet as one page that opens anywhere: the viewer lies beside this page, the flight is put into it here. */
 import { useState } from "preact/hooks";
 import { type Carried, fileStem, oneFileHtml } from "../../src/index.ts";
-import { download, withRemark } from "./save.tsx";
+import { noted, useNotes } from "../notes.ts";
+import { download } from "./save.tsx";
 
 export function SaveAsPage({ flight }: { flight: Carried }) {
   const [failed, setFailed] = useState(false);
+  const notes = useNotes();
   const make = async () => {
     const answer = await fetch("./one-file.html").catch(() => null);
     setFailed(!answer?.ok);
     if (!answer?.ok) return;
-    const page = oneFileHtml(await answer.text(), { ...flight, document: withRemark(flight) });
+    const page = oneFileHtml(await answer.text(), noted(flight, notes));
     download(`${fileStem(flight.document.log.file)}.html`, "text/html", page);
   };
   return (

@@ -10,10 +10,10 @@ import {
   pointsCsv,
   verdictsCsv,
 } from "../../src/index.ts";
-import { remarkOf } from "../remark.ts";
+import { noted, useNotes } from "../notes.ts";
 
-export function download(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export function downloadBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob);
   const link = document.createElement("a");
   link.href = address;
   link.download = name;
@@ -22,10 +22,8 @@ export function download(name: string, type: string, text: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
-export function withRemark({ document }: Carried) {
-  const text = remarkOf(document).trim();
-  return text ? { ...document, remarks: [{ exercise: null, text }] } : document;
-}
+export const download = (name: string, type: string, text: string): void =>
+  downloadBlob(name, new Blob([text], { type }));
 
 interface Props {
   readonly flight: Carried;
@@ -35,8 +33,13 @@ interface Props {
 
 export function Save({ flight, more }: Props) {
   const name = fileStem(flight.document.log.file);
+  const notes = useNotes();
   const json = () =>
-    download(`${name}.debrief.json`, "application/json", JSON.stringify(withRemark(flight), null, 2));
+    download(
+      `${name}.debrief.json`,
+      "application/json",
+      JSON.stringify(noted(flight, notes).document, null, 2),
+    );
   const csv = (what: string, text: string) => download(`${name}.${what}.csv`, "text/csv", text);
   const map = () =>
     download(
@@ -50,10 +53,10 @@ export function Save({ flight, more }: Props) {
       <button type="button" onClick={json}>
         document (JSON)
       </button>
-      <button type="button" onClick={() => csv("exercises", exercisesCsv(flight.document))}>
+      <button type="button" onClick={() => csv("exercises", exercisesCsv(noted(flight, notes).document))}>
         exercises (CSV)
       </button>
-      <button type="button" onClick={() => csv("verdicts", verdictsCsv(flight.document))}>
+      <button type="button" onClick={() => csv("verdicts", verdictsCsv(noted(flight, notes).document))}>
         verdicts (CSV)
       </button>
       <button type="button" onClick={() => csv("legs", legsCsv(flight.document))}>

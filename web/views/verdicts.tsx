@@ -3,6 +3,9 @@ import {
   type DebriefDocument,
   type DocumentExercise,
   NOT_JUDGED,
+  type Overrule,
+  overruleWords,
+  standing,
   type Verdict,
   verdictConfidence,
   verdictLimit,
@@ -10,6 +13,8 @@ import {
   verdictValue,
 } from "../../src/index.ts";
 import { VerdictMark } from "../drawings/index.ts";
+import { useOverrules } from "../notes.ts";
+import { Overruling } from "./overruling.tsx";
 
 const CLASSES: Readonly<Record<Verdict["verdict"], string>> = {
   met: "",
@@ -18,9 +23,17 @@ const CLASSES: Readonly<Record<Verdict["verdict"], string>> = {
   "not flown": "v-un",
 };
 
-/** The word of a verdict in its weight; position and word carry it, never colour. */
-export function VerdictWord({ verdict }: { verdict: Verdict["verdict"] }) {
-  return <span class={CLASSES[verdict]}>{verdict}</span>;
+/** The word of a verdict in its weight; position and word carry it, never colour. The instructor's says whose it is. */
+export function VerdictWord({
+  verdict,
+  overrule,
+}: Pick<Verdict, "verdict"> & { overrule?: Overrule | null }) {
+  return (
+    <>
+      <span class={CLASSES[verdict]}>{verdict}</span>
+      {overrule && <small class="signed">instructor’s</small>}
+    </>
+  );
 }
 
 function beyond({ beyondS }: Verdict): string {
@@ -35,6 +48,7 @@ export function Verdicts({
   standard: DebriefDocument["standard"];
 }) {
   const { verdicts, title } = exercise;
+  const overrules = useOverrules(exercise);
   if (!standard || verdicts.length === 0) return null;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
@@ -52,19 +66,25 @@ export function Verdicts({
           </tr>
         </thead>
         <tbody>
-          {verdicts.map((verdict) => (
+          {standing(verdicts, overrules).map(({ overrule, ...verdict }, i) => (
             <tr key={verdict.criterion}>
               <th scope="row">{verdict.title}</th>
               <td class="r">{verdictValue(verdict)}</td>
               <td class="r">{verdictLimit(verdict)}</td>
               <td class="mark">
-                <VerdictMark verdict={verdict} /> <VerdictWord verdict={verdict.verdict} />
+                <VerdictMark verdict={verdict} /> <VerdictWord verdict={verdicts[i]!.verdict} />
+                {overrule && (
+                  <div>
+                    <VerdictWord verdict={verdict.verdict} overrule={overrule} />
+                  </div>
+                )}
               </td>
               <td class="r">{verdictConfidence(verdict)}</td>
               <td class="cite">
                 {verdict.citation}
                 {beyond(verdict)}
-                {verdict.reason && `; ${verdictReason(verdict)}`}
+                {verdicts[i]!.reason && `; ${verdictReason(verdicts[i]!)}`}
+                {overrule && <b class="by">{overruleWords(overrule)}</b>}
               </td>
             </tr>
           ))}
@@ -73,6 +93,7 @@ export function Verdicts({
       <p class="fine">
         Held against: {standard.title}. {NOT_JUDGED} A training aid’s opinion, not a grade.
       </p>
+      <Overruling exercise={exercise} />
     </section>
   );
 }

@@ -1,5 +1,5 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
-import type { Verdict } from "../../debrief/document.ts";
+import type { Overrule, Verdict } from "../../debrief/document.ts";
 import { count } from "./number.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -7,6 +7,11 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
   "no-height": "the log has no heights",
+  "left-for-landing":
+    "a landing goes below it by right, and a log does not show when the runway came in sight",
+  "fix-not-passed": "the final fix was not passed on the way in",
+  "gate-not-passed": "the log does not pass that height on the way down",
+  "crossing-not-known": "the log does not show the height there",
   "no-times": "the log has no times",
   "all-near-station": "all of it was flown within a mile of the station",
   "fault-in-criterion": "this criterion failed; that is a fault of the program",
@@ -15,10 +20,17 @@ const REASONS: Readonly<Record<string, string>> = {
 /** What a log never shows, so that nobody looks for it among the verdicts. */
 export const NOT_JUDGED = "Indicated airspeed and the heading indicator are not in a log and are not judged.";
 
-const DIGITS: Readonly<Record<Verdict["unit"], number>> = { share: 2, NM: 2, ft: 0, kt: 0, s: 0 };
+const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
+  share: 2,
+  NM: 2,
+  ft: 0,
+  "ft/min": 0,
+  kt: 0,
+  s: 0,
+};
 
 function amount(value: number, unit: Verdict["unit"]): string {
-  return unit === "ft" ? count(value) : value.toFixed(DIGITS[unit]);
+  return unit === "ft" || unit === "ft/min" ? count(value) : value.toFixed(DIGITS[unit]);
 }
 const unitWords = (unit: Verdict["unit"]): string => (unit === "share" ? "" : ` ${unit}`);
 
@@ -47,6 +59,25 @@ export function verdictConfidence({ confidence, verdict }: Verdict): string {
 export const verdictReason = ({ reason }: Verdict): string =>
   reason === null ? "" : (REASONS[reason] ?? reason.replaceAll("-", " "));
 
+/** A verdict as it stands once the instructor has had a word. */
+export interface Standing extends Verdict {
+  readonly overrule: Overrule | null;
+}
+
+/** Each verdict, or the instructor's in its place: what was measured stays, why it could not be told goes. */
+export function standing(verdicts: readonly Verdict[], overrules: readonly Overrule[]): Standing[] {
+  return verdicts.map((verdict) => {
+    const overrule = overrules.find((o) => o.criterion === verdict.criterion) ?? null;
+    return overrule
+      ? { ...verdict, verdict: overrule.verdict, reason: null, confidence: null, overrule }
+      : { ...verdict, overrule };
+  });
+}
+
+/** Whose verdict it is and why, as in "The instructor, A. N.: prompted twice." */
+export const overruleWords = ({ verdict, by, why }: Overrule): string =>
+  `The instructor${by && `, ${by}`}: ${verdict}${why && `; ${why}`}.`;
+
 const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
 const shareOfLimit = ({ value, limit }: Verdict): number =>
   value === null || limit === null ? 0 : value / limit;
@@ -54,7 +85,7 @@ const shareOfLimit = ({ value, limit }: Verdict): number =>
 export const says = (verdict: Verdict): boolean => verdict.reason !== "height-by-gps";
 
 /** The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it. Null without verdicts. */
-export function decidingVerdict(verdicts: readonly Verdict[]): Verdict | null {
+export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | null {
   const ranked = verdicts
     .filter(says)
     .toSorted((a, b) => RANK[b.verdict] - RANK[a.verdict] || shareOfLimit(b) - shareOfLimit(a));

@@ -28,7 +28,9 @@ const issueCodes = codesIn(/^(import|track|brief|debrief|cli)\//).filter((c) => 
 /** Findings of courses, whose words are tried on the facts below. */
 const FINDINGS = [...codesIn(/^course\/(finding|cause)\.ts$/)].filter((c) => !/^no-/.test(c));
 /** Findings of every kind of exercise. */
-const ALL_FINDINGS = codesIn(/^(course|hold)\/.*(finding|cause)\.ts$/).filter((c) => !/^no-/.test(c));
+const ALL_FINDINGS = codesIn(/^(course|hold|approach)\/.*(finding|cause|unstable)\.ts$/).filter(
+  (c) => !/^no-/.test(c),
+);
 
 const BROKEN = /undefined|NaN|null|\[object/;
 
@@ -96,6 +98,8 @@ const facts: Finding["facts"] = {
   overshootNeedle: 0.3,
   angleDeg: 31,
   gaps: 2,
+  share: 0.7,
+  byNm: 0.21,
   longestS: 80,
 };
 

@@ -1,0 +1,52 @@
+import { csvParse } from "d3-dsv";
+import { describe, expect, it } from "vitest";
+import { withNotes } from "../../src/debrief/notes.ts";
+import { debriefText, decidingVerdict, exercisesCsv, standing, verdictsCsv } from "../../src/report/index.ts";
+import { sampleDebrief } from "../support/debriefed.ts";
+
+async function signed() {
+  const { document } = await sampleDebrief("strong-crosswind-badly-corrected");
+  const { title } = document.exercises[2]!;
+  const overrule = { exercise: 2, title, criterion: "course-needle", verdict: "not met" as const };
+  return withNotes(document, {
+    remarks: [
+      { exercise: 2, title, text: "=Late again" },
+      { exercise: null, text: "A fair hour." },
+    ],
+    overrules: [{ ...overrule, by: "A. N.", why: "prompted twice" }],
+  });
+}
+
+describe("by construction: what the instructor wrote, beside what was computed", () => {
+  it("decides the exercise, and takes nothing from what was measured", async () => {
+    const { exercises, overrules } = await signed();
+    const { verdicts } = exercises[2]!;
+    expect(decidingVerdict(verdicts)?.verdict).toBe("met");
+    const decides = decidingVerdict(standing(verdicts, overrules!));
+    expect(decides).toMatchObject({ verdict: "not met", criterion: "course-needle" });
+    expect(decides?.value).toBe(verdicts[0]!.value);
+  });
+
+  it("a height that no GPS can tell decides once the instructor has told it", async () => {
+    const { exercises } = await signed();
+    const { verdicts, title } = exercises[2]!;
+    const height = verdicts.find(({ reason }) => reason === "height-by-gps")!;
+    const told = { exercise: 2, title, criterion: height.criterion, verdict: "not met" as const };
+    expect(decidingVerdict(standing(verdicts, [{ ...told, by: "", why: "" }]))?.criterion).toBe(
+      height.criterion,
+    );
+  });
+
+  it("is in the text and in the tables, harmless to a spreadsheet", async () => {
+    const document = await signed();
+    const text = debriefText(document).replace(/\s+/g, " ");
+    expect(text).toContain("The instructor, A. N.: not met; prompted twice.");
+    expect(text).toContain("Remark: =Late again");
+    expect(text).toContain("Remark: A fair hour.");
+    expect(csvParse(exercisesCsv(document))[2]!.remark).toBe("'=Late again");
+    const rows = csvParse(verdictsCsv(document));
+    const row = rows.find((r) => r.exercise === "3" && r.criterion === "course-needle");
+    expect(row).toMatchObject({ verdict: "met", instructor_verdict: "not met", instructor: "A. N." });
+    expect(rows.filter((r) => r.instructor_verdict).length).toBe(1);
+  });
+});
