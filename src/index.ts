@@ -1,9 +1,29 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
 // what should have been flown
-export { type BriefDraft, briefFromRoute, briefJsonSchema, readBrief, readStandard } from "./brief/index.ts";
+export type { Exercise as BriefExercise } from "./brief/brief.ts";
+export {
+  type BriefDraft,
+  briefFromRoute,
+  briefJsonSchema,
+  briefText,
+  briefToYaml,
+  briefValues,
+  type DraftExercise,
+  readBrief,
+  readHoldLeg,
+  readStandard,
+  resolveBrief,
+  type WrittenValues,
+  writtenBrief,
+} from "./brief/index.ts";
+// by which analysis documents are made
+export { ANALYSIS_VERSION } from "./debrief/analysis-version.ts";
 // the result: a document, and columns for charts beside it
 export {
+  type ApproachAdvice,
+  type ApproachFacts,
+  type ApproachRecord,
   type ArcFacts,
   type ArcRecord,
   type ArcRemedy,
@@ -42,6 +62,7 @@ export {
   withRemark,
 } from "./debrief/notes.ts";
 export type {
+  ApproachSeries,
   ArcSeries,
   CourseSeries,
   DescentSeries,
@@ -50,6 +71,43 @@ export type {
   HoldSeries,
   PathSeries,
 } from "./debrief/series.ts";
+// the user's own lists of points and runways
+export {
+  ASSUMED_RUNWAY_FT,
+  alongAcrossExact,
+  courseBetween,
+  distanceNm,
+  joinPointLists,
+  type KnownPoints,
+  type ListedPoint,
+  type ListedRunway,
+  POINT_KINDS,
+  type PointKind,
+  type PointList,
+  type Position,
+  pointsNamed,
+  positionOn,
+  runwayEnd,
+  runwaysNamed,
+  searchPoints,
+  variationAt,
+} from "./geodesy/index.ts";
+// what comes back over many flights
+export {
+  chooseFlights,
+  type FlightChoice,
+  type FlightLabels,
+  type Habit,
+  type HabitPoint,
+  type HabitReport,
+  type HabitStatus,
+  habitsOf,
+  type ObservedFlight,
+  observeFlight,
+  type Practise,
+  practiseNext,
+  SMALL,
+} from "./habit/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
   type AskedHold,
@@ -69,14 +127,20 @@ export {
   Cancelled,
   CSV_COLUMNS,
   joinLogs,
+  pointOf,
+  type ReadPoints,
+  readAngle,
   readLog,
   readPlaces,
+  readPoints,
+  readRunwayCourse,
   type TableBeginning,
 } from "./import/index.ts";
 // how a direction is spoken
-export { threeFigures } from "./quantity/angle.ts";
+export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
+export { metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
@@ -84,5 +148,7 @@ export { acrossAt, needleOf } from "./quantity/needle.ts";
 export * from "./report/index.ts";
 // invented flights with known truth
 export { flyScenario, SCENARIOS } from "./simulator/index.ts";
+// what full scale of a needle means
+export { NEEDLE_SCALES } from "./standard/needle.ts";
 // what exercises are held against
 export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";

@@ -45,6 +45,8 @@ const ALSO_DOORS = new Set([
   "course/arc-facts.ts",
   "course/descent-facts.ts",
   "course/series.ts",
+  "approach/facts.ts",
+  "approach/series.ts",
   "hold/facts.ts",
   "hold/series.ts",
   "grade/verdict.ts",

@@ -1,15 +1,22 @@
 /** The frame around the views: name, ways, what is under way, what there is to say, and files dropped anywhere. */
 import type { ComponentChildren } from "preact";
-import { useEffect } from "preact/hooks";
-import type { HoldFacts } from "../src/index.ts";
+import { useEffect, useMemo } from "preact/hooks";
+import { type HoldFacts, notesOf } from "../src/index.ts";
+import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
-import { cancel, type Flight, flight, notices, question, reopen, work } from "./flight.ts";
+import { type Flight, flight, notices, question, work } from "./flight.ts";
+import { Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
+import { renew, renewal } from "./offline/renewal.ts";
 import { dropOnSheet } from "./opening.ts";
-import { address, go, type Place, place } from "./place.ts";
+import { address, go, type Place, place, shownFlight } from "./place.ts";
+import { rowKeeper } from "./row-notes.ts";
+import { cancel } from "./show.ts";
+import { start } from "./start.ts";
 import { Columns } from "./views/columns.tsx";
+import { Entry } from "./views/logbook/entry.tsx";
+import { LogbookView } from "./views/logbook/logbook.tsx";
 import { NextHold } from "./views/next-hold.tsx";
-import { Open } from "./views/open.tsx";
 import { OtherFlights } from "./views/other-flights.tsx";
 import { RouteOffers } from "./views/route-offers.tsx";
 import { SaveAsPage } from "./views/save-as-page.tsx";
@@ -41,20 +48,55 @@ function Way({ to, words, here }: { to: Place; words: string; here: Place }) {
 }
 
 /** The button goes with the work: whoever works by keyboard goes on from the content. */
-function stop(): void {
-  cancel();
+function stop(end: () => void): void {
+  end();
   document.getElementById("content")?.focus();
 }
 
-function UnderWay() {
+interface UnderWayProps {
+  readonly words: string;
+  readonly share: number | null;
+  readonly end: () => void;
+}
+
+function UnderWay({ words, share, end }: UnderWayProps) {
+  return (
+    <p>
+      <span>{words}</span> <progress value={share ?? undefined} max={1} aria-label={words} />{" "}
+      <button type="button" onClick={() => stop(end)}>
+        Cancel
+      </button>
+    </p>
+  );
+}
+
+/** What is done for the sheet, and what is done for the logbook meanwhile. */
+function AllUnderWay() {
   const now = work.value;
+  const many = adding.value;
   return (
     <div class="underway screen" role="status">
-      {now && (
+      {now && <UnderWay words={now.words} share={now.share} end={cancel} />}
+      {many && (
+        <UnderWay
+          words={many.of > 1 ? `${many.words}, ${many.done + 1} of ${many.of}` : many.words}
+          share={many.of > 1 ? many.done / many.of : null}
+          end={many.stop}
+        />
+      )}
+    </div>
+  );
+}
+
+function Renewal() {
+  const now = renewal.value;
+  return (
+    <div class="renewal screen" aria-live="polite">
+      {now !== "none" && (
         <p>
-          <span>{now.words}</span> <progress value={now.share ?? undefined} max={1} aria-label={now.words} />{" "}
-          <button type="button" onClick={stop}>
-            Cancel
+          {now === "ready" ? "A new version of Hindtrack is ready." : "Hindtrack was renewed in another tab."}{" "}
+          <button type="button" onClick={renew}>
+            {now === "ready" ? "Take it now" : "Reload this one"}
           </button>
         </p>
       )}
@@ -81,16 +123,22 @@ function solveNext(facts: HoldFacts): void {
 }
 
 function OpenedSheet({ flight }: { flight: Flight }) {
+  const { id } = flight;
+  const keeper = useMemo(() => (id === null ? undefined : rowKeeper(id, notesOf(flight.document))), [flight]);
   return (
     <Sheet
       flight={flight}
+      {...(keeper ? { keeper } : {})}
       nextHold={solveNext}
+      offerOn={(exercise) => <MeanIt exercise={exercise} />}
       saves={<SaveAsPage flight={flight} />}
       offers={
         <>
+          {id !== null && <Entry id={id} />}
           <RouteOffers flight={flight} />
           <OtherFlights flight={flight} />
           <StandardChoice flight={flight} />
+          <Maker flight={flight} />
         </>
       }
     />
@@ -106,31 +154,39 @@ function Content({ children }: { children: ComponentChildren }) {
   );
 }
 
+/** The flight of the address, once it stands. */
+function flightAt(at: Place): Flight | null {
+  const stands = flight.value;
+  return at === "sheet" && stands && stands.id === shownFlight.value ? stands : null;
+}
+
 export function App() {
   useDroppedFiles();
-  useEffect(() => void reopen(), []);
+  useEffect(() => void start(), []);
   const at = place.value;
-  const here: Place = at === "sheet" && !flight.value && !work.value ? "open" : at;
+  const shown = flightAt(at);
+  const here: Place = at === "sheet" && !shown && !work.value ? "logbook" : at;
   return (
     <div class="page">
       <a class="skip" href="#content">
         To the content
       </a>
       <nav class="top" aria-label="Hindtrack">
-        <a class="name" href={address("open")}>
+        <a class="name" href={address("logbook")}>
           Hindtrack
         </a>
-        <Way to="open" words="Open" here={here} />
+        <Way to="logbook" words="Logbook" here={here} />
         {flight.value && <Way to="sheet" words="Sheet" here={here} />}
         <Way to="hold" words="Next hold" here={here} />
       </nav>
-      <UnderWay />
+      <Renewal />
+      <AllUnderWay />
       <Notices />
       {question.value && <Columns key={question.value.file} asked={question.value} />}
       <Content>
-        {here === "open" && <Open />}
+        {here === "logbook" && <LogbookView />}
         {here === "hold" && <NextHold />}
-        {here === "sheet" && flight.value && <OpenedSheet key={flight.value.opened} flight={flight.value} />}
+        {shown && <OpenedSheet key={shown.opened} flight={shown} />}
       </Content>
     </div>
   );

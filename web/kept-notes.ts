@@ -1,5 +1,13 @@
-/** The instructor's notes on each flight, kept in this browser. */
+/** The instructor's notes on a flight that is in no logbook, kept in this browser by the name of its file. */
 import type { DebriefDocument, InstructorNotes } from "../src/index.ts";
+
+/** Where the notes of a sheet go as they are written. */
+export interface NotesKeeper {
+  /** What was written here before, or null. */
+  readonly kept: (document: DebriefDocument) => InstructorNotes | null;
+  /** False where this browser keeps nothing. */
+  readonly keep: (document: DebriefDocument, notes: InstructorNotes) => boolean;
+}
 
 /** One flight is one log file and the time it begins. */
 const flightOf = ({ log }: DebriefDocument): string => `${log.file} ${log.startUtc ?? "untimed"}`;
@@ -8,8 +16,7 @@ const fresh = (document: DebriefDocument): string => `hindtrack notes ${flightOf
 /** Where one remark a flight was kept before exercises had their own. */
 const older = (document: DebriefDocument): string => `hindtrack remark ${flightOf(document)}`;
 
-/** What was written here, or null. */
-export function keptNotes(document: DebriefDocument): InstructorNotes | null {
+function kept(document: DebriefDocument): InstructorNotes | null {
   try {
     const notes = localStorage.getItem(fresh(document));
     if (notes) return JSON.parse(notes) as InstructorNotes;
@@ -20,12 +27,22 @@ export function keptNotes(document: DebriefDocument): InstructorNotes | null {
   }
 }
 
-/** False where this browser keeps nothing. */
-export function keepNotes(document: DebriefDocument, notes: InstructorNotes): boolean {
+function keep(document: DebriefDocument, notes: InstructorNotes): boolean {
   try {
     localStorage.setItem(fresh(document), JSON.stringify(notes));
     return true;
   } catch {
     return false;
   }
+}
+
+export const notesByFile: NotesKeeper = { kept, keep };
+
+/** The notes that were kept by the name of the file, given up by it: they go into the logbook. */
+export function takeNotes(document: DebriefDocument): InstructorNotes | null {
+  const notes = kept(document);
+  if (!notes) return null;
+  localStorage.removeItem(fresh(document));
+  localStorage.removeItem(older(document));
+  return notes;
 }

@@ -11,19 +11,20 @@ import {
   type Overrule,
   withNotes,
 } from "../src/index.ts";
-import { keepNotes, keptNotes } from "./kept-notes.ts";
+import { type NotesKeeper, notesByFile } from "./kept-notes.ts";
 
 export interface Notes {
   readonly document: DebriefDocument;
+  readonly keeper: NotesKeeper;
   readonly written: Signal<InstructorNotes>;
   /** Whether this browser keeps them. */
   readonly kept: Signal<boolean>;
 }
 
 /** What was written here, else what the document carries, each with the exercise that it is of. */
-export function notesOn(document: DebriefDocument): Notes {
-  const found = withNotes(document, keptNotes(document) ?? notesOf(document));
-  return { document, written: signal(notesOf(found)), kept: signal(true) };
+export function notesOn(document: DebriefDocument, keeper: NotesKeeper = notesByFile): Notes {
+  const found = withNotes(document, keeper.kept(document) ?? notesOf(document));
+  return { document, keeper, written: signal(notesOf(found)), kept: signal(true) };
 }
 
 export const NotesOfSheet = createContext<Notes | null>(null);
@@ -34,9 +35,9 @@ export function useNotes(): Notes {
   return notes;
 }
 
-export function write({ document, written, kept }: Notes, notes: InstructorNotes): void {
+export function write({ document, keeper, written, kept }: Notes, notes: InstructorNotes): void {
   written.value = notes;
-  kept.value = keepNotes(document, notes);
+  kept.value = keeper.keep(document, notes);
 }
 
 /** The instructor's verdicts on an exercise. */

@@ -1,31 +1,164 @@
-/** Files in hand: open them, go to the sheet, and let the reader's place follow. */
-import { flight, openFiles } from "./flight.ts";
-import type { OpenRequest } from "./messages.ts";
-import { go } from "./place.ts";
+/** Files in hand: kept first, then read, then on the sheet or, if they are of many flights, in the logbook. */
+import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
+import { addQuietly, addSeveral } from "./adding.ts";
+import { alone } from "./alone.ts";
+import { isArchive } from "./archive/look.ts";
+import { takeIn } from "./archiving.ts";
+import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
+import type { Debriefed, OpenRequest } from "./messages.ts";
+import { failureWords } from "./outcome-words.ts";
+import { go, place } from "./place.ts";
+import { choicesOf, keptFiles, requestOf } from "./request.ts";
+import { rowFor } from "./row-for.ts";
+import { begin, goToSheet, show, workedOut } from "./show.ts";
 import { addedTo, sortedFiles } from "./sorting.ts";
+import { arrivals, arrive, beginArrival, dismiss } from "./store/arrivals.ts";
+import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
+import { fingerprintOf } from "./store/identity.ts";
+import { type Arrival, type FlightRow, type Labels, NO_LABELS } from "./store/schema.ts";
+
+/** Files that ended the page so often while they were read are left aside. Chosen: once may be chance, twice the user's own doing. */
+const MOST_TRIES = 3;
+
+async function openArrival(request: OpenRequest, arrival: Arrival | null): Promise<void> {
+  if (arrival) await orSay(beginArrival(arrival.id));
+  const outcome = await workedOut(request);
+  if (outcome.kind === "done") {
+    const kept = arrival && (await orSay(rowFor(outcome.flight.document, request, arrival)));
+    const said = notices.value;
+    show(outcome.flight, request, kept?.row ?? null);
+    alsoSay(...said);
+    if (kept?.known) alsoSay("This flight was in the logbook already; what was noted on it stands.");
+    goToSheet();
+    return;
+  }
+  if (outcome.kind === "several") return addSeveral(request, outcome, arrival);
+  if (outcome.kind === "columns") {
+    question.value = { file: outcome.file, rows: outcome.rows, meanings: outcome.meanings, request, arrival };
+    requestAnimationFrame(() => document.getElementById("columns-title")?.scrollIntoView());
+    return;
+  }
+  if (outcome.kind === "cancelled" && !outcome.wanted)
+    return arrival ? addQuietly(request, arrival) : undefined;
+  if (arrival) await orSay(dismiss(arrival.id));
+  if (outcome.kind !== "cancelled") notices.value = failureWords(outcome);
+}
+
+/** Opens files given together: first they are kept, so that a reload at any moment finds them. */
+export async function openFiles(request: OpenRequest, labels: Labels = NO_LABELS): Promise<void> {
+  if (request.files.length === 0) return;
+  begin("Keeping the files");
+  const turn = work.value;
+  const arrival = await orSay(arrive(keptFiles(request.files), choicesOf(request), labels));
+  if (work.value !== turn) {
+    // Cancelled, or other files came, while these were being kept.
+    if (arrival && work.value === null) await orSay(dismiss(arrival.id));
+    else if (arrival) await underLock(arrival, () => addQuietly(request, arrival));
+    return;
+  }
+  await underLock(arrival, () => openArrival(request, arrival));
+}
+
+const underLock = (arrival: Arrival | null, work: () => Promise<void>): Promise<unknown> =>
+  arrival ? alone(`arrival ${arrival.id}`, work) : work();
 
 export const openOnSheet = (
   files: readonly File[],
   { route = null, flight = null, columns = null, standard = null }: Partial<Omit<OpenRequest, "files">> = {},
-): void =>
-  openFiles({ files, route, flight, columns, standard }, () => {
-    go("sheet");
-    scrollTo(0, 0);
-    // Once the sheet stands, a screen reader goes on from its title.
-    requestAnimationFrame(() => document.querySelector("h1")?.focus({ preventScroll: true }));
-  });
+  labels?: Labels,
+): void => void openFiles({ files, route, flight, columns, standard }, labels);
+
+/** A logbook saved as a file goes into this one. */
+async function openLogbook(file: File): Promise<void> {
+  const choices = { route: null, flight: null, columns: null, standard: null };
+  const arrival = await orSay(arrive(keptFiles([file]), choices));
+  if (!arrival) return;
+  go("logbook");
+  await underLock(arrival, () => takeIn(file, file.name, arrival));
+}
 
 /** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet. */
-export async function dropOnSheet(files: readonly File[]): Promise<void> {
-  const standing = flight.value?.request;
+export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
+  const files: File[] = [];
+  for (const file of dropped) {
+    if (await isArchive(file)) void openLogbook(file);
+    else files.push(file);
+  }
+  const standing = place.value === "sheet" ? flight.value?.request : null;
   const given = await sortedFiles(files);
   if (!standing || given.logs.length > 0) return openOnSheet(files);
   const together = addedTo(await sortedFiles(standing.files), given);
-  openOnSheet(together, { flight: standing.flight, columns: standing.columns });
+  await openAnew({ files: together, route: null, standard: null });
 }
 
 /** The same flight against another standard; the reader stays where they are. */
-export function holdAgainst(standard: OpenRequest["standard"]): void {
-  const standing = flight.value?.request;
-  if (standing) openFiles({ ...standing, standard }, () => {});
+export const holdAgainst = (standard: OpenRequest["standard"]): void => void openAnew({ standard }, false);
+
+/** The table of the question, now with its columns told. */
+export async function answer(columns: OpenRequest["columns"]): Promise<void> {
+  const asked = question.value;
+  if (!asked) return;
+  const { arrival } = asked;
+  const request = { ...asked.request, columns };
+  begin("Reading");
+  await underLock(arrival, () => openArrival(request, arrival));
+}
+
+/** The question is left: its files go as if they had not come. */
+export async function leaveQuestion(): Promise<void> {
+  const arrival = question.value?.arrival;
+  question.value = null;
+  if (arrival) await orSay(dismiss(arrival.id));
+}
+
+/** The flight on the sheet, worked out anew from other files or choices; what was noted on it stays. */
+export async function openAnew(change: Partial<OpenRequest>, fromTheTop = true): Promise<void> {
+  const before = flight.value;
+  if (!before) return;
+  const request: OpenRequest = { ...before.request, ...change };
+  begin("Reading");
+  const outcome = await workedOut(request);
+  if (outcome.kind === "unusable" || outcome.kind === "fault") notices.value = failureWords(outcome);
+  if (outcome.kind !== "done") return;
+  const row = before.id === null ? null : await orSay(keepAnew(before.id, request, outcome.flight));
+  show(outcome.flight, request, row);
+  if (fromTheTop) goToSheet();
+}
+
+/** Keeps other files and choices of a flight in the logbook, and what came of them. */
+export async function keepAnew(
+  id: string,
+  request: OpenRequest,
+  { document }: Debriefed,
+): Promise<FlightRow | null> {
+  const files = keptFiles(request.files);
+  const fingerprint = await fingerprintOf(files);
+  await replaceSource(id, { files, choices: choicesOf(request), fingerprint });
+  await keepDocument(id, document, ANALYSIS_VERSION);
+  return flightRow(id);
+}
+
+/** Goes on with files that had come in before a reload: the last on the sheet, unless a flight is looked at. */
+export async function resumeArrivals(): Promise<void> {
+  const waiting = (await orSay(arrivals())) ?? [];
+  for (const [i, arrival] of waiting.entries()) {
+    if (arrival.tries >= MOST_TRIES) {
+      await orSay(dismiss(arrival.id));
+      const names = arrival.files.map(({ name }) => shownName(name)).join(", ");
+      alsoSay(`${names}: the page closed each time while reading this, and it is left aside.`);
+      continue;
+    }
+    const request = requestOf(arrival.files, arrival.choices);
+    const isFree = place.value === "logbook" && work.value === null;
+    await alone(`arrival ${arrival.id}`, async () => {
+      const [first] = arrival.files;
+      if (first && (await isArchive(first.bytes))) {
+        await beginArrival(arrival.id);
+        return takeIn(first.bytes, first.name, arrival);
+      }
+      if (i < waiting.length - 1 || !isFree) return addQuietly(request, arrival);
+      begin("Reading");
+      return openArrival(request, arrival);
+    });
+  }
 }

@@ -6,6 +6,9 @@ const FOUND = import.meta.glob<string>("../samples/*/{log.gpx,brief.yaml}", {
   eager: true,
 });
 
+/** On a sample in the logbook, so that it is told from what somebody flew. */
+export const SAMPLE_TAG = "made up";
+
 export interface Sample {
   /** The name of its folder. */
   readonly name: string;

@@ -23,6 +23,8 @@ export function fileRole(name: string, beginning: string): FileRole {
 export interface Sorted<F> {
   readonly logs: readonly F[];
   readonly brief: F | null;
+  /** All of them, the one above first. */
+  readonly briefs: readonly F[];
   readonly standard: F | null;
   readonly leftOut: readonly F[];
 }
@@ -30,14 +32,15 @@ export interface Sorted<F> {
 /** All logs, which are of one flight, the first brief and the first standard; others of these are left out. */
 export function sortFiles<F>(files: readonly { readonly file: F; readonly role: FileRole }[]): Sorted<F> {
   const of = (role: FileRole) => files.filter((f) => f.role === role).map((f) => f.file);
-  const [brief = null, ...otherBriefs] = of("brief");
+  const briefs = of("brief");
+  const [brief = null, ...otherBriefs] = briefs;
   const [standard = null, ...otherStandards] = of("standard");
-  return { logs: of("log"), brief, standard, leftOut: [...otherBriefs, ...otherStandards] };
+  return { logs: of("log"), brief, briefs, standard, leftOut: [...otherBriefs, ...otherStandards] };
 }
 
 /** The files of a flight on the sheet, with those given later in place of what they replace; a new log makes a new flight. */
 export function addedTo<F>(standing: Sorted<F> | null, given: Sorted<F>): readonly F[] {
-  const all = (s: Sorted<F>): F[] => [
+  const all = (s: Omit<Sorted<F>, "briefs">): F[] => [
     ...s.logs,
     ...[s.brief, s.standard].flatMap((f) => (f === null ? [] : [f])),
     ...s.leftOut,

@@ -1,6 +1,7 @@
 /** How the page is built: one folder of files that asks nobody but its own server. */
 import { preact } from "@preact/preset-vite";
 import { defineConfig } from "vite";
+import { keptOffline } from "./offline/plugin.ts";
 import { oneFileViewer } from "./one-file/plugin.ts";
 import { HEADERS, POLICY, POLICY_WHILE_WRITING } from "./policy.ts";
 
@@ -10,6 +11,7 @@ export default defineConfig(({ command }) => ({
   plugins: [
     preact(),
     oneFileViewer(),
+    keptOffline(),
     {
       name: "hindtrack-policy",
       transformIndexHtml: (html) =>

@@ -1,84 +1,59 @@
 /** Reads the files and works the flight out, away from the page so that the page never stands still. */
 import "./jitless.ts";
 import {
-  beginningOfTable,
   briefFromRoute,
+  briefToYaml,
   debriefFlight,
   type ImportedLog,
   joinLogs,
   readBrief,
-  readLog,
+  readPoints,
   readStandard,
-  type TableBeginning,
   TEST_STANDARDS,
   UnusableInput,
 } from "../src/index.ts";
-import type { OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
-import { BEGINNING_BYTES, sortedFiles } from "./sorting.ts";
+import { listedPoints } from "./listed-points.ts";
+import { middleOf, pointsOfLog } from "./log-points.ts";
+import type { ListRequest, OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
+import { partedFlights } from "./parting.ts";
+import { readEach } from "./reading.ts";
+import { sortedFiles } from "./sorting.ts";
 
 const say = (message: WorkerMessage, transfer: Transferable[] = []): void =>
   self.postMessage(message, { transfer });
-
-/** The pieces of a stream, for browsers whose streams cannot be iterated. */
-async function* pieces(stream: ReadableStream<Uint8Array>): AsyncGenerator<Uint8Array> {
-  const reader = stream.getReader();
-  for (;;) {
-    const { done, value } = await reader.read();
-    if (done) return;
-    yield value;
-  }
-}
-
-function readOne(file: File, columns: OpenRequest["columns"]): Promise<ImportedLog> {
-  say({ kind: "reading", file: file.name, share: 0 });
-  let said = 0;
-  return readLog(pieces(file.stream()), file.name, {
-    ...(columns ? { csvColumns: columns } : {}),
-    onProgress: (bytes) => {
-      if (performance.now() - said < 50) return;
-      said = performance.now();
-      say({ kind: "reading", file: file.name, share: bytes / file.size });
-    },
-  });
-}
-
-/** The first rows of a table that could be read if its columns were known. */
-async function tableOf(file: File, { issues }: UnusableInput): Promise<TableBeginning | null> {
-  if (!issues.some(({ code }) => code === "no-headings")) return null;
-  return beginningOfTable(new Uint8Array(await file.slice(0, BEGINNING_BYTES).arrayBuffer()));
-}
+const sayRead = (file: string, share: number): void => say({ kind: "reading", file, share });
 
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
-async function open({ files, route, flight, columns, standard: chosen }: OpenRequest): Promise<void> {
-  const { logs, brief: briefFile, standard: schoolFile, leftOut } = await sortedFiles(files);
+async function open(request: OpenRequest): Promise<void> {
+  const { files, route, flight, columns, standard: chosen } = request;
+  const given = await sortedFiles(files);
+  const { logs, brief: briefFile, standard: schoolFile, leftOut } = given;
   if (logs.length === 0) {
     const file = (briefFile ?? schoolFile)?.name ?? "";
     throw new UnusableInput([{ code: "no-log-given", severity: "error", where: { file }, facts: {} }]);
   }
   // The brief first: it is short, and a mistake in it is said at once.
-  const briefDraft = briefFile ? readBrief(await briefFile.text(), briefFile.name) : null;
+  const written = briefFile ? { file: briefFile.name, text: await briefFile.text() } : null;
+  const lists = await listedPoints();
+  if (written) readBrief(written.text, written.file, { ...lists, near: null });
   const school = schoolFile ? readStandard(await schoolFile.text(), schoolFile.name) : null;
-  const read: ImportedLog[] = [];
-  const unread: { readonly file: File; readonly error: UnusableInput }[] = [];
-  for (const file of logs) {
-    try {
-      read.push(await readOne(file, columns));
-    } catch (error) {
-      if (!(error instanceof UnusableInput)) throw error;
-      const table = await tableOf(file, error);
-      if (table) return say({ kind: "columns", file: file.name, ...table });
-      unread.push({ file, error });
-    }
-  }
+  const parted = await partedFlights(request, given, sayRead);
+  if (parted) return say(parted);
+  const each = await readEach(logs, columns, sayRead, (log) => log);
+  if (!("read" in each)) return say({ kind: "columns", ...each });
+  const { read, unread } = each;
   if (read.length === 0) throw new UnusableInput(unread.flatMap(({ error }) => error.issues));
   const log = joinLogs(read);
   say({ kind: "working" });
+  const known = { ...lists, near: middleOf(log) };
+  const briefDraft = written && readBrief(written.text, written.file, known);
   const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, log.file);
   const standard = chosen === "none" ? chosen : (TEST_STANDARDS.find(({ id }) => id === chosen) ?? school);
-  const { document, series } = debriefFlight({ log, brief: draft, flight, standard });
+  const { document, series } = debriefFlight({ log, brief: draft, flight, standard, runways: lists.runways });
   const routes = draft ? [] : offer(log);
+  const briefText = route === null || !draft ? written : { file: "brief.yaml", text: briefToYaml(draft) };
   const drawn = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
   const buffers = new Set(drawn.flatMap((c) => (ArrayBuffer.isView(c) ? [c.buffer as ArrayBuffer] : [])));
   say(
@@ -88,6 +63,8 @@ async function open({ files, route, flight, columns, standard: chosen }: OpenReq
         document,
         series,
         routes,
+        waypoints: pointsOfLog(log),
+        briefText,
         school: school?.title ?? null,
         leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),
       },
@@ -96,9 +73,13 @@ async function open({ files, route, flight, columns, standard: chosen }: OpenReq
   );
 }
 
-self.onmessage = async (event: MessageEvent<OpenRequest>) => {
+async function readList({ list }: ListRequest): Promise<void> {
+  say({ kind: "list", ...(await readPoints([new Uint8Array(await list.arrayBuffer())], list.name)) });
+}
+
+self.onmessage = async ({ data }: MessageEvent<OpenRequest | ListRequest>) => {
   try {
-    await open(event.data);
+    await ("list" in data ? readList(data) : open(data));
   } catch (error) {
     if (error instanceof UnusableInput) say({ kind: "unusable", issues: error.issues });
     else say({ kind: "fault", text: error instanceof Error ? error.message : String(error) });

@@ -1,10 +1,11 @@
 /** The rows of an approach as the columns that charts and maps are drawn from. */
 import type { Span } from "../quantity/span.ts";
 import { Z95 } from "../quantity/weigh.ts";
+import { type Part, partOfRow } from "./parts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { ApproachSeries } from "./series.ts";
 
-export function seriesOf(rows: ApproachRows, final: Span): ApproachSeries {
+export function seriesOf(rows: ApproachRows, final: Span, parts: readonly Part[]): ApproachSeries {
   const judged = new Uint8Array(rows.length);
   judged.fill(1, final.start, final.end);
   return {
@@ -29,5 +30,6 @@ export function seriesOf(rows: ApproachRows, final: Span): ApproachSeries {
     glidePathDeviationFt: rows.pathFt,
     glidePathNeedle: rows.pathNeedle,
     judged,
+    segment: partOfRow(parts, rows.length),
   };
 }

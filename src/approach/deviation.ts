@@ -1,6 +1,5 @@
 /** Deviations over the judged final: cross-track, and a needle's largest, mean and shares. */
 import type { Span } from "../quantity/span.ts";
-import type { Feet } from "../quantity/units.ts";
 import { median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import { utcOfRow } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -58,14 +57,4 @@ export function needleFacts(
     beyondThreeQuarter: beyond(0.75),
     beyondFull: beyond(1),
   };
-}
-
-/** A vertical needle is not judged below this: the lowest decision height of a Category I approach (ICAO Annex 6, from memory). */
-const LOWEST_ON_GLIDE: Feet = 200;
-
-/** The rows of the final that are high enough for a vertical needle; at least one. */
-export function glideSpan({ heightFt }: ApproachRows, { start, end }: Span): Span {
-  let last = end;
-  while (last > start + 1 && heightFt[last - 1]! < LOWEST_ON_GLIDE) last--;
-  return { start, end: last };
 }

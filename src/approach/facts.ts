@@ -2,7 +2,15 @@
 import { z } from "zod";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
+import { landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
 import { gateSchema, needleSchema, placeSchema as place } from "./fact-parts.ts";
+import {
+  descentSchema,
+  flownPathSchema,
+  glidePathSchema,
+  minimumSchema,
+  stepDownsSchema,
+} from "./vertical-facts.ts";
 
 /**
  * Facts of an approach. Signs: right of course and above the path positive; needles are deviation over full scale
@@ -14,7 +22,8 @@ export const approachFactsSchema = z.strictObject({
     ident: z.string().nullable(),
     threshold: place,
     end: place,
-    elevationFt: z.number(),
+    /** Of the threshold; null where neither given nor told by a roll on the runway. */
+    elevationFt: z.number().nullable(),
     lengthFt: z.number(),
     courseTrueDeg: z.number(),
   }),
@@ -48,6 +57,8 @@ export const approachFactsSchema = z.strictObject({
       doubt95Ft: z.number(),
     })
     .nullable(),
+  /** The parts flown, in flown order; `segment` of the series counts them from 0. */
+  segments: z.array(segmentSchema),
   /** What led onto the final: codes. */
   joinedFrom: z.enum(["vectors", "procedure-turn", "arc", "hold", "straight-in", "not-joined"]).nullable(),
   intercept: z
@@ -69,6 +80,8 @@ export const approachFactsSchema = z.strictObject({
       utc,
       altitudeFt: z.number().nullable(),
       altitude95Ft: z.number().nullable(),
+      /** The same against what the altimeter showed, set at the field. */
+      altimeter95Ft: z.number().nullable(),
       crossTrackNm: z.number(),
       needle: z.number(),
       groundSpeedKt: z.number(),
@@ -104,94 +117,15 @@ export const approachFactsSchema = z.strictObject({
     .nullable(),
   groundSpeedKt: z.number().nullable(),
   wind: windSchema.nullable(),
-  glidePath: z
-    .strictObject({
-      angleDeg: z.number(),
-      crossingFt: z.number(),
-      label: z.string(),
-      citation: z.string(),
-      supposed: z.boolean(),
-      needle: needleSchema,
-      worstFt: z.number(),
-      meanDeg: z.number(),
-    })
-    .nullable(),
-  /** The straight line nearest to the descent that was flown, from the fix (or the last level) down. */
-  flownPath: z
-    .strictObject({ angleDeg: z.number(), angle95Deg: z.number(), atThresholdFt: z.number() })
-    .nullable(),
-  descent: z
-    .strictObject({
-      meanFpm: z.number(),
-      mostFpm: z.number(),
-      /** From the altitude over the final fix to the threshold crossing height in one go. */
-      constant: z.strictObject({ angleDeg: z.number(), feetPerNm: z.number(), fpm: z.number() }).nullable(),
-      /** Where a descent at the path's angle (else 3°) from the minimum meets the threshold crossing height. */
-      visualDescentPointNm: z.number().nullable(),
-      levels: z.array(
-        z.strictObject({
-          fromUtc: utc,
-          toUtc: utc,
-          fromNm: z.number(),
-          toNm: z.number(),
-          altitudeFt: z.number(),
-          seconds: z.number(),
-        }),
-      ),
-    })
-    .nullable(),
-  stepDowns: z.array(
-    z.strictObject({
-      name: z.string(),
-      distanceNm: z.number(),
-      limitFt: z.number(),
-      passedUtc: utc.nullable(),
-      passedFt: z.number().nullable(),
-      /** Lowest on the way there, since the one before. */
-      lowestFt: z.number().nullable(),
-      /** Lowest less limit: negative below it. */
-      marginFt: z.number().nullable(),
-      doubt95Ft: z.number().nullable(),
-    }),
-  ),
-  minimum: z
-    .strictObject({
-      kind: z.enum(["decision", "descent"]),
-      altitudeFt: z.number(),
-      /** First passed on the way down. */
-      passedUtc: utc.nullable(),
-      passedNm: z.number().nullable(),
-      /** Lowest before the climb away; null after a landing, which goes below it by right. */
-      lowestFt: z.number().nullable(),
-      lowestUtc: utc.nullable(),
-      marginFt: z.number().nullable(),
-      doubt95Ft: z.number().nullable(),
-    })
-    .nullable(),
+  glidePath: glidePathSchema,
+  flownPath: flownPathSchema,
+  descent: descentSchema,
+  stepDowns: stepDownsSchema,
+  minimum: minimumSchema,
   missedPoint: z.strictObject({ distanceNm: z.number(), passedUtc: utc.nullable() }),
   outcome: z.enum(["landed", "missed", "touch-and-go-or-low-pass", "log-ends", "cannot-tell"]),
-  missed: z
-    .strictObject({
-      startUtc: utc,
-      distanceNm: z.number(),
-      altitudeFt: z.number(),
-      heightFt: z.number(),
-      lowestFt: z.number(),
-      /** Over the first minute. */
-      climbFpm: z.number(),
-      trackTrueDeg: z.number(),
-      /** Mean track over the first 30 s less the final course. */
-      trackErrorDeg: z.number(),
-      maxCrossTrackNm: z.number(),
-      climbedFt: z.number(),
-      to: z.string().nullable(),
-      /** Nearest that the log came to the fix of the missed approach. */
-      nearestToFixNm: z.number().nullable(),
-    })
-    .nullable(),
-  landing: z
-    .strictObject({ thresholdUtc: utc, thresholdFt: z.number().nullable(), groundSpeedKt: z.number() })
-    .nullable(),
+  missed: missedSchema,
+  landing: landingSchema,
   gates: z.array(gateSchema),
   /** What stabilised criteria ask for and a track log cannot show. */
   notShown: z.array(z.string()),

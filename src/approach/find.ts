@@ -5,7 +5,7 @@ import { cosDeg, magneticFromTrue, tanDeg, turnFrom } from "../quantity/angle.ts
 import { angleOf } from "../quantity/descent.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { AngleSize, Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { AngleSize, Feet, FeetMsl, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { GLIDE_PATH, THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
 import type { Motion } from "../track/motion.ts";
 
@@ -31,21 +31,47 @@ const BRIDGED: Seconds = 20;
 const BEFORE: Seconds = 180;
 const AFTER: Seconds = 150;
 
+/** A box that holds the final, in degrees of latitude. */
+const NEAR = (FARTHEST + 2) / 60;
+
 export interface FoundApproach {
   readonly exercise: ApproachExercise;
+  /** The final alone. */
+  readonly final: Span;
+  /** With what led onto it and what followed. */
   readonly span: Span;
 }
 
+/** A landing direction whose elevation may not be known. */
+export type KnownRunway = Omit<Runway, "elevation"> & { readonly elevation: FeetMsl | null };
+
 interface Candidate {
-  readonly runway: Runway;
+  readonly runway: KnownRunway;
   readonly rows: Span;
   /** Mean distance beside the centre line: the better of two parallel runways has less. */
   readonly aside: NauticalMiles;
 }
 
+/** The runways that the flight came near to: a list may be of the whole world. */
+export function runwaysNear<T extends Pick<Runway, "threshold">>(motion: Motion, runways: readonly T[]): T[] {
+  const from = motion.longitude[0] ?? 0; // seen from here no flight crosses the antimeridian
+  let [south, north, west, east] = [90, -90, 0, 0];
+  for (let i = 0; i < motion.length; i++) {
+    const aside = turnFrom(from, motion.longitude[i]!);
+    [south, north] = [Math.min(south, motion.latitude[i]!), Math.max(north, motion.latitude[i]!)];
+    [west, east] = [Math.min(west, aside), Math.max(east, aside)];
+  }
+  return runways.filter(({ threshold }) => {
+    const wide = NEAR / Math.max(0.05, cosDeg(threshold.latitude));
+    const aside = turnFrom(from, threshold.longitude);
+    const beside = aside > west - wide && aside < east + wide;
+    return beside && threshold.latitude > south - NEAR && threshold.latitude < north + NEAR;
+  });
+}
+
 /** Approaches in flown order. Each landing direction is a runway of its own; log heights are taken as they are, within 300 ft. */
-export function findApproaches(motion: Motion, runways: readonly Runway[]): FoundApproach[] {
-  const all = runways.flatMap((runway) => finalsTo(motion, runway));
+export function findApproaches(motion: Motion, runways: readonly KnownRunway[]): FoundApproach[] {
+  const all = runwaysNear(motion, runways).flatMap((runway) => finalsTo(motion, runway));
   all.sort((a, b) => a.aside - b.aside);
   const kept: Candidate[] = [];
   for (const candidate of all) {
@@ -58,15 +84,18 @@ export function findApproaches(motion: Motion, runways: readonly Runway[]): Foun
   return kept.map((candidate, index) => offered(motion, candidate, index, kept));
 }
 
-function finalsTo(motion: Motion, runway: Runway): Candidate[] {
+const known = (runway: KnownRunway): Runway =>
+  runway.elevation === null
+    ? { ...runway, elevation: Number.NaN }
+    : { ...runway, elevation: runway.elevation };
+
+function finalsTo(motion: Motion, runway: KnownRunway): Candidate[] {
   const course = courseBetween(runway.threshold, runway.end);
-  // a runway on the other side of the earth costs nothing: near rows are looked for first
-  const near = (FARTHEST + 2) / 60; // degrees
-  const wide = near / Math.max(0.05, cosDeg(runway.threshold.latitude));
+  const wide = NEAR / Math.max(0.05, cosDeg(runway.threshold.latitude));
   const rows: number[] = [];
   for (let i = 0; i < motion.length; i++) {
     if (
-      Math.abs(motion.latitude[i]! - runway.threshold.latitude) < near &&
+      Math.abs(motion.latitude[i]! - runway.threshold.latitude) < NEAR &&
       Math.abs(turnFrom(runway.threshold.longitude, motion.longitude[i]!)) < wide &&
       Math.abs(turnFrom(course.azimuth, motion.trackAngle[i]!)) < ALIGNED
     )
@@ -89,14 +118,14 @@ function finalsTo(motion: Motion, runway: Runway): Candidate[] {
     const [first, last] = [run[0]!, run.at(-1)!];
     const from = -along[first]! / METRES_PER_NAUTICAL_MILE;
     const to = -along[last]! / METRES_PER_NAUTICAL_MILE;
-    const height = (k: number) => motion.altitude[rows[k]!]! - runway.elevation;
+    const altitude = (k: number) => motion.altitude[rows[k]!]!;
     const toRunway = to <= AT_RUNWAY && from - to >= SHORTEST;
     if (!toRunway && !(from - to >= LEAST && to <= NEAREST)) return [];
     // a log without heights is judged by its ground track alone
-    const known = !Number.isNaN(height(first)) && !Number.isNaN(height(last));
-    const angle = angleOf(height(first) - height(last), from - to);
-    const lowAndDown = height(last) < LOW && angle > ANGLES[0] && angle < ANGLES[1];
-    if (known && !lowAndDown) return [];
+    const heights = !Number.isNaN(altitude(first)) && !Number.isNaN(altitude(last));
+    const angle = angleOf(altitude(first) - altitude(last), from - to);
+    const low = runway.elevation === null || altitude(last) - runway.elevation < LOW;
+    if (heights && !(low && angle > ANGLES[0] && angle < ANGLES[1])) return [];
     const aside =
       run.reduce((sum, k) => sum + Math.abs(across[k]!), 0) / run.length / METRES_PER_NAUTICAL_MILE;
     return [{ runway, rows: { start: rows[first]!, end: rows[last]! + 1 }, aside }];
@@ -120,6 +149,7 @@ function offered(
   const ceiling = all[index + 1]?.rows.start ?? motion.length;
   while (end < ceiling && motion.time[end]! <= latest) end++;
   return {
+    final: rows,
     span: { start, end },
     exercise: {
       kind: "approach",
@@ -127,7 +157,7 @@ function offered(
       title: runway.ident === null ? "Approach" : `Approach runway ${runway.ident}`,
       between: null,
       altitude: null,
-      runway,
+      runway: known(runway),
       course: courseThrough(runway.threshold, azimuth),
       magnetic: variation && magneticFromTrue(azimuth, variation.degrees),
       variation: variation

@@ -1,6 +1,7 @@
 /** What is worth saying of an approach as flown: codes with facts and the times they rest on, most telling first. */
 import type { Finding } from "../quantity/record.ts";
 import type { Share } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { unstable } from "./unstable.ts";
 
@@ -17,16 +18,23 @@ type Evidence = Finding["evidence"];
 const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 
 export function findingsOf(facts: ApproachFacts): Finding[] {
+  const below = belowLimits(facts);
   return [
-    ...belowLimits(facts),
+    ...below.filter(likely),
     ...unstable(facts),
     ...joined(facts),
     ...chased(facts),
     ...within(facts),
+    // what the doubt of the heights leaves open leads nothing
+    ...below.filter((f) => !likely(f)),
     ...early(facts),
     ...ended(facts),
   ];
 }
+
+/** Below by more than one standard deviation of the height's doubt: five to one. */
+const likely = ({ facts: { belowFt, doubt95Ft } }: Finding): boolean =>
+  Number(belowFt) > Number(doubt95Ft ?? Infinity) / Z95;
 
 function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
   const found: Finding[] = [];

@@ -4,7 +4,7 @@ import type { Runway } from "../brief/brief.ts";
 import { courseBetween, courseRuler, inverse } from "../geodesy/index.ts";
 import { cosDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_FOOT, nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { Feet, Metres, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
+import type { Feet, FeetMsl, Metres, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { taxiSpeed } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
@@ -34,16 +34,19 @@ export interface HeightDatum {
   readonly anchored: "runway" | "field" | "log";
   /** To be added to the logged height. */
   readonly correction: Feet;
+  /** Of the threshold: as given, else as the log has it where the aircraft rolled on the runway; NaN where neither is known. */
+  readonly elevation: FeetMsl;
   /** One standard deviation of the corrected height at a time. */
   sdAt(time: UtcMillis): Feet;
 }
 
 /** As logged: of an unknown datum. */
-export const UNTIED: HeightDatum = {
+export const untied = (elevation: FeetMsl): HeightDatum => ({
   anchored: "log",
   correction: 0,
+  elevation,
   sdAt: () => Math.hypot(HEIGHT_SD, DATUM_SD),
-};
+});
 
 /** A row on the ground near the runway. */
 interface Grounded {
@@ -76,7 +79,10 @@ function groundedRows(motion: Motion, runway: Runway): Grounded[] {
 /** `about`: when the approach was flown; rows on the ground nearest to that are taken. */
 export function heightDatum(motion: Motion, runway: Runway, about: UtcMillis): HeightDatum {
   const grounded = groundedRows(motion, runway);
+  const given = !Number.isNaN(runway.elevation);
   for (const anchored of ["runway", "field"] as const) {
+    if (anchored === "field" && !given) break; // the field may lie higher or lower than its runway
+
     const rows = grounded.filter(({ on }) => on === anchored).map(({ row }) => row);
     if (rows.length === 0) continue;
     const away = (row: number) => Math.abs(motion.time[row]! - about);
@@ -86,7 +92,8 @@ export function heightDatum(motion: Motion, runway: Runway, about: UtcMillis): H
     const slope = anchored === "runway" ? SLOPE_SD : FIELD_SD;
     return {
       anchored,
-      correction: runway.elevation - mean,
+      correction: given ? runway.elevation - mean : 0,
+      elevation: given ? runway.elevation : mean,
       sdAt: (time) => {
         // the error at both moments, as far as it has changed between them (Gauss-Markov)
         const kept = Math.exp(-Math.abs(time - at) / 1000 / HEIGHT_TIME);
@@ -94,5 +101,5 @@ export function heightDatum(motion: Motion, runway: Runway, about: UtcMillis): H
       },
     };
   }
-  return UNTIED;
+  return untied(runway.elevation);
 }

@@ -11,18 +11,20 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
-import { utcAt, valueAt } from "./column.ts";
+import { altimeter95, utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
-import { crossTrackFacts, glideSpan, judgedFacts, needleFacts } from "./deviation.ts";
+import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { gatesOf } from "./gates.ts";
+import { glidePathFacts } from "./glide.ts";
 import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
-import { heightDatum, UNTIED } from "./height.ts";
+import { heightDatum, untied } from "./height.ts";
 import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
 import { missedOf } from "./missed.ts";
+import { partsOf, segmentFacts } from "./parts.ts";
 import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
@@ -48,20 +50,28 @@ export interface ApproachMeasured {
 
 /**
  * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`,
- * `no-height`, `height-not-anchored`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
+ * `no-height`, `height-not-anchored`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
-export function measureApproach({ exercise, path, span, motion, wind }: ApproachToMeasure): ApproachMeasured {
+export function measureApproach({
+  exercise: asked,
+  path,
+  span,
+  motion,
+  wind,
+}: ApproachToMeasure): ApproachMeasured {
+  const datum = motion
+    ? heightDatum(motion, asked.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
+    : untied(asked.runway.elevation);
+  const exercise = { ...asked, runway: { ...asked.runway, elevation: datum.elevation } };
   const guide = guideOf(exercise);
   const pathGuide = pathGuideOf(exercise);
   const fixDistance = exercise.finalFix && onFinal(exercise, exercise.finalFix).before;
-  const datum = motion
-    ? heightDatum(motion, exercise.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
-    : UNTIED;
   const rows = measureRows({ exercise, guide, pathGuide, path, span, motion, wind, datum });
   const logEnds = span.end === path.latitude.length;
   const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
   const { final, fix, outcome, threshold } = segments;
+  const parts = partsOf(rows, segments);
   const weights = intervals(rows, final);
   const onPath: Span = { start: final.start + span.start, end: final.end + span.start };
   const windFact = motion && wind ? windOver(wind, motion, onPath) : null;
@@ -70,10 +80,6 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
   const reversals = countReversals(rows, final);
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
-  const onGlide = glideSpan(rows, final);
-  const glideWeights = weights.subarray(0, onGlide.end - onGlide.start);
-  const pathErrors = weigh(rows.pathDeg, onGlide, glideWeights);
-  const pathNeedle = needleFacts(rows, onGlide, glideWeights, rows.pathNeedle, rows.pathNeedleSd);
   const { runway } = exercise;
   const at = ({ latitude, longitude }: { latitude: number; longitude: number }): [number, number] => [
     latitude,
@@ -86,7 +92,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
       ident: runway.ident,
       threshold: at(runway.threshold),
       end: at(runway.end),
-      elevationFt: runway.elevation,
+      elevationFt: finite(runway.elevation),
       lengthFt: feetFromMetres(inverse(runway.threshold, runway.end).distance),
       courseTrueDeg: inverse(runway.threshold, runway.end).azimuthAtStart,
     },
@@ -116,6 +122,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
           doubt95Ft: Z95 * rows.heightSdFt[final.end - 1]!,
         }
       : null,
+    segments: segmentFacts(rows, parts),
     joinedFrom: joinedFrom(exercise, rows, motion, segments),
     intercept: interceptOf(rows, segments),
     finalFixPassage:
@@ -124,6 +131,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
             utc: utcAt(rows, fix),
             altitudeFt: finite(valueAt(rows.altitudeFt, fix)),
             altitude95Ft: known ? Z95 * rows.heightSdFt[fix.row]! : null,
+            altimeter95Ft: known ? finite(altimeter95(rows, fix.row)) : null,
             crossTrackNm: valueAt(rows.crossTrackNm, fix),
             needle: valueAt(rows.needle, fix),
             groundSpeedKt: valueAt(rows.groundSpeedKt, fix),
@@ -143,19 +151,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
     },
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
-    glidePath:
-      pathGuide && pathNeedle
-        ? {
-            angleDeg: pathGuide.angle,
-            crossingFt: pathGuide.crossing,
-            label: pathGuide.label,
-            citation: pathGuide.citation,
-            supposed: pathGuide.supposed,
-            needle: pathNeedle,
-            worstFt: rows.pathFt[rowOfLargest(rows.pathNeedle, onGlide)]!,
-            meanDeg: pathErrors.mean,
-          }
-        : null,
+    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null),
     flownPath,
     descent,
     stepDowns: stepDownsOf(exercise, rows, segments),
@@ -179,6 +175,9 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
     cannotTell: [
       ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
       ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
+      ...(known && Number.isNaN(runway.elevation)
+        ? [{ fact: "heightAboveThreshold", reason: "elevation-not-known" }]
+        : []),
       ...(known && datum.anchored === "log" ? [{ fact: "height", reason: "height-not-anchored" }] : []),
       ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
       ...windReasons(windFact),
@@ -188,7 +187,7 @@ export function measureApproach({ exercise, path, span, motion, wind }: Approach
     facts,
     findings: findingsOf(facts),
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
-    series: seriesOf(rows, final),
+    series: seriesOf(rows, final, parts),
   };
 }
 

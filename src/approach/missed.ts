@@ -4,7 +4,7 @@ import { inverse } from "../geodesy/index.ts";
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Seconds } from "../quantity/units.ts";
-import { rowsWithin, utcAt, valueAt } from "./column.ts";
+import { altimeter95, rowsWithin, utcAt, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachPath, ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
@@ -12,6 +12,8 @@ import type { Segments } from "./segments.ts";
 /** The climb and the track are taken over this from its start. Chosen: before the first turn of most procedures. */
 const CLIMB_OVER: Seconds = 60;
 const TRACK_OVER: Seconds = 30;
+
+const known = (value: number): number | null => (Number.isNaN(value) ? null : value);
 
 export function missedOf(
   exercise: ApproachExercise,
@@ -47,7 +49,8 @@ export function missedOf(
     startUtc: utcAt(rows, start),
     distanceNm: valueAt(rows.distanceNm, start),
     altitudeFt: valueAt(rows.altitudeFt, start),
-    heightFt: valueAt(rows.heightFt, start),
+    heightFt: known(valueAt(rows.heightFt, start)),
+    altimeter95Ft: known(altimeter95(rows, start.row)),
     lowestFt: rows.altitudeFt[lowest]!,
     climbFpm: minutes > 0 ? gained / minutes : 0,
     trackTrueDeg: track,

@@ -31,4 +31,6 @@ export interface ApproachSeries {
   readonly glidePathNeedle: Float64Array;
   /** 1 on the judged final: from the final fix to the minimum, the missed approach or the threshold. */
   readonly judged: Uint8Array;
+  /** Which of the facts' `segments` the row belongs to, from 0. */
+  readonly segment: Uint8Array;
 }

@@ -42,6 +42,7 @@ export function unstable({ gates, glidePath, outcome, missed }: ApproachFacts): 
           verticalFpm: gate.verticalFpm,
           bankDeg: gate.bankDeg,
           groundSpeedChangeKt: gate.groundSpeedChangeKt,
+          trackUnsteadyDeg: gate.trackUnsteadyDeg,
           continued: outcome === "landed" || lowest !== null,
           lowestFt: lowest,
         },

@@ -1,5 +1,6 @@
 /** What the flight was meant to do, with every direction already true. */
 import type { Course } from "../geodesy/course.ts";
+import type { PointKind } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import type { Issue } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
@@ -20,7 +21,7 @@ import type { NeedleScale } from "../standard/needle.ts";
 
 export interface Fix extends Position {
   readonly ident: string;
-  readonly kind: "vor" | "ndb" | "dme" | "waypoint" | "runway" | "other";
+  readonly kind: PointKind;
   /** The station's own declination, where the brief gives it. */
   readonly declination: VariationDegrees | null;
   readonly elevation: FeetMsl | null;
@@ -110,7 +111,7 @@ export interface Runway {
   readonly ident: string | null;
   readonly threshold: Position;
   readonly end: Position;
-  /** Of the threshold. */
+  /** Of the threshold. NaN where not known: of a list without elevations; a brief always gives it. */
   readonly elevation: FeetMsl;
 }
 

@@ -8,6 +8,7 @@ import { windowMillis } from "./clock.ts";
 import { directionText, foundType, readDirection } from "./direction.ts";
 import type { DraftExercise } from "./draft.ts";
 import { readHoldLeg } from "./hold-leg.ts";
+import type { LookUp } from "./look-up.ts";
 import { nearMiss } from "./near-miss.ts";
 import { errorAt, validated } from "./problems.ts";
 import { samePlace } from "./same-place.ts";
@@ -16,9 +17,6 @@ import { EXERCISE_SCHEMAS, type WrittenExercise } from "./written.ts";
 
 /** The key that says what an exercise is. `leg` comes last, because a hold has a leg too. */
 const KINDS = ["course", "arc", "hold", "descent", "approach", "leg"] as const;
-
-/** Looks a fix up by its ident; null where there is none (noted as an issue) or it was in error (noted already). */
-type Lookup = (ident: string, path: Path) => Fix | null;
 
 const HOUR_MS = 3_600_000;
 /** An exercise takes less than this, h; windows are read to the nearest day by it. */
@@ -29,24 +27,18 @@ const LONGEST_WINDOW_H = 12;
  * against something that nobody meant. Every problem found is in `issues`.
  */
 export function readExercise(
-  value: unknown,
+  given: unknown,
   path: Path,
   placed: PlacedValues,
-  fixes: ReadonlyMap<string, Fix | null>,
+  { fix: lookup, runway }: LookUp,
   issues: Issue[],
 ): DraftExercise | null {
-  const found = issues.length;
-  const schema = schemaFor(value, path, placed, issues);
+  const found = errorsIn(issues);
+  const schema = schemaFor(given, path, placed, issues);
   if (!schema) return null;
+  const value = withRunway(given, path, runway);
+  if (value === null) return null;
   const written = validated(schema, value, path, placed, issues) as WrittenExercise | null;
-  const lookup: Lookup = (ident, at) => {
-    const fix = fixes.get(ident);
-    if (fix !== undefined) return fix;
-    const known = [...fixes.keys()];
-    const facts = { ident, didYouMean: nearMiss(ident, known), known: known.join(", ") };
-    issues.push(errorAt(placed, at, "brief-unknown-fix", facts));
-    return null;
-  };
   if (written === null) {
     // The fixes of a wrong exercise are looked up as well, so that all its problems are told at once.
     for (const [at, ident] of identsIn(value)) lookup(ident, [...path, ...at]);
@@ -76,7 +68,19 @@ export function readExercise(
     for (const { code, at, facts } of approachProblems(draft))
       issues.push(errorAt(placed, [...path, "approach", ...at], code, facts));
   }
-  return issues.length > found ? null : draft;
+  return errorsIn(issues) > found ? null : draft;
+}
+
+const errorsIn = (issues: readonly Issue[]): number =>
+  issues.filter(({ severity }) => severity === "error").length;
+
+/** The exercise with a runway that is only named written out; null where it is not known (noted by the look-up). */
+function withRunway(value: unknown, path: Path, look: LookUp["runway"]): unknown {
+  const { approach } = Object(value) as { approach?: Record<string, unknown> };
+  const named = Object(approach).runway as unknown;
+  if (typeof named !== "string") return value;
+  const runway = look(named, [...path, "approach", "runway"]);
+  return runway && { ...Object(value), approach: { ...approach, runway } };
 }
 
 function schemaFor(value: unknown, path: Path, placed: PlacedValues, issues: Issue[]) {
@@ -127,7 +131,7 @@ const scaleOf = (written: NeedleScaleId | undefined, fix: Fix): NeedleScale =>
 function drafted(
   written: WrittenExercise,
   base: Pick<DraftExercise, "between" | "altitude" | "where">,
-  lookup: Lookup,
+  lookup: LookUp["fix"],
 ): DraftExercise | null {
   if ("course" in written) {
     const form = "to" in written ? "to" : "from";

@@ -13,3 +13,5 @@ export { readBrief } from "./read.ts";
 export { resolveBrief } from "./resolve.ts";
 export { briefFromRoute } from "./route.ts";
 export { readStandard } from "./standard-file.ts";
+export { briefValues } from "./text.ts";
+export { briefText, briefToYaml, type WrittenValues, writtenBrief } from "./write.ts";

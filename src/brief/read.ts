@@ -1,10 +1,12 @@
 /** From the text of a brief to a draft: what is readable is kept, every problem is told with its place. */
+import { type KnownPoints, pointsNamed } from "../geodesy/index.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { Fix } from "./brief.ts";
 import { foundType } from "./direction.ts";
 import type { BriefDraft, DraftExercise } from "./draft.ts";
 import { readExercise } from "./exercise.ts";
+import { lookUpIn } from "./look-up.ts";
 import { errorAt, validated } from "./problems.ts";
 import { type PlacedValues, readText } from "./text.ts";
 import { aircraftSchema, fixSchema, frameSchema, windSchema } from "./written.ts";
@@ -19,10 +21,11 @@ const WIND_DOUBT_KT = 8;
  *
  * An exercise, fix, wind or aircraft with anything wrong in it is left out whole, with an error issue for each
  * problem and one warning `brief-left-out` that counts them; the rest is kept. Nothing is guessed: an unknown key
- * may be a misspelt one that matters.
+ * may be a misspelt one that matters. Fixes and runways that the brief only names are looked up in the `known`
+ * lists; of several of one ident the one nearest to `known.near` is taken, and that is said.
  * @throws UnusableInput with every problem found, when the text is no YAML, its version is not 1, or no exercise is left.
  */
-export function readBrief(text: string, file: string): BriefDraft {
+export function readBrief(text: string, file: string, known: KnownPoints | null = null): BriefDraft {
   const placed = readText(text, file);
   const issues: Issue[] = [];
   if (typeof placed.values !== "object" || placed.values === null || Array.isArray(placed.values)) {
@@ -35,10 +38,11 @@ export function readBrief(text: string, file: string): BriefDraft {
 
   const fixes = new Map<string, Fix | null>();
   for (const [ident, value] of Object.entries(mapOf(written.fixes))) {
-    const fix = readFix(ident, value, placed, issues);
+    const fix = readFix(ident, value, known, placed, issues);
     fixes.set(ident, fix);
     if (!fix) leftOut.fixes++;
   }
+  const lookUp = lookUpIn(fixes, known, placed, issues);
   const winds: WindPrior[] = [];
   listOf(written.wind).forEach((value, i) => {
     const wind = readWind(value, i, placed, issues);
@@ -49,7 +53,7 @@ export function readBrief(text: string, file: string): BriefDraft {
   if (written.aircraft !== undefined && !aircraft) leftOut.aircraft++;
   const exercises: DraftExercise[] = [];
   listOf(written.exercises).forEach((value, i) => {
-    const exercise = readExercise(value, ["exercises", i], placed, fixes, issues);
+    const exercise = readExercise(value, ["exercises", i], placed, lookUp, issues);
     if (exercise) exercises.push(exercise);
     else leftOut.exercises++;
   });
@@ -69,7 +73,7 @@ export function readBrief(text: string, file: string): BriefDraft {
     aircraft,
     standard: typeof written.standard === "string" && written.standard !== "" ? written.standard : null,
     winds,
-    fixes: [...fixes.values()].filter((fix) => fix !== null),
+    fixes: [...[...fixes.values()].filter((fix) => fix !== null), ...lookUp.taken],
     exercises,
     issues,
   };
@@ -81,8 +85,32 @@ const mapOf = (value: unknown): Record<string, unknown> =>
     : {};
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
-function readFix(ident: string, value: unknown, placed: PlacedValues, issues: Issue[]): Fix | null {
-  const fix = validated(fixSchema, value, ["fixes", ident], placed, issues);
+/** A fix that gives no place of its own takes it from the lists; what else it gives holds. */
+function placedByList(ident: string, value: unknown, known: KnownPoints | null): unknown {
+  const own = Object(value) as Record<string, unknown>;
+  if (Object.hasOwn(own, "lat") || Object.hasOwn(own, "lon")) return value;
+  const listed = known ? pointsNamed(known, ident)[0] : undefined;
+  if (!listed || (value !== null && typeof value !== "object")) return value;
+  const { latitude: lat, longitude: lon, kind, declination, elevation } = listed;
+  return {
+    lat,
+    lon,
+    kind,
+    ...(declination === null ? {} : { declination }),
+    ...(elevation === null ? {} : { elevation_ft: elevation }),
+    ...own,
+  };
+}
+
+function readFix(
+  ident: string,
+  value: unknown,
+  known: KnownPoints | null,
+  placed: PlacedValues,
+  issues: Issue[],
+): Fix | null {
+  const written = placedByList(ident, value, known);
+  const fix = validated(fixSchema, written, ["fixes", ident], placed, issues);
   return (
     fix && {
       ident,

@@ -101,6 +101,18 @@ export function readText(text: string, file: string): PlacedValues {
   };
 }
 
+/**
+ * The plain values of a brief, whatever is wrong with them, to be edited.
+ * @throws UnusableInput where the text is no YAML or no map.
+ */
+export function briefValues(text: string, file: string): Readonly<Record<string, unknown>> {
+  const { values, placeOf } = readText(text, file);
+  if (typeof values === "object" && values !== null && !Array.isArray(values))
+    return values as Record<string, unknown>;
+  const facts = { expected: "map", found: Array.isArray(values) ? "list" : typeof values };
+  throw new UnusableInput([{ code: "brief-wrong-type", severity: "error", where: placeOf([]), facts }]);
+}
+
 /** As in `exercises[2].course`. */
 export function pathText(path: Path): string {
   return path

@@ -60,14 +60,15 @@ const descent = z.strictObject({
   before_nm: z.number().min(0).max(60).optional(),
   ...anyExercise,
 });
+const runway = z.strictObject({
+  ident: z.string().min(1).optional().describe("as in 22"),
+  threshold: z.tuple([latitude, longitude]),
+  end: z.tuple([latitude, longitude]).describe("the far end"),
+  elevation_ft: altitude.describe("of the threshold"),
+});
 const approach = z.strictObject({
   approach: z.strictObject({
-    runway: z.strictObject({
-      ident: z.string().min(1).optional().describe("as in 22"),
-      threshold: z.tuple([latitude, longitude]),
-      end: z.tuple([latitude, longitude]).describe("the far end"),
-      elevation_ft: altitude.describe("of the threshold"),
-    }),
+    runway,
     guidance: z.enum(["localizer", "vor", "lnav", "lpv", "lnav-vnav", "rnp", "centre-line"]),
     width_deg: z.number().positive().max(12).optional().describe("localizer: whole width, both sides"),
     antenna_ft: z.number().positive().max(30_000).optional().describe("localizer: antenna to threshold"),
@@ -133,13 +134,27 @@ export const frameSchema = z.strictObject({
   $schema: z.string().optional().describe("for editors; not looked at"),
 });
 
+/** With a point list beside the brief a runway may be named only, and a fix need not say where it is. */
+const namedApproach = approach.extend({
+  approach: approach.shape.approach.extend({
+    runway: z.union([runway, ident.describe("of a point list")]),
+  }),
+});
+const namedFix = fixSchema.extend({ lat: latitude.optional(), lon: longitude.optional() });
+
 /** The whole, for the JSON Schema. */
 export const writtenBriefSchema = frameSchema
   .extend({
     aircraft: aircraftSchema.optional(),
     wind: z.array(windSchema).optional(),
-    fixes: z.record(ident, fixSchema).optional(),
-    exercises: z.array(z.union(Object.values(EXERCISE_SCHEMAS) as [typeof courseTo])).min(1),
+    fixes: z.record(ident, namedFix).optional(),
+    exercises: z
+      .array(
+        z.union(
+          Object.values({ ...EXERCISE_SCHEMAS, approach: namedApproach }) as unknown as [typeof courseTo],
+        ),
+      )
+      .min(1),
   })
   .meta({ title: "Brief of a training flight", description: "What the flight was meant to do." });
 

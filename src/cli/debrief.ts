@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { Command, InvalidArgumentError } from "commander";
 import {
+  approachesCsv,
   type BriefDraft,
   briefFromRoute,
   type Debrief,
@@ -11,13 +12,20 @@ import {
   debriefText,
   exercisesCsv,
   fileStem,
+  type ImportedLog,
+  issueSentence,
   joinLogs,
+  joinPointLists,
+  type KnownPoints,
   lapsCsv,
   legsCsv,
   oneFileHtml,
+  type PointList,
+  type Position,
   pointsCsv,
   readBrief,
   readPlaces,
+  readPoints,
   readStandard,
   TEST_STANDARDS,
   type TestStandard,
@@ -30,6 +38,7 @@ import { note, UnusableFile, writeInto } from "./output.ts";
 
 interface Options {
   readonly brief?: string;
+  readonly points?: readonly string[];
   readonly standard?: string;
   readonly out?: string;
   readonly json?: boolean;
@@ -57,10 +66,10 @@ async function openStandard(name: string): Promise<TestStandard | "none"> {
 }
 
 /** A brief of our own, or the first route of a GPX file. */
-async function openBrief(path: string): Promise<BriefDraft> {
+async function openBrief(path: string, known: KnownPoints | null): Promise<BriefDraft> {
   const bytes = await openBytes(path);
   const text = bytes.toString("utf8");
-  if (!/^\s*</.test(text)) return readBrief(text, path);
+  if (!/^\s*</.test(text)) return readBrief(text, path, known);
   const { routes } = await readPlaces([bytes], path);
   const [route, ...others] = routes;
   if (!route) {
@@ -68,6 +77,21 @@ async function openBrief(path: string): Promise<BriefDraft> {
   }
   if (others.length > 0) note(`${path}: its first route, ${route.name || "without a name"}, is the brief`);
   return briefFromRoute(route, path);
+}
+
+/** The user's point lists as one; what of them could not be used is said. Null where none is given. */
+async function openPoints(paths: readonly string[]): Promise<PointList | null> {
+  if (paths.length === 0) return null;
+  const lists = await inTurn(paths, async (path) => readPoints([await openBytes(path)], path));
+  for (const issue of lists.flatMap(({ issues }) => issues))
+    if (issue.severity !== "note") note(issueSentence(issue));
+  return joinPointLists(lists);
+}
+
+/** Of several points of one ident the one nearest to the middle of the log is meant. */
+function nearMiddle({ track }: ImportedLog): Position {
+  const middle = track.length >> 1;
+  return { latitude: track.latitude[middle]!, longitude: track.longitude[middle]! };
 }
 
 /** Which of several, counted from 1 as a person does; the analysis counts from 0. */
@@ -104,6 +128,9 @@ function filesOf(
           ...(document.exercises.some((e) => e.kind === "hold" && e.facts)
             ? [{ name: `${name}.laps.csv`, text: lapsCsv(document) }]
             : []),
+          ...(document.exercises.some((e) => e.kind === "approach" && e.facts)
+            ? [{ name: `${name}.approaches.csv`, text: approachesCsv(document) }]
+            : []),
           { name: `${name}.verdicts.csv`, text: verdictsCsv(document) },
           { name: `${name}.legs.csv`, text: legsCsv(document) },
           { name: `${name}.points.csv`, text: pointsCsv(document, series) },
@@ -136,6 +163,11 @@ export function debriefCommand(): Command {
     .argument("<log...>", "track logs; each gives its own debrief, or one with --join")
     .option("--brief <file>", "what should have been flown: YAML, JSON, or a GPX file with a route")
     .option(
+      "--points <file>",
+      "fixes and runways that a brief may name, and finals to them that are found without: a table (ident, lat, lon, kind, elevation, declination, end lat, end lon), GPX or KML; may be given again",
+      (path: string, before: readonly string[] = []) => [...before, path],
+    )
+    .option(
       "--standard <name or file>",
       `what to hold it against: ${TEST_STANDARDS.map(({ id }) => id).join(", ")}, none, or a school’s own file; what the brief names if not given`,
     )
@@ -165,15 +197,18 @@ export function debriefCommand(): Command {
     ) {
       command.error("several logs give several documents: name a folder with --out", { exitCode: 2 });
     }
-    const brief = options.brief ? await openBrief(options.brief) : null;
+    const points = await openPoints(options.points ?? []);
     const standard = options.standard ? await openStandard(options.standard) : null;
     for (const paths of options.join ? [logs] : logs.map((path) => [path])) {
       const path = paths[0]!;
       const log = joinLogs(await inTurn(paths, (each) => openLog(each, options.column)));
+      const known = points && { ...points, near: nearMiddle(log) };
+      const brief = options.brief ? await openBrief(options.brief, known) : null;
       if (!brief && log.routes.length > 0) {
         note(`${path} carries a route; to compare the flight with it, add --brief ${path}`);
       }
-      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard });
+      const runways = points?.runways ?? [];
+      const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard, runways });
       if (options.out) await writeInto(options.out, filesOf(debrief, options, fileStem(path)));
       else process.stdout.write(printed(debrief, options));
     }

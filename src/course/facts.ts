@@ -122,6 +122,8 @@ export const courseFactsSchema = z.strictObject({
   needle: z.strictObject({
     max: z.number(),
     maxUtc: utc.nullable(),
+    /** Right of course positive. Not in documents of earlier versions, like all that is optional here. */
+    mean: z.number().optional(),
     doubt95: z.number(),
     beyondQuarter: z.number(),
     beyondHalf: z.number(),
@@ -138,6 +140,8 @@ export const courseFactsSchema = z.strictObject({
     .strictObject({
       flownDeg: z.number(),
       neededDeg: z.number(),
+      /** The mean that was held where the track did not lead back to the course: before a correction, or without need of one. */
+      heldDeg: z.number().nullable().optional(),
       doubt95Deg: z.number(),
       headingFlownTrueDeg: z.number(),
       headingNeededTrueDeg: z.number(),
@@ -152,6 +156,8 @@ export const courseFactsSchema = z.strictObject({
       joinedUtc: utc,
       /** How far past the course before coming back, never negative. */
       overshootNm: z.number(),
+      /** ... as a share of full scale where it was joined; null within a mile of a station. */
+      overshootNeedle: z.number().nullable().optional(),
     })
     .nullable(),
   /** Where and how the turn onto the course ended, right positive; null where no such turn stands out. */

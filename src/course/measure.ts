@@ -12,13 +12,14 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
-import { causesOf, worstCauses } from "./cause.ts";
+import { worstCauses } from "./cause.ts";
+import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
-import { findExcursions } from "./excursion.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
-import { findingsOf, isTold, wasChased } from "./finding.ts";
+import { findingsOf, isTold } from "./finding.ts";
 import { isFitted } from "./fit.ts";
-import { arrivedRow, findJoining, joiningFacts } from "./joining.ts";
+import { heldCorrection } from "./held-correction.ts";
+import { joiningFacts } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -58,28 +59,14 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
   const reversals = countReversals(rows, judged.span);
   const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
-  const joining = fitted ? null : findJoining(exercise, path, span, motion, intercept);
-  // who swings too much to be established is seen to swing
-  const near = Math.min(judged.span.start, (rows.timed ? arrivedRow(rows) : null) ?? judged.span.start);
-  const swings = countReversals(rows, { start: near, end: judged.span.end });
-  const chased = swings && wasChased(rows, swings) ? swings : null;
+  const joinedRow = judged.establishedAt ?? 0;
+  const overshootNeedle =
+    intercept && !nearStation(exercise, rows, joinedRow)
+      ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
+      : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
-  // a track that stood off from the roll-out on is told from there
-  let from = judged.span.start;
-  while (joining && from > 0 && rows.timeMs[from - 1]! >= joining.time) from--;
-  const excursions = (
-    fitted
-      ? []
-      : findExcursions(
-          rows,
-          { start: from, end: judged.span.end },
-          exercise.scale,
-          judged.begins === "near-station",
-        )
-  ).map((e) => {
-    const correction = correctionOver(e.drifting);
-    return { ...e, record: { ...e.record, causes: causesOf(e, { rows, joining, chased, correction }) } };
-  });
+  const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
+  const { joining, chased, excursions } = findDepartures(departures);
   const altitude = altitudeFacts(exercise, rows, judged.span, weights);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
@@ -107,11 +94,12 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     windCorrection: measured && {
       flownDeg: measured.flown,
       neededDeg: measured.needed,
+      heldDeg: fitted ? null : heldCorrection(rows, judged.span),
       doubt95Deg: measured.doubt95,
       headingFlownTrueDeg: direction(measured.course + measured.flown),
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
-    intercept,
+    intercept: intercept && { ...intercept, overshootNeedle },
     joining: joiningFacts(joining),
     excursions: excursions.map((e) => e.record),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
@@ -125,7 +113,6 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     cannotTell,
   };
 
-  const joinedRow = judged.establishedAt ?? 0;
   const findings = findingsOf({
     exercise,
     rows,
@@ -135,10 +122,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     chased,
     joining,
     correctionOver,
-    overshootNeedle:
-      intercept && !nearStation(exercise, rows, joinedRow)
-        ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
-        : 0,
+    overshootNeedle: overshootNeedle ?? 0,
   });
   const worst = excursions.reduce<(typeof excursions)[number] | null>(
     (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),

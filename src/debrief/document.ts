@@ -1,5 +1,6 @@
 /** The debrief document: the versioned JSON contract between the analysis and everything that shows it. */
 import { z } from "zod";
+import { approachAdviceSchema, approachFactsSchema } from "../approach/facts.ts";
 import { arcFactsSchema, arcRemedySchema } from "../course/arc-facts.ts";
 import { descentFactsSchema } from "../course/descent-facts.ts";
 import { courseFactsSchema, whatWouldHaveWorkedSchema } from "../course/facts.ts";
@@ -16,6 +17,8 @@ const legSchema = z.strictObject({
   /** Mean track of a straight; track at the start of a turn. */
   trackTrueDeg: z.number(),
   turnDeg: z.number(),
+  /** Of a turn of 45 degrees or more: how far its track went past the direction held after it, in its own sense. */
+  pastDeg: z.number().nullable().optional(),
   groundSpeedKt: z.number(),
   altitudeFt: z.number().nullable(),
   verticalFpm: z.number().nullable(),
@@ -39,7 +42,7 @@ const anyExercise = {
   verdicts: z.array(verdictSchema),
 };
 
-/** `facts` is null where the exercise was not flown, or is not compared by this version. */
+/** `facts` is null where the exercise was not flown. */
 const exerciseSchema = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("course"),
@@ -70,8 +73,8 @@ const exerciseSchema = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("approach"),
     ...anyExercise,
-    facts: z.null(),
-    whatWouldHaveWorked: z.null(),
+    facts: approachFactsSchema.nullable(),
+    whatWouldHaveWorked: approachAdviceSchema,
   }),
 ]);
 
@@ -167,10 +170,12 @@ export type CourseRecord = Extract<DocumentExercise, { kind: "course" }>;
 export type HoldRecord = Extract<DocumentExercise, { kind: "hold" }>;
 export type ArcRecord = Extract<DocumentExercise, { kind: "arc" }>;
 export type DescentRecord = Extract<DocumentExercise, { kind: "descent" }>;
+export type ApproachRecord = Extract<DocumentExercise, { kind: "approach" }>;
 export type DocumentLeg = DebriefDocument["legs"][number];
 export type DocumentIssue = z.infer<typeof issueSchema>;
 export type Remark = z.infer<typeof remarkSchema>;
 export type Overrule = z.infer<typeof overruleSchema>;
+export type { ApproachAdvice, ApproachFacts } from "../approach/facts.ts";
 export type { ArcFacts, ArcRemedy } from "../course/arc-facts.ts";
 export type { ConstantDescent, DescentFacts } from "../course/descent-facts.ts";
 export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/facts.ts";

@@ -1,5 +1,6 @@
 /** Where the holds of a brief were flown, for the matcher to put in the brief's order, and what else was held. */
 import type { Brief, HoldExercise } from "../brief/brief.ts";
+import type { Position } from "../geodesy/position.ts";
 import { type FoundHold, findHolds, holdAgainst } from "../hold/index.ts";
 import type { Run } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
@@ -70,7 +71,14 @@ export function shared(first: Span, second: Span): boolean {
   return both > (first.end - first.start) / 2;
 }
 
-/** Holds that no brief asked for: all that were found and are not among those taken. */
-export function holdsBeside(taken: readonly Span[], motion: Motion, legs: readonly Leg[]): FoundHold[] {
-  return findHolds(motion, legs).filter((hold) => !taken.some((span) => shared(hold.span, span)));
+/** Holds that no brief asked for: all that were found and are not among those taken. A circuit round a known runway is none. */
+export function holdsBeside(
+  taken: readonly Span[],
+  motion: Motion,
+  legs: readonly Leg[],
+  runways: readonly Position[],
+): FoundHold[] {
+  return findHolds(motion, legs, { runways }).filter(
+    (hold) => !taken.some((span) => shared(hold.span, span)),
+  );
 }

@@ -1,5 +1,6 @@
 /** The recipe, read top to bottom: a log and perhaps a brief become a debrief. */
 
+import { type KnownRunway, runwaysNear } from "../approach/index.ts";
 import type { Brief } from "../brief/brief.ts";
 import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
@@ -24,6 +25,8 @@ export interface DebriefInput {
   readonly brief: BriefDraft | null;
   /** Which flight of a log that holds several, from 0; the longest that went anywhere where not given. */
   readonly flight?: number | null;
+  /** Landing directions of the user's own lists: finals to them are found, and circuits round them are no holds. */
+  readonly runways?: readonly KnownRunway[];
   /** What to hold the exercises against, or that nothing is; the published standard that the brief names where not given. */
   readonly standard?: TestStandard | "none" | null;
 }
@@ -42,6 +45,7 @@ export function debriefFlight({
   brief: draft,
   flight: asked = null,
   standard: given = null,
+  runways = [],
 }: DebriefInput): Debrief {
   const cleaned = cleanTrack(log.track);
   if (cleaned.track.length < 2) {
@@ -77,7 +81,8 @@ export function debriefFlight({
   const path = pathSeries(track, motion, legs, wind);
   const named = brief?.standard ? standardNamed(brief.standard) : null;
   const standard = given === "none" ? null : (given ?? named);
-  const flight = { path, motion, legs, wind, standard };
+  const near = motion ? runwaysNear(motion, runways) : [];
+  const flight = { path, motion, legs, wind, runways: near, standard };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
   const middle = path.latitude.length >> 1;

@@ -1,4 +1,5 @@
 /** Columns for charts and maps that stand beside the document: too many numbers for JSON, rebuilt from the log at will. */
+import type { ApproachSeries } from "../approach/series.ts";
 import type { ArcSeries, CourseSeries, DescentSeries } from "../course/series.ts";
 import type { HoldSeries } from "../hold/series.ts";
 
@@ -24,7 +25,8 @@ export interface FlightSeries {
   readonly exercises: readonly (ExerciseSeries | null)[];
 }
 
-export type ExerciseSeries = CourseSeries | HoldSeries | ArcSeries | DescentSeries;
+export type ExerciseSeries = CourseSeries | HoldSeries | ArcSeries | DescentSeries | ApproachSeries;
 
+export type { ApproachSeries } from "../approach/series.ts";
 export type { ArcSeries, CourseSeries, DescentSeries } from "../course/series.ts";
 export type { HoldSeries } from "../hold/series.ts";

@@ -1,5 +1,5 @@
 /** What a table's column headings mean: the quantity and its unit, in common spellings. */
-import { METRES_PER_FOOT, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
+import { METRES_PER_FOOT, METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import { CSV_COLUMNS, type CsvColumn } from "./imported.ts";
 
 /** Spellings without case, spaces, signs and units (common practice, no source). */
@@ -121,6 +121,7 @@ const ASSUMED: Readonly<Record<Exclude<Kind, "time">, string>> = {
   speed: "kt",
   temperature: "c",
 };
+const PLACE = new Set<CsvColumn>(["latitude", "longitude"]);
 const METRIC_NAMES = new Set(["ele", "elevation", "height", "gpsheight"]);
 
 export interface Meaning {
@@ -133,14 +134,16 @@ export interface Meaning {
   readonly counts: boolean;
 }
 
-const bare = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
+/** Without case, spaces and signs. */
+export const bare = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
 
-/** Heading and unit: "Alt (ft)", "alt [ft]", "alt_ft", "Alt, ft". */
-function nameAndUnit(heading: string): { readonly name: string; readonly unit: string } {
+/** Heading and unit: "Alt (ft)", "alt [ft]", "alt_ft", "Alt, ft", "altitudeFt". */
+export function nameAndUnit(written: string): { readonly name: string; readonly unit: string } {
+  const heading = written.replace(/([a-z])([A-Z])/g, "$1 $2");
   const marked = /^(.*?)[([{](.*?)[)\]}]/.exec(heading);
   if (marked !== null) return { name: bare(marked[1]!), unit: bare(marked[2]!) };
   const tail =
-    /^(.+)[ _.,/-]+(ft|feet|m|meters|metres|kts?|knots|ms|mps|m\/s|km\/?h|kph|mph|deg|degc|c|f|s|sec|seconds)$/i.exec(
+    /^(.+)[ _.,/-]+(ft|feet|m|meters|metres|kts?|knots|ms|mps|m\/s|km\/?h|kph|mph|deg|rad|degc|c|f|s|sec|seconds)$/i.exec(
       heading.trim(),
     );
   return tail === null ? { name: bare(heading), unit: "" } : { name: bare(tail[1]!), unit: bare(tail[2]!) };
@@ -158,8 +161,12 @@ export function meaningOf(
   if (column === undefined) return UNCLEAR.has(name) ? "unclear" : null;
   const kind = KINDS[column];
   const plain = { column, heading, convert: same, assumed: null, counts: false };
-  if (kind === undefined) return plain;
   const written = own || bare(unitBelow);
+  if (kind === undefined) {
+    return PLACE.has(column) && /^rad(?:ians?)?$/.test(written)
+      ? { ...plain, convert: (x) => x / RADIANS_PER_DEGREE }
+      : plain;
+  }
   const units = UNITS[kind];
   if (Object.hasOwn(units, written)) return { ...plain, convert: units[written]!, counts: kind === "time" };
   if (kind === "time") return plain;

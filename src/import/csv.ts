@@ -14,6 +14,8 @@ import type { Tally } from "./tally.ts";
 
 /** Lines before the headings that may say other things. */
 const PREAMBLE = 50;
+const SIDES = { latitude: /^[NS]$/i, longitude: /^[EW]$/i } as const;
+const WHOLE = /^[-+]?\d+$/;
 const ANGLES = new Set<string>(["trackAngle", "headingTrue", "headingMagnetic"]);
 
 /**
@@ -23,7 +25,7 @@ const ANGLES = new Set<string>(["trackAngle", "headingTrue", "headingMagnetic"])
  * "elevation" and "height") and said (`unit-assumed`). A plain "heading" or "course" is not used, for it says neither
  * true nor magnetic (`unclear-column`). Speeds that do not fit the way flown are refused (`implausible-column`).
  * With heading and true airspeed the wind is measured, not estimated.
- * Counted: `unreadable-position` (row left out), `unreadable-time`, `unreadable-value`. Noted: `time-without-zone`,
+ * Counted: `unreadable-position` and `too-many-commas` (row left out), `unreadable-time`, `unreadable-value`. Noted: `time-without-zone`,
  * `no-date`.
  */
 export class CsvReader implements LineLogReader {
@@ -101,6 +103,23 @@ export class CsvReader implements LineLogReader {
     return false;
   }
 
+  /** A place as written, with its hemisphere where that stands in the column beside it. */
+  private place(row: readonly string[], column: "latitude" | "longitude"): string {
+    const text = this.text(row, column);
+    const { index } = this.fields.get(column)!;
+    const side = [row[index + 1], row[index - 1]].find((field) => field && SIDES[column].test(field));
+    return side === undefined || /[NSEW]/i.test(text) ? text : text + side;
+  }
+
+  private degrees(text: string, column: "latitude" | "longitude"): number {
+    return this.fields.get(column)!.meaning.convert(readAngle(text));
+  }
+
+  /** More values than headings, as decimal commas between commas make: which belong together is not known. */
+  private grownTooLong(row: readonly string[]): boolean {
+    return this.delimiter === "," && row.slice(this.headings!.length).some((field) => field !== "");
+  }
+
   private text(row: readonly string[], column: CsvColumn): string {
     const field = this.fields.get(column);
     return field === undefined ? "" : (row[field.index] ?? "");
@@ -126,8 +145,13 @@ export class CsvReader implements LineLogReader {
 
   private point(row: readonly string[], line: number): void {
     const place = { line, column: 0, point: this.seen++ };
-    const [lat, lon] = [this.text(row, "latitude"), this.text(row, "longitude")];
-    const [latitude, longitude] = [readAngle(lat), readAngle(lon)];
+    const [lat, lon] = [this.place(row, "latitude"), this.place(row, "longitude")];
+    if (this.grownTooLong(row) && WHOLE.test(lat) && WHOLE.test(lon)) {
+      const facts = { values: row.length, columns: this.headings!.length };
+      this.tally.add("too-many-commas", "warning", place, { dropped: 1, facts });
+      return;
+    }
+    const [latitude, longitude] = [this.degrees(lat, "latitude"), this.degrees(lon, "longitude")];
     if (Number.isNaN(latitude) || Number.isNaN(longitude)) {
       const facts = { lat: lat.slice(0, 40), lon: lon.slice(0, 40) };
       this.tally.add("unreadable-position", "warning", place, { dropped: 1, facts });
@@ -143,11 +167,13 @@ export class CsvReader implements LineLogReader {
   }
 
   private time(row: readonly string[], place: { line: number; column: number; point: number }): number {
-    const [time, date] = [this.text(row, "time"), this.text(row, "date")];
+    let [time, date] = [this.text(row, "time"), this.text(row, "date")];
+    if (time === "" && /\d:\d/.test(date)) [time, date] = [date, ""]; // a "date" with the clock in it
     if (time === "") return Number.NaN;
-    const { counts, convert } = this.fields.get("time")!.meaning;
+    const meaning = this.fields.get("time")?.meaning;
     const { times } = this;
-    const value = times.read(time, date, this.text(row, "utcOffset"), counts ? convert : null);
+    const toMillis = meaning?.counts ? meaning.convert : null;
+    const value = times.read(time, date, this.text(row, "utcOffset"), toMillis);
     if (Number.isNaN(value)) {
       const facts = { time: `${date} ${time}`.trim().slice(0, 40) };
       this.tally.add("unreadable-time", "warning", place, { facts });

@@ -36,12 +36,13 @@ export class GpxPoint {
   begin(attributes: Readonly<Record<string, string>>): void {
     this.index++;
     this.line = this.at.line;
-    this.latitude = attributes.lat === undefined ? Number.NaN : readDecimal(attributes.lat);
-    this.longitude = attributes.lon === undefined ? Number.NaN : readDecimal(attributes.lon);
+    const { lat, lon } = attributes;
+    this.latitude = lat === undefined ? Number.NaN : readDecimal(lat);
+    this.longitude = lon === undefined ? Number.NaN : readDecimal(lon);
     this.altitude = this.time = this.hdop = this.speed = this.course = this.satellites = Number.NaN;
     this.fixed = true;
     if (Number.isNaN(this.latitude) || Number.isNaN(this.longitude)) {
-      const facts = { lat: attributes.lat?.slice(0, 40) ?? null, lon: attributes.lon?.slice(0, 40) ?? null };
+      const facts = { lat: lat?.slice(0, 40) ?? null, lon: lon?.slice(0, 40) ?? null };
       this.tally.add("unreadable-position", "warning", this.at.place(this.index), { dropped: 1, facts });
     }
   }

@@ -3,6 +3,7 @@ import { GrowingColumns } from "./columns.ts";
 import { GpxPoint, type PointElement } from "./gpx-point.ts";
 import type { Found, XmlLogReader } from "./log-reader.ts";
 import { PlaceCutter } from "./places.ts";
+import { plausibleSpeeds } from "./plausible.ts";
 import type { Tally } from "./tally.ts";
 import { segmentsInOrder } from "./time-order.ts";
 import type { XmlStream } from "./xml-stream.ts";
@@ -12,6 +13,7 @@ type Wanted = PointElement | "name" | null;
 /**
  * Read of each `trkpt`: `lat`, `lon` (degrees, WGS84), `ele` (metres, datum not stated), `time`, `hdop`, `fix`;
  * `speed` (m/s) and `course` (degrees true), the point's own in 1.0 or in `extensions` at any depth in 1.1.
+ * Speeds that do not fit the way flown are refused (`implausible-column`): some programs write other units.
  * Of values written twice the first counts. A negative speed or course is a receiver's "not known".
  * Left out and counted: a point without readable place (`unreadable-position`), and one whose `fix` is `none`
  * (`point-without-fix`: the receiver says that it had none).
@@ -88,7 +90,8 @@ export class GpxReader implements XmlLogReader {
 
   finish(file: string): Found {
     const { pointsSeen, tally } = this;
-    const track = segmentsInOrder(this.columns.finish(this.name || file, "gpx"), tally);
+    const ordered = segmentsInOrder(this.columns.finish(this.name || file, "gpx"), tally);
+    const track = plausibleSpeeds(ordered, tally);
     return { track, pointsSeen, ...this.places.finish() };
   }
 

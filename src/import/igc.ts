@@ -72,7 +72,8 @@ export class IgcReader implements LineLogReader {
         this.taskPoint(text);
         break;
       default:
-        if (text.trim() !== "" && !RECORDS.includes(text[0]!)) {
+        // biome-ignore lint/suspicious/noControlCharactersInRegex: what fills a file's end is no line
+        if (!/^[\s\u0000\u001a]*$/.test(text) && !RECORDS.includes(text[0]!)) {
           this.tally.add("unknown-line", "note", at(line), { facts: { begins: text.slice(0, 20) } });
         }
     }
@@ -107,7 +108,9 @@ export class IgcReader implements LineLogReader {
     const date = /^H[A-Z]?DTE(?:DATE)?:?\s*(.*)/.exec(text)?.[1];
     if (date !== undefined) {
       const [day, month, years] = [digits(date, 0, 2), digits(date, 2, 4), digits(date, 4, 6)];
-      const year = years + (years >= CENTURY_FROM ? 1900 : 2000);
+      // Some programs write the whole year, against the rule.
+      const whole = digits(date, 4, 8);
+      const year = Number.isNaN(whole) ? years + (years >= CENTURY_FROM ? 1900 : 2000) : whole;
       if (month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month)) {
         if (!this.dated) this.undated = this.columns.length;
         this.day = daysFromCivil(year, month, day);

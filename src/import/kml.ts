@@ -7,7 +7,7 @@ import { KmlSource } from "./kml-source.ts";
 import type { Found, XmlLogReader } from "./log-reader.ts";
 import { speedsByWay } from "./plausible.ts";
 import type { Tally } from "./tally.ts";
-import { segmentsInOrder } from "./time-order.ts";
+import { inTimeOrder, segmentsInOrder } from "./time-order.ts";
 import type { XmlStream } from "./xml-stream.ts";
 
 /**
@@ -121,8 +121,10 @@ export class KmlReader implements XmlLogReader {
     }
     for (const tell of best.faults) tell();
     const name = best.name || this.documentName || file;
+    const track = speedsByWay(best.columns.finish(name, "kml"), this.tally);
     return {
-      track: segmentsInOrder(speedsByWay(best.columns.finish(name, "kml"), this.tally), this.tally),
+      // Placemarks of their own stand in any order; the points of a track are in the track's.
+      track: best === this.timed ? inTimeOrder(track, this.tally) : segmentsInOrder(track, this.tally),
       waypoints: this.waypoints,
       routes: [],
       pointsSeen: best.seen,

@@ -108,8 +108,10 @@ async function readArchive(
     } catch (error) {
       if (!(error instanceof UnusableInput)) throw error;
       const none: Issue = { code: "archive-without-log", severity: "error", where: { file }, facts: {} };
-      const reason = unpacked.entry() === null ? [none] : error.issues;
-      first ??= new UnusableInput([...reason, ...tally.issues()]);
+      const damage = tally.issues();
+      const nothing = error.issues[0]?.code === "empty-file" && damage.length > 0;
+      const reason = unpacked.entry() === null ? [none] : nothing ? [] : error.issues;
+      first ??= new UnusableInput([...reason, ...damage]);
     }
     if (unpacked.entry() === null || kind === "gzip" || !packed.canRewind()) break;
   }

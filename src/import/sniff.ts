@@ -21,8 +21,9 @@ export function lookOf(head: Uint8Array, text: string, named = false): Look {
   if (/^<(?:!doctype\s+html|html)\b/i.test(trimmed)) return "web-page"; // a sign-in page saved under the log's name
   if (trimmed[0] === "<") return "xml";
   if (trimmed[0] === "{" || trimmed[0] === "[") return "text";
+  // Zeros that a power cut left at the end, or an old system's end-of-file mark, make no log binary.
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-  if (/[\u0000-\u0008\u000e-\u001f]/.test(trimmed)) return "binary";
+  if (/[\u0000-\u0008\u000e-\u001f]/.test(trimmed.replace(/[\u0000\u001a]+$/, ""))) return "binary";
   if (/^[A-Z]/.test(trimmed) && /^(?:B\d{6}\d{7}[NS]\d{8}[EW]|HF?[A-Z]?DTE)/m.test(trimmed)) return "igc";
   const lines = trimmed.split(/[\r\n]+/);
   const table = lines.some((line) => /[,;\t|]/.test(line) && (named || /lat/i.test(line)));

@@ -6,7 +6,7 @@ import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
-import { inOrder } from "./order.ts";
+import { inOrder, withOutOfOrder } from "./order.ts";
 import { type Run, runsOf } from "./runs.ts";
 
 export type { FlownPath } from "./flown.ts";
@@ -20,9 +20,9 @@ const GIVEN = 2;
  * One match for each exercise, in the order of the brief.
  *
  * An exercise with a window has the rows of that window. The others are found by geometry: runs along the
- * course, within 45°, on the right side of the fix, assigned in the order of the brief. An exercise that was
- * flown out of that order is not found; a window in the brief finds it. A course flown the other way is never
- * taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
+ * course, within 45°, on the right side of the fix, assigned in the order of the brief. One flown out of that order is
+ * found where it fits well and nothing else fits; else a window in the brief finds it. A course flown the other way is
+ * never taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
  * as its final course to the threshold, and has what followed it as well: the landing, or the climb away. What else was
  * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
@@ -50,11 +50,10 @@ function findInOrder(
   const runs = brief.exercises.map((exercise, i) =>
     candidates(exercise, windows[i]!, windows, path, flown, others.get(i)),
   );
-  const chosen = inOrder(runs);
-  const ends: number[] = []; // of the exercises before, in the order of the brief
+  const chosen = withOutOfOrder(inOrder(runs), runs);
+  const cores = chosen.flatMap((choice) => choice?.run.core ?? []);
   return windows.map((window, i): Match => {
     if (window !== null) {
-      if (window !== "outside") ends.push(window.end);
       const span = window === "outside" ? null : window;
       return { exercise: i, span, by: "between", confidence: span ? 1 : 0 };
     }
@@ -62,10 +61,11 @@ function findInOrder(
     if (!choice) return { exercise: i, span: null, by: "geometry", confidence: 0 };
     const { run, rival } = choice;
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
-    const start = Math.max(run.span.start, ...ends.filter((end) => end < run.core.end - 1));
-    ends.push(run.core.end);
+    const before = cores.filter(({ start, end }) => start < run.core.start && end < run.core.end - 1);
+    const start = Math.max(run.span.start, ...before.map(({ end }) => end));
     const isApproach = brief.exercises[i]!.kind === "approach";
-    const next = chosen.slice(i + 1).find((later) => later)?.run.core.start ?? path.latitude.length;
+    const after = cores.filter(({ start }) => start > run.core.start);
+    const next = Math.min(path.latitude.length, ...after.map((core) => core.start));
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
     return { exercise: i, span, by: "geometry", confidence };

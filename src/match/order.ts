@@ -1,5 +1,6 @@
 /** Which run is which exercise: the choice in the order of the brief that fits best in all. */
 import type { Span } from "../quantity/span.ts";
+import type { Share } from "../quantity/units.ts";
 import type { Run } from "./runs.ts";
 
 export interface Chosen {
@@ -51,6 +52,33 @@ export function inOrder(runs: readonly (readonly Run[])[]): (Chosen | null)[] {
     chosen[exercise] = { run, rival: Math.max(0, ...rivals.map((other) => other.score)) };
   });
   return chosen;
+}
+
+/** Flown out of the brief's order, a run is taken only where it fits so well. Chosen: a course well flown has 0.8, one flown 2 NM off a half. */
+const FITS_WELL: Share = 0.6;
+/** ... and where any other run fits less than this share as well. Chosen, as half counts for doubt. */
+const ALONE: Share = 0.6;
+
+/**
+ * What the order of the brief left without a run, where one fits well, none other does, and no exercise has it yet:
+ * flown out of that order. Of two exercises that want the same run the better fit has it.
+ */
+export function withOutOfOrder(
+  chosen: readonly (Chosen | null)[],
+  runs: readonly (readonly Run[])[],
+): (Chosen | null)[] {
+  const all = [...chosen];
+  const free = (run: Run) =>
+    all.every((c) => !c || follows(c.run.core, run.core) || follows(run.core, c.run.core));
+  const wanted = runs.flatMap((own, exercise) => {
+    if (chosen[exercise]) return [];
+    const [run, rival] = own.filter(free).sort((a, b) => b.score - a.score);
+    const alone = run && run.score >= FITS_WELL && (rival?.score ?? 0) < ALONE * run.score;
+    return alone ? [{ exercise, run, rival: rival?.score ?? 0 }] : [];
+  });
+  for (const { exercise, run, rival } of wanted.sort((a, b) => b.run.score - a.run.score))
+    if (free(run)) all[exercise] = { run, rival };
+  return all;
 }
 
 /** The best runs, still in flown order. */

@@ -11,7 +11,7 @@ const DECIMALS: readonly (readonly [RegExp, number])[] = [
 const OTHER_DECIMALS = 4;
 
 /** Lists of latitude and longitude. */
-const PLACES = new Set(["start", "end", "line", "station", "point", "fixAt"]);
+const PLACES = new Set(["start", "end", "threshold", "line", "station", "point", "fixAt"]);
 
 function decimalsFor(field: string): number {
   return DECIMALS.find(([pattern]) => pattern.test(field))?.[1] ?? OTHER_DECIMALS;

@@ -1,35 +1,9 @@
 /** The debrief as GeoJSON (RFC 7946): flown path, courses, holds, fixes. Longitude first, WGS84, cut at the antimeridian. */
-import { featureCollection, lineString, multiLineString, point } from "@turf/turf";
+import { featureCollection, point } from "@turf/turf";
 import type { DebriefDocument, HoldFacts } from "../debrief/document.ts";
 import type { ExerciseSeries, FlightSeries, HoldSeries } from "../debrief/series.ts";
-
-type Line = [number, number][];
-
-/** A line cut where it crosses 180° (RFC 7946 section 3.1.9), latitude interpolated at the cut. */
-export function cutAtAntimeridian(line: Line): Line[] {
-  const pieces: Line[] = [[]];
-  line.forEach(([longitude, latitude], i) => {
-    const before = line[i - 1];
-    if (before && Math.abs(longitude - before[0]) > 180) {
-      const side = before[0] > 0 ? 180 : -180;
-      const shifted = longitude + 2 * side; // the same place, seen from the side of `before`
-      const share = shifted === before[0] ? 0 : (side - before[0]) / (shifted - before[0]);
-      const at = before[1] + share * (latitude - before[1]);
-      pieces.at(-1)!.push([side, at]);
-      pieces.push([[-side, at]]);
-    }
-    pieces.at(-1)!.push([longitude, latitude]);
-  });
-  return pieces.filter((piece) => piece.length > 1);
-}
-
-function lineFeature(line: Line, properties: Record<string, unknown>) {
-  const pieces = cutAtAntimeridian(line);
-  if (pieces.length === 0) return [];
-  return [pieces.length === 1 ? lineString(pieces[0]!, properties) : multiLineString(pieces, properties)];
-}
-
-const round = (value: number): number => Number(value.toFixed(7));
+import { approachFeatures } from "./geojson-approach.ts";
+import { type Line, lineFeature, placed, round } from "./geojson-line.ts";
 
 const isHold = (columns: ExerciseSeries | null | undefined): columns is HoldSeries =>
   columns?.kind === "hold";
@@ -84,7 +58,7 @@ export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) 
       }),
       ...document.exercises.flatMap((exercise, i) => {
         const columns = series.exercises[i];
-        const facts = exercise.kind === "course" ? exercise.facts : null;
+        const facts = exercise.kind === "course" || exercise.kind === "approach" ? exercise.facts : null;
         const properties = { exercise: i + 1, title: exercise.title };
         return [
           ...(columns
@@ -101,14 +75,15 @@ export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) 
             ? holdFeatures(exercise.facts, columns, properties)
             : []),
           ...(exercise.kind === "arc" && exercise.facts
-            ? lineFeature(
-                exercise.facts.line.map(([latitude, longitude]) => [round(longitude), round(latitude)]),
-                { what: "arc", ...properties, radiusNm: exercise.facts.radiusNm },
-              )
+            ? lineFeature(exercise.facts.line.map(placed), {
+                what: "arc",
+                ...properties,
+                radiusNm: exercise.facts.radiusNm,
+              })
             : []),
           ...(exercise.kind === "descent" && exercise.facts
             ? [
-                point([round(exercise.facts.point[1]), round(exercise.facts.point[0])], {
+                point(placed(exercise.facts.point), {
                   what: "height wanted",
                   ...properties,
                   toFt: exercise.facts.toFt,
@@ -116,14 +91,15 @@ export function debriefGeoJson(document: DebriefDocument, series: FlightSeries) 
                 }),
               ]
             : []),
-          ...(facts
-            ? lineFeature(
-                [
-                  [round(facts.line.start[1]), round(facts.line.start[0])],
-                  [round(facts.line.end[1]), round(facts.line.end[0])],
-                ],
-                { what: "course", ...properties, courseTrueDeg: facts.courseTrueDeg },
-              )
+          ...(exercise.kind === "course" && exercise.facts
+            ? lineFeature([placed(exercise.facts.line.start), placed(exercise.facts.line.end)], {
+                what: "course",
+                ...properties,
+                courseTrueDeg: exercise.facts.courseTrueDeg,
+              })
+            : []),
+          ...(exercise.kind === "approach" && exercise.facts && columns?.kind === "approach"
+            ? approachFeatures(exercise.facts, columns, path, properties)
             : []),
         ];
       }),

@@ -1,6 +1,7 @@
 /** The debrief as plain text for a terminal or a file: the sheet's words, without its drawings. */
 import type { DebriefDocument, DocumentExercise } from "../debrief/document.ts";
 import {
+  asFineAs,
   capital,
   clock,
   count,
@@ -74,7 +75,8 @@ function written({ remarks, overrules = [] }: DebriefDocument, index: number | n
   ].map((line) => wrap(line, "   "));
 }
 
-function exercise(document: DebriefDocument, e: DocumentExercise, index: number): string[] {
+function exercise(document: DebriefDocument, measured: DocumentExercise, index: number): string[] {
+  const e = asFineAs(document.log, measured);
   const when = e.startUtc && e.endUtc ? `, ${clock(e.startUtc)} to ${clock(e.endUtc)} UTC` : "";
   return [
     "",

@@ -5,7 +5,7 @@ export { boundaryBetween } from "./boundary.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type DescentFound, descentBefore } from "./descent.ts";
 export { type Flight, findFlights } from "./flights.ts";
-export { altimeterDoubt95, HEIGHT_CHANGE_95 } from "./height-doubt.ts";
+export { altimeterDoubt95, altimeterOff95, HEIGHT_CHANGE_95 } from "./height-doubt.ts";
 export {
   ESTABLISHED_NEEDLE,
   ESTABLISHED_TRACK,
@@ -18,6 +18,7 @@ export { passageRow } from "./passage.ts";
 export { pathLength } from "./path-length.ts";
 export { SLOW_POSITION_SD } from "./position-doubt.ts";
 export { countReversals, type Reversals, turningPoints } from "./reversal.ts";
+export { turnedPast } from "./roll-out.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
 export { taxiSpeed } from "./taxi.ts";

@@ -4,10 +4,9 @@ import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { varianceAlong } from "./ellipse.ts";
-import { AIRSPEED } from "./facts.ts";
-import type { Belief } from "./filter.ts";
-import { knowledgeOf } from "./knowledge.ts";
-import { type Solution, windAt } from "./solve.ts";
+import { AIRSPEED, EAST_PRIOR } from "./facts.ts";
+import { FULL_LIMIT, knowledgeOf, TOLD_LIMIT } from "./knowledge.ts";
+import type { Solution } from "./solve.ts";
 import type { RestsOn, WindAlongFlight, WindKnowledge } from "./wind.ts";
 
 /** Turns count for a row this near, s, and together from this many degrees on. */
@@ -35,14 +34,10 @@ export function unknownAlong(motion: Motion): WindAlongFlight {
 }
 
 /** Wind at each row, between the facts around it; NaN on the ground. */
-export function alongRows(
-  motion: Motion,
-  solution: Solution,
-  belief: Belief,
-  flown: Uint8Array,
-): WindAlongFlight {
-  const { smoother, scale } = solution;
+export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array): WindAlongFlight {
+  const { smoother, belief, scale } = solution;
   const { facts } = smoother;
+  const limit = facts.kind.includes(EAST_PRIOR) ? TOLD_LIMIT : FULL_LIMIT;
   const used = Array.from({ length: facts.count }, (_, i) => i).filter((i) => facts.kind[i] === AIRSPEED);
   const rows = unknownAlong(motion);
   const knowledge = rows.knowledge as WindKnowledge[];
@@ -57,12 +52,14 @@ export function alongRows(
     const between = (column: Float64Array) => column[i]! * (1 - f) + column[j]! * f;
     // a bridge over the gap: what the wind may do between two facts, or beyond the last
     const beyond = Math.max(0, facts.seconds[i]! - t, t - facts.seconds[j]!);
-    const free = 2 * belief.windWander ** 2 * Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
+    const free =
+      belief.windUnrest *
+      2 *
+      belief.windWander ** 2 *
+      Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
     const bridge = free + f * (1 - f) * facts.windStep[j]!;
-    const [eastI, northI] = windAt(smoother, i);
-    const [eastJ, northJ] = windAt(smoother, j);
-    const airEast = eastI * (1 - f) + eastJ * f;
-    const airNorth = northI * (1 - f) + northJ * f;
+    const airEast = smoother.windEast(i) * (1 - f) + smoother.windEast(j) * f;
+    const airNorth = smoother.windNorth(i) * (1 - f) + smoother.windNorth(j) * f;
     const noseEast = motion.velocityEast[k]! - airEast;
     const noseNorth = motion.velocityNorth[k]! - airNorth;
     const airspeed = Math.hypot(noseEast, noseNorth);
@@ -87,7 +84,7 @@ export function alongRows(
     const speed = motion.groundSpeed[k]!;
     const trackEast = speed > 0 ? motion.velocityEast[k]! / speed : 0;
     const trackNorth = speed > 0 ? motion.velocityNorth[k]! / speed : 0;
-    knowledge[k] = knowledgeOf(varianceEast, varianceNorth, covariance, trackEast, trackNorth);
+    knowledge[k] = knowledgeOf(varianceEast, varianceNorth, covariance, trackEast, trackNorth, limit);
     if (knowledge[k] === "full" && airspeed > 0) {
       rows.heading[k] = directionOf(noseEast, noseNorth);
       rows.headingSd[k] = (Math.sqrt(across + own) / airspeed) * DEGREES_PER_RADIAN;

@@ -5,13 +5,13 @@
  * Leaving out needs no new solution: the forward filter before the turn and the backward smoother after it together
  * are the answer without it.
  */
-import { type Belief, type FactSmoother, N } from "./filter.ts";
-import { apply, solve, times } from "./matrix.ts";
+import type { FactSmoother } from "./filter.ts";
+import { laterFacts, withLater } from "./later.ts";
+import { apply, times } from "./matrix.ts";
+import type { Run } from "./runs.ts";
+import { type Belief, carry, N } from "./state.ts";
 
-export interface TurnCheck {
-  /** First fact of the turn and first fact after it. */
-  readonly first: number;
-  readonly after: number;
+export interface TurnCheck extends Run {
   /** Mean square of the normalised difference over the two components of the wind: 1 where the doubts are right. */
   readonly statistic: number;
   /** Standard deviation along the worse axis of the wind predicted without the turn, kt. */
@@ -22,61 +22,44 @@ export interface TurnCheck {
 const GRACE = 0.7;
 
 /** Compares a run of facts [first, after) with all others; null where there is nothing on one side to compare with. */
-export function checkRun(
-  smoother: FactSmoother,
-  belief: Belief,
-  first: number,
-  after: number,
-): TurnCheck | null {
-  const { facts, predicted, predictedCovariance, adjoint, adjointMatrix, state } = smoother;
+export function checkRun(smoother: FactSmoother, belief: Belief, { first, after }: Run): TurnCheck | null {
+  const { facts, predicted, predictedCovariance } = smoother;
   const last = after - 1;
   // forward to the last fact of the run, measuring nothing in it
   const x = predicted.slice(first * N, first * N + N);
   const p = predictedCovariance.slice(first * N * N, (first + 1) * N * N);
-  for (let i = first + 1; i <= last; i++) smoother.step(belief, i, x, p);
+  for (let i = first + 1; i <= last; i++) carry(belief, facts, i, x, p);
   let cavity: Float64Array = p;
   let mean: Float64Array = x;
   if (after < facts.count) {
-    smoother.step(belief, after, x, p);
-    // what the later facts say at `after`: information J and its gradient j about the filter's own prediction there
-    const own = predictedCovariance.subarray(after * N * N, (after + 1) * N * N);
-    const m = adjointMatrix.subarray(after * N * N, (after + 1) * N * N);
-    const l = adjoint.subarray(after * N, (after + 1) * N);
-    const left = times(m, own, N);
-    for (let a = 0; a < N * N; a++) left[a] = (a % (N + 1) === 0 ? 1 : 0) - left[a]!;
-    const information = solve(left, m, N);
-    if (!information) return null;
-    const pl = apply(own, l, N);
-    const gradient = apply(information, pl, N).map((g, a) => g + l[a]!);
-    const shifted = apply(
-      information,
-      x.map((v, a) => v - predicted[after * N + a]!),
-      N,
-    );
-    const system = times(p, information, N);
-    for (let a = 0; a < N; a++) system[a * N + a] = system[a * N + a]! + 1;
-    const solved = solve(system, p, N);
-    if (!solved) return null;
-    cavity = solved;
-    const push = apply(
-      cavity,
-      gradient.map((g, a) => -g - shifted[a]!),
-      N,
-    );
-    mean = x.map((v, a) => v + push[a]!);
+    carry(belief, facts, after, x, p);
+    const later = laterFacts(smoother, after);
+    const known = later && withLater(p, later);
+    if (!later || !known) return null;
+    const off = x.map((v, a) => v - predicted[after * N + a]!);
+    const pull = apply(later.information, off, N).map((v, a) => v + later.gradient[a]!);
+    const push = apply(known, pull, N);
+    cavity = known;
+    mean = x.map((v, a) => v - push[a]!);
   }
   const at = after < facts.count ? after : last;
-  const wind = (c: Float64Array, o: number, a: number, b: number) =>
-    c[o + a * N + b]! + c[o + (a + 2) * N + b]! + c[o + a * N + b + 2]! + c[o + (a + 2) * N + b + 2]!;
+  const thousands = facts.thousands[at]!;
+  const parts = (a: number) => [a, a + 2, a + 7] as const;
+  const share = [1, 1, thousands] as const;
+  const wind = (c: Float64Array, a: number, b: number) =>
+    parts(a).reduce(
+      (sum, p, m) => sum + parts(b).reduce((s, q, n) => s + share[m]! * share[n]! * c[p * N + q]!, 0),
+      0,
+    );
   const posterior = posteriorAt(smoother, at);
-  const dEast = state[at * N]! + state[at * N + 2]! - mean[0]! - mean[2]!;
-  const dNorth = state[at * N + 1]! + state[at * N + 3]! - mean[1]! - mean[3]!;
-  const ce = wind(cavity, 0, 0, 0);
-  const cn = wind(cavity, 0, 1, 1);
-  const cc = wind(cavity, 0, 0, 1);
-  const e = Math.max(0, ce - wind(posterior, 0, 0, 0)) + GRACE ** 2;
-  const n = Math.max(0, cn - wind(posterior, 0, 1, 1)) + GRACE ** 2;
-  const c = cc - wind(posterior, 0, 0, 1);
+  const dEast = smoother.windEast(at) - mean[0]! - mean[2]! - mean[7]! * thousands;
+  const dNorth = smoother.windNorth(at) - mean[1]! - mean[3]! - mean[8]! * thousands;
+  const ce = wind(cavity, 0, 0);
+  const cn = wind(cavity, 1, 1);
+  const cc = wind(cavity, 0, 1);
+  const e = Math.max(0, ce - wind(posterior, 0, 0)) + GRACE ** 2;
+  const n = Math.max(0, cn - wind(posterior, 1, 1)) + GRACE ** 2;
+  const c = cc - wind(posterior, 0, 1);
   const det = e * n - c * c;
   if (!(det > 0)) return null;
   const statistic = (n * dEast * dEast - 2 * c * dEast * dNorth + e * dNorth * dNorth) / det / 2;

@@ -15,6 +15,8 @@ const TURN_STEP = 5;
 const BLOCK = 20;
 /** Scatter within a block is measured from so many rows on. */
 const LEAST_ROWS = 4;
+/** A change of the wind with height is steady this far from the middle height, thousands of feet, and fades beyond. Common experience, no source. */
+const SHEAR_REACH = 3;
 /** The airspeed is not settled for so long after leaving the ground and before touching it, s at 100 kt, in proportion at others. Common practice, no source. */
 const AFTER_TAKE_OFF = 90;
 const BEFORE_LANDING = 60;
@@ -23,14 +25,17 @@ const BEFORE_LANDING = 60;
 export function collectFacts(motion: Motion, legs: readonly Leg[], flown: Uint8Array): Facts {
   const seconds = (motion.time[motion.length - 1]! - motion.time[0]!) / 1000;
   const facts = emptyFacts(Math.min(motion.length, Math.ceil(seconds / TURN_STEP)) + 2 * legs.length + 2);
-  const middleGrowth = trueOverEquivalent(middleAltitude(motion, flown));
+  const middle = middleAltitude(motion, flown);
+  const middleGrowth = trueOverEquivalent(middle);
   legs.forEach((leg, index) => {
     if (leg.kind === "turn") sampleTurn(motion, leg, index, flown, facts);
     else averageStraight(motion, leg, index, flown, facts);
   });
   for (let i = 0; i < facts.count; i++) {
     const altitude = facts.altitude[i]!;
-    facts.growth[i] = Number.isNaN(altitude) ? 1 : trueOverEquivalent(altitude) / middleGrowth;
+    const known = !Number.isNaN(altitude);
+    facts.growth[i] = known ? trueOverEquivalent(altitude) / middleGrowth : 1;
+    facts.thousands[i] = known ? SHEAR_REACH * Math.tanh((altitude - middle) / 1000 / SHEAR_REACH) : 0;
   }
   markUnsettled(motion, facts, flown);
   return facts;

@@ -27,6 +27,8 @@ export interface Facts {
   readonly excess: Float64Array;
   /** ft; NaN where unknown. */
   readonly altitude: Float64Array;
+  /** Height over the flight's middle height, thousands of feet, as far as a steady change with height reaches; 0 where unknown. */
+  readonly thousands: Float64Array;
   /** Mean vertical speed around, ft/min; 0 where unknown. */
   readonly verticalSpeed: Float64Array;
   /** True airspeed over the level, which is kept at the flight's middle height. */
@@ -58,6 +60,7 @@ export function emptyFacts(capacity: number): Facts {
     north: column(),
     excess: column(),
     altitude: column(),
+    thousands: column(),
     verticalSpeed: column(),
     growth: column(),
     turning: column(),

@@ -1,28 +1,17 @@
 /**
  * One linear pass over the facts: forward Kalman filter, backward modified Bryson-Frazier smoother, no inverses.
  *
- * State: wind as it walks with height (east, north), wind as it wanders with time (east, north), level of the airspeed,
- * wander of the airspeed, airspeed lost in a standard-rate turn. The transition is diagonal, so a step costs a few
+ * The transition is diagonal, so a step costs a few
  * hundred operations. Iterated with directions from the last path this is Gauss-Newton for the most probable flight.
  * Sources: Bierman, Factorization Methods for Discrete Sequential Estimation, 1977, chapter X; Bell, "The iterated
  * Kalman smoother as a Gauss-Newton method", SIAM J. Optimization 4 (1994) 626-636.
  */
 import { AIRSPEED, EAST_PRIOR, type Facts, LEVEL_PRIOR } from "./facts.ts";
+import { type Belief, carry, fade, fadeBoth, firstCovariance, LEVEL, N } from "./state.ts";
 
-export const N = 7;
-const NN = N * N;
-
-/** What is believed before the first fact, and how the two wanders fade. */
-export interface Belief {
-  readonly mean: Float64Array;
-  readonly variance: Float64Array;
-  /** Standard deviation and time constant of the wind's wander, kt and s. */
-  readonly windWander: number;
-  readonly windSeconds: number;
-  /** Of the airspeed's. */
-  readonly airspeedWander: number;
-  readonly airspeedSeconds: number;
-}
+/** A copy at hand for the inner loops: looking up an imported value there doubles the time. */
+const W: number = N;
+const NN = W * W;
 
 export class FactSmoother {
   readonly facts: Facts;
@@ -46,14 +35,14 @@ export class FactSmoother {
   /** Adjoint before each fact's own measurement is undone: what this fact and all later ones say. */
   readonly adjoint: Float64Array;
   readonly adjointMatrix: Float64Array;
-  private readonly h = new Float64Array(N);
-  private readonly gain = new Float64Array(N);
+  private readonly h = new Float64Array(W);
+  private readonly gain = new Float64Array(W);
 
   constructor(facts: Facts) {
     const n = facts.count;
     this.facts = facts;
     const column = (width = 1) => new Float64Array(n * width);
-    this.state = column(N);
+    this.state = column(W);
     this.noseEast = column();
     this.noseNorth = column();
     this.doubtFactor = column().fill(1);
@@ -63,9 +52,9 @@ export class FactSmoother {
     this.varianceAirspeed = column();
     this.innovation = column();
     this.innovationVariance = column();
-    this.predicted = column(N);
+    this.predicted = column(W);
     this.predictedCovariance = column(NN);
-    this.adjoint = column(N);
+    this.adjoint = column(W);
     this.adjointMatrix = column(NN);
   }
 
@@ -77,12 +66,21 @@ export class FactSmoother {
 
   /** Directions of the nose from the last path. */
   relinearise(): void {
-    const { state } = this;
     const { count, east, north } = this.facts;
     for (let i = 0; i < count; i++) {
-      const s = i * N;
-      this.setNose(i, east[i]! - state[s]! - state[s + 2]!, north[i]! - state[s + 1]! - state[s + 3]!);
+      this.setNose(i, east[i]! - this.windEast(i), north[i]! - this.windNorth(i));
     }
+  }
+
+  /** Smoothed wind of a fact. */
+  windEast(i: number): number {
+    const s = i * W;
+    return this.state[s]! + this.state[s + 2]! + this.state[s + 7]! * this.facts.thousands[i]!;
+  }
+
+  windNorth(i: number): number {
+    const s = i * W + 1;
+    return this.state[s]! + this.state[s + 2]! + this.state[s + 7]! * this.facts.thousands[i]!;
   }
 
   private setNose(i: number, east: number, north: number): void {
@@ -93,7 +91,7 @@ export class FactSmoother {
 
   /** The coefficients of fact i into `h`; returns the measured value. */
   coefficients(i: number, h: Float64Array): number {
-    const { kind, east, north, excess, growth, wanderShare, turning } = this.facts;
+    const { kind, east, north, excess, growth, wanderShare, turning, thousands } = this.facts;
     h.fill(0);
     if (kind[i] === AIRSPEED) {
       const u = this.noseEast[i]!;
@@ -102,130 +100,127 @@ export class FactSmoother {
       h[1] = v;
       h[2] = u;
       h[3] = v;
-      h[4] = growth[i]!;
+      h[LEVEL] = growth[i]!;
       h[5] = wanderShare[i]!;
       h[6] = -turning[i]!;
+      h[7] = u * thousands[i]!;
+      h[8] = v * thousands[i]!;
       return u * east[i]! + v * north[i]! + excess[i]!;
     }
-    if (kind[i] === LEVEL_PRIOR) h[4] = growth[i]!;
+    if (kind[i] === LEVEL_PRIOR) h[LEVEL] = growth[i]!;
     else if (kind[i] === EAST_PRIOR) {
       h[0] = 1;
       h[2] = 1;
+      h[7] = thousands[i]!;
     } else {
       h[1] = 1;
       h[3] = 1;
+      h[8] = thousands[i]!;
     }
     return east[i]!;
   }
 
-  /** Steps state and covariance in place from the fact before i to fact i. */
-  step(belief: Belief, i: number, x: Float64Array, p: Float64Array): void {
-    const { seconds, levelStep, windStep } = this.facts;
-    const dt = seconds[i]! - seconds[i - 1]!;
-    const keepWind = Math.exp(-dt / belief.windSeconds);
-    const keepAir = Math.exp(-dt / belief.airspeedSeconds);
-    for (let a = 2; a <= 5; a++) {
-      if (a === 4) continue;
-      const keep = a === 5 ? keepAir : keepWind;
-      x[a] = x[a]! * keep;
-      for (let b = 0; b < N; b++) {
-        p[a * N + b] = p[a * N + b]! * keep;
-        p[b * N + a] = p[b * N + a]! * keep;
-      }
+  /** What a state foretells of fact i: coefficients into h, covariance times them into gain. */
+  foretell(
+    i: number,
+    x: Float64Array,
+    p: Float64Array,
+    h: Float64Array,
+    gain: Float64Array,
+  ): { readonly surprise: number; readonly variance: number } {
+    let surprise = this.coefficients(i, h);
+    let variance = this.facts.noise[i]! * this.doubtFactor[i]!;
+    for (let a = 0; a < W; a++) {
+      let sum = 0;
+      for (let b = 0; b < W; b++) sum += p[a * W + b]! * h[b]!;
+      gain[a] = sum;
+      surprise -= h[a]! * x[a]!;
+      variance += h[a]! * sum;
     }
-    p[0] = p[0]! + windStep[i]!;
-    p[N + 1] = p[N + 1]! + windStep[i]!;
-    const w = belief.windWander ** 2 * (1 - keepWind * keepWind);
-    p[2 * N + 2] = p[2 * N + 2]! + w;
-    p[3 * N + 3] = p[3 * N + 3]! + w;
-    p[4 * N + 4] = p[4 * N + 4]! + levelStep[i]!;
-    p[5 * N + 5] = p[5 * N + 5]! + belief.airspeedWander ** 2 * (1 - keepAir * keepAir);
+    return { surprise, variance };
   }
 
-  /** Forward and backward; returns the sum of squared normalised innovations. */
-  pass(belief: Belief): number {
+  /** Forward; returns minus twice the log likelihood of all facts, less a constant. */
+  forward(belief: Belief): number {
     const { facts, h, gain, predicted, predictedCovariance, innovation, innovationVariance } = this;
     const x = Float64Array.from(belief.mean);
-    const p = new Float64Array(NN);
-    for (let a = 0; a < N; a++) p[a * N + a] = belief.variance[a]!;
+    const p = firstCovariance(belief);
     let cost = 0;
     for (let i = 0; i < facts.count; i++) {
-      if (i > 0) this.step(belief, i, x, p);
-      predicted.set(x, i * N);
+      if (i > 0) carry(belief, facts, i, x, p);
+      predicted.set(x, i * W);
       predictedCovariance.set(p, i * NN);
-      const z = this.coefficients(i, h);
-      let y = z;
-      let s = facts.noise[i]! * this.doubtFactor[i]!;
-      for (let a = 0; a < N; a++) {
-        let sum = 0;
-        for (let b = 0; b < N; b++) sum += p[a * N + b]! * h[b]!;
-        gain[a] = sum;
-        y -= h[a]! * x[a]!;
-        s += h[a]! * sum;
-      }
-      innovation[i] = y;
-      innovationVariance[i] = s;
-      cost += (y * y) / s;
-      for (let a = 0; a < N; a++) {
-        const k = gain[a]! / s;
-        x[a] = x[a]! + k * y;
-        for (let b = 0; b < N; b++) p[a * N + b] = p[a * N + b]! - k * gain[b]!;
-      }
+      const { surprise, variance } = this.foretell(i, x, p, h, gain);
+      innovation[i] = surprise;
+      innovationVariance[i] = variance;
+      cost += (surprise * surprise) / variance + Math.log(variance);
+      learn(x, p, gain, surprise, variance);
     }
+    return cost;
+  }
+
+  /** Forward and backward; returns the cost of the forward pass. */
+  pass(belief: Belief): number {
+    const cost = this.forward(belief);
     this.backward(belief);
     return cost;
   }
 
   private backward(belief: Belief): void {
     const { facts, h, gain, state, predicted, predictedCovariance } = this;
-    const l = new Float64Array(N);
+    const l = new Float64Array(W);
     const m = new Float64Array(NN);
-    const mk = new Float64Array(N);
+    const mk = new Float64Array(W);
     for (let i = facts.count - 1; i >= 0; i--) {
       const c = i * NN;
       this.coefficients(i, h);
       const s = this.innovationVariance[i]!;
-      for (let a = 0; a < N; a++) {
+      for (let a = 0; a < W; a++) {
         let sum = 0;
-        for (let b = 0; b < N; b++) sum += predictedCovariance[c + a * N + b]! * h[b]!;
+        for (let b = 0; b < W; b++) sum += predictedCovariance[c + a * W + b]! * h[b]!;
         gain[a] = sum / s;
       }
       // M <- C' M C + h h'/S and l <- C' l - h y/S with C = I - gain h'
       let fall = this.innovation[i]! / s;
       let kmk = 1 / s;
-      for (let a = 0; a < N; a++) {
+      for (let a = 0; a < W; a++) {
         let sum = 0;
-        for (let b = 0; b < N; b++) sum += m[a * N + b]! * gain[b]!;
+        for (let b = 0; b < W; b++) sum += m[a * W + b]! * gain[b]!;
         mk[a] = sum;
         fall += gain[a]! * l[a]!;
         kmk += gain[a]! * sum;
       }
-      for (let a = 0; a < N; a++) {
+      for (let a = 0; a < W; a++) {
         l[a] = l[a]! - h[a]! * fall;
-        for (let b = 0; b < N; b++) {
-          m[a * N + b] = m[a * N + b]! + h[a]! * h[b]! * kmk - h[a]! * mk[b]! - mk[a]! * h[b]!;
+        for (let b = 0; b < W; b++) {
+          m[a * W + b] = m[a * W + b]! + h[a]! * h[b]! * kmk - h[a]! * mk[b]! - mk[a]! * h[b]!;
         }
       }
-      this.adjoint.set(l, i * N);
+      this.adjoint.set(l, i * W);
       this.adjointMatrix.set(m, c);
-      for (let a = 0; a < N; a++) {
-        let sum = predicted[i * N + a]!;
-        for (let b = 0; b < N; b++) sum -= predictedCovariance[c + a * N + b]! * l[b]!;
-        state[i * N + a] = sum;
+      for (let a = 0; a < W; a++) {
+        let sum = predicted[i * W + a]!;
+        for (let b = 0; b < W; b++) sum -= predictedCovariance[c + a * W + b]! * l[b]!;
+        state[i * W + a] = sum;
       }
       if (i === 0) break;
-      const dt = facts.seconds[i]! - facts.seconds[i - 1]!;
-      const keepWind = Math.exp(-dt / belief.windSeconds);
-      const keepAir = Math.exp(-dt / belief.airspeedSeconds);
-      for (let a = 2; a <= 5; a++) {
-        if (a === 4) continue;
-        const keep = a === 5 ? keepAir : keepWind;
-        l[a] = l[a]! * keep;
-        for (let b = 0; b < N; b++) {
-          m[a * N + b] = m[a * N + b]! * keep;
-          m[b * N + a] = m[b * N + a]! * keep;
-        }
-      }
+      fade(belief, facts, i, l);
+      fadeBoth(belief, facts, i, m);
     }
+  }
+}
+
+/** State and covariance take in what was foretold wrongly, in place. */
+export function learn(
+  x: Float64Array,
+  p: Float64Array,
+  gain: Float64Array,
+  surprise: number,
+  variance: number,
+): void {
+  for (let a = 0; a < W; a++) {
+    const k = gain[a]! / variance;
+    x[a] = x[a]! + k * surprise;
+    for (let b = 0; b < W; b++) p[a * W + b] = p[a * W + b]! - k * gain[b]!;
   }
 }

@@ -1,5 +1,6 @@
 /** The variances of wind and airspeed at each fact, from the last pass: only those that are asked for, and once. */
-import { type FactSmoother, N } from "./filter.ts";
+import type { FactSmoother } from "./filter.ts";
+import { N } from "./state.ts";
 
 /** Fills the variance columns of the smoother. */
 export function settle(smoother: FactSmoother): void {
@@ -9,9 +10,9 @@ export function settle(smoother: FactSmoother): void {
   for (let i = 0; i < facts.count; i++) {
     const c = i * N * N;
     const weights = [
-      [1, 0, 1, 0, 0, 0, 0],
-      [0, 1, 0, 1, 0, 0, 0],
-      [0, 0, 0, 0, facts.growth[i]!, facts.wanderShare[i]!, -facts.turning[i]!],
+      [1, 0, 1, 0, 0, 0, 0, facts.thousands[i]!, 0],
+      [0, 1, 0, 1, 0, 0, 0, 0, facts.thousands[i]!],
+      [0, 0, 0, 0, facts.growth[i]!, facts.wanderShare[i]!, -facts.turning[i]!, 0, 0],
     ];
     const value = (a: number, b: number): number => {
       let sum = 0;

@@ -1,19 +1,23 @@
 /** The most probable wind and airspeed along the facts: several starts, iteration, robust weights, and the flight's check of itself. */
 import { checkRun, type TurnCheck } from "./check.ts";
 import { AIRSPEED, type Facts } from "./facts.ts";
-import { type Belief, FactSmoother, N } from "./filter.ts";
+import { FactSmoother } from "./filter.ts";
+import { allowRamps } from "./ramps.ts";
+import { restlessness } from "./restless.ts";
+import { type Run, turnsOf } from "./runs.ts";
 import { settle } from "./settle.ts";
-import { allowShocks } from "./shocks.ts";
+import type { Belief } from "./state.ts";
 
 /** Starts other than calm: winds from four sides of this share of the ground speed (18 kt at 100 kt). */
 const START_SHARE = 0.18;
 const FIRST_ITERATIONS = 4;
 const MORE_ITERATIONS = 4;
-const SHOCK_ROUNDS = 4;
+/** Rounds in which hidden changes and the restlessness of wind and airspeed are weighed anew. */
+const ROUNDS = 3;
 /** A normalised innovation beyond this is met with doubt (Huber, Ann. Math. Statist. 35, 1964: 95 % efficiency at 1.345; looser here, since innovations are correlated). */
 const HUBER = 3;
 /** A turn that the others contradict this much, as mean square, loses trust in its airspeed. Tuned on simulated flights. */
-const CONTRADICTED = 2.5;
+const CONTRADICTED = 1.5;
 const MOST_LOOSENED = 6;
 /** Airspeed variance at the ends of a contradicted turn, as a share of airspeed, squared below. */
 const LOOSENED_SHARE = 0.08;
@@ -22,22 +26,31 @@ const LEAST_TURN = 50;
 const KNOWN_WITHOUT = 8;
 /** The mean statistic of flights that the model fits is 0.3 to 0.4, since neighbours agree; from this on it widens the doubt. Tuned on simulated flights, tried on real ones. */
 const USUAL_STATISTIC = 0.8;
-/** The covariance is never scaled below this: the model is not the air. */
-const LEAST_SCALE = 1.1;
+/** The covariance is never scaled below this. */
+const LEAST_SCALE = 1;
 
 export interface Solution {
   readonly smoother: FactSmoother;
+  /** As it came out of the flight. */
+  readonly belief: Belief;
   /** Factor for all variances, from the flight's check of itself. */
   readonly scale: number;
   readonly checks: readonly TurnCheck[];
 }
 
-export function solveFacts(facts: Facts, belief: Belief, groundSpeed: number): Solution {
+export function solveFacts(facts: Facts, usual: Belief, groundSpeed: number): Solution {
+  let belief = usual;
+  const base = Float64Array.from(facts.levelStep);
+  const all = turnsOf(facts, 0);
   const smoother = bestStart(facts, belief, groundSpeed);
-  for (let round = 0; round < SHOCK_ROUNDS && allowShocks(smoother) > 0; round++)
+  for (let round = 0; round < ROUNDS; round++) {
+    belief = restlessness(smoother, belief, usual);
+    smoother.pass(belief);
+    allowRamps(smoother, belief, base, all, groundSpeed);
     iterate(smoother, belief, 2);
+  }
   iterate(smoother, belief, MORE_ITERATIONS);
-  const turns = runsOfTurns(facts);
+  const turns = turnsOf(facts, LEAST_TURN);
   let checks = checkAll(smoother, belief, turns);
   for (let round = 0; round < MOST_LOOSENED; round++) {
     const worst = checks.reduce<TurnCheck | null>(
@@ -54,6 +67,7 @@ export function solveFacts(facts: Facts, belief: Belief, groundSpeed: number): S
   const sum = checks.reduce((s, c) => s + Math.min(c.statistic, 4), 0);
   return {
     smoother,
+    belief,
     checks,
     scale: Math.max(LEAST_SCALE, (sum / USUAL_STATISTIC + 2) / (checks.length + 2)),
   };
@@ -103,36 +117,10 @@ function iterate(smoother: FactSmoother, belief: Belief, times: number): void {
   }
 }
 
-/** Runs of facts within one turn of enough degrees. */
-function runsOfTurns(facts: Facts): { first: number; after: number }[] {
-  const runs: { first: number; after: number }[] = [];
-  for (let i = 0; i < facts.count; ) {
-    let j = i + 1;
-    while (j < facts.count && facts.leg[j] === facts.leg[i]) j++;
-    if (facts.turning[i]! > 0 && turned(facts, i, j) >= LEAST_TURN) runs.push({ first: i, after: j });
-    i = j;
-  }
-  return runs;
-}
-
-function turned(facts: Facts, first: number, after: number): number {
-  let sum = 0;
-  for (let i = first + 1; i < after; i++) {
-    const cross = facts.north[i - 1]! * facts.east[i]! - facts.east[i - 1]! * facts.north[i]!;
-    const dot = facts.north[i - 1]! * facts.north[i]! + facts.east[i - 1]! * facts.east[i]!;
-    sum += Math.atan2(cross, dot);
-  }
-  return (Math.abs(sum) * 180) / Math.PI;
-}
-
-function checkAll(
-  smoother: FactSmoother,
-  belief: Belief,
-  turns: readonly { first: number; after: number }[],
-): TurnCheck[] {
+function checkAll(smoother: FactSmoother, belief: Belief, turns: readonly Run[]): TurnCheck[] {
   const checks: TurnCheck[] = [];
-  for (const { first, after } of turns) {
-    const check = checkRun(smoother, belief, first, after);
+  for (const turn of turns) {
+    const check = checkRun(smoother, belief, turn);
     if (check && check.without < KNOWN_WITHOUT) checks.push(check);
   }
   return checks;
@@ -146,9 +134,3 @@ function loosen(facts: Facts, { first, after }: TurnCheck, groundSpeed: number):
     facts.levelStep[i] = facts.levelStep[i]! + inside + (i === first || i === after ? jump : 0);
   }
 }
-
-/** Smoothed wind of a fact. */
-export const windAt = (s: FactSmoother, i: number): readonly [east: number, north: number] => [
-  s.state[i * N]! + s.state[i * N + 2]!,
-  s.state[i * N + 1]! + s.state[i * N + 3]!,
-];

@@ -2,29 +2,27 @@
  * How much airspeed and wind may have changed from one fact to the next.
  *
  * Real airspeed changes at any time: with each level-off, in every turn, with the throttle. On a straight such a
- * change is seen in the ground speed and allowed in full; in a turn it hides, and is allowed on suspicion.
+ * change is seen in the ground speed and allowed in full; in a turn it hides, and is looked for later.
  */
 import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE, STANDARD_GRAVITY } from "../quantity/factor.ts";
 import { AIRSPEED, type Facts, STANDARD_RATE, speedOf } from "./facts.ts";
-import { climbsOf } from "./heights.ts";
+import { climbedOf } from "./heights.ts";
 
 /** Tuned on simulated flights and tried on real ones; all in kt at an airspeed of 100 kt, in proportion at others. */
 const LEVEL_WALK = 0.8; // per square root of 600 s, always
-const TURN_WALK = 0.5; // per square root of a minute in a turn, and more with bank:
-const BANK_WALK = 4; // the same, times the square of the load factor less 1: induced drag, to be met with power
+const BANK_WALK = 8; // per square root of a minute in a turn, times the square of the load factor less 1: induced drag, to be met with power
+const FREE_LOAD = 0.075; // of it: a light aircraft's standard-rate turn, whose loss is a state of its own
 const MOST_LOAD = 1.5; // of it, for one fact: rates of turn are noisy where the aircraft is slow
 /** A change of vertical speed of 1,000 ft/min within VERTICAL_REACH s may come with this change of speed, kt. */
 const PER_VERTICAL_CHANGE = 6;
 const VERTICAL_REACH = 15;
 const VERTICAL_DEADBAND = 200; // ft/min
 /** After take-off and before landing: share of the airspeed, per square root of 30 s. */
-const UNSETTLED_WALK = 0.06;
+const UNSETTLED_WALK = 0.15;
 /** Per square root of 1,000 ft climbed or lost, kt. */
 const PER_CLIMB = 2;
 /** Wind: random walk with height, kt per square root of 1,000 ft and axis. */
-const WIND_WALK = 2.5;
-/** And steady shear, kt per 1,000 ft and axis. */
-const WIND_SHEAR = 1;
+const WIND_WALK = 1.7;
 /** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
 const CHANGES = [
   { blocks: 1, over: 4 },
@@ -36,7 +34,7 @@ const CHANGES = [
 export function setSteps(facts: Facts, airspeed: number): void {
   const { count, seconds, altitude, turning, levelStep, windStep } = facts;
   const scale = airspeed / 100;
-  const climbs = climbsOf(altitude, count);
+  const climbs = climbedOf(altitude, count);
   for (let i = 1; i < count; i++) {
     const dt = seconds[i]! - seconds[i - 1]!;
     const inTurn = turning[i]! > 0 || turning[i - 1]! > 0;
@@ -44,12 +42,11 @@ export function setSteps(facts: Facts, airspeed: number): void {
     if (inTurn) level += (turnWalk(facts, i, airspeed) * scale) ** 2 * (Math.min(dt, 10) / 60);
     if (facts.unsettled[i] === 1) level += (UNSETTLED_WALK * airspeed) ** 2 * (Math.min(dt, 30) / 30);
     level += verticalChange(facts, i) * Math.min(1, dt / (2 * VERTICAL_REACH));
-    const { climbed, extent } = { climbed: climbs.climbed[i]!, extent: climbs.extent[i]! };
+    const climbed = climbs[i]!;
     // indicated airspeed is not held exactly while height changes, and true airspeed sometimes is
     if (climbed > 0) level += ((PER_CLIMB * scale) ** 2 * climbed) / 1000;
     levelStep[i] = level;
-    // along a whole climb the wind may keep turning the same way: its variance grows with the square of the extent
-    windStep[i] = ((WIND_WALK ** 2 + (WIND_SHEAR ** 2 * extent) / 1000) * climbed) / 1000;
+    windStep[i] = (WIND_WALK ** 2 * climbed) / 1000;
   }
   for (const { blocks, over } of CHANGES) allowSeenChanges(facts, blocks, over);
 }
@@ -58,7 +55,7 @@ export function setSteps(facts: Facts, airspeed: number): void {
 function turnWalk({ turning }: Facts, i: number, airspeed: number): number {
   const rate = Math.max(turning[i]!, turning[i - 1]!) * STANDARD_RATE * RADIANS_PER_DEGREE;
   const tangent = (airspeed * METRES_PER_SECOND_PER_KNOT * rate) / STANDARD_GRAVITY;
-  return TURN_WALK + BANK_WALK * Math.min(MOST_LOAD, tangent * tangent);
+  return BANK_WALK * Math.max(0, Math.min(MOST_LOAD, tangent * tangent) - FREE_LOAD);
 }
 
 /** Variance that a change of vertical speed around the step before fact i suggests, kt2. */

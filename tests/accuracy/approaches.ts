@@ -79,7 +79,11 @@ export function meterApproach(errors: ApproachErrors, c: Case): void {
     exercise.runway,
     { ...exercise.runway, threshold: exercise.runway.end, end: exercise.runway.threshold },
   ]);
-  if (found.length === 1 && holds(found[0]!.span) && found[0]!.exercise.runway === exercise.runway)
+  if (
+    found.length === 1 &&
+    holds(found[0]!.span) &&
+    found[0]!.exercise.runway.threshold === exercise.runway.threshold
+  )
     errors.found++;
   const [match] = matchExercises(brief, { ...motion, legs });
   const name = `seed ${c.seed}, ${c.every} s, ${c.ends}`;
@@ -160,7 +164,7 @@ function trueAngle(
     if (time < begin || time > to) continue;
     const way = offset(threshold, { latitude: columns.latitude[k]!, longitude: columns.longitude[k]! });
     const before = -way.distance * Math.cos((way.azimuthAtStart - course) * RADIAN);
-    const height = (columns.altitude[k]! - facts.runway.elevationFt) * 0.3048;
+    const height = (columns.altitude[k]! - facts.runway.elevationFt!) * 0.3048;
     if (height < 60 * 0.3048 || before <= 0) continue;
     const flat = height - before ** 2 / (2 * 6371000);
     n++;

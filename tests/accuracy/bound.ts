@@ -16,7 +16,8 @@ export function boundSquared(flown: Flown): number {
   const facts = collectFacts(motion, findLegs(motion), new Uint8Array(motion.length).fill(1));
   const matched = beliefOf(flown.truth.trueAirspeed[0]!, 3000);
   const belief = { ...matched, windWander: 2, windSeconds: 900, airspeedWander: 1.5, airspeedSeconds: 60 };
-  belief.variance[6] = 1e-6; // nothing lost in turns, and it is known
+  belief.variance.fill(2 ** 2, 2, 4);
+  belief.variance.fill(1e-6, 6); // nothing lost in turns, no shear, and both are known
   const smoother = new FactSmoother(facts);
   for (let i = 0; i < facts.count; i++) {
     const row = facts.row[i]!;

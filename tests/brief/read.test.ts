@@ -528,3 +528,80 @@ describe("hostile text", () => {
     );
   });
 });
+
+describe("by construction: fixes and runways of the user's own lists", () => {
+  const known = {
+    points: [
+      { ident: "TARNO", latitude: 35.6, longitude: 172.3, kind: "vor", declination: 2.5, elevation: 1200 },
+      { ident: "TARNO", latitude: 12, longitude: 40, kind: "ndb", declination: null, elevation: null },
+      {
+        ident: "BELVO",
+        latitude: 35.668,
+        longitude: 172.069,
+        kind: "waypoint",
+        declination: null,
+        elevation: null,
+      },
+    ],
+    runways: [
+      {
+        ident: "LIND 22",
+        threshold: { latitude: 35.7, longitude: 172.2 },
+        end: { latitude: 35.69, longitude: 172.19 },
+        elevation: 410,
+      },
+      {
+        ident: "LIND 04",
+        threshold: { latitude: 35.69, longitude: 172.19 },
+        end: { latitude: 35.7, longitude: 172.2 },
+        elevation: null,
+      },
+    ],
+    near: { latitude: 35.5, longitude: 172 },
+  } as const;
+  const read = (text: string) => readBrief(text, "lesson.yaml", known);
+
+  it("places a fix that the brief only names, and keeps it among the fixes", () => {
+    const draft = read(
+      "brief: 1\nexercises:\n  - { course: 218, to: BELVO }\n  - { hold: BELVO, inbound: 218 }\n",
+    );
+    expect(draft.issues).toEqual([]);
+    expect(draft.fixes.map((f) => [f.ident, f.latitude])).toEqual([["BELVO", 35.668]]);
+    expect(draft.exercises).toHaveLength(2);
+  });
+
+  it("takes the nearer of two of one ident and says so, once", () => {
+    const draft = read(
+      "brief: 1\nexercises:\n  - { course: 218, to: TARNO }\n  - { course: 218, from: TARNO }\n",
+    );
+    expect(draft.fixes[0]).toMatchObject({ latitude: 35.6, kind: "vor", declination: 2.5 });
+    expect(draft.issues.map((i) => [i.code, i.severity])).toEqual([["brief-ident-by-place", "note"]]);
+    const blind = readBrief("brief: 1\nexercises:\n  - { course: 218, to: TARNO }\n", "lesson.yaml", {
+      ...known,
+      near: null,
+    });
+    expect(blind.issues.map((i) => i.code)).toEqual(["brief-ident-twice"]);
+  });
+
+  it("lets the brief's own fix stand before the list's, and fill up what the list does not say", () => {
+    const text =
+      "brief: 1\nfixes:\n  TARNO: { lat: 1, lon: 2 }\n  BELVO: { kind: ndb }\nexercises:\n  - { leg: [TARNO, BELVO] }\n";
+    const { fixes } = read(text);
+    expect(fixes[0]).toMatchObject({ latitude: 1, longitude: 2 });
+    expect(fixes[1]).toMatchObject({ latitude: 35.668, kind: "ndb" });
+    expect(errorsOf(text).map((i) => i.code)).toContain("brief-missing-key"); // without lists a place is asked for
+  });
+
+  it("writes out a runway that is only named; a wrong name or no elevation is told", () => {
+    const approach = (runway: string) =>
+      `brief: 1\nexercises:\n  - { approach: { runway: ${runway}, guidance: centre-line } }\n  - { leg: [TARNO, BELVO] }\n`;
+    const [first] = read(approach("LIND 22")).exercises;
+    expect(first).toMatchObject({
+      kind: "approach",
+      runway: { ident: "LIND 22", threshold: { latitude: 35.7, longitude: 172.2 }, elevation: 410 },
+    });
+    expect(read(approach("LIND 04")).issues.map((i) => i.code)).toContain("brief-runway-without-elevation");
+    const wrong = read(approach("LIND 23")).issues.find((i) => i.code === "brief-unknown-runway");
+    expect(wrong).toMatchObject({ facts: { didYouMean: "LIND 22" }, where: { line: 3, column: 27 } });
+  });
+});

@@ -173,7 +173,7 @@ test.each(BAD)("%s is said in words, and a sample still opens afterwards", (_, f
     expect(said).toMatch(words);
     expect(said, "no record, code or trace in a message").not.toMatch(/[{}]|undefined|\bat \w+ \(|Error:/);
     // What is readable of a brief is kept, and the sheet stands on it: back to where files are opened.
-    await page.getByRole("link", { name: "Open", exact: true }).click();
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
     await openSample(page, "Calm and tidy");
     expect(await alert.textContent()).toBe("");
   }),

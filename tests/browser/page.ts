@@ -21,8 +21,13 @@ export interface Watched {
 
 const LOCAL = /^(data|blob):/;
 
-export async function watchedPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Watched> {
-  const address = inject("address");
+export async function watchedPage(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+  address = inject("address"),
+  /** Runs in the page before anything of it. */
+  before: (() => void) | null = null,
+): Promise<Watched> {
   const context = await browser.newContext({ locale: "en-GB", ...options });
   const [elsewhere, asked, trouble]: string[][] = [[], [], []];
   context.on("request", (request) => {
@@ -33,6 +38,7 @@ export async function watchedPage(browser: Browser, options: BrowserContextOptio
     if (["error", "warning"].includes(message.type())) trouble.push(message.text());
   });
   context.on("weberror", (error) => trouble.push(String(error.error().stack)));
+  if (before) await context.addInitScript(before);
   const page = await context.newPage();
   await page.exposeFunction("hindtrackTrouble", (text: string) => trouble.push(text));
   await page.addInitScript(() => {
@@ -71,6 +77,9 @@ export async function sheetStands(page: Page): Promise<void> {
 }
 
 export const openSample = async (page: Page, title: string): Promise<void> => {
+  // Behind a fold once the logbook holds flights.
+  const fold = page.locator("summary", { hasText: "made up" });
+  if (await fold.isVisible()) await fold.click();
   await page.getByRole("button", { name: title }).click();
   await sheetStands(page);
 };

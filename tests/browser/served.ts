@@ -11,6 +11,8 @@ const configFile = fileURLToPath(new URL("../../web/vite.config.ts", import.meta
 declare module "vitest" {
   export interface ProvidedContext {
     address: string;
+    /** The folder of the built page. */
+    built: string;
   }
 }
 
@@ -19,6 +21,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const options = { configFile, logLevel: "warn", build: { outDir }, preview: { port: 0 } } as const;
   await build(options);
   const server = await preview(options);
+  project.provide("built", outDir);
   project.provide("address", server.resolvedUrls!.local[0]!);
   return async () => {
     await server.close();

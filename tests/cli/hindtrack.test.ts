@@ -14,6 +14,7 @@ import { join } from "node:path";
 import { build } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
+import { flyScenario } from "../../src/simulator/index.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const scratch = mkdtempSync(join(tmpdir(), "hindtrack-cli-"));
@@ -55,6 +56,40 @@ describe("hindtrack debrief", () => {
     expect(stdout).toContain("Course 241°M to TARNO");
     expect(stdout).toMatch(/Not for\s+navigation/);
     expect(stdout).not.toMatch(/undefined|NaN|null/);
+  });
+
+  it("takes the fixes that a brief only names from --points", () => {
+    const list = file(
+      "vale.csv",
+      "ident,lat,lon,kind,declination\nTARNO,35.6,172.3,vor,2.5\nBELVO,35.668,172.069,,\nKESTI,35.785,172.318,,\n",
+    );
+    const text = readFileSync(brief, "utf8").replace(/fixes:\n( {2}.*\n)+?(?=exercises)/, "");
+    expect(text).not.toContain("lat:");
+    const named = file("named.yaml", text);
+    const { status, stdout, stderr } = hindtrack("debrief", log, "--brief", named, "--points", list);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toBe(
+      hindtrack("debrief", log, "--brief", brief).stdout.replaceAll("brief.yaml", "named.yaml"),
+    );
+    const without = hindtrack("debrief", log, "--brief", named);
+    expect(without.status).toBe(1);
+    expect(without.stderr).toContain("TARNO");
+  });
+
+  it("offers the final to a runway of --points without a brief, with a table of approaches", () => {
+    const { gpx } = flyScenario("approach-tidy-precision", 5002);
+    const approach = file("approach.gpx", gpx);
+    const list = file(
+      "field.csv",
+      "ident,lat,lon,kind,elevation,end lat,end lon\n22,35.672,172.395,runway,420,35.66187,172.38403\n",
+    );
+    const { status, stdout, stderr } = hindtrack("debrief", approach, "--points", list);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain("Approach runway 22");
+    expect(stdout).toMatch(/found by the runway of the\s+list/);
+    const out = join(scratch, "approach-out");
+    expect(hindtrack("debrief", approach, "--points", list, "--csv", "--out", out).status).toBe(0);
+    expect(readFileSync(join(out, "approach.approaches.csv"), "utf8")).toMatch(/Approach runway 22,found,22/);
   });
 
   it("writes the document alone on stdout with --json", () => {

@@ -259,6 +259,26 @@ export const READABLE: Readonly<Record<string, Expected>> = {
   "csv-thousands.csv": { points: [5, 5, 5], codes: [] },
   "csv-unclosed-quote.csv": { points: [5, 5, 5], codes: [] },
   "csv-blank-columns.csv": { points: [5, 5, 5], codes: [] },
+  "csv-hemisphere-columns.csv": { points: [5, 5, 5], codes: [] },
+  "csv-nmea-degrees.csv": { points: [5, 5, 5], codes: [] },
+  "csv-radians.csv": { points: [5, 5, 5], codes: [] },
+  "csv-camel-headings.csv": { points: [5, 5, 5], codes: [] },
+  "csv-clock-in-date.csv": { points: [5, 5, 5], codes: ["time-without-zone"] },
+  "igc-latitude-91.igc": {
+    points: [5, 5, 0],
+    codes: ["height-above-ellipsoid", "no-usable-points", "out-of-range"],
+  },
+  "igc-end-of-file-mark.igc": { points: [5, 5, 5], codes: ["height-above-ellipsoid"] },
+  "igc-zero-filled-end.igc": { points: [5, 5, 5], codes: ["height-above-ellipsoid"] },
+  "igc-date-whole-year.igc": { points: [5, 5, 5], codes: ["height-above-ellipsoid"] },
+  "kml-placemarks-newest-first.kml": {
+    points: [5, 5, 5],
+    codes: ["height-mode-ground", "lines-out-of-order"],
+  },
+  "gpx-extensions-speed-kmh.gpx": { points: [5, 5, 5], codes: ["implausible-column"] },
+  "gpx-mixed-offsets.gpx": { points: [5, 5, 5], codes: [] },
+  "gpx-utf16-mark-declared-utf8.gpx": { points: [5, 5, 5], codes: [] },
+  "gpx-single-quotes.gpx": { points: [5, 5, 5], codes: [] },
 };
 
 /** Fixtures of which nothing can be used, with the codes of the error, worst first. */
@@ -274,6 +294,9 @@ export const UNUSABLE: Readonly<Record<string, readonly string[]>> = {
   "kml-ring.kml": ["no-points"],
   "igc-60-minutes.igc": ["no-points", "unreadable-position"],
   "csv-headings-only.csv": ["no-points"],
+  "csv-too-many-commas.csv": ["no-points", "too-many-commas", "unit-assumed"],
+  "kml-tuples-grown-together.kml": ["no-points", "unreadable-position"],
+  "zip-unknown-packing.zip": ["broken-archive"],
   "gpx-decimal-comma.gpx": ["no-points", "unreadable-position"],
   "gpx-route-only.gpx": ["no-points"],
   "gpx-no-points.gpx": ["no-points"],

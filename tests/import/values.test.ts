@@ -151,6 +151,13 @@ describe("by construction: odd spellings of the same flight", () => {
     ["csv-dms.csv"],
     ["csv-month-names.csv"],
     ["csv-repeated-headings.csv"],
+    ["csv-nmea-degrees.csv"],
+    ["csv-radians.csv"],
+    ["csv-camel-headings.csv"],
+    ["csv-clock-in-date.csv"],
+    ["kml-placemarks-newest-first.kml"],
+    ["gpx-mixed-offsets.gpx"],
+    ["gpx-utf16-mark-declared-utf8.gpx"],
   ])("%s: same times and places", async (name) => {
     const track = await read(name);
     expect([...track.time].map((t) => t - START)).toEqual([0, 1000, 2000, 3000, 4000]);
@@ -167,6 +174,19 @@ describe("by construction: odd spellings of the same flight", () => {
     // UTC counts no leap second in milliseconds of the epoch: 23:59:60 is the next midnight (POSIX, 4.16).
     const leap = (await read("gpx-leap-second.gpx")).time;
     expect([...leap].map((t) => t - leap[0]!)).toEqual([0, 1000, 2000, 3000, 4000]);
+  });
+
+  it("hemispheres in columns of their own put the flight south and west", async () => {
+    const track = await read("csv-hemisphere-columns.csv");
+    expect([track.latitude[0], track.longitude[4]]).toEqual([-35.6, -172.302272]);
+  });
+
+  it("a date header with the whole year is of that year", async () => {
+    expect((await read("igc-date-whole-year.igc")).time[0]).toBe(START);
+  });
+
+  it("a speed in km/h where the standard has m/s is refused", async () => {
+    expect((await read("gpx-extensions-speed-kmh.gpx")).groundSpeed).toBeUndefined();
   });
 
   it("arrays beside a KML track: course as it stands, speed by the way flown", async () => {

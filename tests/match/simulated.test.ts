@@ -43,6 +43,28 @@ describe.each(LESSONS)("by simulation with known truth: %s, as bare positions", 
     },
   );
 
+  it("with the brief turned round, each exercise is found where it was all the same", () => {
+    const scenario = scenarioNamed(name);
+    for (const seed of [1, 2, 3]) {
+      const { track } = fly(scenario, seed);
+      const brief = resolveBrief(readBrief(scenario.brief!, "brief.yaml"), { time: track.time[0]! });
+      const { latitude, longitude } = track;
+      const path: FlownPath = { time: null, latitude, longitude, trackAngle: null, legs: null };
+      const asFlown = matchExercises(brief, path);
+      const turned = {
+        ...brief,
+        exercises: brief.exercises.toReversed().map((e, index) => ({ ...e, index })),
+      };
+      const matches = matchExercises(turned, path).toReversed();
+      matches.forEach(({ span }, i) => {
+        expect(span).not.toBeNull();
+        const { start, end } = asFlown[i]!.span!;
+        const shared = Math.min(end, span!.end) - Math.max(start, span!.start);
+        expect(shared / Math.max(end - start, span!.end - span!.start)).toBeGreaterThan(0.8);
+      });
+    }
+  });
+
   it("none of it is an exercise of the opposite course", () => {
     const scenario = scenarioNamed(name);
     const { track } = fly(scenario, 1);

@@ -1,6 +1,6 @@
 import { bboxPolygon, booleanPointInPolygon, length, nearestPointOnLine } from "@turf/turf";
 import { describe, expect, it } from "vitest";
-import { cutAtAntimeridian } from "../../src/report/geojson.ts";
+import { cutAtAntimeridian } from "../../src/report/geojson-line.ts";
 import { debriefGeoJson } from "../../src/report/index.ts";
 import { courses, debriefOf, gpxText, sampleDebrief } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";

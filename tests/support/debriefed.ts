@@ -9,7 +9,7 @@ import type {
   HoldFacts,
   HoldRecord,
 } from "../../src/debrief/document.ts";
-import { type Debrief, debriefFlight } from "../../src/debrief/index.ts";
+import { type Debrief, type DebriefInput, debriefFlight } from "../../src/debrief/index.ts";
 import { readLog } from "../../src/import/index.ts";
 import type { Truth } from "../../src/simulator/truth.ts";
 
@@ -22,9 +22,14 @@ export const SAMPLES = readdirSync(FOLDER, { withFileTypes: true }).flatMap((e) 
 
 const read = (name: string, file: string) => readFileSync(join(FOLDER, name, file), "utf8");
 
-export async function debriefOf(gpx: string, brief: string | null): Promise<Debrief> {
+/** `more`: what else the recipe is given, as the runways of a list. */
+export async function debriefOf(
+  gpx: string,
+  brief: string | null,
+  more: Partial<DebriefInput> = {},
+): Promise<Debrief> {
   const log = await readLog([new TextEncoder().encode(gpx)], "log.gpx");
-  return debriefFlight({ log, brief: brief === null ? null : readBrief(brief, "brief.yaml") });
+  return debriefFlight({ log, brief: brief === null ? null : readBrief(brief, "brief.yaml"), ...more });
 }
 
 /** Those whose brief is of courses, and those whose brief is of holds. */

@@ -23,11 +23,17 @@ test("all logs and the first brief are taken, the rest is named", () => {
     { file: "c", role: "log" },
     { file: "d", role: "brief" },
   ] as const;
-  expect(sortFiles(files)).toEqual({ logs: ["b", "c"], brief: "a", standard: null, leftOut: ["d"] });
+  expect(sortFiles(files)).toEqual({
+    logs: ["b", "c"],
+    brief: "a",
+    briefs: ["a", "d"],
+    standard: null,
+    leftOut: ["d"],
+  });
 });
 
 test("a brief or a standard goes to the flight on the sheet, a log makes a new one", () => {
-  const none = { logs: [], brief: null, standard: null, leftOut: [] };
+  const none = { logs: [], brief: null, briefs: [], standard: null, leftOut: [] };
   const standing = { ...none, logs: ["log"], brief: "old" };
   expect(addedTo(standing, { ...none, standard: "ours" })).toEqual(["log", "old", "ours"]);
   expect(addedTo(standing, { ...none, brief: "new" })).toEqual(["log", "new"]);

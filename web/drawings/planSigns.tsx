@@ -59,6 +59,11 @@ export function NorthArrow(props: { x: number; y: number; upTrueDeg: number; wor
   );
 }
 
+/** Longer idents run out of the drawing: a published one has five letters, a receiver's perhaps twelve. Own choice. */
+const LONGEST_IDENT = 16;
+const shortIdent = (ident: string): string =>
+  ident.length > LONGEST_IDENT ? `${ident.slice(0, LONGEST_IDENT - 1)}…` : ident;
+
 export function FixSign(props: {
   x: number;
   y: number;
@@ -73,7 +78,7 @@ export function FixSign(props: {
       <circle class="fixhole" cx={x} cy={y} r={4.6} />
       <circle class="fixdot" cx={x} cy={y} r={1.6} />
       <text class="lab b halo" x={x + dx} y={y + dy} text-anchor={anchor}>
-        {ident}
+        {shortIdent(ident)}
       </text>
     </g>
   );

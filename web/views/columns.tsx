@@ -2,15 +2,14 @@
 import { useState } from "preact/hooks";
 import { shownName } from "../../src/index.ts";
 import { COLUMN_CHOICES, chosenColumns, stillNeeded } from "../column-choices.ts";
-import { question } from "../flight.ts";
 import type { ColumnQuestion } from "../messages.ts";
-import { openOnSheet } from "../opening.ts";
+import { answer, leaveQuestion } from "../opening.ts";
 
 const firstChoice = (column: string | null): string =>
   COLUMN_CHOICES.find((choice) => choice.column === column)?.id ?? "";
 
 export function Columns({ asked }: { asked: ColumnQuestion }) {
-  const { file, rows, meanings, request } = asked;
+  const { file, rows, meanings } = asked;
   const [ids, setIds] = useState(() => meanings.map(firstChoice));
   const missing = stillNeeded(ids);
   const choose = (at: number, id: string) => setIds(ids.map((old, i) => (i === at ? id : old)));
@@ -60,16 +59,11 @@ export function Columns({ asked }: { asked: ColumnQuestion }) {
           class="btn"
           type="button"
           disabled={missing !== ""}
-          onClick={() => openOnSheet(request.files, { ...request, columns: chosenColumns(ids) })}
+          onClick={() => void answer(chosenColumns(ids))}
         >
           Read the table
         </button>{" "}
-        <button
-          type="button"
-          onClick={() => {
-            question.value = null;
-          }}
-        >
+        <button type="button" onClick={() => void leaveQuestion()}>
           Leave it
         </button>{" "}
         <span class="fine" role="status">

@@ -1,7 +1,9 @@
 /** One exercise of whatever kind: its number and title, what happened in a sentence, why, and under it its drawings and figures. */
 import type { ComponentChildren } from "preact";
 import {
+  asFineAs,
   clock,
+  type DebriefDocument,
   type DocumentExercise,
   decidingVerdict,
   exerciseSentence,
@@ -10,19 +12,24 @@ import {
 } from "../../src/index.ts";
 import { VerdictMark } from "../drawings/index.ts";
 import { useOverrules } from "../notes.ts";
+import { Evidence } from "./evidence.tsx";
 import { Remark } from "./remark.tsx";
 import { VerdictWord } from "./verdicts.tsx";
 
 interface Props {
   readonly number: number;
   readonly exercise: DocumentExercise;
+  readonly log: DebriefDocument["log"];
+  /** What can be done with it. */
+  readonly offer?: ComponentChildren;
   /** The drawings and figures of its kind. */
   readonly children: ComponentChildren;
 }
 
-export function Exercise({ number, exercise, children }: Props) {
+export function Exercise({ number, exercise, log, offer, children }: Props) {
   const { startUtc, endUtc, title, source, verdicts } = exercise;
   const decides = decidingVerdict(standing(verdicts, useOverrules(exercise)));
+  const told = asFineAs(log, exercise);
   const id = `exercise-${number}`;
   return (
     <section class="ex" id={id} aria-labelledby={`${id}-title`}>
@@ -42,17 +49,19 @@ export function Exercise({ number, exercise, children }: Props) {
       </div>
       <div class="hd">
         <h2 id={`${id}-title`}>{title}</h2>
-        <p class="finding">{exerciseSentence(exercise)}</p>
+        <p class="finding">{exerciseSentence(told)}</p>
         {source === "fitted" && (
           <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>
         )}
+        {offer}
       </div>
       <aside class="side" aria-label={`Notes, ${title}`}>
-        {sideNotes(exercise).map((note) => (
+        {sideNotes(told).map((note) => (
           <p key={note.lead}>
             <b>{note.lead}</b> {note.text}
           </p>
         ))}
+        <Evidence exercise={told} id={id} />
       </aside>
       <div class="body">
         {children}

@@ -102,6 +102,12 @@ function Row({ number, exercise, columns, judged }: RowProps) {
   );
 }
 
+/** ISO times of one length sort as text. */
+function inFlownOrder(exercises: readonly DocumentExercise[]): boolean {
+  const starts = exercises.flatMap(({ startUtc }) => startUtc ?? []);
+  return starts.every((start, i) => i === 0 || starts[i - 1]! <= start);
+}
+
 interface Props {
   readonly exercises: readonly DocumentExercise[];
   readonly series: FlightSeries;
@@ -118,7 +124,9 @@ export function LineUp({ exercises, series }: Props) {
       <table class="lineup">
         <caption>
           {!fitted
-            ? "The lesson in flown order"
+            ? inFlownOrder(exercises)
+              ? "The lesson in flown order"
+              : "The lesson in the order of its brief"
             : holds
               ? "The courses and holds that were flown"
               : "The courses that were held"}

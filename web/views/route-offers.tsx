@@ -1,6 +1,6 @@
 /** A log that carries routes and came without a brief: one click makes a route the brief. */
 import type { Flight } from "../flight.ts";
-import { openOnSheet } from "../opening.ts";
+import { openAnew } from "../opening.ts";
 
 export function RouteOffers({ flight }: { flight: Flight }) {
   if (flight.routes.length === 0) return null;
@@ -10,10 +10,7 @@ export function RouteOffers({ flight }: { flight: Flight }) {
         <p key={route.name}>
           The log carries a route, {route.name ? `${route.name}: ` : ""}
           {route.idents.join(", ")}.{" "}
-          <button
-            type="button"
-            onClick={() => openOnSheet(flight.request.files, { ...flight.request, route: i })}
-          >
+          <button type="button" onClick={() => void openAnew({ route: i })}>
             Take it as the brief
           </button>
         </p>

@@ -12,8 +12,8 @@ import {
 } from "../../src/index.ts";
 import { noted, useNotes } from "../notes.ts";
 
-export function download(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export function downloadBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob);
   const link = document.createElement("a");
   link.href = address;
   link.download = name;
@@ -21,6 +21,9 @@ export function download(name: string, type: string, text: string): void {
   // The browser reads the blob after the click has been handled.
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
+
+export const download = (name: string, type: string, text: string): void =>
+  downloadBlob(name, new Blob([text], { type }));
 
 interface Props {
   readonly flight: Carried;

@@ -2,8 +2,9 @@
 
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
-import type { Carried } from "../../src/index.ts";
-import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
+import type { Carried, DocumentExercise } from "../../src/index.ts";
+import { CursorOfSheet, createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
+import type { NotesKeeper } from "../kept-notes.ts";
 import { NotesOfSheet, notesOn } from "../notes.ts";
 import { Beware } from "./beware.tsx";
 import { Exercise } from "./exercise.tsx";
@@ -22,49 +23,61 @@ interface Props {
   readonly offers?: ComponentChildren;
   /** Ways to save that only the running page has. */
   readonly saves?: ComponentChildren;
+  /** Where the instructor's notes go. */
+  readonly keeper?: NotesKeeper;
+  /** What can be done with one exercise. */
+  readonly offerOn?: (exercise: DocumentExercise) => ComponentChildren;
   /** Takes a hold to the panel for the next one. */
   readonly nextHold?: NextHoldOf;
 }
 
-export function Sheet({ flight, offers, saves, nextHold }: Props) {
+export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
-  const notes = useMemo(() => notesOn(document), [document]);
+  const notes = useMemo(() => notesOn(document, keeper), [document]);
   return (
     <NotesOfSheet.Provider value={notes}>
-      <InTurn>
-        <Head flight={flight} saves={saves} />
-        <Beware document={document} />
-        <p class="caution">{document.caution}</p>
-        {offers}
-        <LineUp exercises={document.exercises} series={series} />
-        <figure class="above" aria-label="The flight from above">
-          <FlightPlan document={document} series={series} cursor={cursor} />
-          <figcaption>
-            The whole flight from above, north-up. Numbers are those of the exercises.
-            {document.exercises.some(({ kind, facts }) => kind === "hold" && facts) &&
-              " Dotted: each hold in still air."}
-          </figcaption>
-        </figure>
-        {document.exercises.map((exercise, i) => {
-          const columns = series.exercises[i];
-          return exercise.facts && columns ? (
-            <Exercise key={`${exercise.title} ${exercise.startUtc}`} number={i + 1} exercise={exercise}>
-              <ExerciseBody
+      <CursorOfSheet.Provider value={cursor}>
+        <InTurn>
+          <Head flight={flight} saves={saves} />
+          <Beware document={document} />
+          <p class="caution">{document.caution}</p>
+          {offers}
+          <LineUp exercises={document.exercises} series={series} />
+          <figure class="above" aria-label="The flight from above">
+            <FlightPlan document={document} series={series} cursor={cursor} />
+            <figcaption>
+              The whole flight from above, north-up. Numbers are those of the exercises.
+              {document.exercises.some(({ kind, facts }) => kind === "hold" && facts) &&
+                " Dotted: each hold in still air."}
+            </figcaption>
+          </figure>
+          {document.exercises.map((exercise, i) => {
+            const columns = series.exercises[i];
+            return exercise.facts && columns ? (
+              <Exercise
+                key={`${exercise.title} ${exercise.startUtc}`}
+                number={i + 1}
                 exercise={exercise}
-                columns={columns}
-                flight={flight}
-                cursor={cursor}
-                nextHold={nextHold}
-              />
-            </Exercise>
-          ) : null;
-        })}
-        <NotCompared exercises={document.exercises} />
-        <WindOfTheFlight document={document} series={series} />
-        <Remarks />
-        <Foot document={document} />
-      </InTurn>
+                log={document.log}
+                offer={offerOn?.(exercise)}
+              >
+                <ExerciseBody
+                  exercise={exercise}
+                  columns={columns}
+                  flight={flight}
+                  cursor={cursor}
+                  nextHold={nextHold}
+                />
+              </Exercise>
+            ) : null;
+          })}
+          <NotCompared exercises={document.exercises} />
+          <WindOfTheFlight document={document} series={series} />
+          <Remarks />
+          <Foot document={document} />
+        </InTurn>
+      </CursorOfSheet.Provider>
     </NotesOfSheet.Provider>
   );
 }

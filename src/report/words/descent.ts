@@ -1,17 +1,13 @@
 /** A descent in words: its findings, the sentence over the drawing, and the notes beside it. */
 import type { ConstantDescent, DescentFacts, DescentRecord, Finding } from "../../debrief/document.ts";
-import { capital, clockSeconds, count, duration, plain } from "./number.ts";
+import { feet, miles, rate, seconds } from "./measured.ts";
+import { capital, clockSeconds, count, plain } from "./number.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding) => string;
 
 const num = (fact: unknown): number => Number(fact);
 const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
-/** A height as measured, to 10 ft; GPS tells no more. */
-const feet = (ft: unknown): string => `${count(Math.round(num(ft) / 10) * 10)} ft`;
-const rate = (fpm: unknown): string => `${count(Math.round(num(fpm) / 10) * 10)} ft/min`;
 const gradient = (ftPerNm: unknown): string => `${count(num(ftPerNm))} ft/NM`;
-const miles = (nm: unknown): string => `${Math.abs(num(nm)).toFixed(1)} NM`;
-const seconds = (s: unknown): string => (num(s) < 120 ? `${Math.round(num(s))} seconds` : duration(num(s)));
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates",

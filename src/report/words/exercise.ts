@@ -1,5 +1,6 @@
 /** An exercise in words, whatever its kind: the sentence over the drawing, and the notes beside it. */
 import type { DocumentExercise, Finding } from "../../debrief/document.ts";
+import { APPROACH_TOLD, approachNotes, approachSentence } from "./approach.ts";
 import { arcCause, arcNotes, arcSentence } from "./arc.ts";
 import { courseCause, courseNotes, courseSentence } from "./course.ts";
 import { descentCause, descentNotes, descentSentence } from "./descent.ts";
@@ -14,8 +15,7 @@ export interface SideNote {
 /** Why an exercise of the brief has no facts, without capital and full stop. */
 export function whyNotMeasured({ kind, match }: DocumentExercise): string {
   if (kind === "hold" && match) return "no lap of it was flown in the time that the brief gives";
-  if (kind !== "approach") return "not found on this flight";
-  return `an ${kind} is read and kept, but not yet compared with the flight`;
+  return "not found on this flight";
 }
 
 /** One or two plain sentences: the most telling finding, and what it came to. */
@@ -24,6 +24,7 @@ export function exerciseSentence(exercise: DocumentExercise): string {
   if (exercise.kind === "hold" && exercise.facts) return holdSentence(exercise, exercise.facts);
   if (exercise.kind === "arc" && exercise.facts) return arcSentence(exercise, exercise.facts);
   if (exercise.kind === "descent" && exercise.facts) return descentSentence(exercise, exercise.facts);
+  if (exercise.kind === "approach" && exercise.facts) return approachSentence(exercise);
   return `${capital(whyNotMeasured(exercise))}.`;
 }
 
@@ -32,6 +33,7 @@ function notesOf(exercise: DocumentExercise): [string, string | null][] {
   if (exercise.kind === "hold" && exercise.facts) return holdNotes(exercise, exercise.facts);
   if (exercise.kind === "arc" && exercise.facts) return arcNotes(exercise, exercise.facts);
   if (exercise.kind === "descent" && exercise.facts) return descentNotes(exercise, exercise.facts);
+  if (exercise.kind === "approach" && exercise.facts) return approachNotes(exercise, exercise.facts);
   return [];
 }
 
@@ -49,7 +51,7 @@ export function sideNotes(exercise: DocumentExercise): SideNote[] {
 }
 
 /** What the notes say in figures already. */
-const WITHIN = new Set(["tracked-within", "arc-within"]);
+const WITHIN = new Set(["tracked-within", "arc-within", ...APPROACH_TOLD]);
 
 /** Findings that neither the sentence nor the notes have told yet. */
 export function otherFindings(exercise: DocumentExercise): Finding[] {

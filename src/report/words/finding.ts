@@ -1,5 +1,6 @@
 /** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
 import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
+import { APPROACH_WORDS } from "./approach-finding.ts";
 import { ARC_WORDS } from "./arc-finding.ts";
 import { DESCENT_WORDS } from "./descent.ts";
 import { HOLD_WORDS } from "./hold-finding.ts";
@@ -88,6 +89,7 @@ const WORDS: Readonly<Record<string, Words>> = {
     `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${num(f.overshootNeedle) > 1 ? "over full scale" : share(f.overshootNeedle)}, before it came back.`,
   "gap-in-exercise": (f) =>
     `The log is silent for ${seconds(f.silentS)} within this exercise (${num(f.gaps) === 1 ? "one gap" : `${f.gaps} gaps`}, the longest ${seconds(f.longestS)}); nothing is said about that time.`,
+  ...APPROACH_WORDS,
   ...ARC_WORDS,
   ...DESCENT_WORDS,
 };

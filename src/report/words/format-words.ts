@@ -23,7 +23,9 @@ export const FORMAT_WORDS: Readonly<Record<string, Words>> = {
   "archive-too-big": (f) =>
     `unpacked it is over ${Math.round(Number(f.limit) / 1e6)} MB, which no track log needs. Reading stopped there; what came before was kept.`,
   "broken-archive": (f) =>
-    `the archive is damaged or cut off (${f.reason}). What could be unpacked was read; export it again to get the rest.`,
+    /^unknown compression/.test(String(f.reason))
+      ? `it is packed in a way that is not read here (${f.reason}). Unpack it and open the log itself.`
+      : `the archive is damaged or cut off (${f.reason}). What could be unpacked was read; export it again to get the rest.`,
   "more-in-archive": (f) =>
     `${counted(f.others, "further file")} in the archive ${were(f.others)} not read. Unpack it to open them.`,
   "line-too-long": (f) =>
@@ -56,6 +58,8 @@ export const FORMAT_WORDS: Readonly<Record<string, Words>> = {
     `${counted(f.points, f.geometry === "line" ? "line point" : "timed placemark")} beside the track ${were(f.points)} not used.`,
   "no-headings": (f) =>
     `this table does not tell which columns are latitude and longitude (in its first ${f.looked} lines). Give the table a line of headings, such as time, latitude, longitude, altitude (ft), or say which column is which (on the terminal with --column).`,
+  "too-many-commas": (f) =>
+    `${counted(f.count, "point")} ${Number(f.count) === 1 ? "has" : "have"} ${f.values} values under ${f.columns} headings, as decimal commas between commas make, and ${were(f.count)} left out. Export with decimal points, or with semicolons between the columns.`,
   "unit-assumed": (f) =>
     `the column ${quote(f.column)} names no unit; ${f.unit === "c" ? "°C" : f.unit} was taken. Write it in the heading, as in altitude (ft).`,
   "link-not-followed": () =>

@@ -57,6 +57,18 @@ const FILE: Record<string, Words> = {
     `the character encoding ${quote(f.name)} is not known here; the file was read as UTF-8. Names may look odd, numbers are right.`,
   "undecodable-bytes": (f) =>
     `some bytes are not ${f.encoding} text and show as a replacement sign. Names may look odd, numbers are right.`,
+  "no-point-headings": () =>
+    "no line of headings names ident, lat and lon, so this is no list of points. Write them over its columns; kind, elevation, declination, end lat and end lon may follow.",
+  "place-without-ident": (f) =>
+    `${points(f)} ${have(f)} no ident and ${were(f)} left out. A point of a list is looked up by its ident.`,
+  "place-repeated": (f) =>
+    `${points(f)} ${Number(f.count) === 1 ? "stands" : "stand"} in the list twice at the same place (first: ${f.ident}); one of each was kept.`,
+  "runway-without-direction": (f) =>
+    `the runway ${f.ident} has neither a far end nor a readable course, so it was kept as a point only. Write end lat and end lon, or a course such as 218T.`,
+  "runway-length-assumed": (f) =>
+    `no length is written for the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""}; ${count(Number(f.lengthFt))} ft were taken. Its direction is as written.`,
+  "runway-course-by-model": (f) =>
+    `the course of the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""} is magnetic and was turned true by ${f.model}. Write its declination, or the course true, as in 218T.`,
   "place-too-long": (f) =>
     `a waypoint or route point is over ${f.limit} characters long and was left out. Shorten its description.`,
 };
@@ -75,6 +87,10 @@ const ELEMENTS: Readonly<Record<string, string>> = {
   headingTrue: "true heading",
   headingMagnetic: "magnetic heading",
   outsideAir: "outside air temperature",
+  elevation: "elevation",
+  endElevation: "elevation of the far end",
+  declination: "declination",
+  length: "length",
   hdop: "HDOP",
   sat: "number of satellites",
 };
@@ -145,6 +161,14 @@ const BRIEF: Record<string, Words> = {
     `${quote(f.value)} is no leg length. Write a time or a distance, as in 1 min or 4 NM.`,
   "brief-unknown-fix": (f) =>
     `the fix ${quote(f.ident)} is not among the fixes of this brief.${maybe(f)} ${known(f.known) ? `There are: ${f.known}.` : "It names none; add it under fixes."}`,
+  "brief-ident-by-place": (f) =>
+    `the point lists have ${quote(f.ident)} at ${f.places} places; the one nearest to the flight, ${f.awayNm} NM from its middle, was taken. To take another, write its place under fixes.`,
+  "brief-ident-twice": (f) =>
+    `the point lists have ${quote(f.ident)} at ${f.places} places; the first was taken. To take another, write its place under fixes.`,
+  "brief-unknown-runway": (f) =>
+    `no point list names the runway ${quote(f.ident)}.${maybe(f)} Add it to the list, or write the runway out: threshold, end, elevation_ft.`,
+  "brief-runway-without-elevation": (f) =>
+    `the point list gives no elevation for the runway ${quote(f.ident)}, and an approach needs it. Add it to the list, or write the runway out.`,
   "brief-unknown-exercise": (f) => `this is no exercise that is known here.${maybe(f)} Possible: ${f.known}.`,
   "brief-arc-without-length": (f) =>
     `the arc begins and ends on the same radial (${f.from} to ${f.to}), so there is nothing to fly. Correct one of them.`,

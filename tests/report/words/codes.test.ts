@@ -23,12 +23,20 @@ const codesIn = (wings: RegExp) => {
 };
 
 /** Kebab-case words in these places that are no issue codes: reasons, kinds, kinds of source. */
-const NO_CODES = new Set(["hindtrack-debrief", "gpx-route", "written-true", "timed-placemark"]);
+const NO_CODES = new Set([
+  "hindtrack-debrief",
+  "hindtrack-habits",
+  "gpx-route",
+  "written-true",
+  "timed-placemark",
+]);
 const issueCodes = codesIn(/^(import|track|brief|debrief|cli)\//).filter((c) => !NO_CODES.has(c));
 /** Findings of courses, whose words are tried on the facts below. */
 const FINDINGS = [...codesIn(/^course\/(finding|cause)\.ts$/)].filter((c) => !/^no-/.test(c));
 /** Findings of every kind of exercise. */
-const ALL_FINDINGS = codesIn(/^(course|hold)\/.*(finding|cause)\.ts$/).filter((c) => !/^no-/.test(c));
+const ALL_FINDINGS = codesIn(/^(course|hold|approach)\/.*(finding|cause|unstable)\.ts$/).filter(
+  (c) => !/^no-/.test(c),
+);
 
 const BROKEN = /undefined|NaN|null|\[object/;
 

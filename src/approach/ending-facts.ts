@@ -1,0 +1,55 @@
+/** The facts of how an approach went on and ended: its parts in flown order, the missed approach, the landing. */
+import { z } from "zod";
+import { utcSchema as utc } from "../quantity/record.ts";
+
+/** The parts of an approach, in the order in which they can follow each other. */
+export const SEGMENT_KINDS = [
+  /** What led onto the final, up to being established on it. */
+  "joining",
+  /** Established on the final course, before the final fix. */
+  "inbound",
+  /** From the final fix (else from where the judged final begins) to the threshold, the climb away or the log's end. */
+  "final",
+  /** Past the threshold: a low pass, a touch, or a circling that this version does not tell apart. */
+  "past-threshold",
+  "missed-approach",
+  "landing",
+] as const;
+
+export const segmentSchema = z.strictObject({
+  kind: z.enum(SEGMENT_KINDS),
+  startUtc: utc.nullable(),
+  endUtc: utc.nullable(),
+  /** Before the threshold, at its first and last row. */
+  fromNm: z.number(),
+  toNm: z.number(),
+});
+
+/** The climb away. */
+export const missedSchema = z
+  .strictObject({
+    startUtc: utc,
+    distanceNm: z.number(),
+    altitudeFt: z.number(),
+    /** Above the threshold; null where its elevation is not known. */
+    heightFt: z.number().nullable(),
+    lowestFt: z.number(),
+    /** Half-width of the 95 % interval of `altitudeFt` against what the altimeter showed, set at the field. */
+    altimeter95Ft: z.number().nullable(),
+    /** Over the first minute. */
+    climbFpm: z.number(),
+    trackTrueDeg: z.number(),
+    /** Mean track over the first 30 s less the final course. */
+    trackErrorDeg: z.number(),
+    maxCrossTrackNm: z.number(),
+    climbedFt: z.number(),
+    to: z.string().nullable(),
+    /** Nearest that the log came to the fix of the missed approach. */
+    nearestToFixNm: z.number().nullable(),
+  })
+  .nullable();
+
+/** Over the threshold to a landing. */
+export const landingSchema = z
+  .strictObject({ thresholdUtc: utc, thresholdFt: z.number().nullable(), groundSpeedKt: z.number() })
+  .nullable();

@@ -1,0 +1,54 @@
+/** The approach as parts in flown order: each with its kind and its rows. */
+import type { Span } from "../quantity/span.ts";
+import type { Moment } from "./column.ts";
+import { utcOfRow } from "./column.ts";
+import type { ApproachFacts } from "./facts.ts";
+import type { ApproachRows } from "./rows.ts";
+import type { Segments } from "./segments.ts";
+
+type Segment = ApproachFacts["segments"][number];
+
+export interface Part extends Span {
+  readonly kind: Segment["kind"];
+}
+
+const rowAfter = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row);
+
+/** Whole and without overlap: every row of the approach belongs to one part, and no part is empty. */
+export function partsOf({ length }: ApproachRows, segments: Segments): Part[] {
+  const { established, final, threshold, missed, outcome } = segments;
+  const onFinal = Math.min(established ?? final.start, final.start);
+  const marks: [Part["kind"], number][] = [
+    ["joining", 0],
+    ["inbound", onFinal],
+    ["final", final.start],
+  ];
+  if (threshold) marks.push([outcome === "landed" ? "landing" : "past-threshold", rowAfter(threshold)]);
+  // one who climbs away before the threshold passes it in the climb
+  if (missed) {
+    const start = rowAfter(missed.start);
+    if (start <= (marks[3]?.[1] ?? length)) marks.splice(3);
+    marks.push(["missed-approach", start]);
+  }
+  return marks
+    .map(([kind, start], i) => ({ kind, start, end: marks[i + 1]?.[1] ?? length }))
+    .filter(({ start, end }) => end > start);
+}
+
+export const segmentFacts = (rows: ApproachRows, parts: readonly Part[]): Segment[] =>
+  parts.map(({ kind, start, end }) => ({
+    kind,
+    startUtc: utcOfRow(rows, start),
+    endUtc: utcOfRow(rows, end - 1),
+    fromNm: rows.distanceNm[start]!,
+    toNm: rows.distanceNm[end - 1]!,
+  }));
+
+/** By row: which part it belongs to, from 0. */
+export function partOfRow(parts: readonly Part[], length: number): Uint8Array {
+  const column = new Uint8Array(length);
+  parts.forEach(({ start, end }, k) => {
+    column.fill(k, start, end);
+  });
+  return column;
+}

@@ -1,0 +1,182 @@
+/** One exercise measured and judged, as it stands in the document, with its columns for charts. */
+import { type KnownRunway, measureApproach } from "../approach/index.ts";
+import type {
+  ApproachExercise,
+  ArcExercise,
+  CourseExercise,
+  DescentExercise,
+  Exercise,
+  HoldExercise,
+} from "../brief/brief.ts";
+import { measureArc, measureCourse, measureDescent } from "../course/index.ts";
+import { gradeApproach, gradeArc, gradeCourse, gradeDescent } from "../grade/index.ts";
+import type { Verdict } from "../grade/verdict.ts";
+import { type FoundHold, measureHold } from "../hold/index.ts";
+import type { Match } from "../match/index.ts";
+import { threeFigures } from "../quantity/angle.ts";
+import type { Span } from "../quantity/span.ts";
+import { utcText } from "../quantity/time.ts";
+import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
+import type { TestStandard } from "../standard/tolerance.ts";
+import type { Leg } from "../track/leg.ts";
+import type { Motion } from "../track/motion.ts";
+import type { WindEstimate } from "../wind/wind.ts";
+import type { DocumentExercise } from "./document.ts";
+import type { ExerciseSeries, PathSeries } from "./series.ts";
+
+/** When an exercise was flown: as matched, found, or where a line was fitted. */
+export interface Flown {
+  readonly span: Span | null;
+  readonly by: Match["by"] | "fitted" | "found";
+  readonly confidence: number;
+}
+
+/** The flight as the exercises are measured on it. */
+export interface Flight {
+  readonly path: PathSeries;
+  readonly motion: Motion | null;
+  readonly legs: readonly Leg[];
+  readonly wind: WindEstimate | null;
+  /** Landing directions that are known beside the brief, near to the flight. */
+  readonly runways: readonly KnownRunway[];
+  /** What the exercises are held against, or null. */
+  readonly standard: TestStandard | null;
+}
+
+export interface ExerciseResult {
+  readonly record: DocumentExercise;
+  readonly series: ExerciseSeries | null;
+}
+
+export const columnsOf = ({ path, motion }: Flight) => ({
+  time: motion ? path.timeMs : null,
+  latitude: path.latitude,
+  longitude: path.longitude,
+  altitude: path.altitudeFt,
+});
+
+/** What the document says of every exercise, of whatever kind. */
+function told(title: string, source: DocumentExercise["source"], flown: Flown, { motion }: Flight) {
+  const { span, by, confidence } = flown;
+  return {
+    title,
+    source,
+    startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
+    endUtc: span && motion ? utcText(motion.time[span.end - 1]!) : null,
+    match: span ? { by, confidence } : null,
+  };
+}
+
+function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
+  switch (kind) {
+    case "course":
+      return gradeCourse(null, standard);
+    case "arc":
+      return gradeArc(null, standard);
+    case "descent":
+      return gradeDescent(null, standard);
+    case "approach":
+      return gradeApproach(null, standard);
+    case "hold":
+      return [];
+  }
+}
+
+/** Not found on this flight. */
+export function unmeasured(exercise: Exercise, flown: Flown, flight: Flight): ExerciseResult {
+  const { kind, title } = exercise;
+  const { standard } = flight;
+  const record = {
+    ...told(title, "brief", flown, flight),
+    facts: null,
+    findings: [],
+    verdicts: standard ? notFlown(kind, standard) : [],
+    whatWouldHaveWorked: null,
+  };
+  return { record: { kind, ...record }, series: null };
+}
+
+export function courseResult(
+  exercise: CourseExercise,
+  span: Span,
+  source: "brief" | "fitted",
+  flown: Flown,
+  flight: Flight,
+): ExerciseResult {
+  const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
+    exercise,
+    path: columnsOf(flight),
+    span,
+    motion: flight.motion,
+    wind: flight.wind,
+  });
+  const record = {
+    ...told(exercise.title, source, flown, flight),
+    verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
+  };
+  return { record: { kind: "course", ...record, facts, findings, whatWouldHaveWorked }, series };
+}
+
+export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, flight: Flight): ExerciseResult {
+  const { motion, legs, wind } = flight;
+  const { series, ...measured } = measureArc({
+    exercise,
+    path: columnsOf(flight),
+    span,
+    motion,
+    legs,
+    wind,
+  });
+  const verdicts = flight.standard ? gradeArc(measured.facts, flight.standard) : [];
+  const record = { ...told(exercise.title, "brief", flown, flight), verdicts };
+  return { record: { kind: "arc", ...record, ...measured }, series };
+}
+
+export function descentResult(
+  exercise: DescentExercise,
+  span: Span,
+  flown: Flown,
+  flight: Flight,
+): ExerciseResult {
+  const { motion, wind } = flight;
+  const { series, ...measured } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const verdicts = flight.standard ? gradeDescent(measured.facts, flight.standard) : [];
+  const record = { ...told(exercise.title, "brief", flown, flight), verdicts, whatWouldHaveWorked: null };
+  return { record: { kind: "descent", ...record, ...measured }, series };
+}
+
+/** Whose holds are flown: those of the standard that the exercises are held against; of the United States where none is ours. */
+const holdingOf = ({ standard }: Flight): HoldingStandard =>
+  standard?.id === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
+
+export function holdResult(
+  exercise: HoldExercise | null,
+  found: FoundHold,
+  flown: Flown,
+  flight: Flight & { readonly motion: Motion },
+): ExerciseResult {
+  const { motion, wind } = flight;
+  const standard = holdingOf(flight);
+  const { facts, findings, series } = measureHold({ exercise, found, motion, wind, standard });
+  const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
+  const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
+  const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;
+  const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts: [] };
+  return { record: { kind: "hold", ...record, facts, findings, whatWouldHaveWorked: null }, series };
+}
+
+export function approachResult(
+  exercise: ApproachExercise,
+  span: Span,
+  source: "brief" | "found",
+  flown: Flown,
+  flight: Flight,
+): ExerciseResult {
+  const { motion, wind } = flight;
+  const { series, ...measured } = measureApproach({ exercise, path: columnsOf(flight), span, motion, wind });
+  // what was only found was held to nothing
+  const { standard } = flight;
+  const verdicts = standard && source === "brief" ? gradeApproach(measured.facts, standard) : [];
+  const record = { ...told(exercise.title, source, flown, flight), verdicts };
+  return { record: { kind: "approach", ...record, ...measured }, series };
+}

@@ -1,0 +1,95 @@
+/** Findings of approaches as sentences. */
+import type { Finding } from "../../debrief/document.ts";
+import { feet, miles, rate } from "./measured.ts";
+import { count, degreesToSide } from "./number.ts";
+
+type Words = (facts: Finding["facts"], finding: Finding) => string;
+
+const num = (fact: unknown): number => Number(fact);
+const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
+
+/** As in "0.42 of full scale"; "over full scale" past that. */
+export function needleWords(needle: unknown): string {
+  const size = Math.abs(num(needle));
+  return size > 1 ? "over full scale" : `${size.toFixed(2)} of full scale`;
+}
+
+/** As in "3.1 NM before the threshold"; "over the threshold". */
+export function beforeThreshold(nm: unknown): string {
+  const size = num(nm);
+  if (Math.abs(size) < 0.05) return "over the threshold";
+  return `${miles(size)} ${size > 0 ? "before" : "past"} the threshold`;
+}
+
+/** Whether a height below a limit is beyond the doubt of a GPS height. */
+const told = (f: Finding["facts"]): string => {
+  const doubt = given(f.doubt95Ft);
+  if (f.sure === true) return ` (± ${feet(doubt)})`;
+  return doubt === null
+    ? ", as far as the log tells"
+    : `, but this log tells heights only to ± ${feet(doubt)}`;
+};
+
+const OUT: Readonly<Record<string, (f: Finding["facts"]) => string>> = {
+  lateral: (f) => `the needle ${needleWords(f.lateralNeedle)} off`,
+  vertical: (f) =>
+    `${needleWords(f.verticalNeedle)} ${num(f.verticalNeedle) > 0 ? "above" : "below"} the glide path`,
+  rate: (f) => `sinking at ${rate(f.verticalFpm)}`,
+  bank: (f) => `banked ${Math.round(Math.abs(num(f.bankDeg)))}°`,
+  speed: (f) =>
+    `the ground speed ${Math.round(Math.abs(num(f.groundSpeedChangeKt)))} kt ${num(f.groundSpeedChangeKt) > 0 ? "more" : "less"} than 30 seconds before`,
+  track: (f) => `the track unsteady by ${Math.round(num(f.trackUnsteadyDeg))}°`,
+};
+
+function unstable(f: Finding["facts"]): string {
+  const out = String(f.out)
+    .split(", ")
+    .map((what) => OUT[what]?.(f) ?? what);
+  const list = out.length > 1 ? `${out.slice(0, -1).join(", ")} and ${out.at(-1)}` : out[0];
+  const lowest = given(f.lowestFt);
+  const then = lowest === null ? "" : ` Continued down to ${feet(lowest)}.`;
+  return `Not stable ${count(num(f.heightFt))} ft above the threshold: ${list}.${f.continued === true && lowest === null ? " Continued to a landing." : then}`;
+}
+
+function climbed(f: Finding["facts"]): string {
+  const past = num(f.pastMissedPointNm);
+  const where =
+    Math.abs(past) < 0.05
+      ? "at the missed approach point"
+      : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
+  const track = Math.round(num(f.trackErrorDeg));
+  const held = track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${feet(f.heightFt)} above it`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${held}.`;
+}
+
+export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
+  "below-step-down": (f) =>
+    `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
+  "below-minimum": (f) =>
+    `Down to ${feet(f.belowFt)} below the minimum descent altitude of ${count(num(f.altitudeFt))} ft${told(f)}.`,
+  "sank-below-decision": (f) =>
+    `Sank to ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft before the climb${told(f)}.`,
+  "unstable-at-gate": unstable,
+  "final-never-joined": () =>
+    "Never established on the final, which takes the needle within half scale and the track within 10° of the course for 10 seconds.",
+  "final-overshot": (f) =>
+    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the final to the ${f.side}, ${needleWords(f.overshootNeedle)}, before it came back.`,
+  "joined-inside-final-fix": (f) =>
+    `Established only ${miles(f.joinedNm)} before the threshold, inside ${f.fix}, which was passed with the needle ${needleWords(f.needle)} off.`,
+  "final-chased": (f) =>
+    `The track swung from side to side ${f.reversals} times on the final, ${num(f.perMinute).toFixed(1)} a minute${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
+  "final-within": (f) =>
+    num(f.worstNeedle) > 1
+      ? `The needle went over full scale, ${Math.abs(num(f.worstNm)).toFixed(2)} NM off, ${beforeThreshold(f.worstAtNm)}.`
+      : `The needle stayed within ${needleWords(f.worstNeedle)} on the final.`,
+  "glide-path-within": (f) =>
+    num(f.worstNeedle) > 1
+      ? `Over full scale ${f.side} the glide path, ${feet(Math.abs(num(f.worstFt)))}, ${beforeThreshold(f.worstAtNm)}.`
+      : `The glide path was held within ${needleWords(f.worstNeedle)}, worst ${feet(Math.abs(num(f.worstFt)))} ${f.side} it.`,
+  "left-minimum-early": (f) =>
+    `The minimum of ${count(num(f.altitudeFt))} ft was left ${miles(f.leftNm)} before the threshold; a descent on 3° begins ${miles(f.visualDescentPointNm)} before it.`,
+  "missed-approach": (f) => `Missed approach ${climbed(f)}`,
+  "low-pass": (f) => `A touch or a low pass, then a climb ${climbed(f)}`,
+  landed: (f) =>
+    `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
+};

@@ -1,0 +1,201 @@
+/** An approach in words: the sentence over the drawing, and the notes beside it. */
+import type { ApproachFacts, ApproachRecord } from "../../debrief/document.ts";
+import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
+import { feet, miles, rate, seconds } from "./measured.ts";
+import { capital, clockSeconds, count, degreesToSide, flownDirection, percent, plain } from "./number.ts";
+import { restsOn } from "./wind.ts";
+
+type Gate = ApproachFacts["gates"][number];
+
+const REASONS: Readonly<Record<string, string>> = {
+  "no-times": "the log has no times, so no rates and no parts",
+  "no-height": "the log has no heights, so nothing is told of the way down",
+  "height-not-anchored":
+    "the log says nothing of what its heights count from and shows no roll on this field to tie them to",
+  "elevation-not-known": "the elevation of the runway is not known, so nothing is told of heights above it",
+  "fix-not-passed": "the final fix was not passed on the way in",
+  "wind-not-known": "the wind here is not known from this log",
+  "wind-along-only": "only the wind along the final is known, not the wind across it",
+};
+
+const JOINED: Readonly<Record<string, string>> = {
+  vectors: "A cut",
+  "procedure-turn": "A procedure turn, then a cut",
+  arc: "An arc, then a cut",
+  hold: "A lap of a hold, then a cut",
+  "straight-in": "Straight in, a cut",
+};
+
+const spoken = (code: string, { findings }: ApproachRecord): string | null => {
+  const found = findings.find((f) => f.code === code);
+  return found ? (APPROACH_WORDS[code]?.(found.facts, found) ?? null) : null;
+};
+
+/** The most telling finding; of an approach with nothing else to tell, how well it was held and how it ended. */
+export function approachSentence(exercise: ApproachRecord): string {
+  const [lead] = exercise.findings;
+  if (!lead) return "Nothing can be told of this approach.";
+  const sentence = APPROACH_WORDS[lead.code]?.(lead.facts, lead) ?? `${capital(plain(lead.code))}.`;
+  if (lead.code !== "final-within") return sentence;
+  const path = spoken("glide-path-within", exercise);
+  const end = spoken("landed", exercise);
+  return [sentence, path, end].filter((words) => words !== null).join(" ");
+}
+
+function joining({ intercept: i, joinedFrom }: ApproachFacts): string | null {
+  if (!i || !joinedFrom) return null;
+  const cut = `${JOINED[joinedFrom] ?? "A cut"} of ${Math.round(Math.abs(i.angleDeg))}° from ${miles(i.startCrossTrackNm)} ${i.startCrossTrackNm > 0 ? "right" : "left"} of the final`;
+  const past = i.overshootNm < 0.005 ? "" : `, ${i.overshootNm.toFixed(2)} NM past it`;
+  const corrections =
+    i.corrections === 0
+      ? ""
+      : `; ${i.corrections === 1 ? "one correction" : `${i.corrections} corrections`} in the two minutes after`;
+  return `${cut}; established ${beforeThreshold(i.joinedDistanceNm)}${past}${corrections}.`;
+}
+
+function overFix({ finalFix, finalFixPassage: p }: ApproachFacts): string | null {
+  if (!finalFix || !p) return null;
+  const wanted = finalFix.altitudeFt === null ? "" : `, briefed ${count(finalFix.altitudeFt)} ft`;
+  const height =
+    p.altitudeFt === null
+      ? ""
+      : ` at ${feet(p.altitudeFt)}${p.altitude95Ft === null ? "" : ` ± ${feet(p.altitude95Ft)}`}${wanted}`;
+  return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}, the needle ${needleWords(p.needle)} off${p.established ? "" : ", not yet established"}.`;
+}
+
+/** The needle and the path that the figures are of, and whether anybody said so. */
+function heldAgainst({ source }: ApproachRecord, { guidance, glidePath }: ApproachFacts): string {
+  const path = glidePath
+    ? `; ${glidePath.supposed ? `a path of ${glidePath.angleDeg}° as a glide path would show` : glidePath.label.replace(/^G/, "g")}`
+    : "";
+  const found = source === "found" ? " No brief says what was flown: found by the runway of the list." : "";
+  return `${guidance.label}${path}.${found}`;
+}
+
+/** As in "at most 0.43 of full scale". */
+const atMost = (needle: number): string => `${Math.abs(needle) > 1 ? "" : "at most "}${needleWords(needle)}`;
+
+/** The final against its course and path. */
+function cost({ crossTrack, needle, glidePath, flownPath, trackAngleError }: ApproachFacts): string {
+  const beyond = needle.beyondHalf > 0 ? `, beyond half ${percent(needle.beyondHalf)} of the time` : "";
+  const lateral = `Needle ${atMost(needle.max)}, ${Math.abs(crossTrack.maxNm).toFixed(2)} NM ${crossTrack.maxNm > 0 ? "right" : "left"} at the farthest${beyond}`;
+  const side = glidePath && glidePath.worstFt > 0 ? "above" : "below";
+  const vertical = glidePath
+    ? `; ${glidePath.supposed ? "against a path of" : "glide path"} ${glidePath.angleDeg}°: ${atMost(glidePath.needle.max)} ${side}, ${feet(Math.abs(glidePath.worstFt))}`
+    : "";
+  const angle = flownPath
+    ? `; flown down a line of ${flownPath.angleDeg.toFixed(1)}° (± ${Math.max(0.1, flownPath.angle95Deg).toFixed(1)}°)`
+    : "";
+  const error = trackAngleError
+    ? `; the track ${degreesToSide(trackAngleError.meanDeg)} of the course in the mean`
+    : "";
+  return `${lateral}${vertical}${angle}${error}.`;
+}
+
+function wayDown({ descent, stepDowns, minimum }: ApproachFacts): string | null {
+  if (!descent) return null;
+  const levels = descent.levels
+    .slice(0, 3)
+    .map((l) => `level at about ${count(Math.round(l.altitudeFt / 50) * 50)} ft for ${seconds(l.seconds)}`);
+  const steps = stepDowns.flatMap((s) =>
+    s.marginFt === null
+      ? []
+      : [
+          `${feet(Math.abs(s.marginFt))} ${s.marginFt >= 0 ? "above" : "below"} the ${count(s.limitFt)} ft of ${s.name} at the lowest`,
+        ],
+  );
+  const reached =
+    minimum?.passedUtc && minimum.passedNm !== null
+      ? [
+          `the ${minimum.kind === "descent" ? "minimum descent" : "decision"} altitude passed ${beforeThreshold(minimum.passedNm)}`,
+        ]
+      : [];
+  const first = `Down at ${rate(descent.meanFpm)} in the mean, at most ${rate(descent.mostFpm)}`;
+  return `${[first, ...levels, ...steps, ...reached].join("; ")}.`;
+}
+
+function gateNote(gate: Gate): string | null {
+  if (gate.utc === null || gate.distanceNm === null) return null;
+  const told = [
+    ...(gate.lateral ? [`needle ${needleWords(gate.lateral.value)}`] : []),
+    ...(gate.vertical
+      ? [`glide path ${needleWords(gate.vertical.value)} ${gate.vertical.value > 0 ? "above" : "below"}`]
+      : []),
+    ...(gate.verticalFpm === null
+      ? []
+      : [`${rate(gate.verticalFpm)} ${gate.verticalFpm > 0 ? "up" : "down"}`]),
+    ...(gate.groundSpeedKt === null ? [] : [`${Math.round(gate.groundSpeedKt)} kt over the ground`]),
+    ...(gate.bankDeg === null ? [] : [`bank at most ${Math.round(Math.abs(gate.bankDeg))}°`]),
+  ];
+  return `${capital(beforeThreshold(gate.distanceNm))}, ${clockSeconds(gate.utc)} UTC: ${told.join(", ")}.`;
+}
+
+function remedy({ whatWouldHaveWorked: w }: ApproachRecord, { minimum }: ApproachFacts): string | null {
+  if (!w) return null;
+  const heading =
+    w.headingTrueDeg === null
+      ? ""
+      : `Heading ${flownDirection(w.headingTrueDeg, w.headingMagneticDeg)} holds the final in this wind. `;
+  const point =
+    w.visualDescentPointNm === null || minimum?.kind !== "descent"
+      ? ""
+      : ` From the minimum it begins ${miles(w.visualDescentPointNm)} before the threshold.`;
+  return `${heading}${w.angleDeg.toFixed(1)}° at this ground speed is ${rate(w.descentFpm)} down.${point}`;
+}
+
+/** What the heights are worth: said of every approach that has any. */
+function datum({ height }: ApproachFacts): string | null {
+  if (!height) return null;
+  const doubt = `± ${feet(height.doubt95Ft)} at the end of the final`;
+  if (height.anchored === "log") return `As the log gives them, of unknown datum, ${doubt}.`;
+  const by =
+    Math.abs(height.correctionFt) < 0.5
+      ? "nothing to correct"
+      : `${count(Math.abs(height.correctionFt))} ft ${height.correctionFt > 0 ? "added" : "taken off"}`;
+  const where = height.anchored === "runway" ? "rolled on the runway" : "stood on the field";
+  return `By GPS, tied to the elevation where the aircraft ${where}: ${by}, ${doubt}.`;
+}
+
+function untold({ cannotTell, notShown }: ApproachFacts): string {
+  const reasons = [...new Set(cannotTell.map(({ reason }) => REASONS[reason] ?? plain(reason)))];
+  const shown = notShown.map((what) => plain(what)).join(", ");
+  return capital(
+    [
+      ...reasons,
+      `of what stabilised criteria ask for, a log does not show ${shown.replace(/, ([^,]*)$/, " or $1")}`,
+    ]
+      .join("; ")
+      .concat("."),
+  );
+}
+
+/** The notes beside the drawing, in reading order; null where there is nothing to say. */
+export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [string, string | null][] {
+  const lead = exercise.findings[0]?.code;
+  const ended = ["missed-approach", "low-pass", ...(lead === "final-within" ? [] : ["landed"])];
+  return [
+    ["Onto the final.", joining(facts)],
+    ["Over the final fix.", overFix(facts)],
+    ["Held against.", heldAgainst(exercise, facts)],
+    ["What it came to.", cost(facts)],
+    ["The way down.", wayDown(facts)],
+    ...facts.gates.map((gate): [string, string | null] => [
+      `${count(gate.heightFt)} ft above the threshold.`,
+      gateNote(gate),
+    ]),
+    ["The end.", ended.map((code) => spoken(code, exercise)).find((words) => words !== null) ?? null],
+    ["What would have worked.", remedy(exercise, facts)],
+    ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
+    ["Heights.", datum(facts)],
+    ["What cannot be told.", untold(facts)],
+  ];
+}
+
+/** Findings that the sentence and the notes tell in figures. */
+export const APPROACH_TOLD: readonly string[] = [
+  "final-within",
+  "glide-path-within",
+  "missed-approach",
+  "low-pass",
+  "landed",
+];

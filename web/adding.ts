@@ -1,0 +1,171 @@
+/** Many flights at once: kept first, then worked out one after the other, while the page is free for other things. */
+import { signal } from "@preact/signals";
+import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
+import { alone, inTurn } from "./alone.ts";
+import { newAnalyst, type Outcome } from "./analyst.ts";
+import { alsoSay, orSay } from "./flight.ts";
+import type { OpenRequest } from "./messages.ts";
+import { failureWords, flightsWords, unreadWords } from "./outcome-words.ts";
+import { go } from "./place.ts";
+import { choicesOf, keptFiles, requestOf } from "./request.ts";
+import { rowFor } from "./row-for.ts";
+import { dismiss } from "./store/arrivals.ts";
+import {
+  addFlights,
+  beginFlight,
+  clearAway,
+  flightRow,
+  flightRows,
+  flightsOf,
+  keepDocument,
+  keepTrouble,
+  type NewFlight,
+  sourceOf,
+} from "./store/flights.ts";
+import { fingerprintOf } from "./store/identity.ts";
+import type { Arrival, FlightRow, Labels } from "./store/schema.ts";
+
+/** A flight that ended the page so often is left as it is. As for arrivals. */
+const MOST_TRIES = 3;
+
+export interface Adding {
+  readonly words: string;
+  readonly done: number;
+  readonly of: number;
+  readonly stop: () => void;
+}
+export const adding = signal<Adding | null>(null);
+
+const analyst = newAnalyst();
+let stopped = false;
+
+/** The flight under way is not finished, and no other begun. */
+function stopAdding(): void {
+  stopped = true;
+  analyst.end(true);
+}
+
+const columnsWords = (file: string): string =>
+  `${shownName(file)}: open it alone to say which column is which.`;
+
+async function keepOutcome(id: string, outcome: Outcome): Promise<void> {
+  if (outcome.kind === "done") await keepDocument(id, outcome.flight.document, ANALYSIS_VERSION);
+  else if (outcome.kind === "unusable" || outcome.kind === "fault")
+    await keepTrouble(id, failureWords(outcome).join(" "), ANALYSIS_VERSION);
+  else if (outcome.kind === "columns") await keepTrouble(id, columnsWords(outcome.file), ANALYSIS_VERSION);
+}
+
+async function workOutOne(id: string): Promise<void> {
+  const [row, source] = await Promise.all([flightRow(id), sourceOf(id)]);
+  if (!row || !source || row.analysis === ANALYSIS_VERSION) return;
+  if ((await beginFlight(id)) > MOST_TRIES) {
+    await keepTrouble(id, "The page closed each time while working this flight out.", ANALYSIS_VERSION);
+    return;
+  }
+  const request = requestOf(source.files, source.choices);
+  await keepOutcome(id, await analyst.run(request, () => {}));
+}
+
+/** How many were worked out before it was stopped. */
+async function workOut(rows: readonly FlightRow[], what: string): Promise<number> {
+  stopped = false;
+  let done = 0;
+  for (const { id, fileNames } of rows) {
+    if (stopped) break;
+    adding.value = {
+      words: `${what}: ${shownName(fileNames[0] ?? "")}`,
+      done,
+      of: rows.length,
+      stop: stopAdding,
+    };
+    await orSay(workOutOne(id));
+    if (!stopped) done++;
+  }
+  adding.value = null;
+  return done;
+}
+
+/** Takes what waits in the logbook, or was made by another analysis, one after the other. */
+async function whatWaits(): Promise<FlightRow[]> {
+  const rows = (await orSay(flightRows())) ?? [];
+  return rows
+    .filter((row) => row.deleted === null && row.analysis !== ANALYSIS_VERSION)
+    .sort((a, b) => b.added - a.added);
+}
+
+/** After a reload, or with a new analysis: goes on where it was left. Stopped, it waits for the next visit. */
+export const resumeAdding = (): Promise<unknown> =>
+  alone("adding", async () => {
+    const rows = await whatWaits();
+    const anew = rows.every((row) => row.summary !== null);
+    if (rows.length > 0) await workOut(rows, anew ? "Working out anew" : "Working out");
+  });
+
+async function newFlights(request: OpenRequest, flights: readonly (readonly number[])[], labels: Labels) {
+  const fresh: NewFlight[] = [];
+  let known = 0;
+  for (const of of flights) {
+    const files = keptFiles(of.map((i) => request.files[i]!));
+    const fingerprint = await fingerprintOf(files);
+    if (fingerprint && (await flightsOf(fingerprint)).length > 0) known++;
+    else fresh.push({ files, choices: choicesOf(request), labels, fingerprint });
+  }
+  return { fresh, known };
+}
+
+/** Files of several flights: all in the logbook at once, then worked out. */
+export async function addSeveral(
+  request: OpenRequest,
+  { flights, unread, leftOut }: Extract<Outcome, { kind: "several" }>,
+  arrival: Arrival | null,
+): Promise<void> {
+  if (!arrival) {
+    alsoSay(`These files are of ${flightsWords(flights.length)}. Without a logbook, open one at a time.`);
+    return;
+  }
+  go("logbook");
+  const left = leftOut.map(shownName).join(", ");
+  alsoSay(
+    ...unreadWords(unread),
+    ...(left ? [`Left out: ${left}. A brief goes with the log of its own name.`] : []),
+  );
+  const sorted = await orSay(
+    newFlights(
+      request,
+      flights.map(({ files }) => files),
+      arrival.labels,
+    ),
+  );
+  const rows = sorted && (await orSay(addFlights(sorted.fresh, arrival.id)));
+  if (!rows) return;
+  const done = await inTurn("adding", () => workOut(rows, "Working out"));
+  const already = sorted.known > 0 ? ` ${sorted.known} of these stood there already.` : "";
+  if (done === rows.length) {
+    alsoSay(`${flightsWords(done)} added to the logbook.${already}`);
+    return;
+  }
+  const waiting = await orSay(Promise.all(rows.map(({ id }) => flightRow(id))));
+  await orSay(clearAway((waiting ?? []).flatMap((row) => (row && row.analysis === null ? [row.id] : []))));
+  alsoSay(`Cancelled: ${done} of ${flightsWords(rows.length)} added to the logbook.${already}`);
+}
+
+/** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */
+export async function addQuietly(request: OpenRequest, arrival: Arrival): Promise<void> {
+  const outcome = await inTurn("adding", () => {
+    adding.value = {
+      words: `Working out: ${shownName(request.files[0]!.name)}`,
+      done: 0,
+      of: 1,
+      stop: stopAdding,
+    };
+    return analyst.run(request, () => {});
+  });
+  adding.value = null;
+  if (outcome.kind === "done") await orSay(rowFor(outcome.flight.document, request, arrival));
+  else if (outcome.kind === "several") await addSeveral(request, outcome, arrival);
+  else {
+    await orSay(dismiss(arrival.id));
+    if (outcome.kind === "columns") alsoSay(columnsWords(outcome.file));
+    else if (outcome.kind !== "cancelled") alsoSay(...failureWords(outcome));
+  }
+}

@@ -1,0 +1,104 @@
+/** Looking for flights in the logbook, and putting them in order. */
+import { plain } from "../src/index.ts";
+import type { FlightRow } from "./store/schema.ts";
+
+export type Order = "date" | "title" | "pilot" | "aircraft" | "wind" | "not met" | "added";
+
+export interface Search {
+  /** Every word must stand somewhere in the row. */
+  readonly words: string;
+  /** Empty: whoever, whatever. */
+  readonly pilot: string;
+  readonly aircraft: string;
+  readonly tag: string;
+  /** Days, as 2026-10-17, both included; empty: open. */
+  readonly from: string;
+  readonly to: string;
+  readonly order: Order;
+  readonly backwards: boolean;
+}
+
+export const EVERYTHING: Search = {
+  words: "",
+  pilot: "",
+  aircraft: "",
+  tag: "",
+  from: "",
+  to: "",
+  order: "date",
+  backwards: true,
+};
+
+/** The day of the flight, in UTC; empty where its log has no times. */
+export const dayOf = (row: FlightRow): string => row.summary?.startUtc?.slice(0, 10) ?? "";
+
+export const titleOf = (row: FlightRow): string => row.summary?.title || row.fileNames[0] || "";
+
+/** How many of a verdict as it was computed, whatever the instructor overruled. */
+export const verdictsOf = (row: FlightRow, verdict: string): number => row.summary?.verdicts[verdict] ?? 0;
+
+const texts = new WeakMap<FlightRow, string>();
+
+/** All that can be found of a row, in small letters. */
+function textOf(row: FlightRow): string {
+  const known = texts.get(row);
+  if (known !== undefined) return known;
+  const { pilot, aircraft, tags, fileNames, notes, summary, trouble } = row;
+  const said = notes.remarks.map(({ text }) => text);
+  const why = notes.overrules.map((overrule) => `${overrule.by} ${overrule.why}`);
+  const kinds = Object.keys(summary?.exercises ?? {}).map(plain);
+  const text = [titleOf(row), dayOf(row), pilot, aircraft, ...tags, ...fileNames, ...said, ...why, ...kinds]
+    .concat(trouble ?? "")
+    .join("\n")
+    .toLowerCase();
+  texts.set(row, text);
+  return text;
+}
+
+function isFound(row: FlightRow, { words, pilot, aircraft, tag, from, to }: Search): boolean {
+  if (pilot && row.pilot !== pilot) return false;
+  if (aircraft && row.aircraft !== aircraft) return false;
+  if (tag && !row.tags.includes(tag)) return false;
+  const day = dayOf(row);
+  if (from && (day === "" || day < from)) return false;
+  if (to && (day === "" || day > to)) return false;
+  const text = words.trim() ? textOf(row) : "";
+  return words
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => text.includes(word));
+}
+
+const byText = new Intl.Collator(undefined, { numeric: true, sensitivity: "base" });
+
+const ORDERS: Readonly<Record<Order, (a: FlightRow, b: FlightRow) => number>> = {
+  date: (a, b) => (a.summary?.startUtc ?? "").localeCompare(b.summary?.startUtc ?? ""),
+  title: (a, b) => byText.compare(titleOf(a), titleOf(b)),
+  pilot: (a, b) => byText.compare(a.pilot, b.pilot),
+  aircraft: (a, b) => byText.compare(a.aircraft, b.aircraft),
+  wind: (a, b) => (a.summary?.wind?.speedKt ?? -1) - (b.summary?.wind?.speedKt ?? -1),
+  "not met": (a, b) => verdictsOf(a, "not met") - verdictsOf(b, "not met"),
+  added: (a, b) => a.added - b.added,
+};
+
+export function listed(rows: readonly FlightRow[], search: Search): FlightRow[] {
+  const compare = ORDERS[search.order];
+  const sense = search.backwards ? -1 : 1;
+  return rows
+    .filter((row) => isFound(row, search))
+    .sort((a, b) => sense * (compare(a, b) || ORDERS.date(a, b) || a.added - b.added));
+}
+
+/** Every value that the user has given, once, in order. */
+export const valuesOf = (rows: readonly FlightRow[], of: (row: FlightRow) => readonly string[]): string[] =>
+  [...new Set(rows.flatMap(of))].filter((value) => value !== "").sort(byText.compare);
+
+/** Tags as typed, parted by commas. */
+export const tagsOf = (text: string): string[] => [
+  ...new Set(
+    text
+      .split(",")
+      .map((tag) => tag.trim())
+      .filter((tag) => tag !== ""),
+  ),
+];

@@ -1,0 +1,131 @@
+/** The points and runways that can be named: of the log on the sheet, and of the lists kept in this browser. */
+import { computed, signal } from "@preact/signals";
+import {
+  type Issue,
+  issueSentence,
+  joinPointLists,
+  type KnownPoints,
+  type ListedPoint,
+  type Position,
+} from "../../src/index.ts";
+import { newAnalyst } from "../analyst.ts";
+import { flight } from "../flight.ts";
+import { failureWords } from "../outcome-words.ts";
+import { onChange } from "../store/news.ts";
+import { dropPlaces, keepPlaces, placeLists } from "../store/places.ts";
+import { storageTrouble } from "../store/trouble.ts";
+
+export interface NamedList {
+  readonly name: string;
+  readonly points: KnownPoints["points"];
+  readonly runways: KnownPoints["runways"];
+}
+
+/** Lists kept, by name. */
+export const lists = signal<readonly NamedList[]>([]);
+/** What there is to say of the lists given last. */
+export const listWords = signal<readonly string[]>([]);
+
+/** Points that the log itself names. */
+export const logPoints = computed<readonly ListedPoint[]>(() => flight.value?.waypoints ?? []);
+
+/** The middle of the flight: of two points of one ident the nearer one is meant. */
+export const middleOfFlight = computed<Position | null>(() => {
+  const path = flight.value?.series.path;
+  if (!path || path.latitude.length === 0) return null;
+  const middle = path.latitude.length >> 1;
+  return { latitude: path.latitude[middle]!, longitude: path.longitude[middle]! };
+});
+
+export const known = computed<KnownPoints>(() => ({
+  ...joinPointLists([{ points: logPoints.value, runways: [] }, ...lists.value]),
+  near: middleOfFlight.value,
+}));
+
+/** Where a point is known from, for the reader. */
+export function sourceOfPoint(point: ListedPoint): string {
+  if (logPoints.value.includes(point)) return "the log";
+  return lists.value.find(({ points }) => points.includes(point))?.name ?? "a list";
+}
+
+const analyst = newAnalyst();
+/** One after the other: a worker has one thing in hand. */
+let turn: Promise<unknown> = Promise.resolve();
+
+/** What a file holds as a list, and what there is to say of it; no list where it is none. */
+function readList(file: File): Promise<{ list: NamedList | null; said: string[] }> {
+  const read = turn.then(async () => {
+    const outcome = await analyst.readList({ list: file });
+    if (outcome.kind === "unusable" || outcome.kind === "fault")
+      return { list: null, said: failureWords(outcome) };
+    if (outcome.kind !== "list") return { list: null, said: [] };
+    const { points, runways, issues } = outcome;
+    const said = issues
+      .filter(({ severity }) => severity !== "note")
+      .map((issue) => issueSentence(wordable(issue)));
+    return { list: { name: file.name, points, runways }, said };
+  });
+  turn = read.catch(() => {});
+  return read;
+}
+
+const wordable = ({ facts, where, ...issue }: Issue) => ({
+  ...issue,
+  where: { ...where },
+  facts: { ...facts },
+});
+
+let started = false;
+/** Reads the lists kept, once, and again whenever one changes in any tab. */
+export function startLists(): void {
+  if (started) return;
+  started = true;
+  onChange((what) => {
+    if (what === "places") void load();
+  });
+  void load();
+}
+
+async function load(): Promise<void> {
+  try {
+    const kept = await placeLists();
+    const read = await Promise.all(kept.map(({ name, bytes }) => readList(new File([bytes], name))));
+    lists.value = read.flatMap(({ list }) => list ?? []);
+  } catch (error) {
+    listWords.value = [storageTrouble(error).message];
+  }
+}
+
+/** Reads lists and keeps them; what of them cannot be used is said, and the lists before stay. */
+export async function addLists(files: readonly File[]): Promise<void> {
+  const words: string[] = [];
+  for (const file of files) {
+    const { list, said } = await readList(file);
+    words.push(...said);
+    if (!list) continue;
+    lists.value = [...lists.value.filter(({ name }) => name !== list.name), list];
+    try {
+      await keepPlaces(file.name, file);
+      words.push(`${list.name}: ${counted(list)}, kept in this browser.`);
+    } catch (error) {
+      words.push(storageTrouble(error).message);
+    }
+  }
+  listWords.value = words;
+}
+
+export function counted({ points, runways }: NamedList): string {
+  const some = (n: number, word: string) => `${n.toLocaleString("en")} ${word}${n === 1 ? "" : "s"}`;
+  return runways.length > 0
+    ? `${some(points.length, "point")}, ${some(runways.length, "landing direction")}`
+    : some(points.length, "point");
+}
+
+export async function removeList(name: string): Promise<void> {
+  lists.value = lists.value.filter((list) => list.name !== name);
+  try {
+    await dropPlaces(name);
+  } catch (error) {
+    listWords.value = [storageTrouble(error).message];
+  }
+}

@@ -1,0 +1,40 @@
+/** What there is to say when files have been read, or could not be. */
+import { type DocumentIssue, issueSentence, shownName } from "../src/index.ts";
+import type { Outcome } from "./analyst.ts";
+import type { Debriefed, Unread } from "./messages.ts";
+
+const leftOutSentence = (names: readonly string[], log: string): string =>
+  `Left out: ${names.map(shownName).join(", ")}. One brief makes a sheet; this one is of ${shownName(log)}.`;
+
+/** What must not wait until the foot of the sheet: files not read, parts of the brief not usable. */
+export function sheetWords({ leftOut, document }: Debriefed): string[] {
+  const brief = document.brief?.issues.filter((issue) => issue.severity !== "note") ?? [];
+  const log = document.log.issues.filter((issue) => issue.severity === "error");
+  return [
+    ...(leftOut.length > 0 ? [leftOutSentence(leftOut, document.log.file)] : []),
+    ...[...brief, ...log].map((issue) => issueSentence(issue)),
+  ];
+}
+
+const sentences = (issues: readonly DocumentIssue[]): string[] => issues.map((issue) => issueSentence(issue));
+
+/** Why there is no sheet. */
+export function failureWords(outcome: Extract<Outcome, { kind: "unusable" | "fault" }>): string[] {
+  return outcome.kind === "unusable"
+    ? sentences(outcome.issues)
+    : [
+        `Hindtrack itself failed on these files: ${outcome.text}. Nothing was changed; other files can be opened.`,
+      ];
+}
+
+/** More than this would hide the page. */
+const MOST_NAMED = 6;
+
+/** Files that many were dropped with and that could not be read, each with its first cause. */
+export function unreadWords(unread: readonly Unread[]): string[] {
+  const named = unread.slice(0, MOST_NAMED).flatMap(({ issues }) => sentences(issues.slice(0, 1)));
+  const rest = unread.slice(MOST_NAMED).map(({ file }) => shownName(file));
+  return rest.length > 0 ? [...named, `Not read either: ${rest.join(", ")}.`] : named;
+}
+
+export const flightsWords = (n: number): string => (n === 1 ? "1 flight" : `${n} flights`);

@@ -1,0 +1,85 @@
+/** The notes of a flight in the logbook: written down letter by letter at once, and carried into its row a moment later. */
+import type { DebriefDocument, InstructorNotes } from "../src/index.ts";
+import { orSay } from "./flight.ts";
+import { type NotesKeeper, takeNotes } from "./kept-notes.ts";
+import { changeRows } from "./store/flights.ts";
+import { mergedNotes } from "./store/merged-notes.ts";
+import { type FlightRow, NO_NOTES } from "./store/schema.ts";
+
+/** On the way: not yet in the row. `base` is what the row held when the writing began. */
+interface OnTheWay {
+  readonly base: InstructorNotes;
+  readonly notes: InstructorNotes;
+}
+
+const PREFIX = "hindtrack notes on the way ";
+/** Long enough that a word is typed, short enough that nobody waits. Chosen. */
+const PAUSE_MS = 400;
+
+function onTheWay(id: string): OnTheWay | null {
+  try {
+    const text = localStorage.getItem(PREFIX + id);
+    return text === null ? null : (JSON.parse(text) as OnTheWay);
+  } catch {
+    return null;
+  }
+}
+
+/** Carries what is on the way into the row; what was written meanwhile stays on the way. */
+async function carry(id: string): Promise<void> {
+  const carried = onTheWay(id);
+  if (!carried) return;
+  await changeRows([id], (row) => ({ notes: mergedNotes(carried.base, carried.notes, row.notes) }));
+  const now = onTheWay(id);
+  if (now && JSON.stringify(now.notes) !== JSON.stringify(carried.notes)) {
+    localStorage.setItem(PREFIX + id, JSON.stringify({ base: carried.notes, notes: now.notes }));
+  } else localStorage.removeItem(PREFIX + id);
+}
+
+/** What was on the way when the page was closed. */
+export async function carryAll(): Promise<void> {
+  try {
+    const ids = Object.keys(localStorage).flatMap((key) =>
+      key.startsWith(PREFIX) ? [key.slice(PREFIX.length)] : [],
+    );
+    for (const id of ids) await orSay(carry(id));
+  } catch {
+    // No storage at all: then nothing was on the way.
+  }
+}
+
+/** The notes of a row, with those on the way; a row that has none takes what an earlier version kept by the file's name. */
+export function notesOfRow({ id, notes }: FlightRow, document: DebriefDocument): InstructorNotes {
+  const way = onTheWay(id);
+  if (way) return mergedNotes(way.base, way.notes, notes);
+  const bare = notes.remarks.length + notes.overrules.length === 0;
+  const older = bare ? takeNotes(document) : null;
+  if (!older) return notes;
+  keepOnTheWay(id, { base: NO_NOTES, notes: older });
+  return older;
+}
+
+function keepOnTheWay(id: string, way: OnTheWay): boolean {
+  try {
+    localStorage.setItem(PREFIX + id, JSON.stringify(way));
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Keeps the notes of one flight; `shown` is what its sheet began with. */
+export function rowKeeper(id: string, shown: InstructorNotes): NotesKeeper {
+  let base = shown;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  return {
+    kept: () => null,
+    keep: (_, notes) => {
+      clearTimeout(timer);
+      const kept = keepOnTheWay(id, { base: onTheWay(id)?.base ?? base, notes });
+      base = notes;
+      timer = setTimeout(() => void orSay(carry(id)), PAUSE_MS);
+      return kept;
+    },
+  };
+}

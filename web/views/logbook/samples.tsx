@@ -1,0 +1,34 @@
+/** Flights that are made up, one click away. */
+import { notices } from "../../flight.ts";
+import { openOnSheet } from "../../opening.ts";
+import { SAMPLE_TAG, SAMPLES, type Sample, sampleFiles } from "../../samples.ts";
+import { NO_LABELS } from "../../store/schema.ts";
+import { SampleSign } from "../sample-sign.tsx";
+
+async function openSample(sample: Sample): Promise<void> {
+  try {
+    openOnSheet(await sampleFiles(sample), {}, { ...NO_LABELS, tags: [SAMPLE_TAG] });
+  } catch {
+    notices.value = [
+      `${sample.title}: the sample did not arrive from the local server. Start it again and reload.`,
+    ];
+  }
+}
+
+export function Samples() {
+  return (
+    <ul class="samples">
+      {SAMPLES.map((sample) => (
+        <li key={sample.name}>
+          <button type="button" onClick={() => void openSample(sample)}>
+            <SampleSign name={sample.name} />
+            <span>
+              <b>{sample.title}</b>
+              <span class="fine">{sample.words}</span>
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
