@@ -6,7 +6,7 @@ export { AskedFlown } from "./AskedFlown.tsx";
 export { rowAtDistance } from "./approachStretches.ts";
 export { CourseFigure, type CourseFigureProps } from "./CourseFigure.tsx";
 export { CoursePlan } from "./CoursePlan.tsx";
-export { type Cursor, createCursor } from "./cursor.ts";
+export { type Cursor, CursorOfSheet, createCursor, markedSpan } from "./cursor.ts";
 export { FlightPlan } from "./FlightPlan.tsx";
 export { givenWind } from "./givenWind.ts";
 export { HabitPanel } from "./HabitPanel.tsx";
