@@ -1,6 +1,7 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
 // what should have been flown
+export type { Exercise as BriefExercise } from "./brief/brief.ts";
 export {
   type BriefDraft,
   briefFromRoute,
@@ -80,10 +81,12 @@ export {
   type KnownPoints,
   type ListedPoint,
   type ListedRunway,
+  POINT_KINDS,
   type PointKind,
   type PointList,
   type Position,
   pointsNamed,
+  positionOn,
   runwayEnd,
   runwaysNamed,
   searchPoints,
@@ -121,7 +124,7 @@ export {
 export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
-export { nauticalMilesFromMetres } from "./quantity/factor.ts";
+export { metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";

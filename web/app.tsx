@@ -5,6 +5,8 @@ import { type HoldFacts, notesOf } from "../src/index.ts";
 import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { type Flight, flight, notices, question, work } from "./flight.ts";
+import { MeanIt } from "./maker/flown.tsx";
+import { Maker } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
 import { renew, renewal } from "./offline/renewal.ts";
 import { dropOnSheet } from "./opening.ts";
@@ -129,6 +131,7 @@ function OpenedSheet({ flight }: { flight: Flight }) {
       flight={flight}
       {...(keeper ? { keeper } : {})}
       nextHold={solveNext}
+      offerOn={(exercise) => <MeanIt exercise={exercise} />}
       saves={<SaveAsPage flight={flight} />}
       offers={
         <>
@@ -136,6 +139,7 @@ function OpenedSheet({ flight }: { flight: Flight }) {
           <RouteOffers flight={flight} />
           <OtherFlights flight={flight} />
           <StandardChoice flight={flight} />
+          <Maker flight={flight} />
         </>
       }
     />

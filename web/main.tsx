@@ -8,6 +8,7 @@ import "./sheet.css";
 import "./next-hold.css";
 import "./logbook.css";
 import "./notes.css";
+import "./maker/maker.css";
 import "./drawings/drawings.css";
 import "./narrow.css";
 import "./print.css";

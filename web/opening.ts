@@ -125,7 +125,8 @@ export async function openAnew(change: Partial<OpenRequest>, fromTheTop = true):
   if (fromTheTop) goToSheet();
 }
 
-async function keepAnew(
+/** Keeps other files and choices of a flight in the logbook, and what came of them. */
+export async function keepAnew(
   id: string,
   request: OpenRequest,
   { document }: Debriefed,

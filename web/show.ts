@@ -1,7 +1,7 @@
 /** A flight goes to the sheet: worked out from its files, kept with its document, its notes put back. */
 import { ANALYSIS_VERSION, type DebriefDocument, notesOf, shownName, withNotes } from "../src/index.ts";
 import { newAnalyst, type Outcome, type Progress } from "./analyst.ts";
-import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
+import { alsoSay, type Flight, flight, notices, orSay, question, work } from "./flight.ts";
 import type { Debriefed, OpenRequest } from "./messages.ts";
 import { failureWords, sheetWords } from "./outcome-words.ts";
 import { goToFlight } from "./place.ts";
@@ -55,16 +55,28 @@ function withRowNotes(document: DebriefDocument, row: FlightRow): DebriefDocumen
   return noted;
 }
 
+const onSheet = (
+  debriefed: Debriefed,
+  request: OpenRequest,
+  row: FlightRow | null,
+  opened: number,
+): Flight => ({
+  ...debriefed,
+  document: row ? withRowNotes(debriefed.document, row) : debriefed.document,
+  id: row?.id ?? null,
+  request,
+  opened,
+});
+
 /** Puts a flight on the sheet, with the instructor's notes where it has a row. */
 export function show(debriefed: Debriefed, request: OpenRequest, row: FlightRow | null): void {
-  flight.value = {
-    ...debriefed,
-    document: row ? withRowNotes(debriefed.document, row) : debriefed.document,
-    id: row?.id ?? null,
-    request,
-    opened: (flight.value?.opened ?? 0) + 1,
-  };
+  flight.value = onSheet(debriefed, request, row, (flight.value?.opened ?? 0) + 1);
   notices.value = sheetWords(debriefed);
+}
+
+/** The same flight worked out anew while its sheet is looked at: the sheet stays where it is. */
+export function showAgain(debriefed: Debriefed, request: OpenRequest, row: FlightRow | null): void {
+  if (flight.value) flight.value = onSheet(debriefed, request, row, flight.value.opened);
 }
 
 /** The sheet begins from its top; a screen reader goes on from its title. */

@@ -6,14 +6,13 @@ import {
   debriefFlight,
   type ImportedLog,
   joinLogs,
-  joinPointLists,
-  type ListedPoint,
-  pointOf,
   readBrief,
   readStandard,
   TEST_STANDARDS,
   UnusableInput,
 } from "../src/index.ts";
+import { listedPoints } from "./listed-points.ts";
+import { middleOf, pointsOfLog } from "./log-points.ts";
 import type { OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
 import { partedFlights } from "./parting.ts";
 import { readEach } from "./reading.ts";
@@ -26,13 +25,6 @@ const sayRead = (file: string, share: number): void => say({ kind: "reading", fi
 const offer = (log: ImportedLog): RouteOffer[] =>
   log.routes.map((route) => ({ name: route.name, idents: route.points.map((p) => p.ident) }));
 
-/** Its waypoints and the points of its routes, each once. */
-const waypointsOf = (log: ImportedLog): readonly ListedPoint[] => {
-  const all = [...log.waypoints, ...log.routes.flatMap((route) => route.points)];
-  const points = all.filter(({ ident }) => ident !== "").map(pointOf);
-  return joinPointLists([{ points, runways: [] }]).points;
-};
-
 async function open(request: OpenRequest): Promise<void> {
   const { files, route, flight, columns, standard: chosen } = request;
   const given = await sortedFiles(files);
@@ -43,7 +35,8 @@ async function open(request: OpenRequest): Promise<void> {
   }
   // The brief first: it is short, and a mistake in it is said at once.
   const written = briefFile ? { file: briefFile.name, text: await briefFile.text() } : null;
-  const briefDraft = written ? readBrief(written.text, written.file) : null;
+  const lists = await listedPoints();
+  if (written) readBrief(written.text, written.file, { ...lists, near: null });
   const school = schoolFile ? readStandard(await schoolFile.text(), schoolFile.name) : null;
   const parted = await partedFlights(request, given, sayRead);
   if (parted) return say(parted);
@@ -53,9 +46,11 @@ async function open(request: OpenRequest): Promise<void> {
   if (read.length === 0) throw new UnusableInput(unread.flatMap(({ error }) => error.issues));
   const log = joinLogs(read);
   say({ kind: "working" });
+  const known = { ...lists, near: middleOf(log) };
+  const briefDraft = written && readBrief(written.text, written.file, known);
   const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, log.file);
   const standard = chosen === "none" ? chosen : (TEST_STANDARDS.find(({ id }) => id === chosen) ?? school);
-  const { document, series } = debriefFlight({ log, brief: draft, flight, standard });
+  const { document, series } = debriefFlight({ log, brief: draft, flight, standard, runways: lists.runways });
   const routes = draft ? [] : offer(log);
   const briefText = route === null || !draft ? written : { file: "brief.yaml", text: briefToYaml(draft) };
   const drawn = [series.path, ...series.exercises].flatMap((c) => (c ? Object.values(c) : []));
@@ -67,7 +62,7 @@ async function open(request: OpenRequest): Promise<void> {
         document,
         series,
         routes,
-        waypoints: waypointsOf(log),
+        waypoints: pointsOfLog(log),
         briefText,
         school: school?.title ?? null,
         leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),

@@ -62,9 +62,11 @@ export function needleFacts(
   const worst = rowOfLargest(rows.needle, span);
   const beyond = (limit: number) => shareBeyond(rows.needle, span, weights, limit);
   const fullScale = acrossAt(scale, 1, rows.distanceToFixNm[worst]!);
+  const { mean, weight } = weigh(rows.needle, span, weights);
   return {
     max: rows.needle[worst]!,
     maxUtc: utcAt(rows, worst),
+    mean: weight > 0 ? mean : rows.needle[worst]!,
     // at the station an angular needle has no scale left: its doubt is the whole of it
     doubt95: fullScale > 0 ? Math.min(10, (Z95 * rows.positionSdNm[worst]!) / fullScale) : 10,
     beyondQuarter: beyond(0.25),

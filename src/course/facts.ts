@@ -100,6 +100,8 @@ export const courseFactsSchema = z.strictObject({
   needle: z.strictObject({
     max: z.number(),
     maxUtc: utc.nullable(),
+    /** Right of course positive. Not in documents of earlier versions, like all that is optional here. */
+    mean: z.number().optional(),
     doubt95: z.number(),
     beyondQuarter: z.number(),
     beyondHalf: z.number(),
@@ -116,6 +118,8 @@ export const courseFactsSchema = z.strictObject({
     .strictObject({
       flownDeg: z.number(),
       neededDeg: z.number(),
+      /** The mean that was held where the track did not lead back to the course: before a correction, or without need of one. */
+      heldDeg: z.number().nullable().optional(),
       doubt95Deg: z.number(),
       headingFlownTrueDeg: z.number(),
       headingNeededTrueDeg: z.number(),
@@ -130,6 +134,8 @@ export const courseFactsSchema = z.strictObject({
       joinedUtc: utc,
       /** How far past the course before coming back, never negative. */
       overshootNm: z.number(),
+      /** ... as a share of full scale where it was joined; null within a mile of a station. */
+      overshootNeedle: z.number().nullable().optional(),
     })
     .nullable(),
   excursions: z.array(excursionSchema),

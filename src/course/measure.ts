@@ -17,6 +17,7 @@ import { findExcursions } from "./excursion.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
+import { heldCorrection } from "./held-correction.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -57,6 +58,11 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const excursions = fitted ? [] : findExcursions(rows, judged.span, exercise.scale);
   const reversals = countReversals(rows, judged.span);
   const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
+  const joinedRow = judged.establishedAt ?? 0;
+  const overshootNeedle =
+    intercept && !nearStation(exercise, rows, joinedRow)
+      ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
+      : null;
   const altitude = altitudeFacts(exercise, rows, judged.span, weights);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
@@ -84,11 +90,12 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     windCorrection: measured && {
       flownDeg: measured.flown,
       neededDeg: measured.needed,
+      heldDeg: fitted ? null : heldCorrection(rows, judged.span),
       doubt95Deg: measured.doubt95,
       headingFlownTrueDeg: direction(measured.course + measured.flown),
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
-    intercept,
+    intercept: intercept && { ...intercept, overshootNeedle },
     excursions: excursions.map((e) => e.record),
     reversals: reversals && {
       count: reversals.count,
@@ -100,7 +107,6 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     cannotTell,
   };
 
-  const joinedRow = judged.establishedAt ?? 0;
   const findings = findingsOf({
     exercise,
     rows,
@@ -109,10 +115,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     excursions,
     reversals,
     correctionOver: (s) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null),
-    overshootNeedle:
-      intercept && !nearStation(exercise, rows, joinedRow)
-        ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
-        : 0,
+    overshootNeedle: overshootNeedle ?? 0,
   });
   const worst = excursions.reduce<(typeof excursions)[number] | null>(
     (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),

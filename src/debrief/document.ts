@@ -17,6 +17,8 @@ const legSchema = z.strictObject({
   /** Mean track of a straight; track at the start of a turn. */
   trackTrueDeg: z.number(),
   turnDeg: z.number(),
+  /** Of a turn of 45 degrees or more: how far its track went past the direction held after it, in its own sense. */
+  pastDeg: z.number().nullable().optional(),
   groundSpeedKt: z.number(),
   altitudeFt: z.number().nullable(),
   verticalFpm: z.number().nullable(),

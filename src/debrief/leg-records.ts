@@ -2,6 +2,7 @@
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
+import { turnedPast } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windRecord } from "../wind/index.ts";
@@ -58,6 +59,7 @@ export function legRecords(motion: Motion, legs: readonly Leg[], wind: WindEstim
       endUtc: utcText(motion.time[span.end - 1]!),
       trackTrueDeg: track,
       turnDeg: leg.turn,
+      pastDeg: turnedPast(motion, leg),
       groundSpeedKt: meanKnown(motion.groundSpeed, span) ?? 0,
       altitudeFt: meanKnown(motion.altitude, span),
       verticalFpm: meanKnown(motion.verticalSpeed, span),

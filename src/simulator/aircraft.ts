@@ -27,6 +27,9 @@ const ROLL_OUT = 5;
 /** Height is flown back in so many seconds, and climbs begin so softly. Tuned to look hand-flown. */
 const HEIGHT_TIME = 15;
 const PITCH_LAG = 4;
+/** A turn by less is a correction and not rolled out late; one is rolled out when its heading is so near, degrees. */
+const LARGE_TURN = 30;
+const ROLLED_OUT_LATE = 3;
 /** Wander of the height aimed at, feet over seconds. Tuned to stay within 100 ft. */
 const HEIGHT_WANDER = { sd: 20, time: 60 };
 
@@ -99,6 +102,8 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
   const rollShare = 1 - Math.exp(-STEP / pilot.rollLag);
   const pitchShare = 1 - Math.exp(-STEP / PITCH_LAG);
   let turning = false;
+  /** Past the heading wanted, the turn that is being flown goes on for so many degrees, right positive. */
+  let late: TurnDegrees = 0;
   let rate = pilot.turnRate;
 
   const velocity = (heading: TurnDegrees, v: Knots, air: Air) => ({
@@ -128,9 +133,13 @@ export function newAircraft({ start, wind, airspeed: speed, pilot }: Scenario, s
         return;
       }
       const before = velocity(aircraft.heading, aircraft.trueAirspeed, aircraft.air);
-      const error = wanted + headingWander() - aircraft.heading;
-      if (Math.abs(error) > 10 && !turning)
+      const toGo = wanted + headingWander() - aircraft.heading;
+      if (Math.abs(toGo) > 10 && !turning) {
         rate = aircraft.turnRateWanted * (1 + pilot.turnRateSpread * turns.normal());
+        late = toGo < -LARGE_TURN ? -(pilot.lateToLeft ?? 0) : 0;
+      }
+      if (late !== 0 && toGo + late > -ROLLED_OUT_LATE) late = 0;
+      const error = toGo + late;
       turning = Math.abs(error) > (turning ? 3 : 10);
       const rateWanted = Math.max(-rate, Math.min(rate, error / ROLL_OUT));
       const rateBefore = aircraft.turnRate;

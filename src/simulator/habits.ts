@@ -61,6 +61,10 @@ export function steersman(habit: Habit, established: Seconds, random: Random, no
       return waits(habit, established, note);
     case "chases":
       return chases(habit, random, note);
+    case "drifts":
+      return drifts(habit, note);
+    case "beside":
+      return beside(habit);
   }
 }
 
@@ -90,6 +94,32 @@ function waits(habit: Of<"waits">, established: Seconds, note: Note): Steersman 
       case "after":
         return keeping(m, habit.thenShare);
     }
+  };
+}
+
+function drifts(habit: Of<"drifts">, note: Note): Steersman {
+  let cutting = false;
+  return (m) => {
+    const { course, across, needle } = m.sight;
+    if (!cutting && Math.abs(needle) >= habit.correctsAt) {
+      cutting = true;
+      note("corrected");
+    } else if (cutting && Math.abs(across) < m.speed * 2) {
+      cutting = false;
+      note("back-on-course");
+    }
+    return cutting
+      ? course + m.needed - softCut(across, m.speed, 3, habit.cut)
+      : course + habit.share * m.needed;
+  };
+}
+
+function beside(habit: Of<"beside">): Steersman {
+  return (m) => {
+    const { across, needle } = m.sight;
+    // the wind that asks for a correction to the right pushes to the left
+    const wanted = needle === 0 ? 0 : -Math.sign(m.needed) * habit.needle * (across / needle);
+    return keeping({ ...m, sight: { ...m.sight, across: across - wanted } }, 1);
   };
 }
 

@@ -20,6 +20,7 @@ export { drawnApproach } from "./approaches.ts";
 export type { TrueColumns } from "./flight.ts";
 export { DRAWN_MODELS, GUSTS, KNOWN_MODELS } from "./models.ts";
 export { crossCountry, holdAtTarno, procedureTurn } from "./patterns.ts";
+export { PILOTS, type PilotName, pilotLesson } from "./pilot-lesson.ts";
 export type { Scenario } from "./scenario.ts";
 export type { HoldSkill, Step } from "./script.ts";
 export type { Truth } from "./truth.ts";

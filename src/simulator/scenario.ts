@@ -1,6 +1,6 @@
 /** A scenario: everything that decides a flight except the seed. */
 import type { Position } from "../geodesy/position.ts";
-import type { FeetMsl, Metres, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, FeetMsl, Metres, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
 import type { WindModel } from "./air.ts";
 import type { AirspeedModel } from "./airspeed.ts";
 import type { Wander } from "./gauss-markov.ts";
@@ -14,6 +14,8 @@ export interface PilotModel {
   readonly turnRate: number;
   readonly turnRateSpread: number;
   readonly rollLag: Seconds;
+  /** Turns to the left are held on for so many degrees past the heading wanted, and then put right. */
+  readonly lateToLeft?: AngleSize;
 }
 
 export interface ReceiverModel {

@@ -22,6 +22,9 @@ export type Side = "left" | "right";
  * - `waits`: tidy for a while, then holds `share` of the correction without looking until the needle shows
  *   `correctsAt` of full scale; then cuts back by `cut` and is tidy with `thenShare`.
  * - `chases`: turns `cut` degrees toward the needle, each time too long, so that it swings with about `period`.
+ * - `drifts`: holds `share` of the correction until the needle shows `correctsAt` of full scale, cuts back by `cut`, and
+ *   does the same again, to the end of the course.
+ * - `beside`: keeps the needle still with the whole correction, but `needle` of full scale downwind of the course.
  */
 export type Habit =
   | { readonly habit: "tidy"; readonly share: Share; readonly delay: Seconds }
@@ -38,7 +41,14 @@ export type Habit =
       readonly share: Share;
       readonly period: Seconds;
       readonly cut: AngleSize;
-    };
+    }
+  | {
+      readonly habit: "drifts";
+      readonly share: Share;
+      readonly correctsAt: Share;
+      readonly cut: AngleSize;
+    }
+  | { readonly habit: "beside"; readonly needle: Share };
 
 export interface CourseStep {
   readonly do: "course";

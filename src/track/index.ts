@@ -18,6 +18,7 @@ export { passageRow } from "./passage.ts";
 export { pathLength } from "./path-length.ts";
 export { SLOW_POSITION_SD } from "./position-doubt.ts";
 export { countReversals, type Reversals, turningPoints } from "./reversal.ts";
+export { turnedPast } from "./roll-out.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
 export { taxiSpeed } from "./taxi.ts";

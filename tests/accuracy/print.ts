@@ -3,6 +3,7 @@ import { boundSquared } from "./bound.ts";
 import { Meter } from "./compare.ts";
 import { printHolds, printRealHolds } from "./holds.ts";
 import { printApproaches } from "./print-approaches.ts";
+import { printHabits } from "./print-habits.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
 
@@ -18,6 +19,13 @@ export default function print(args: readonly string[], write: (line: string) => 
   if (args.includes("--holds")) {
     if (folder) printRealHolds(folder, write);
     else printHolds(Number(after("--seeds") ?? 400), write);
+    return;
+  }
+  if (args.includes("--habits")) {
+    const pilots = after("--pilots");
+    if (pilots !== undefined && !/^[1-9]\d{0,3}$/.test(pilots))
+      throw new RangeError(`invalid --pilots: ${pilots}; a whole number from 1 to 9999`);
+    printHabits(pilots === undefined ? undefined : Number(pilots), write);
     return;
   }
   if (args.includes("--real")) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { confidenceWithin, normalCdf } from "../../src/grade/confidence.ts";
+import { confidenceWithin } from "../../src/grade/confidence.ts";
+import { normalCdf } from "../../src/quantity/normal.ts";
 import { near } from "../support/near.ts";
 
 describe("Abramowitz, Stegun, Handbook of Mathematical Functions (1964), table 26.1 (from memory): normal probability", () => {

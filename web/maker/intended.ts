@@ -10,6 +10,7 @@ import {
   type Position,
   variationAt,
 } from "../../src/index.ts";
+import { listedFix, newFix } from "./new-fix.ts";
 import type { Values } from "./values.ts";
 
 export interface Intended {
@@ -36,27 +37,6 @@ const BEFORE_NM = 2;
 const FAR_DEG = 2;
 /** A hold is found within this of its fix, NM. Chosen: the finder's own doubt is less. */
 const FIX_NM = 0.5;
-/** Five decimals of a degree are about a metre. */
-const place = (degrees: number): number => Math.round(degrees * 1e5) / 1e5;
-
-const newFix = ({ latitude, longitude }: Position, ident: string) => ({
-  ident,
-  fixes: { [ident]: { lat: place(latitude), lon: place(longitude) } },
-});
-
-const listedFix = (point: ListedPoint) => ({
-  ident: point.ident,
-  fixes: {
-    [point.ident]: {
-      lat: point.latitude,
-      lon: point.longitude,
-      ...(point.kind === "waypoint" ? {} : { kind: point.kind }),
-      ...(point.declination === null ? {} : { declination: point.declination }),
-      ...(point.elevation === null ? {} : { elevation_ft: Math.round(point.elevation) }),
-    },
-  },
-});
-
 /** To the whole degree, as courses are given: magnetic, or true where no variation is known. */
 function written(
   trueDeg: number,

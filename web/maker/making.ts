@@ -1,10 +1,12 @@
 /** The brief that is being made for the flight on the sheet: open or not, its history, and its reading. */
 import { computed, signal } from "@preact/signals";
+import { type ListedPoint, POINT_KINDS } from "../../src/index.ts";
 import { flight } from "../flight.ts";
 import { type History, redone, startOf, stepped, undone } from "./history.ts";
 import { known } from "./points.ts";
 import { exercisesOf, readMaking } from "./reading.ts";
-import { listOf, mapOf, type Path, put, type Values } from "./values.ts";
+import { listOf, mapOf, type Path, put, textOf, type Values } from "./values.ts";
+import { writtenValues } from "./written.ts";
 
 /** Null while no brief is made. */
 export const history = signal<History | null>(null);
@@ -57,13 +59,21 @@ export function stop(): void {
   chosen.value = null;
 }
 
-/** Adds an exercise at the end, with fixes that it brings, and opens it. */
+/** When an exercise begins by its window, as text that sorts; empty where it has none. */
+const beginning = (exercise: unknown): string => textOf(listOf(mapOf(exercise).between)[0]).padStart(8, "0");
+
+/** Adds an exercise with fixes that it brings, and opens it: at the end, or where its window belongs in the order flown. */
 export function addExercise(exercise: Values, words: string, fixes: Values = {}): void {
   const now = values.value;
-  const exercises = [...exercisesOf(now), exercise];
-  const all = { ...mapOf(now.fixes), ...fixes };
-  replace({ ...now, fixes: all, exercises }, words);
-  chosen.value = exercises.length - 1;
+  const others = exercisesOf(now);
+  const later = exercise.between
+    ? others.findIndex((other) => mapOf(other).between && beginning(other) > beginning(exercise))
+    : -1;
+  const index = later < 0 ? others.length : later;
+  const exercises = [...others.slice(0, index), exercise, ...others.slice(index)];
+  const own = mapOf(now.fixes);
+  replace({ ...now, fixes: { ...own, ...fixes, ...own }, exercises }, words);
+  chosen.value = index;
 }
 
 export function removeExercise(index: number): void {
@@ -118,6 +128,24 @@ export function freeIdent(): string {
   for (const point of known.value.points) taken.add(point.ident);
   for (let i = 1; ; i++) if (!taken.has(`P${i}`)) return `P${i}`;
 }
+
+/** The points of the brief that have a place, as typed. */
+export const ownPoints = computed<readonly ListedPoint[]>(() =>
+  Object.entries(mapOf(writtenValues(values.value, flightTime.value).fixes)).flatMap(([ident, fix]) => {
+    const { lat, lon, kind, declination } = mapOf(fix);
+    if (typeof lat !== "number" || typeof lon !== "number") return [];
+    return [
+      {
+        ident,
+        latitude: lat,
+        longitude: lon,
+        kind: POINT_KINDS.find((one) => one === kind) ?? "waypoint",
+        declination: typeof declination === "number" ? declination : null,
+        elevation: null,
+      },
+    ];
+  }),
+);
 
 /** Without clock times: a lesson flown again is flown at another time. */
 export const withoutTimes = (now: Values): Values => ({

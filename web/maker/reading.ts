@@ -39,15 +39,15 @@ function read(yaml: string, known: KnownPoints): Pick<Reading, "draft" | "issues
   }
 }
 
-/** With the fixes that were looked up in lists written out, so that the brief stands alone. */
-function withTaken(written: Values, draft: BriefDraft | null): Values {
-  if (!draft) return written;
-  const all = mapOf(writtenBrief(draft).fixes);
-  const fixes = { ...mapOf(written.fixes) };
-  for (const [ident, fix] of Object.entries(all)) fixes[ident] ??= fix;
-  if (Object.keys(fixes).length === 0) return written;
-  const { exercises, ...head } = written;
-  return { ...head, fixes, exercises };
+/** With the fixes that were looked up in lists written out, so that the brief stands alone; in the order of briefs. */
+function withTaken(
+  { brief, title, aircraft, standard, wind, ...rest }: Values,
+  draft: BriefDraft | null,
+): Values {
+  const { fixes: own, exercises, ...others } = rest;
+  const fixes = { ...(draft ? mapOf(writtenBrief(draft).fixes) : {}), ...mapOf(own) };
+  const all = { brief, title, aircraft, standard, wind, ...others, fixes, exercises };
+  return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
 }
 
 export function readMaking(values: Values, known: KnownPoints, time: number | null): Reading {

@@ -19,11 +19,13 @@ interface Props {
   readonly number: number;
   readonly exercise: DocumentExercise;
   readonly log: DebriefDocument["log"];
+  /** What can be done with it. */
+  readonly offer?: ComponentChildren;
   /** The drawings and figures of its kind. */
   readonly children: ComponentChildren;
 }
 
-export function Exercise({ number, exercise, log, children }: Props) {
+export function Exercise({ number, exercise, log, offer, children }: Props) {
   const { startUtc, endUtc, title, source, verdicts } = exercise;
   const decides = decidingVerdict(standing(verdicts, useOverrules(exercise)));
   const told = asFineAs(log, exercise);
@@ -50,6 +52,7 @@ export function Exercise({ number, exercise, log, children }: Props) {
         {source === "fitted" && (
           <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>
         )}
+        {offer}
       </div>
       <aside class="side" aria-label={`Notes, ${title}`}>
         {sideNotes(told).map((note) => (

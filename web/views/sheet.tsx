@@ -2,7 +2,7 @@
 
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
-import type { Carried } from "../../src/index.ts";
+import type { Carried, DocumentExercise } from "../../src/index.ts";
 import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
 import type { NotesKeeper } from "../kept-notes.ts";
 import { NotesOfSheet, notesOn } from "../notes.ts";
@@ -25,11 +25,13 @@ interface Props {
   readonly saves?: ComponentChildren;
   /** Where the instructor's notes go. */
   readonly keeper?: NotesKeeper;
+  /** What can be done with one exercise. */
+  readonly offerOn?: (exercise: DocumentExercise) => ComponentChildren;
   /** Takes a hold to the panel for the next one. */
   readonly nextHold?: NextHoldOf;
 }
 
-export function Sheet({ flight, offers, saves, keeper, nextHold }: Props) {
+export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   const notes = useMemo(() => notesOn(document, keeper), [document]);
@@ -57,6 +59,7 @@ export function Sheet({ flight, offers, saves, keeper, nextHold }: Props) {
               number={i + 1}
               exercise={exercise}
               log={document.log}
+              offer={offerOn?.(exercise)}
             >
               <ExerciseBody
                 exercise={exercise}

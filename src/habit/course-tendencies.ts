@@ -1,0 +1,104 @@
+/** What may come back on courses: the side, the wind, the lead, the chase, the intercept. */
+import type { CourseFacts, CourseRecord } from "../debrief/document.ts";
+import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
+import { type Measured, type Tendency, tendency } from "./tendency.ts";
+import { A_THIRD, missingShare } from "./wind-share.ts";
+
+/** Where a document names no standard: three quarters of full scale, FAA-S-ACS-8C V.A.S6. */
+const NEEDLE: Share = 0.75;
+/** A correction that needs less is in the wander of the heading. Chosen: twice the 2 degrees of hand-flown wander. */
+const LEAST_NEEDED: AngleSize = 4;
+/** Below it neither side is upwind. Chosen: as far as a heading's own wander. */
+const LEAST_WIND: AngleSize = 2;
+/** Chosen: at 100 kt and 10 degrees off, a minute is 0.3 NM. */
+const LEAD: Seconds = 60;
+/** Reversals a minute. Chosen: what the sheet calls chasing; tidy simulated pilots stay under a third of it. */
+const CHASING = 1;
+
+/** A count is known to one or so, the more so where it is 0 (the square root of a count of 1, twice). */
+const COUNT_95 = 2;
+
+type Facts = (facts: CourseFacts) => Measured | null;
+
+/** Only what a brief asked for: a fitted line is where it was flown. Within a mile of the station nothing is judged, so nothing is counted. */
+const of =
+  (measure: Facts) =>
+  ({ source, facts }: CourseRecord): Measured | null =>
+    source !== "brief" || !facts || facts.cannotTell.some(({ fact }) => fact === "needle")
+      ? null
+      : measure(facts);
+
+const needleLimit = ({ verdicts }: CourseRecord): Share =>
+  verdicts.find(({ criterion }) => criterion === "course-needle")?.limit ?? NEEDLE;
+
+const needle = ({ needle: { mean, doubt95 } }: CourseFacts): Measured | null =>
+  mean === undefined ? null : { value: mean, doubt95: Math.min(1, doubt95) };
+
+/** Downwind of the course positive. */
+const downwind: Facts = (facts) => {
+  const { windCorrection } = facts;
+  const side = needle(facts);
+  if (!windCorrection || !side) return null;
+  const { neededDeg, doubt95Deg } = windCorrection;
+  if (!(Math.abs(neededDeg) >= Math.max(LEAST_WIND, doubt95Deg))) return null;
+  // a correction to the right is needed because the wind pushes to the left
+  return { ...side, value: -Math.sign(neededDeg) * side.value };
+};
+
+const correction =
+  (...forms: readonly CourseFacts["form"][]): Facts =>
+  ({ form, windCorrection }) => {
+    if (!forms.includes(form) || typeof windCorrection?.heldDeg !== "number") return null;
+    const { heldDeg, neededDeg, doubt95Deg } = windCorrection;
+    const missing = missingShare(heldDeg, neededDeg, doubt95Deg, LEAST_NEEDED);
+    // an error of the wind moves held and needed alike: of a correction that is all there it moves nothing
+    return missing && { ...missing, doubt95: missing.doubt95 * Math.min(1, Math.abs(missing.value)) };
+  };
+
+const course = (
+  id: string,
+  unit: Tendency["unit"],
+  tolerance: (exercise: CourseRecord) => number,
+  measure: Facts,
+  oneSided = false,
+): Tendency => tendency("course", { id, unit, oneSided, tolerance, measure: of(measure) });
+
+export const COURSE_TENDENCIES: readonly Tendency[] = [
+  course("needle-side", "share", needleLimit, needle),
+  course("needle-downwind", "share", needleLimit, downwind),
+  course("correction-inbound", "part", () => A_THIRD, correction("to", "leg")),
+  course("correction-outbound", "part", () => A_THIRD, correction("from")),
+  course(
+    "first-correction",
+    "s",
+    () => LEAD,
+    ({ excursions }) => {
+      const leads = excursions.flatMap(({ leadS }) => (leadS === null ? [] : [leadS]));
+      return leads.length === 0
+        ? null
+        : { value: leads.reduce((a, b) => a + b, 0) / leads.length, doubt95: 0 };
+    },
+    true,
+  ),
+  course(
+    "chasing",
+    "per-min",
+    () => CHASING,
+    ({ reversals, judged }) =>
+      reversals && {
+        value: reversals.perMinute,
+        doubt95: (60 * COUNT_95) / Math.max(60, judged.seconds ?? 0),
+      },
+    true,
+  ),
+  course(
+    "intercept-overshoot",
+    "share",
+    needleLimit,
+    ({ intercept, needle: { doubt95 } }) =>
+      typeof intercept?.overshootNeedle === "number"
+        ? { value: intercept.overshootNeedle, doubt95: Math.min(1, doubt95) }
+        : null,
+    true,
+  ),
+];

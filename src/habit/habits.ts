@@ -1,0 +1,199 @@
+/** The habits of a pilot: each tendency told by its mean, its trend and the flights that show it, chance kept in check. */
+import type { Share } from "../quantity/units.ts";
+import { falseDiscoveryShares } from "./discoveries.ts";
+import type { ObservedFlight } from "./flight.ts";
+import { type RobustMean, robustMean } from "./robust-mean.ts";
+import { studentWithin } from "./student.ts";
+import { TENDENCIES } from "./tendencies.ts";
+import type { Tendency } from "./tendency.ts";
+import { type Line, mannKendall, theilSen } from "./trend.ts";
+
+/** Nothing is said below. Chosen beforehand (an interval needs two flights; fewer exercises are anecdotes). */
+export const LEAST_EXERCISES = 5;
+export const LEAST_FLIGHTS = 2;
+/** A trend needs as many: of four values even the clearest order comes by chance once in twelve. */
+const LEAST_FLIGHTS_FOR_TREND = 5;
+/** A mean within this part of the tolerance is no habit, however sure. Chosen: a quarter of scale where three quarters is the limit. */
+export const SMALL: Share = 0.25;
+/** Of all that is said, at most this share is chance. */
+export const FALSE_DISCOVERIES: Share = 0.05;
+const FLIGHTS_SHOWN = 3;
+
+/**
+ * `beyond`: a habit, its mean surely beyond the tolerance; `habit`: surely more than small; `small`: surely no more than
+ * that; `cannot-tell`: neither; `too-few`: below five exercises or two flights.
+ */
+export type HabitStatus = "beyond" | "habit" | "small" | "cannot-tell" | "too-few";
+
+/** One exercise on the panel of a habit; value and doubt in tolerances. */
+export interface HabitPoint {
+  /** Index of the flight. */
+  readonly flight: number;
+  readonly exercise: number;
+  readonly value: number;
+  readonly doubt95: number;
+}
+
+/** Values in tolerances; times what counts as 1, in the unit of the tendency, they are its own values. */
+export interface Habit {
+  readonly id: string;
+  readonly unit: Tendency["unit"];
+  readonly oneSided: boolean;
+  /** What counts as 1: the commonest among the exercises. */
+  readonly tolerance: number;
+  readonly status: HabitStatus;
+  /** Null where there are too few. */
+  readonly mean: { readonly value: number; readonly low95: number; readonly high95: number } | null;
+  /** Share of false discoveries at which the habit, and that it is beyond the tolerance, would be claimed. */
+  readonly chance: Share | null;
+  readonly chanceBeyond: Share | null;
+  readonly exercises: number;
+  readonly flights: number;
+  /** Borne out by the flights; null where none is. `perFlight` in tolerances; the line runs over the index of the flight. */
+  readonly trend: {
+    readonly perFlight: number;
+    readonly from: number;
+    readonly better: boolean;
+    readonly chance: Share;
+  } | null;
+  readonly points: readonly HabitPoint[];
+  /** Flights that show it most, as indices. */
+  readonly seenOn: readonly number[];
+}
+
+export interface HabitReport {
+  /** In flown order. */
+  readonly flights: readonly ObservedFlight[];
+  /** That said something. */
+  readonly exercises: number;
+  /** The largest first; those with too few exercises last. */
+  readonly habits: readonly Habit[];
+}
+
+interface Tried {
+  readonly tendency: Tendency;
+  readonly points: readonly HabitPoint[];
+  readonly byFlight: ReadonlyMap<number, readonly HabitPoint[]>;
+  readonly tolerance: number;
+  readonly mean: RobustMean | null;
+  readonly trend: (Line & { readonly p: Share }) | null;
+}
+
+/** The chance of a mean so far out, were the true one at the edge of -edge to +edge. */
+function chanceBeyond({ mean, standardError, degreesOfFreedom }: RobustMean, edge: number): Share {
+  const tail = (distance: number): Share => {
+    if (!(standardError > 0)) return distance > 0 ? 0 : 1;
+    const half = (1 - studentWithin(Math.abs(distance) / standardError, degreesOfFreedom)) / 2;
+    return distance > 0 ? half : 1 - half;
+  };
+  return Math.min(1, tail(Math.abs(mean) - edge) + tail(Math.abs(mean) + edge));
+}
+
+function commonest(values: readonly number[]): number {
+  const times = new Map<number, number>();
+  for (const v of values) times.set(v, (times.get(v) ?? 0) + 1);
+  return [...times].reduce((a, b) => (b[1] > a[1] ? b : a), [1, 0])[0];
+}
+
+const average = (points: readonly HabitPoint[]): number =>
+  points.reduce((sum, { value }) => sum + value, 0) / points.length;
+
+function tried(tendency: Tendency, flights: readonly ObservedFlight[]): Tried {
+  const points: HabitPoint[] = [];
+  const tolerances: number[] = [];
+  const byFlight = new Map<number, HabitPoint[]>();
+  flights.forEach(({ observations }, flight) => {
+    for (const { tendency: id, exercise, value, doubt95, tolerance } of observations) {
+      if (id !== tendency.id) continue;
+      const point = { flight, exercise, value, doubt95 };
+      points.push(point);
+      tolerances.push(tolerance);
+      byFlight.set(flight, [...(byFlight.get(flight) ?? []), point]);
+    }
+  });
+  const told = points.length >= LEAST_EXERCISES && byFlight.size >= LEAST_FLIGHTS;
+  const dated = [...byFlight].map(([at, those]) => ({ at, value: average(those) }));
+  const line = told && byFlight.size >= LEAST_FLIGHTS_FOR_TREND ? theilSen(dated) : null;
+  return {
+    tendency,
+    points,
+    byFlight,
+    tolerance: commonest(tolerances),
+    mean: told ? robustMean([...byFlight.values()]) : null,
+    trend: line && { ...line, p: mannKendall(dated.map(({ value }) => value)).p },
+  };
+}
+
+function statusOf(mean: RobustMean | null, chance: Share | null, beyond: Share | null): HabitStatus {
+  if (!mean || chance === null || beyond === null) return "too-few";
+  if (chance <= FALSE_DISCOVERIES) return beyond <= FALSE_DISCOVERIES ? "beyond" : "habit";
+  return Math.max(-mean.low95, mean.high95) <= SMALL ? "small" : "cannot-tell";
+}
+
+/** The flights with the largest means on the side of the habit. */
+function seenOn({ byFlight, mean }: Tried): number[] {
+  if (!mean) return [];
+  const side = Math.sign(mean.mean);
+  return [...byFlight]
+    .map(([flight, those]) => ({ flight, value: side * average(those) }))
+    .filter(({ value }) => value > SMALL)
+    .sort((a, b) => b.value - a.value)
+    .slice(0, FLIGHTS_SHOWN)
+    .map(({ flight }) => flight);
+}
+
+/**
+ * The habits over flights in flown order. Each is held against what is small (a third of the tolerance), not against
+ * nothing at all, because nobody's mean is exactly 0; the chances of all that are tried are held together by Benjamini
+ * and Hochberg, and likewise those of the trends.
+ */
+export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
+  const all = TENDENCIES.map((tendency) => tried(tendency, flights));
+  const told = all.filter(({ mean }) => mean);
+  const shares = (edge: number) => falseDiscoveryShares(told.map(({ mean }) => chanceBeyond(mean!, edge)));
+  const [chances, beyonds] = [shares(SMALL), shares(1)];
+  const trended = all.filter(({ trend }) => trend);
+  const trends = falseDiscoveryShares(trended.map(({ trend }) => trend!.p));
+  const shareOf = (list: readonly Tried[], of: readonly Share[], t: Tried): Share | null =>
+    of[list.indexOf(t)] ?? null;
+
+  const habits = all.map((t): Habit => {
+    const chance = shareOf(told, chances, t);
+    const beyond = shareOf(told, beyonds, t);
+    const trendChance = shareOf(trended, trends, t);
+    const { mean, trend } = t;
+    const borneOut =
+      trend && mean && trendChance !== null && trendChance <= FALSE_DISCOVERIES && trend.slope !== 0;
+    return {
+      id: t.tendency.id,
+      unit: t.tendency.unit,
+      oneSided: t.tendency.oneSided,
+      tolerance: t.tolerance,
+      status: statusOf(mean, chance, beyond),
+      mean: mean && { value: mean.mean, low95: mean.low95, high95: mean.high95 },
+      chance,
+      chanceBeyond: beyond,
+      exercises: t.points.length,
+      flights: t.byFlight.size,
+      trend: borneOut
+        ? {
+            perFlight: trend.slope,
+            from: trend.from,
+            better: trend.slope * mean.mean < 0,
+            chance: trendChance,
+          }
+        : null,
+      points: t.points,
+      seenOn: seenOn(t),
+    };
+  });
+  const size = ({ mean }: Habit) => (mean ? Math.abs(mean.value) : -1);
+  const flown = flights.flatMap(({ observations }, i) =>
+    observations.map(({ exercise }) => `${i} ${exercise}`),
+  );
+  return {
+    flights,
+    exercises: new Set(flown).size,
+    habits: habits.filter(({ exercises }) => exercises > 0).sort((a, b) => size(b) - size(a)),
+  };
+}

@@ -1,0 +1,74 @@
+/** What may come back in holds: the outbound leg against the racetrack that closes, the roll-out by side, the time. */
+import type { HoldFacts, HoldLap, HoldRecord } from "../debrief/document.ts";
+import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
+import { type Measured, meanOf, type Tendency, tendency } from "./tendency.ts";
+import { A_THIRD, missingShare } from "./wind-share.ts";
+
+/** Chosen: with less asked outbound, a wind believed wrong by 3 kt asks for as much. */
+const LEAST_OUTBOUND: AngleSize = 10;
+const LEAST_INBOUND: AngleSize = 5;
+/** Rolled out farther off, the way inbound is a cut back to the course and tells nothing of the wind. Chosen: a third of the roll-out's own tolerance. */
+const NEAR: NauticalMiles = 0.07;
+/** Chosen: three quarters of the scale of a VOR a minute from it at 100 kt, 0.22 NM. */
+const ROLL_OUT: NauticalMiles = 0.2;
+/** Common practice, no source. */
+const LEG_TIME: Seconds = 10;
+
+type Lap = (lap: HoldLap, facts: HoldFacts) => Measured | null;
+
+/** The mean of the laps. A hold found without a brief counts where its inbound course is sure, but for what was asked of it. */
+const laps =
+  (measure: Lap, briefed = false) =>
+  ({ source, facts }: HoldRecord): Measured | null =>
+    !facts || facts.sure === false || (briefed && source !== "brief")
+      ? null
+      : meanOf(facts.laps.map((lap) => measure(lap, facts)));
+
+const flownTurns = ({ asFlown, turns }: HoldFacts) => asFlown?.turns ?? turns;
+
+const solvedOf = ({ solved }: HoldLap) => (solved && !("none" in solved) ? solved : null);
+
+const outbound: Lap = (lap) => {
+  const solved = solvedOf(lap);
+  if (!solved || !lap.doubt || lap.outbound.correctionDeg === null) return null;
+  const doubt95 = lap.doubt.outboundCorrection95Deg;
+  return missingShare(lap.outbound.correctionDeg, solved.outboundCorrectionDeg, doubt95, LEAST_OUTBOUND);
+};
+
+const inbound: Lap = (lap) => {
+  const solved = solvedOf(lap);
+  const flown = lap.inbound?.correctionDeg ?? null;
+  if (!solved || !lap.doubt || flown === null || !lap.rollOut) return null;
+  if (Math.abs(lap.rollOut.acrossNm) > NEAR) return null;
+  return missingShare(flown, solved.inboundCorrectionDeg, lap.doubt.inboundCorrection95Deg, LEAST_INBOUND);
+};
+
+/** Rolled out past the inbound course, seen from the side of the racetrack, positive. */
+const past =
+  (turns: "left" | "right"): Lap =>
+  ({ rollOut }, facts) =>
+    rollOut && flownTurns(facts) === turns
+      ? { value: (turns === "right" ? -1 : 1) * rollOut.acrossNm, doubt95: rollOut.across95Nm }
+      : null;
+
+/** Longer than given positive, on the leg that the standard times. */
+const legTime: Lap = ({ outbound: out, inbound: back }, { leg, timing }) => {
+  if (leg.by !== "time") return null;
+  if (timing === "us") return back && { value: back.seconds - leg.seconds, doubt95: 0 };
+  return { value: out.seconds - leg.seconds, doubt95: 0 };
+};
+
+const hold = (
+  id: string,
+  unit: Tendency["unit"],
+  tolerance: number,
+  measure: (exercise: HoldRecord) => Measured | null,
+): Tendency => tendency("hold", { id, unit, oneSided: false, tolerance: () => tolerance, measure });
+
+export const HOLD_TENDENCIES: readonly Tendency[] = [
+  hold("hold-outbound", "part", A_THIRD, laps(outbound)),
+  hold("hold-inbound", "part", A_THIRD, laps(inbound)),
+  hold("roll-out-past-left", "NM", ROLL_OUT, laps(past("left"))),
+  hold("roll-out-past-right", "NM", ROLL_OUT, laps(past("right"))),
+  hold("leg-time", "s", LEG_TIME, laps(legTime, true)),
+];

@@ -1,0 +1,22 @@
+/** Tendencies over many debriefs: the door. */
+export {
+  chooseFlights,
+  type FlightChoice,
+  type FlightLabels,
+  type Observation,
+  type ObservedFlight,
+  observeFlight,
+} from "./flight.ts";
+export {
+  FALSE_DISCOVERIES,
+  type Habit,
+  type HabitPoint,
+  type HabitReport,
+  type HabitStatus,
+  habitsOf,
+  LEAST_EXERCISES,
+  LEAST_FLIGHTS,
+  SMALL,
+} from "./habits.ts";
+export { TENDENCIES } from "./tendencies.ts";
+export type { TendencyUnit } from "./tendency.ts";

@@ -1,0 +1,39 @@
+/** The tendencies that are looked for: one list. */
+import { COURSE_TENDENCIES } from "./course-tendencies.ts";
+import { HOLD_TENDENCIES } from "./hold-tendencies.ts";
+import { type Tendency, tendency } from "./tendency.ts";
+import { TURN_TENDENCIES } from "./turn-tendencies.ts";
+
+/** Off the radius of an arc. FAA-S-ACS-8C V.A.S6: within 1 NM. */
+const ARC = 1;
+/** Chosen: at the usual 500 ft/min, 30 s late leaves 250 ft to lose at the point. */
+const DESCENT_LATE = 30;
+/** How well a log tells when a descent began, s: its beginning is soft, and heights come in steps. Chosen. */
+const BEGAN_95 = 8;
+/** A descent that just meets its height begins so much before one of constant rate, s: it begins and ends softly. Tuned: tidy descents on simulation seeds 1 to 200. */
+const SOFT = 7;
+
+export const TENDENCIES: readonly Tendency[] = [
+  ...COURSE_TENDENCIES,
+  ...HOLD_TENDENCIES,
+  ...TURN_TENDENCIES,
+  /** Outside the arc positive. */
+  tendency("arc", {
+    id: "arc-outside",
+    unit: "NM",
+    oneSided: false,
+    tolerance: () => ARC,
+    measure: ({ facts }) => facts && { value: facts.deviation.meanNm, doubt95: facts.deviation.doubt95Nm },
+  }),
+  /** Begun later than the rate flown asked for positive. */
+  tendency("descent", {
+    id: "descent-late",
+    unit: "s",
+    oneSided: false,
+    tolerance: () => DESCENT_LATE,
+    measure: ({ facts }) => {
+      const late = facts?.constant.find(({ basis }) => basis === "as-flown")?.lateS ?? null;
+      return late === null ? null : { value: late + SOFT, doubt95: BEGAN_95 };
+    },
+  }),
+];

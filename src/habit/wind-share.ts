@@ -1,0 +1,24 @@
+/** How much of a needed wind correction was missing: the same figure of courses and of the ways outbound of holds. */
+import type { AngleSize, TurnDegrees } from "../quantity/units.ts";
+import type { Measured } from "./tendency.ts";
+
+/** Half of the needed correction may be in doubt, no more. Chosen: with more, the share is the doubt's and not the pilot's. */
+const MOST_DOUBT = 0.5;
+
+/** 1 = a third of the needed correction. Chosen: on 12 degrees of it 4, which is what a pilot calls one small correction (5 degrees, common practice). */
+export const A_THIRD = 1 / 3;
+
+/**
+ * 1 less what was flown over what was needed: 0 right, 1 none, negative too much. Null where no more than `least` was
+ * needed, where a share is only noise, or where the doubt is too large.
+ */
+export function missingShare(
+  flown: TurnDegrees,
+  needed: TurnDegrees,
+  doubt95: AngleSize,
+  least: AngleSize,
+): Measured | null {
+  const size = Math.abs(needed);
+  if (!(size >= least && doubt95 <= MOST_DOUBT * size)) return null;
+  return { value: 1 - flown / needed, doubt95: doubt95 / size };
+}

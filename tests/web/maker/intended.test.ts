@@ -1,0 +1,84 @@
+/** What was flown, taken as meant: by the simulator's own flights, whose brief and truth are known. */
+import { describe, expect, it } from "vitest";
+import { briefText } from "../../../src/brief/index.ts";
+import {
+  type DocumentExercise,
+  debriefFlight,
+  type ListedPoint,
+  readBrief,
+  readLog,
+} from "../../../src/index.ts";
+import { flyScenario } from "../../../src/simulator/index.ts";
+import { intended } from "../../../web/maker/intended.ts";
+
+const TARNO: ListedPoint = {
+  ident: "TARNO",
+  latitude: 35.6,
+  longitude: 172.3,
+  kind: "vor",
+  declination: 2.5,
+  elevation: null,
+};
+
+async function flown(scenario: string, seed: number) {
+  const { gpx } = flyScenario(scenario, seed);
+  const log = await readLog([new TextEncoder().encode(gpx)], "log.gpx");
+  const { document } = debriefFlight({ log, brief: null });
+  return { log, document, time: Date.parse(document.log.startUtc!) };
+}
+const named = (kind: DocumentExercise["kind"]) => (e: DocumentExercise) =>
+  e.kind === kind && e.facts !== null;
+
+describe("a hold that was found", () => {
+  it("becomes the hold that the simulator was told to fly, at the known station", async () => {
+    const { document, time } = await flown("hold-direct-well-flown", 5001);
+    const hold = document.exercises.find(named("hold"))!;
+    const meant = intended(hold, { points: [TARNO], time, freeIdent: "P1" })!;
+    // as scripted: hold at TARNO, inbound 247 magnetic, right turns, 1 minute (samples/README.md)
+    expect(meant.exercise).toMatchObject({ hold: "TARNO", turns: "right", leg: "1 min" });
+    expect(Math.abs(Number(meant.exercise.inbound) - 247)).toBeLessThanOrEqual(1);
+    expect(meant.fixes).toEqual({ TARNO: { lat: 35.6, lon: 172.3, kind: "vor", declination: 2.5 } });
+  });
+
+  it("gets a new point where nothing is known there, and is measured as the hold of the brief", async () => {
+    const { log, document, time } = await flown("hold-direct-well-flown", 5002);
+    const hold = document.exercises.find(named("hold"))!;
+    const meant = intended(hold, { points: [], time, freeIdent: "P1" })!;
+    const text = briefText({ brief: 1, fixes: meant.fixes, exercises: [meant.exercise] });
+    const again = debriefFlight({ log, brief: readBrief(text, "brief.yaml") }).document.exercises;
+    const own = again.filter(({ source }) => source === "brief");
+    expect(own).toHaveLength(1);
+    expect(own[0]!.facts).not.toBeNull();
+    expect(again.filter(({ kind, source }) => kind === "hold" && source === "found")).toEqual([]);
+  });
+});
+
+describe("a fitted course", () => {
+  it("becomes a whole magnetic degree to the station that it led to, and is measured against it", async () => {
+    const { log, document, time } = await flown("calm-and-tidy", 5003);
+    const first = document.exercises.find(named("course"))!;
+    const meant = intended(first, { points: [TARNO], time, freeIdent: "P1" })!;
+    // as scripted: the first course of that lesson is 241 magnetic to TARNO
+    expect(meant.exercise.to).toBe("TARNO");
+    expect(meant.exercise.course).toMatch(/^24[01]$/);
+    const text = briefText({ brief: 1, fixes: meant.fixes, exercises: [meant.exercise] });
+    const [own] = debriefFlight({ log, brief: readBrief(text, "brief.yaml") }).document.exercises;
+    expect(own!.kind === "course" && own!.facts?.form).toBe("to");
+  });
+
+  it("stands on a new point at its end where no point is known, three figures for what is north of 100", async () => {
+    const { document, time } = await flown("calm-and-tidy", 5003);
+    const courses = document.exercises.filter(named("course"));
+    for (const course of courses) {
+      const meant = intended(course, { points: [], time, freeIdent: "P7" })!;
+      expect(meant.exercise.to).toBe("P7");
+      expect(meant.exercise.course).toMatch(/^\d{3}$/);
+    }
+  });
+
+  it("is nothing to take over where it stands in a brief already", async () => {
+    const { document, time } = await flown("calm-and-tidy", 5003);
+    const meant = { ...document.exercises[0]!, source: "brief" } as DocumentExercise;
+    expect(intended(meant, { points: [], time, freeIdent: "P1" })).toBeNull();
+  });
+});

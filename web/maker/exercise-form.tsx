@@ -1,0 +1,201 @@
+/** One exercise of the brief: folded to a line with what came of it, or open with all its fields. */
+import {
+  type BriefExercise,
+  clock,
+  type DocumentExercise,
+  decidingVerdict,
+  exerciseSentence,
+  runwaysNamed,
+  threeFigures,
+} from "../../src/index.ts";
+import { flight } from "../flight.ts";
+import { FieldLine } from "./field.tsx";
+import { type Field, fieldsOf, fieldText, kindOf, pathIn, withField } from "./fields.ts";
+import { change, chosen, flightTime, moveExercise, reading, removeExercise } from "./making.ts";
+import { fieldId, picking } from "./picking.ts";
+import { known } from "./points.ts";
+import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
+import { mapOf, type Path, put, type Values } from "./values.ts";
+
+const tenth = (degrees: number): string => {
+  const rounded = Math.round(degrees * 10) / 10;
+  return Number.isInteger(rounded) ? threeFigures(rounded) : rounded.toFixed(1).padStart(5, "0");
+};
+
+/** "2.5°E": as on a chart. */
+const variationText = (degrees: number): string =>
+  `${Math.abs(degrees).toFixed(1)}°${degrees < 0 ? "W" : "E"}`;
+
+/** What a magnetic direction comes to, with the variation that makes it so. */
+function directionNote(exercise: BriefExercise | null, { at: path }: Field): string | null {
+  if (!exercise || !("variation" in exercise)) return null;
+  const { variation } = exercise;
+  const trueDeg =
+    exercise.kind === "arc"
+      ? path[0] === "from_radial"
+        ? exercise.fromRadial
+        : exercise.toRadial
+      : exercise.course.azimuth;
+  const from = { station: "of the station", model: `by ${variation.model}`, "written-true": "", unknown: "" };
+  if (variation.from === "unknown") return `${tenth(trueDeg)}°T`;
+  return `${tenth(trueDeg)}°T, variation ${variationText(variation.degrees)} ${from[variation.from]}`.trim();
+}
+
+/** A runway of a list, by its ident, fills in where it lies. */
+function withListedRunway(exercise: Values, text: string): Values {
+  const runway = runwaysNamed(known.peek(), text)[0];
+  if (!runway) return exercise;
+  const { threshold, end, elevation } = runway;
+  const place = (p: { latitude: number; longitude: number }) => [p.latitude, p.longitude];
+  const written = {
+    ident: text,
+    threshold: place(threshold),
+    end: place(end),
+    elevation_ft: elevation === null ? "" : Math.round(elevation),
+  };
+  return put(exercise, ["approach", "runway"], written) as Values;
+}
+
+function ExerciseField({ index, exercise, field }: { index: number; exercise: Values; field: Field }) {
+  const path: Path = ["exercises", index, ...pathIn(exercise, field)];
+  const idPath: Path = field.at[0] === "form" ? ["exercises", index, "form"] : path;
+  const text = fieldText(exercise, field);
+  const own = text.trim() !== "" ? field.complaint?.(text) : null;
+  const wrong = own ? [own] : field.at[0] === "form" ? [] : complaintsAt(reading.value, path, true);
+  const write = (typed: string) => {
+    const changed = withField(exercise, field, typed);
+    const filled = field.takes === "runway" ? withListedRunway(changed, typed) : changed;
+    change(["exercises", index], filled);
+  };
+  const note =
+    field.takes === "direction" && text.trim() !== ""
+      ? directionNote(resolvedAt(reading.value, index, flightTime.value), field)
+      : null;
+  const words = `${field.label} of exercise ${index + 1}`;
+  const isPicked = picking.value?.path?.join() === path.join();
+  return (
+    <div class="with-pick">
+      <FieldLine
+        id={fieldId(idPath)}
+        label={field.label}
+        value={text}
+        put={write}
+        hint={field.hint}
+        choices={field.choices}
+        wrong={wrong}
+        needed={field.needed ?? false}
+        note={note}
+        list={
+          field.takes === "ident" ? "brief-idents" : field.takes === "runway" ? "brief-runways" : undefined
+        }
+      />
+      {field.takes === "ident" && (
+        <button
+          type="button"
+          class="pick"
+          aria-pressed={isPicked}
+          aria-label={`Pick on the plan: ${words}`}
+          onClick={() => {
+            picking.value = isPicked ? null : { path, words };
+            if (!isPicked) document.getElementById("brief-plan")?.scrollIntoView({ block: "nearest" });
+          }}
+        >
+          on the plan
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** What the sheet says of the exercise at an index: the nth of its title, since titles may come twice. */
+export function resultOf(index: number): DocumentExercise | null {
+  const now = reading.value;
+  const title = draftAt(now, index)?.title;
+  if (!title || !flight.value) return null;
+  let before = 0;
+  for (let i = 0; i < index; i++) if (draftAt(now, i)?.title === title) before++;
+  const { exercises } = flight.value.document;
+  return exercises.filter((e) => e.source === "brief" && e.title === title)[before] ?? null;
+}
+
+const KIND_WORDS = {
+  course: "Course",
+  leg: "Leg",
+  arc: "Arc",
+  hold: "Hold",
+  descent: "Descent",
+  approach: "Approach",
+};
+
+function Outcome({ index }: { index: number }) {
+  const result = resultOf(index);
+  if (!draftAt(reading.value, index)) return <span class="fine">waits for its fields</span>;
+  if (!result) return <span class="fine">is being worked out</span>;
+  const verdict = decidingVerdict(result.verdicts);
+  return (
+    <span class="fine">
+      {result.startUtc && result.endUtc && `${clock(result.startUtc)} to ${clock(result.endUtc)}. `}
+      {exerciseSentence(result)}
+      {verdict && (
+        <>
+          {" "}
+          <b>{verdict.verdict}</b>
+        </>
+      )}
+    </span>
+  );
+}
+
+export function ExerciseForm({ index, value }: { index: number; value: unknown }) {
+  const kind = kindOf(value);
+  const exercise = mapOf(value);
+  const isOpen = chosen.value === index;
+  const title = draftAt(reading.value, index)?.title ?? (kind ? KIND_WORDS[kind] : "Not known here");
+  const whole = complaintsAt(reading.value, ["exercises", index]);
+  return (
+    <li class="making">
+      <h3>
+        <button
+          type="button"
+          class="fold"
+          aria-expanded={isOpen}
+          aria-controls={`making-${index}`}
+          onClick={() => {
+            chosen.value = isOpen ? null : index;
+          }}
+        >
+          <b>{index + 1}</b> {title}
+        </button>
+      </h3>
+      <p class="outcome">
+        <Outcome index={index} />
+      </p>
+      {isOpen && (
+        <fieldset id={`making-${index}`}>
+          <legend class="vh">Exercise {index + 1}</legend>
+          {kind ? (
+            <div class="asks">
+              {fieldsOf(kind).map((field) => (
+                <ExerciseField key={field.at.join()} index={index} exercise={exercise} field={field} />
+              ))}
+            </div>
+          ) : (
+            <p class="fine">It is kept as it stands in the file, and cannot be changed here.</p>
+          )}
+          {whole.length > 0 && <p class="wrong">{whole.join(" ")}</p>}
+          <p class="fine save">
+            <button type="button" onClick={() => moveExercise(index, -1)} disabled={index === 0}>
+              Earlier
+            </button>
+            <button type="button" onClick={() => moveExercise(index, 1)}>
+              Later
+            </button>
+            <button type="button" onClick={() => removeExercise(index)}>
+              Take out
+            </button>
+          </p>
+        </fieldset>
+      )}
+    </li>
+  );
+}

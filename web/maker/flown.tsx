@@ -1,0 +1,61 @@
+/** What was flown, for who knows what was meant: each straight line, hold and final is one click away from being an exercise. */
+import { clock, type DocumentExercise } from "../../src/index.ts";
+import type { Flight } from "../flight.ts";
+import { flownWithoutBrief } from "./flown-found.ts";
+import { values } from "./making.ts";
+import { mean } from "./opened.ts";
+import { exercisesOf } from "./reading.ts";
+
+const canBeMeant = ({ kind, facts, source }: DocumentExercise): boolean =>
+  source !== "brief" && facts !== null && (kind === "course" || kind === "hold" || kind === "approach");
+
+/** Whether more than half of it was flown within an exercise of the brief. */
+function isMeant({ startUtc, endUtc }: DocumentExercise, { document }: Flight): boolean {
+  if (!startUtc || !endUtc) return false;
+  const [from, to] = [Date.parse(startUtc), Date.parse(endUtc)];
+  return document.exercises.some(({ source, startUtc: start, endUtc: end }) => {
+    if (source !== "brief" || !start || !end) return false;
+    return Math.min(to, Date.parse(end)) - Math.max(from, Date.parse(start)) > (to - from) / 2;
+  });
+}
+
+export function Flown({ flight }: { flight: Flight }) {
+  const found = flownWithoutBrief(flight).value.filter((one) => canBeMeant(one) && !isMeant(one, flight));
+  if (found.length === 0) return null;
+  const isFirst = exercisesOf(values.value).length === 0;
+  return (
+    <section aria-labelledby="brief-flown">
+      <h3 id="brief-flown">{isFirst ? "What was flown: which of it was meant?" : "What was flown"}</h3>
+      <ul class="fine save flown-list">
+        {found.map((exercise) => (
+          <li key={`${exercise.title} ${exercise.startUtc}`}>
+            <button
+              type="button"
+              onClick={() => mean(exercise)}
+              aria-label={`Add ${exercise.title} to the brief`}
+            >
+              Add
+            </button>{" "}
+            {exercise.startUtc &&
+              exercise.endUtc &&
+              `${clock(exercise.startUtc)} to ${clock(exercise.endUtc)}, `}
+            {exercise.title}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** On an exercise of the sheet that nobody meant: one click makes it one of the brief. */
+export function MeanIt({ exercise }: { exercise: DocumentExercise }) {
+  if (!canBeMeant(exercise)) return null;
+  const what = exercise.kind === "course" ? "course" : exercise.kind === "hold" ? "hold" : "approach";
+  return (
+    <p class="fine save screen">
+      <button type="button" onClick={() => mean(exercise)}>
+        This {what} was meant: hold it against a brief
+      </button>
+    </p>
+  );
+}
