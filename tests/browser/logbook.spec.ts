@@ -1,6 +1,7 @@
 /** The logbook: many files at once, looking for flights, names, the bin; two tabs; what a full or closed store does; nothing lost when the tab dies. */
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { LOOKS, serious, sideways } from "./legible.ts";
 import {
   drop,
   type Given,
@@ -186,6 +187,38 @@ test("deleted flights can be put back, at once and after a reload, until they ar
     await page.getByRole("button", { name: "Clear all away, for good" }).click();
     await page.waitForFunction(() => !document.body.textContent?.includes("1 flight deleted"));
     expect(await rows(page).count()).toBe(3);
+  }));
+
+test.each(LOOKS)("%s: the logbook can be read by everybody", async (_, options) => {
+  const { page, close } = await watchedPage(browser, { ...options, bypassCSP: true });
+  await addMany(page);
+  await allStand(page, 4);
+  await rows(page).first().getByRole("checkbox").check();
+  await page.getByRole("button", { name: "Delete" }).click();
+  await allStand(page, 3);
+  await page.getByLabel("Tick all that are listed").check();
+  for (const summary of await page.locator("details > summary").all()) await summary.click();
+  expect(await serious(page)).toEqual([]);
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
+  await close();
+});
+
+test("by keyboard alone: a flight is ticked, named, found and opened", () =>
+  on(async ({ page }) => {
+    await addMany(page);
+    await allStand(page, 4);
+    await rows(page).first().getByRole("checkbox").focus();
+    await page.keyboard.press("Space");
+    await page.getByRole("form").getByLabel("Pilot").focus();
+    await page.keyboard.type("A. N.");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.querySelector(".flights tbody .p")?.textContent === "A. N.");
+    await page.getByLabel("Search").focus();
+    await page.keyboard.type("a. n.");
+    await rows(page).locator("th a").focus();
+    await page.keyboard.press("Enter");
+    await sheetStands(page);
+    await page.waitForFunction(() => document.activeElement?.tagName === "H1");
   }));
 
 test("the same log again is the same flight, with what was noted on it; another brief makes another", () =>

@@ -11,21 +11,21 @@ export function Entry({ id }: { id: string }) {
   return (
     <section class="asks entry screen" aria-label="In the logbook">
       <NameField
-        id="entry-pilot"
+        name="pilot"
         label="Pilot"
         value={row.pilot}
         known={valuesOf(all, (r) => [r.pilot])}
         change={(pilot) => void labelOne(id, { pilot: pilot.trim() })}
       />
       <NameField
-        id="entry-aircraft"
+        name="aircraft"
         label="Aircraft"
         value={row.aircraft}
         known={valuesOf(all, (r) => [r.aircraft])}
         change={(aircraft) => void labelOne(id, { aircraft: aircraft.trim() })}
       />
       <NameField
-        id="entry-tags"
+        name="tags"
         label="Tags"
         value={row.tags.join(", ")}
         placeholder="night, lesson 6"
