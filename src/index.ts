@@ -92,6 +92,22 @@ export {
   searchPoints,
   variationAt,
 } from "./geodesy/index.ts";
+// what comes back over many flights
+export {
+  chooseFlights,
+  type FlightChoice,
+  type FlightLabels,
+  type Habit,
+  type HabitPoint,
+  type HabitReport,
+  type HabitStatus,
+  habitsOf,
+  type ObservedFlight,
+  observeFlight,
+  type Practise,
+  practiseNext,
+  SMALL,
+} from "./habit/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
   type AskedHold,

@@ -8,6 +8,7 @@ import "./open.css";
 import "./sheet.css";
 import "./next-hold.css";
 import "./logbook.css";
+import "./habits.css";
 import "./notes.css";
 import "./maker/maker.css";
 import "./drawings/drawings.css";

@@ -1,8 +1,9 @@
-/** The command line: `hindtrack debrief`, `hindtrack racetrack` and `hindtrack fly`. Exit codes: 0 done, 1 unusable input, 2 wrong call; Ctrl-C ends it as shells expect, with 130. */
+/** The command line: `hindtrack debrief`, `hindtrack habits`, `hindtrack racetrack` and `hindtrack fly`. Exit codes: 0 done, 1 unusable input, 2 wrong call; Ctrl-C ends it as shells expect, with 130. */
 import { Command, CommanderError } from "commander";
 import { UnusableInput } from "../index.ts";
 import { debriefCommand } from "./debrief.ts";
 import { flyCommand } from "./fly.ts";
+import { habitsCommand } from "./habits.ts";
 import { complain, UnusableFile } from "./output.ts";
 import { racetrackCommand } from "./racetrack.ts";
 
@@ -14,6 +15,7 @@ const program = new Command("hindtrack")
   .showHelpAfterError("(hindtrack --help shows how to call it)")
   .exitOverride();
 program.addCommand(debriefCommand());
+program.addCommand(habitsCommand());
 program.addCommand(racetrackCommand());
 program.addCommand(flyCommand());
 for (const command of program.commands) command.exitOverride();

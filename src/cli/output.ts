@@ -24,7 +24,12 @@ const { red, dim } = picocolors.createColors(process.stderr.isTTY ?? false);
 /** One line an issue: what, where and what to do. */
 export function complain(error: UnusableInput | UnusableFile | Cancelled): void {
   const lines = error instanceof UnusableInput ? error.issues.map(issueSentence) : [error.message];
-  for (const line of lines) process.stderr.write(`${red("hindtrack:")} ${line}\n`);
+  for (const line of lines) complainOf(line);
+}
+
+/** A complaint on its line. */
+export function complainOf(line: string): void {
+  process.stderr.write(`${red("hindtrack:")} ${line}\n`);
 }
 
 /** A remark that is no part of the result. */

@@ -1,4 +1,4 @@
-/** Builds the terminal's one file for Node. */
+/** Builds the terminal's program for Node: the command, and what runs on a core of its own. */
 import { readFileSync } from "node:fs";
 import { defineConfig } from "vite";
 import { oneFileViewer } from "../../web/one-file/plugin.ts";
@@ -9,8 +9,15 @@ export default defineConfig({
   plugins: [oneFileViewer()],
   root: import.meta.dirname,
   define: { __HINDTRACK_VERSION__: JSON.stringify(version) },
+  // it starts its threads from its own files, so it stays a package
+  ssr: { external: ["tinypool"] },
   build: {
-    ssr: "hindtrack.ts",
+    ssr: true,
+    rolldownOptions: {
+      input: { hindtrack: "hindtrack.ts", "habits-worker": "habits-worker.ts" },
+      // all in one folder: both look beside themselves for what else was built
+      output: { chunkFileNames: "shared.js" },
+    },
     outDir: "../../dist/cli",
     emptyOutDir: true,
     target: "node20",

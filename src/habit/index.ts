@@ -18,5 +18,6 @@ export {
   LEAST_FLIGHTS,
   SMALL,
 } from "./habits.ts";
+export { type Practise, practiseNext } from "./practise.ts";
 export { TENDENCIES } from "./tendencies.ts";
 export type { TendencyUnit } from "./tendency.ts";

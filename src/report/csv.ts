@@ -40,10 +40,11 @@ export function legsCsv(document: DebriefDocument): string {
   );
 }
 
-/** One row an exercise: what was flown against what was meant. */
-export function exercisesCsv(document: DebriefDocument): string {
+/** One row an exercise: what was flown against what was meant. `labels` stand before it, as the flight's name in a table of many. */
+export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<string, Cell>> = {}): string {
   return table(
     [
+      ...Object.keys(labels),
       ...["exercise", "kind", "title", "source", "start_utc", "end_utc", "match_confidence"],
       "course_true_deg",
       ...["course_magnetic_deg", "needle_scale", "judged_s", "judged_nm", "cross_track_max_right_nm"],
@@ -61,6 +62,7 @@ export function exercisesCsv(document: DebriefDocument): string {
       const f = c ?? a; // both are held against a line
       const milesJudged = a ? a.judged.fromNm - a.judged.toNm : c?.judged.distanceNm;
       return [
+        ...Object.values(labels),
         ...[i + 1, e.kind, e.title, e.source, e.startUtc, e.endUtc, e.match?.confidence],
         c?.courseTrueDeg ?? a?.finalCourseTrueDeg ?? h?.inboundTrueDeg,
         c?.courseMagneticDeg ?? a?.finalCourseMagneticDeg ?? h?.inboundMagneticDeg,

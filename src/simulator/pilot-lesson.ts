@@ -59,6 +59,8 @@ export const PILOTS = Object.keys(WAYS) as PilotName[];
 const ALTITUDE = 3000;
 const LOWER = 1800;
 const AWAY_NM = 8;
+/** Days of flying, in which a model of variation holds. */
+const DAYS = 1000;
 /** Side of the intercept of the first course, from it. */
 const JOINS_FROM = 35;
 
@@ -134,7 +136,7 @@ export function pilotLesson(pilot: PilotName, day: number, turns: Side): Scenari
       ),
       heading: direction(atTarno(inbound) - side * JOINS_FROM),
       altitude: ALTITUDE,
-      time: Date.UTC(2026, 2, 1, 9, 0, 0) + day * 86_400_000,
+      time: Date.UTC(2026, 2, 1, 9, 0, 0) + (day % DAYS) * 86_400_000,
     },
     ...DRAWN_MODELS,
     wind: { ...DRAWN_MODELS.wind, speed: [8, 30] },

@@ -5,6 +5,7 @@ export { CoursePlan } from "./CoursePlan.tsx";
 export { type Cursor, createCursor } from "./cursor.ts";
 export { FlightPlan } from "./FlightPlan.tsx";
 export { givenWind } from "./givenWind.ts";
+export { HabitPanel } from "./HabitPanel.tsx";
 export { HoldGround } from "./HoldGround.tsx";
 export { HoldKey } from "./HoldKey.tsx";
 export { HoldPlan } from "./HoldPlan.tsx";

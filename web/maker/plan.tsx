@@ -135,7 +135,7 @@ function Drawn({ flight, ground }: { flight: Flight; ground: Ground }) {
           return <FixSign key={fix.ident} x={x} y={y} ident={fix.ident} />;
         })}
         {cross && <path class="dim" d={crossPath(cross)} />}
-        <NorthArrow x={ground.width - 20} y={30} upTrueDeg={0} />
+        <NorthArrow x={ground.width - 20} y={38} upTrueDeg={0} />
         <ScaleBar x={8} y={ground.height - 8} pxPerMile={ground.pxPerMile} words="" />
       </svg>
       <p class="vh" role="status">

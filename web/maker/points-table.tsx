@@ -131,7 +131,12 @@ function Search() {
           hint="in the log and in your lists"
         />
       </div>
-      {sought.trim() !== "" && (
+      {sought.trim() !== "" && found.length === 0 && (
+        <p class="fine" role="status">
+          Nothing of that ident is in the log or in a list.
+        </p>
+      )}
+      {found.length > 0 && (
         <ul class="fine save found" aria-label="Points found">
           {found.map((point) => (
             <li key={`${point.ident} ${point.latitude} ${point.longitude}`}>
@@ -144,7 +149,6 @@ function Search() {
               {sourceOfPoint(point)}
             </li>
           ))}
-          {found.length === 0 && <li role="status">Nothing of that ident is in the log or in a list.</li>}
         </ul>
       )}
     </>

@@ -10,6 +10,25 @@ export {
   whyNotMeasured,
 } from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
+export {
+  flightName,
+  HABITS_RULES,
+  habitEffect,
+  habitInterval,
+  habitMean,
+  habitPractise,
+  habitProof,
+  habitSentence,
+  habitSides,
+  habitStatus,
+  habitsHead,
+  habitTitle,
+  habitTolerance,
+  habitToleranceFrom,
+  habitTrend,
+  noPractise,
+  practiseSentence,
+} from "./habit.ts";
 export { issueSentence } from "./issue.ts";
 export { logCautions } from "./log-cautions.ts";
 export { fileStem, shownName } from "./name.ts";

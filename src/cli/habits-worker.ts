@@ -1,0 +1,133 @@
+/** One flight of a folder, on a core of its own: its document made, or taken as it was made before. */
+import { createHash } from "node:crypto";
+import { readdir, readFile, rm } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+import { threadId } from "node:worker_threads";
+import {
+  ANALYSIS_VERSION,
+  type DebriefDocument,
+  debriefFlight,
+  documentSchema,
+  exercisesCsv,
+  fileStem,
+  issueSentence,
+  type ObservedFlight,
+  observeFlight,
+  readBrief,
+  readLog,
+  UnusableInput,
+} from "../index.ts";
+import type { FolderFlight } from "./folder.ts";
+import { UnusableFile } from "./output.ts";
+import { writeWhole } from "./write-whole.ts";
+
+export interface FlightTask {
+  readonly flight: FolderFlight;
+  readonly pilot: string | null;
+  readonly aircraft: string | null;
+  /** Where documents are kept; null: nowhere. */
+  readonly out: string | null;
+}
+
+export type FlightResult =
+  | {
+      readonly done: true;
+      readonly observed: ObservedFlight;
+      /** With a line of headings. */
+      readonly csv: string;
+      readonly reused: boolean;
+    }
+  | { readonly done: false; readonly why: readonly string[] };
+
+/** Enough of a hash that no two flights of one name are taken for each other (48 bits). */
+const KEY_LENGTH = 12;
+const KEYED = /\.[0-9a-f]{12}\.debrief\.json$/;
+
+async function read(path: string): Promise<Buffer> {
+  try {
+    return await readFile(path);
+  } catch (error) {
+    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
+  }
+}
+
+/** A document as it was written; throws what a person can read where it is not one. */
+function documentOf(text: string): DebriefDocument {
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch {
+    throw new Error(`this debrief is cut off or damaged; make it again from its log.`);
+  }
+  const parsed = documentSchema.safeParse(json);
+  if (parsed.success) return parsed.data;
+  const at = parsed.error.issues[0]?.path.join(".") ?? "";
+  throw new Error(`this debrief was made by another version (at ${at}); make it again from its log.`);
+}
+
+/** The document made before from the same log, brief and analysis; null where there is none, or it is damaged. */
+async function madeBefore(path: string): Promise<DebriefDocument | null> {
+  try {
+    return documentOf(await readFile(path, "utf8"));
+  } catch {
+    return null;
+  }
+}
+
+/** Documents that were made from this log before it, its brief or the analysis changed. */
+async function removeOlder(path: string): Promise<void> {
+  const own = basename(path);
+  const name = own.replace(KEYED, "");
+  for (const other of await readdir(dirname(path))) {
+    if (other !== own && KEYED.test(other) && other.replace(KEYED, "") === name)
+      await rm(join(dirname(path), other), { force: true });
+  }
+}
+
+async function fromLog({ flight, out }: FlightTask): Promise<{ document: DebriefDocument; reused: boolean }> {
+  const bytes = await read(flight.path);
+  const brief = flight.brief ? await read(flight.brief) : null;
+  const hash = createHash("sha256").update(
+    `${ANALYSIS_VERSION} ${bytes.length} ${brief ? brief.length : "-"} `,
+  );
+  const key = hash
+    .update(bytes)
+    .update(brief ?? "")
+    .digest("hex")
+    .slice(0, KEY_LENGTH);
+  const stem = fileStem(flight.name);
+  const path = out && join(out, dirname(flight.name), `${stem}.${key}.debrief.json`);
+  const before = path && (await madeBefore(path));
+  if (before) return { document: before, reused: true };
+  const log = await readLog([bytes], flight.name);
+  const { document } = debriefFlight({
+    log,
+    brief: brief && readBrief(brief.toString("utf8"), flight.brief ?? ""),
+  });
+  if (path) {
+    await writeWhole(path, `${JSON.stringify(document, null, 2)}\n`, `${process.pid}-${threadId}`);
+    await removeOlder(path);
+  }
+  return { document, reused: false };
+}
+
+async function documentFor(task: FlightTask): Promise<{ document: DebriefDocument; reused: boolean }> {
+  if (task.flight.kind === "log") return fromLog(task);
+  const { path } = task.flight;
+  return { document: documentOf((await read(path)).toString("utf8")), reused: true };
+}
+
+/** Never throws for what is wrong with a file: one bad file leaves the others alone. */
+export default async function observe(task: FlightTask): Promise<FlightResult> {
+  const { flight, pilot, aircraft } = task;
+  try {
+    const { document, reused } = await documentFor(task);
+    const observed = observeFlight(document, { id: flight.name, pilot, aircraft });
+    const csv = exercisesCsv(document, { flight: flight.name, pilot, aircraft });
+    return { done: true, observed, csv, reused };
+  } catch (error) {
+    if (error instanceof UnusableInput) return { done: false, why: error.issues.map(issueSentence) };
+    if (error instanceof UnusableFile) return { done: false, why: [error.message] };
+    return { done: false, why: [`${flight.path}: ${error instanceof Error ? error.message : error}`] };
+  }
+}

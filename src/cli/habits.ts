@@ -1,0 +1,196 @@
+/** `hindtrack habits FOLDER`: what keeps coming back over all the flights of a folder, worked out on all cores. */
+import { type FileHandle, mkdir, open, rename } from "node:fs/promises";
+import { availableParallelism } from "node:os";
+import { join } from "node:path";
+import { Command, InvalidArgumentError } from "commander";
+import { CAUTION, chooseFlights, habitsOf, habitsText, type ObservedFlight, shownName } from "../index.ts";
+import { LABELS, readLabels } from "./flight-labels.ts";
+import { type FolderFlight, flightsIn } from "./folder.ts";
+import type { FlightResult, FlightTask } from "./habits-worker.ts";
+import { complainOf, note, UnusableFile } from "./output.ts";
+import { folderProgress } from "./progress.ts";
+import { halfWritten, writeWhole } from "./write-whole.ts";
+
+interface Options {
+  readonly out?: string;
+  readonly pilot?: string;
+  readonly aircraft?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly labels?: string;
+  readonly jobs: number;
+  readonly json?: boolean;
+}
+
+/** Flights given out ahead for each core: enough that none waits, few enough that results do not pile up. Chosen. */
+const AHEAD = 4;
+
+function wholeDay(text: string): string {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
+  if (Number.isNaN(time)) throw new InvalidArgumentError("a day is written as in 2026-10-17.");
+  return new Date(time).toISOString();
+}
+
+const dayAfter = (text: string): string => new Date(Date.parse(wholeDay(text)) + 86_400_000).toISOString();
+
+function jobs(text: string): number {
+  if (!/^[1-9]\d{0,2}$/.test(text)) throw new InvalidArgumentError("count from 1.");
+  return Number(text);
+}
+
+/** Runs the tasks on their cores and hands the results over in the order of the tasks. */
+async function inOrder(
+  tasks: readonly FlightTask[],
+  cores: number,
+  take: (result: FlightResult, task: FlightTask) => Promise<void>,
+): Promise<void> {
+  const { Tinypool } = await import("tinypool");
+  const threads = Math.max(1, Math.min(cores, tasks.length));
+  const pool = new Tinypool({
+    filename: new URL("./habits-worker.js", import.meta.url).href,
+    minThreads: threads,
+    maxThreads: threads,
+  });
+  const lost = (error: unknown): FlightResult => ({
+    done: false,
+    why: [`the work on it broke off: ${error instanceof Error ? error.message : error}`],
+  });
+  const waiting: { readonly task: FlightTask; readonly result: Promise<FlightResult> }[] = [];
+  const next = async () => {
+    const { task, result } = waiting.shift()!;
+    await take(await result, task);
+  };
+  try {
+    for (const task of tasks) {
+      waiting.push({ task, result: pool.run(task).catch(lost) });
+      if (waiting.length >= AHEAD * threads) await next();
+    }
+    while (waiting.length > 0) await next();
+  } finally {
+    await pool.destroy();
+  }
+}
+
+/** The flat table of all exercises, written as the flights come in and put in its place when it is whole. */
+class ExerciseTable {
+  private file: FileHandle | null = null;
+  private readonly path: string;
+  constructor(folder: string) {
+    this.path = join(folder, "exercises.csv");
+  }
+  async add(csv: string): Promise<void> {
+    const body = csv.indexOf("\n") + 1;
+    if (this.file === null) {
+      this.file = await open(halfWritten(this.path, process.pid), "w");
+      await this.file.write(csv.slice(0, body));
+    }
+    await this.file.write(csv.slice(body));
+  }
+  async close(): Promise<void> {
+    if (!this.file) return;
+    await this.file.close();
+    await rename(halfWritten(this.path, process.pid), this.path);
+    note(`wrote ${this.path}`);
+  }
+}
+
+/** The same flight may lie there as a log and as a document: what began and ended at the same moments is one. */
+function once(flights: readonly ObservedFlight[]): { kept: ObservedFlight[]; twice: [string, string][] } {
+  const known = new Map<string, ObservedFlight>();
+  const twice: [string, string][] = [];
+  const kept = flights.filter((flight) => {
+    if (!flight.startUtc) return true;
+    const key = `${flight.startUtc} ${flight.endUtc}`;
+    const same = known.get(key);
+    if (same) twice.push([flight.id, same.id]);
+    else known.set(key, flight);
+    return !same;
+  });
+  return { kept, twice };
+}
+
+async function run(folder: string, options: Options): Promise<void> {
+  const { out = null } = options;
+  const found = await flightsIn(folder, out);
+  const labels = await readLabels(options.labels ?? join(folder, LABELS), options.labels !== undefined);
+  const tasks = found.map((flight: FolderFlight): FlightTask => {
+    const known = labels.get(flight.name) ?? { pilot: null, aircraft: null };
+    return { flight, ...known, out };
+  });
+  if (tasks.length === 0) {
+    complainOf(`${folder}: no track logs or debriefs in it; logs are GPX, KML, KMZ, FAI IGC or CSV`);
+    process.exitCode = 1;
+    return;
+  }
+  try {
+    if (out) await mkdir(out, { recursive: true });
+  } catch (error) {
+    throw new UnusableFile(out ?? "", "write", error as NodeJS.ErrnoException);
+  }
+  const table = out ? new ExerciseTable(out) : null;
+  const progress = folderProgress(tasks.length);
+  const observed: ObservedFlight[] = [];
+  const bad: string[] = [];
+  let reused = 0;
+  await inOrder(tasks, options.jobs, async (result, { flight }) => {
+    if (result.done) {
+      observed.push(result.observed);
+      if (result.reused) reused++;
+      await table?.add(result.csv);
+    } else bad.push(...(result.why.length > 0 ? result.why : [`${flight.path}: it cannot be used`]));
+    progress.say({ done: observed.length, reused, bad: bad.length });
+  });
+  progress.end();
+  await table?.close();
+
+  const { kept, twice } = once(observed);
+  for (const [flight, same] of twice) note(`${flight}: the same flight as ${same}; counted once`);
+  const { pilot = null, aircraft = null, from = null, to = null } = options;
+  const chosen = chooseFlights(kept, { pilot, aircraft, from, to });
+  if (chosen.length < kept.length) note(`${chosen.length} of ${kept.length} flights chosen`);
+  const report = habitsOf(chosen);
+  const text = habitsText(report);
+  const json = `${JSON.stringify({ format: "hindtrack-habits", version: 1, caution: CAUTION, ...report }, null, 2)}\n`;
+  if (out) {
+    for (const [name, content] of [
+      ["habits.txt", text],
+      ["habits.json", json],
+    ] as const) {
+      await writeWhole(join(out, name), content);
+      note(`wrote ${join(out, name)}`);
+    }
+  }
+  process.stdout.write(options.json ? json : text);
+  for (const why of bad) complainOf(shownLine(why));
+  if (bad.length > 0 || observed.length === 0) process.exitCode = 1;
+}
+
+/** What is wrong with a file, on one line. */
+const shownLine = (why: string): string =>
+  why.length > 400 ? `${shownName(why)}` : why.replace(/\s*\n\s*/g, " ");
+
+export function habitsCommand(): Command {
+  return new Command("habits")
+    .summary("tell what keeps coming back over many flights")
+    .description(
+      `Reads every track log in a folder and in those within it, with the brief beside it (the same name with .yaml, .yml or
+.json, else brief.yaml for the whole folder), and every debrief document; tells habits and what to practise next.
+Files that cannot be used are left out and named at the end; then the exit code is 1, though the rest was done.`,
+    )
+    .argument("<folder>", "where the flights are")
+    .option(
+      "--out <folder>",
+      "keep the debriefs there, so that the next run only does what is new; with the exercises as one table and the habits as text and JSON",
+    )
+    .option("--pilot <name>", `only flights of this pilot, as ${LABELS} names them`)
+    .option("--aircraft <name>", "only flights in this aircraft, likewise")
+    .option("--from <day>", "only flights from this day on, as in 2026-10-17 (UTC)", wholeDay)
+    .option("--to <day>", "only flights up to this day", dayAfter)
+    .option(
+      "--labels <file>",
+      `a table with the columns file, pilot, aircraft; ${LABELS} in the folder if not given`,
+    )
+    .option("--jobs <number>", "how many cores to use", jobs, availableParallelism())
+    .option("--json", "the habits as JSON")
+    .action(run);
+}

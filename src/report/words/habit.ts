@@ -1,0 +1,151 @@
+/** Habits in words: the sentence, its proof, its trend and what to practise; nothing is said of what is not known. */
+import type { Habit, HabitReport, Practise, TendencyUnit } from "../../habit/index.ts";
+import { HABIT_WORDS, type HabitWords } from "./habit-words.ts";
+import { capital, day } from "./number.ts";
+
+const DIGITS: Readonly<Record<TendencyUnit, number>> = {
+  share: 2,
+  part: 0,
+  s: 0,
+  "per-min": 1,
+  NM: 2,
+  deg: 0,
+};
+const UNITS: Readonly<Record<TendencyUnit, string>> = {
+  share: " of full scale",
+  part: " %",
+  s: " seconds",
+  "per-min": " a minute",
+  NM: " NM",
+  deg: "°",
+};
+
+const wordsOf = ({ id }: Pick<Habit, "id">): HabitWords => {
+  const words = HABIT_WORDS[id];
+  if (!words) throw new RangeError(`invalid tendency: ${id}`);
+  return words;
+};
+
+export const habitTitle = (habit: Pick<Habit, "id">): string => wordsOf(habit).title;
+export const habitPractise = (habit: Pick<Habit, "id">): string => wordsOf(habit).practise;
+
+/** The names of the sides of 0; empty where there is none. */
+export const habitSides = (habit: Pick<Habit, "id">): { more: string; less: string } => {
+  const { more, less } = wordsOf(habit);
+  return { more, less };
+};
+
+/** A size in the habit's own unit, as in "12°". */
+function size({ unit, tolerance }: Habit, tolerances: number): string {
+  const value = Math.abs(tolerances) * tolerance * (unit === "part" ? 100 : 1);
+  return `${value.toFixed(DIGITS[unit])}${UNITS[unit]}`;
+}
+
+const QUARTERS: Readonly<Record<string, string>> = { "0.25": "¼", "0.5": "½", "0.75": "¾" };
+
+/** What counts as 1, as in "1 = ¾ of full scale". */
+export function habitTolerance({ unit, tolerance }: Habit): string {
+  if (unit === "part") return "1 = a third of what is needed";
+  if (unit === "share") {
+    if (tolerance === 1) return "1 = full scale";
+    return `1 = ${QUARTERS[String(tolerance)] ?? tolerance} of full scale`;
+  }
+  const rounded = Number(tolerance.toFixed(2));
+  if (unit === "per-min") return rounded === 1 ? "1 = once a minute" : `1 = ${rounded} a minute`;
+  return `1 = ${rounded}${unit === "s" ? " s" : UNITS[unit]}`;
+}
+
+/** Whose tolerance that is. */
+export const habitToleranceFrom = (habit: Pick<Habit, "id">): string => wordsOf(habit).from;
+
+/** The habit as a sentence; one that is not sure says so. Empty where there are too few exercises. */
+export function habitSentence(habit: Habit, sure = true): string {
+  if (!habit.mean) return "";
+  const { value } = habit.mean;
+  const says = wordsOf(habit).says(size(habit, value), value >= 0);
+  return sure ? `${capital(says)}.` : `It may be that ${says}.`;
+}
+
+export const habitStatus = ({ status, mean }: Habit): string => {
+  switch (status) {
+    case "beyond":
+      return "beyond the tolerance";
+    case "habit":
+      return mean && Math.max(mean.high95, -mean.low95) > 1
+        ? "a habit, perhaps beyond the tolerance"
+        : "a habit, within the tolerance";
+    case "small":
+      return "no habit";
+    case "cannot-tell":
+      return "cannot tell";
+    case "too-few":
+      return "not enough yet";
+  }
+};
+
+/** The mean with its side, as in "12° past"; empty where there is none. */
+export function habitMean(habit: Habit): string {
+  if (!habit.mean) return "";
+  const { more, less } = habitSides(habit);
+  const side = habit.mean.value >= 0 ? more : less;
+  const says = size(habit, habit.mean.value);
+  return Number.parseFloat(says) === 0 || side === "" ? says : `${says} ${side}`;
+}
+
+/** In tolerances, largest side first, as in "1.2 to 1.6"; the other side of 0 keeps its minus. */
+export function habitInterval({ mean }: Habit): string {
+  if (!mean) return "";
+  const sign = mean.value < 0 ? -1 : 1;
+  const ends = [sign * mean.low95, sign * mean.high95].sort((a, b) => a - b);
+  return ends.map((v) => (Math.abs(v) < 0.05 ? 0 : v).toFixed(1).replace("-", "−")).join(" to ");
+}
+
+export const habitEffect = ({ mean }: Habit): string => (mean ? Math.abs(mean.value).toFixed(1) : "");
+
+/** "better by 2 seconds a flight", "none seen", or why there is none. */
+export function habitTrend(habit: Habit): string {
+  if (!habit.mean) return "";
+  if (!habit.trend) return "none seen";
+  const step = size(habit, habit.trend.perFlight);
+  const by = Number.parseFloat(step) === 0 ? "slowly" : `by ${step} a flight`;
+  return `${habit.trend.better ? "better" : "worse"}, ${by}`;
+}
+
+const plural = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
+
+/** What the sentence rests on. */
+export function habitProof(habit: Habit): string {
+  const { exercises, flights, trend } = habit;
+  const over = `${plural(exercises, "exercise")} on ${plural(flights, "flight")}`;
+  if (!habit.mean) return `${over}: not enough yet; five exercises on two flights are needed.`;
+  const interval = `${habitEffect(habit)} tolerances (95 %: ${habitInterval(habit)})`;
+  return `${interval}, ${over}.${trend ? ` ${capital(habitTrend(habit))}.` : ""}`;
+}
+
+/** "Seen best on" flights as dates, by their indices. */
+export const flightName = ({ flights }: HabitReport, index: number): string => {
+  const flight = flights[index];
+  return flight?.startUtc ? day(flight.startUtc) : (flight?.title ?? "");
+};
+
+/** What the whole rests on. */
+export function habitsHead({ flights, exercises }: HabitReport): string {
+  const times = flights.flatMap(({ startUtc }) => (startUtc ? [startUtc] : []));
+  const [first, last] = [times[0], times.at(-1)];
+  const when =
+    first && last ? (day(first) === day(last) ? `, ${day(first)}` : `, ${day(first)} to ${day(last)}`) : "";
+  return `${plural(flights.length, "flight")}, ${plural(exercises, "exercise")}${when}.`;
+}
+
+export const HABITS_RULES =
+  "Nothing is said below five exercises on two flights; exercises of one flight count together; of all that is called a habit, at most one in twenty may be chance. A mean within a quarter of the tolerance is no habit.";
+
+/** Said where nothing is. */
+export function noPractise({ habits }: HabitReport): string {
+  return habits.some(({ mean }) => mean)
+    ? "No habit stands out from these flights. That is not proof that there is none: more flights tell more."
+    : "Not enough yet: five exercises on two flights are needed before anything is said.";
+}
+
+export const practiseSentence = ({ habit, sure }: Practise): string =>
+  sure ? habitPractise(habit) : `so that it can be told, ${habitPractise(habit)}`;

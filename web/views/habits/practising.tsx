@@ -1,0 +1,62 @@
+/** What to practise next and why, with the flights that show it. */
+import {
+  flightName,
+  type Habit,
+  type HabitReport,
+  habitProof,
+  habitSentence,
+  noPractise,
+  practiseNext,
+  practiseSentence,
+} from "../../../src/index.ts";
+
+interface Props {
+  readonly report: HabitReport;
+  readonly address?: (id: string) => string;
+}
+
+function SeenOn({ habit, report, address }: Props & { readonly habit: Habit }) {
+  if (habit.seenOn.length === 0) return null;
+  return (
+    <>
+      {" Seen best on "}
+      {habit.seenOn.map((index, i) => {
+        const flight = report.flights[index]!;
+        const name = flightName(report, index);
+        return (
+          <span key={flight.id}>
+            {i > 0 && ", "}
+            {address ? <a href={address(flight.id)}>{name}</a> : name}
+          </span>
+        );
+      })}
+      .
+    </>
+  );
+}
+
+export function Practising({ report, address }: Props) {
+  const items = practiseNext(report);
+  return (
+    <section class="practising" aria-labelledby="practise-next">
+      <h2 id="practise-next">Practise next</h2>
+      {items.length === 0 && <p>{noPractise(report)}</p>}
+      <ol class="practise">
+        {items.map((item) => (
+          <li key={item.habit.id}>
+            <div>
+              <p class="say">{habitSentence(item.habit, item.sure)}</p>
+              <p class="fine">
+                {habitProof(item.habit)}
+                <SeenOn habit={item.habit} report={report} {...(address ? { address } : {})} />
+              </p>
+            </div>
+            <p class="how">
+              <b>Practise:</b> {practiseSentence(item)}
+            </p>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
