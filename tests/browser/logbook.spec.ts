@@ -237,6 +237,63 @@ test("the same log again is the same flight, with what was noted on it; another 
     await allStand(page, 2);
   }));
 
+test("habits over the flights of the logbook: made-up ones are left out, the view has its address", () =>
+  on(async ({ page }) => {
+    expect(await page.getByRole("link", { name: "Habits" }).count()).toBe(0);
+    await openSample(page, "The needle chased");
+    await page.getByRole("link", { name: "Habits" }).click();
+    const view = page.locator("#content");
+    await page.locator(".habits h1").waitFor();
+    expect(await view.textContent()).toContain("These flights are made up");
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
+    await drop(page, MANY.slice(0, 4));
+    await said(page, /2 flights added/);
+    await page.getByRole("link", { name: "Habits" }).click();
+    await page.waitForFunction(() =>
+      document.querySelector(".habits .what")?.textContent?.includes("2 flights"),
+    );
+    expect(await view.textContent()).toContain("Left out here: 1 flight, made up.");
+    await page.reload();
+    await page.locator(".habits h1").waitFor();
+    expect(await page.locator(".habits h1").textContent()).toBe("What keeps coming back");
+  }));
+
+test("flights worked out by an older analysis are worked out anew, and what was noted on them stays", () =>
+  on(async ({ page }) => {
+    await openSample(page, "Calm and tidy");
+    await page.getByRole("textbox", { name: "Remarks", exact: true }).fill("Well held.");
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
+    await allStand(page, 1);
+    const analysis = (set: number | null) =>
+      page.evaluate(
+        (set) =>
+          new Promise<number>((done) => {
+            const open = indexedDB.open("hindtrack");
+            open.onsuccess = () => {
+              const store = open.result.transaction("flights", "readwrite").objectStore("flights");
+              const all = store.getAll();
+              all.onsuccess = () => {
+                const [row] = all.result;
+                if (set !== null)
+                  store.put({ ...row, analysis: set, summary: { ...row.summary, title: "old" } });
+                open.result.close();
+                done(row.analysis);
+              };
+            };
+          }),
+        set,
+      );
+    await page.waitForTimeout(600); // the remark is on its way into the row
+    const now = await analysis(-1);
+    await page.reload();
+    await page.waitForFunction(() => /Lesson 6/.test(document.querySelector(".flights")?.textContent ?? ""));
+    expect(await analysis(null)).toBe(now);
+    await page.getByLabel("Search").fill("well held");
+    await rows(page).locator("th a").click();
+    await sheetStands(page);
+    expect(await page.getByRole("textbox", { name: "Remarks", exact: true }).inputValue()).toBe("Well held.");
+  }));
+
 test("the tab dies while flights are added: all are there afterwards, and worked out", async () => {
   const watched = await watchedPage(browser);
   await drop(watched.page, MANY);

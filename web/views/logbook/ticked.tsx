@@ -1,7 +1,7 @@
 /** What can be done with the flights that are ticked: names, tags, the bin. */
 import { deleteFlights, labelAll } from "../../labelling.ts";
-import { tagsOf, valuesOf } from "../../listing.ts";
-import { standing, ticked } from "../../logbook.ts";
+import { tagsOf } from "../../listing.ts";
+import { aircraft, pilots, standing, tags, ticked } from "../../logbook.ts";
 import { flightsWords } from "../../outcome-words.ts";
 import { NameField } from "./name-field.tsx";
 
@@ -21,7 +21,6 @@ export function Ticked() {
   const all = standing.value;
   const ids = all.flatMap(({ id }) => (ticked.value.has(id) ? [id] : []));
   if (ids.length === 0) return null;
-  const tags = valuesOf(all, (row) => row.tags);
   return (
     <form
       class="asks ticked"
@@ -35,20 +34,10 @@ export function Ticked() {
       <p class="count">
         <b>{flightsWords(ids.length)} ticked</b>
       </p>
-      <NameField
-        name="pilot"
-        label="Pilot"
-        placeholder="as it stands"
-        known={valuesOf(all, (row) => [row.pilot])}
-      />
-      <NameField
-        name="aircraft"
-        label="Aircraft"
-        placeholder="as it stands"
-        known={valuesOf(all, (row) => [row.aircraft])}
-      />
-      <NameField name="add" label="Add tags" placeholder="night, lesson 6" known={tags} />
-      <NameField name="drop" label="Take off tags" known={tags} />
+      <NameField name="pilot" label="Pilot" placeholder="as it stands" known={pilots.value} />
+      <NameField name="aircraft" label="Aircraft" placeholder="as it stands" known={aircraft.value} />
+      <NameField name="add" label="Add tags" placeholder="night, lesson 6" known={tags.value} />
+      <NameField name="drop" label="Take off tags" known={tags.value} />
       <p class="does">
         <button class="btn" type="submit">
           Write on {ids.length === 1 ? "it" : "all"}
