@@ -4,7 +4,8 @@ import { TEST_STANDARDS } from "../../src/index.ts";
 import type { Flight } from "../flight.ts";
 import { ExerciseForm } from "./exercise-form.tsx";
 import { FieldLine } from "./field.tsx";
-import { EXERCISE_KINDS, type ExerciseKind, NEW_EXERCISE } from "./fields.ts";
+import { NEW_EXERCISE } from "./field-values.ts";
+import { EXERCISE_KINDS, type ExerciseKind } from "./fields.ts";
 import { Flown } from "./flown.tsx";
 import { Keep } from "./keep.tsx";
 import { addExercise, change, chosen, reading, redo, said, undo, values } from "./making.ts";
@@ -36,7 +37,7 @@ function General({ flight }: { flight: Flight }) {
   const published = TEST_STANDARDS.map(({ id, title }) => [id, title] as const);
   const own = named !== "" && !published.some(([id]) => id === named) ? [[named, named] as const] : [];
   return (
-    <div class="asks">
+    <div class="asks general">
       <FieldLine id="brief-title" label="Title" hint="Lesson 6, radials and holds" {...field(["title"])} />
       <FieldLine
         id="brief-standard"
