@@ -1,5 +1,9 @@
 /** The drawings of the sheet: charts and plans as components, the pointed-at moment as one signal. */
+export { ApproachPlan } from "./ApproachPlan.tsx";
+export { ApproachProfile } from "./ApproachProfile.tsx";
+export { ApproachReplay } from "./ApproachReplay.tsx";
 export { AskedFlown } from "./AskedFlown.tsx";
+export { rowAtDistance } from "./approachStretches.ts";
 export { CourseFigure, type CourseFigureProps } from "./CourseFigure.tsx";
 export { CoursePlan } from "./CoursePlan.tsx";
 export { type Cursor, createCursor } from "./cursor.ts";
