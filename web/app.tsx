@@ -5,8 +5,7 @@ import { type HoldFacts, notesOf } from "../src/index.ts";
 import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { type Flight, flight, notices, question, work } from "./flight.ts";
-import { MeanIt } from "./maker/flown.tsx";
-import { Maker } from "./maker/maker.tsx";
+import { Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
 import { renew, renewal } from "./offline/renewal.ts";
 import { dropOnSheet } from "./opening.ts";
@@ -92,7 +91,7 @@ function AllUnderWay() {
 function Renewal() {
   const now = renewal.value;
   return (
-    <div class="underway screen" aria-live="polite">
+    <div class="renewal screen" aria-live="polite">
       {now !== "none" && (
         <p>
           {now === "ready" ? "A new version of Hindtrack is ready." : "Hindtrack was renewed in another tab."}{" "}

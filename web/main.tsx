@@ -1,4 +1,5 @@
 /** The page begins here. */
+import "./jitless.ts";
 import { render } from "preact";
 import { App } from "./app.tsx";
 import "./tokens.css";

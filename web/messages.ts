@@ -1,5 +1,12 @@
 /** What the page and its worker say to each other. */
-import type { Carried, CsvColumn, DocumentIssue, ListedPoint, TableBeginning } from "../src/index.ts";
+import type {
+  Carried,
+  CsvColumn,
+  DocumentIssue,
+  ListedPoint,
+  ReadPoints,
+  TableBeginning,
+} from "../src/index.ts";
 import type { Arrival } from "./store/schema.ts";
 
 /** Files as dropped, and, where the log's own route is to be the brief, which one. */
@@ -12,6 +19,11 @@ export interface OpenRequest {
   readonly columns: Readonly<Partial<Record<CsvColumn, string>>> | null;
   /** Id of a published standard, or "none". Null: the school's own if its file is given, else what the brief names. */
   readonly standard: string | null;
+}
+
+/** A list of points, to be read away from the page. */
+export interface ListRequest {
+  readonly list: File;
 }
 
 /** A table of which the reader must say which column is which, and what was to be opened. */
@@ -63,6 +75,7 @@ export type WorkerMessage =
       readonly unread: readonly Unread[];
       readonly leftOut: readonly string[];
     }
+  | ({ readonly kind: "list" } & ReadPoints)
   | { readonly kind: "unusable"; readonly issues: readonly DocumentIssue[] }
   | ({ readonly kind: "columns"; readonly file: string } & TableBeginning)
   /** A fault of ours, not of the files. */

@@ -79,11 +79,16 @@ export function showAgain(debriefed: Debriefed, request: OpenRequest, row: Fligh
   if (flight.value) flight.value = onSheet(debriefed, request, row, flight.value.opened);
 }
 
-/** Goes to the sheet that stands now; a screen reader goes on from its title. */
-export function goToSheet(): void {
-  goToFlight(flight.value?.id ?? null);
+/** The sheet begins from its top; a screen reader goes on from its title. */
+export function fromTheTop(): void {
   scrollTo(0, 0);
   requestAnimationFrame(() => document.querySelector("h1")?.focus({ preventScroll: true }));
+}
+
+/** Goes to the sheet that stands now. */
+export function goToSheet(): void {
+  goToFlight(flight.value?.id ?? null);
+  fromTheTop();
 }
 
 /** Opens a flight of the logbook; true once it stands on the sheet. */

@@ -5,17 +5,16 @@ import { alsoSay, flight } from "./flight.ts";
 import { followRows } from "./logbook.ts";
 import { keepOffline } from "./offline/renewal.ts";
 import { resumeArrivals } from "./opening.ts";
-import { go, goToFlight, place, shownFlight } from "./place.ts";
+import { go, place, shownFlight } from "./place.ts";
 import { carryAll } from "./row-notes.ts";
-import { goToSheet, showFlight } from "./show.ts";
+import { fromTheTop, showFlight } from "./show.ts";
 import { listenToTabs } from "./store/database.ts";
 import { StorageTrouble } from "./store/trouble.ts";
 
 async function openAtAddress(id: string): Promise<void> {
   const stands = await showFlight(id);
   if (place.value !== "sheet" || shownFlight.value !== id) return;
-  if (stands) goToSheet();
-  else if (flight.value) goToFlight(flight.value.id);
+  if (stands) fromTheTop();
   else go("logbook");
 }
 

@@ -7,13 +7,14 @@ import {
   type ImportedLog,
   joinLogs,
   readBrief,
+  readPoints,
   readStandard,
   TEST_STANDARDS,
   UnusableInput,
 } from "../src/index.ts";
 import { listedPoints } from "./listed-points.ts";
 import { middleOf, pointsOfLog } from "./log-points.ts";
-import type { OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
+import type { ListRequest, OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
 import { partedFlights } from "./parting.ts";
 import { readEach } from "./reading.ts";
 import { sortedFiles } from "./sorting.ts";
@@ -72,9 +73,13 @@ async function open(request: OpenRequest): Promise<void> {
   );
 }
 
-self.onmessage = async (event: MessageEvent<OpenRequest>) => {
+async function readList({ list }: ListRequest): Promise<void> {
+  say({ kind: "list", ...(await readPoints([new Uint8Array(await list.arrayBuffer())], list.name)) });
+}
+
+self.onmessage = async ({ data }: MessageEvent<OpenRequest | ListRequest>) => {
   try {
-    await open(event.data);
+    await ("list" in data ? readList(data) : open(data));
   } catch (error) {
     if (error instanceof UnusableInput) say({ kind: "unusable", issues: error.issues });
     else say({ kind: "fault", text: error instanceof Error ? error.message : String(error) });

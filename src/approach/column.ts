@@ -1,5 +1,8 @@
 /** Reading columns between their rows: where a value is passed, and what another column shows there. */
 import { utcText } from "../quantity/time.ts";
+import type { Feet } from "../quantity/units.ts";
+import { Z95 } from "../quantity/weigh.ts";
+import { altimeterOff95 } from "../track/index.ts";
 import type { ApproachRows } from "./rows.ts";
 
 /** A place between two rows: `row` and a share of the way to the next one. */
@@ -33,6 +36,10 @@ export const valueAt = (column: Float64Array, { row, share }: Moment): number =>
 export const utcAt = (rows: ApproachRows, moment: Moment): string => utcText(valueAt(rows.timeMs, moment));
 export const utcOfRow = (rows: ApproachRows, row: number): string | null =>
   rows.timed ? utcText(rows.timeMs[row]!) : null;
+
+/** Half-width of the 95 % interval of a height as the altimeter showed it, set at the field: the log's doubt and the instrument's. */
+export const altimeter95 = ({ heightSdFt, heightFt }: ApproachRows, row: number): Feet =>
+  Math.hypot(Z95 * heightSdFt[row]!, altimeterOff95(heightFt[row]!));
 
 /** Rows [start, end) within so many seconds of a time. */
 export function rowsWithin(rows: ApproachRows, from: number, to: number): { start: number; end: number } {

@@ -34,6 +34,8 @@ export const missedSchema = z
     /** Above the threshold; null where its elevation is not known. */
     heightFt: z.number().nullable(),
     lowestFt: z.number(),
+    /** Half-width of the 95 % interval of `altitudeFt` against what the altimeter showed, set at the field. */
+    altimeter95Ft: z.number().nullable(),
     /** Over the first minute. */
     climbFpm: z.number(),
     trackTrueDeg: z.number(),

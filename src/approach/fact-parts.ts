@@ -30,6 +30,7 @@ export const gateSchema = z.strictObject({
   lateral: doubted.nullable(),
   vertical: doubted.nullable(),
   verticalFpm: z.number().nullable(),
+  vertical95Fpm: z.number().nullable(),
   groundSpeedKt: z.number().nullable(),
   /** Ground speed here less that 30 s before. */
   groundSpeedChangeKt: z.number().nullable(),

@@ -80,6 +80,8 @@ export const approachFactsSchema = z.strictObject({
       utc,
       altitudeFt: z.number().nullable(),
       altitude95Ft: z.number().nullable(),
+      /** The same against what the altimeter showed, set at the field. */
+      altimeter95Ft: z.number().nullable(),
       crossTrackNm: z.number(),
       needle: z.number(),
       groundSpeedKt: z.number(),

@@ -49,8 +49,29 @@ export function glidePathFacts(
     needle,
     worstFt: rows.pathFt[worst]!,
     meanDeg: weight > 0 ? mean : rows.pathDeg[worst]!,
+    surest: farthestOff(rows, span, worst, -1),
+    widest: farthestOff(rows, span, worst, 1),
     below: farthest(rows, span, -1, Infinity),
     aboveLow: farthest(rows, span, 1, LOW),
+  };
+}
+
+/** The moment when the needle is farthest off, its doubt added or taken off. */
+function farthestOff(
+  rows: ApproachRows,
+  { start, end }: Span,
+  worst: number,
+  sign: 1 | -1,
+): NonNullable<ApproachFacts["glidePath"]>["surest"] {
+  const { pathNeedle, pathNeedleSd } = rows;
+  const bound = (i: number) => Math.abs(pathNeedle[i]!) + sign * Z95 * pathNeedleSd[i]!;
+  let at = worst;
+  for (let i = start; i < end; i++) if (bound(i) > bound(at)) at = i;
+  return {
+    needle: pathNeedle[at]!,
+    doubt95: Z95 * pathNeedleSd[at]!,
+    distanceNm: rows.distanceNm[at]!,
+    utc: utcOfRow(rows, at),
   };
 }
 

@@ -11,7 +11,7 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
-import { utcAt, valueAt } from "./column.ts";
+import { altimeter95, utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
@@ -131,6 +131,7 @@ export function measureApproach({
             utc: utcAt(rows, fix),
             altitudeFt: finite(valueAt(rows.altitudeFt, fix)),
             altitude95Ft: known ? Z95 * rows.heightSdFt[fix.row]! : null,
+            altimeter95Ft: known ? finite(altimeter95(rows, fix.row)) : null,
             crossTrackNm: valueAt(rows.crossTrackNm, fix),
             needle: valueAt(rows.needle, fix),
             groundSpeedKt: valueAt(rows.groundSpeedKt, fix),

@@ -1,7 +1,7 @@
 /** The minimum: when it was reached, and how low the aircraft went before it climbed away. */
 import type { ApproachExercise } from "../brief/brief.ts";
 import { Z95 } from "../quantity/weigh.ts";
-import { utcAt, utcOfRow, valueAt } from "./column.ts";
+import { altimeter95, utcAt, utcOfRow, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
@@ -28,5 +28,6 @@ export function minimumOf(
     lowestUtc: known ? utcOfRow(rows, lowest) : null,
     marginFt: known ? rows.altitudeFt[lowest]! - minimum.altitude : null,
     doubt95Ft: known ? Z95 * rows.heightSdFt[lowest]! : null,
+    altimeter95Ft: known ? altimeter95(rows, lowest) : null,
   };
 }

@@ -4,7 +4,7 @@ import { inverse } from "../geodesy/index.ts";
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Seconds } from "../quantity/units.ts";
-import { rowsWithin, utcAt, valueAt } from "./column.ts";
+import { altimeter95, rowsWithin, utcAt, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachPath, ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
@@ -50,6 +50,7 @@ export function missedOf(
     distanceNm: valueAt(rows.distanceNm, start),
     altitudeFt: valueAt(rows.altitudeFt, start),
     heightFt: known(valueAt(rows.heightFt, start)),
+    altimeter95Ft: known(altimeter95(rows, start.row)),
     lowestFt: rows.altitudeFt[lowest]!,
     climbFpm: minutes > 0 ? gained / minutes : 0,
     trackTrueDeg: track,

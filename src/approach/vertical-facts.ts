@@ -13,6 +13,14 @@ const extreme = z
   })
   .nullable();
 
+/** The needle at one moment. */
+const moment = z.strictObject({
+  needle: z.number(),
+  doubt95: z.number(),
+  distanceNm: z.number(),
+  utc: utc.nullable(),
+});
+
 /** Against the glide path, over the judged final. */
 export const glidePathSchema = z
   .strictObject({
@@ -24,6 +32,9 @@ export const glidePathSchema = z
     needle: needleSchema,
     worstFt: z.number(),
     meanDeg: z.number(),
+    /** Where the needle was farthest off less its doubt, and with its doubt: near the runway heights in doubt move it much. */
+    surest: moment,
+    widest: moment,
     /** Farthest below the path, and farthest above it at 1,000 ft over the threshold or lower; null where never so. */
     below: extreme,
     aboveLow: extreme,
@@ -86,5 +97,7 @@ export const minimumSchema = z
     lowestUtc: utc.nullable(),
     marginFt: z.number().nullable(),
     doubt95Ft: z.number().nullable(),
+    /** The same against what the altimeter showed, set at the field. */
+    altimeter95Ft: z.number().nullable(),
   })
   .nullable();

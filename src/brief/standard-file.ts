@@ -8,6 +8,8 @@ import { readText } from "./text.ts";
 const needle = z.number().positive().max(2).describe("at most, of full scale").optional();
 const altitude = z.number().positive().max(2000).describe("feet to each side").optional();
 
+const minimum = z.number().nonnegative().max(2000).describe("feet above or below the minimum").optional();
+
 /** Version 1. A limit that is left out is not judged. */
 export const writtenStandardSchema = z
   .strictObject({
@@ -21,6 +23,20 @@ export const writtenStandardSchema = z
       .strictObject({
         distance_nm: z.number().positive().max(20).describe("NM to each side of the arc").optional(),
         altitude_ft: altitude,
+      })
+      .optional(),
+    descent: z.strictObject({ altitude_ft: altitude }).optional(),
+    approach: z
+      .strictObject({
+        needle,
+        glide_path: needle,
+        final_fix_ft: altitude,
+        minimum_above_ft: minimum,
+        minimum_below_ft: minimum,
+        decision_above_ft: minimum,
+        decision_below_ft: minimum,
+        gate_needle: needle,
+        gate_sink_fpm: z.number().positive().max(5000).describe("feet a minute, at the gates").optional(),
       })
       .optional(),
     $schema: z.string().optional().describe("for editors; not looked at"),
@@ -39,7 +55,7 @@ export function readStandard(text: string, file: string): TestStandard {
   const issues: Issue[] = [];
   const written = validated(writtenStandardSchema, placed.values, [], placed, issues);
   if (!written) throw new UnusableInput(issues);
-  const { id, title, citation, course, hold, arc } = written;
+  const { id, title, citation, course, hold, arc, descent, approach } = written;
   const limit = <T extends number>(value: T | undefined): Limit<T> | null =>
     value === undefined ? null : { limit: value, edge: "within", citation };
   return {
@@ -49,5 +65,22 @@ export function readStandard(text: string, file: string): TestStandard {
     course: { needle: limit(course?.needle), briefly: null, altitude: limit(course?.altitude_ft) },
     hold: { needle: limit(hold?.needle), altitude: limit(hold?.altitude_ft) },
     arc: { distance: limit(arc?.distance_nm), altitude: limit(arc?.altitude_ft) },
+    descent: { altitude: limit(descent?.altitude_ft) },
+    approach: {
+      needle: limit(approach?.needle),
+      briefly: null,
+      glidePath: limit(approach?.glide_path),
+      barometricPath: null,
+      fixAltitude: limit(approach?.final_fix_ft),
+      minimumDescent: {
+        above: limit(approach?.minimum_above_ft),
+        below: limit(approach?.minimum_below_ft),
+      },
+      decision: {
+        above: limit(approach?.decision_above_ft),
+        below: limit(approach?.decision_below_ft),
+      },
+      gates: { needle: limit(approach?.gate_needle), sink: limit(approach?.gate_sink_fpm) },
+    },
   };
 }

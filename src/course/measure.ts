@@ -12,12 +12,14 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
+import { causesOf, worstCauses } from "./cause.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
 import { findExcursions } from "./excursion.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
-import { findingsOf } from "./finding.ts";
+import { findingsOf, isTold, wasChased } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
+import { arrivedRow, findJoining, joiningFacts } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -55,7 +57,6 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const onPath = (s: Span): Span => ({ start: s.start + rows.pathStart, end: s.end + rows.pathStart });
   const windFact: WindFact | null = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
   const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
-  const excursions = fitted ? [] : findExcursions(rows, judged.span, exercise.scale);
   const reversals = countReversals(rows, judged.span);
   const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
   const joinedRow = judged.establishedAt ?? 0;
@@ -63,6 +64,28 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     intercept && !nearStation(exercise, rows, joinedRow)
       ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
       : null;
+  const joining = fitted ? null : findJoining(exercise, path, span, motion, intercept);
+  // who swings too much to be established is seen to swing
+  const near = Math.min(judged.span.start, (rows.timed ? arrivedRow(rows) : null) ?? judged.span.start);
+  const swings = countReversals(rows, { start: near, end: judged.span.end });
+  const chased = swings && wasChased(rows, swings) ? swings : null;
+  const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
+  // a track that stood off from the roll-out on is told from there
+  let from = judged.span.start;
+  while (joining && from > 0 && rows.timeMs[from - 1]! >= joining.time) from--;
+  const excursions = (
+    fitted
+      ? []
+      : findExcursions(
+          rows,
+          { start: from, end: judged.span.end },
+          exercise.scale,
+          judged.begins === "near-station",
+        )
+  ).map((e) => {
+    const correction = correctionOver(e.drifting);
+    return { ...e, record: { ...e.record, causes: causesOf(e, { rows, joining, chased, correction }) } };
+  });
   const altitude = altitudeFacts(exercise, rows, judged.span, weights);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
@@ -96,7 +119,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
     intercept: intercept && { ...intercept, overshootNeedle },
+    joining: joiningFacts(joining),
     excursions: excursions.map((e) => e.record),
+    causes: worstCauses(excursions.filter(isTold), joining, chased),
     reversals: reversals && {
       count: reversals.count,
       perMinute: reversals.perMinute,
@@ -113,8 +138,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     judged,
     facts,
     excursions,
-    reversals,
-    correctionOver: (s) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null),
+    chased,
+    joining,
+    correctionOver,
     overshootNeedle: overshootNeedle ?? 0,
   });
   const worst = excursions.reduce<(typeof excursions)[number] | null>(

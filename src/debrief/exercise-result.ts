@@ -9,7 +9,8 @@ import type {
   HoldExercise,
 } from "../brief/brief.ts";
 import { measureArc, measureCourse, measureDescent } from "../course/index.ts";
-import { gradeCourse } from "../grade/index.ts";
+import { gradeApproach, gradeArc, gradeCourse, gradeDescent } from "../grade/index.ts";
+import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
 import type { Match } from "../match/index.ts";
 import { threeFigures } from "../quantity/angle.ts";
@@ -66,6 +67,21 @@ function told(title: string, source: DocumentExercise["source"], flown: Flown, {
   };
 }
 
+function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
+  switch (kind) {
+    case "course":
+      return gradeCourse(null, standard);
+    case "arc":
+      return gradeArc(null, standard);
+    case "descent":
+      return gradeDescent(null, standard);
+    case "approach":
+      return gradeApproach(null, standard);
+    case "hold":
+      return [];
+  }
+}
+
 /** Not found on this flight. */
 export function unmeasured(exercise: Exercise, flown: Flown, flight: Flight): ExerciseResult {
   const { kind, title } = exercise;
@@ -74,7 +90,7 @@ export function unmeasured(exercise: Exercise, flown: Flown, flight: Flight): Ex
     ...told(title, "brief", flown, flight),
     facts: null,
     findings: [],
-    verdicts: kind === "course" && standard ? gradeCourse(null, standard) : [],
+    verdicts: standard ? notFlown(kind, standard) : [],
     whatWouldHaveWorked: null,
   };
   return { record: { kind, ...record }, series: null };
@@ -111,7 +127,8 @@ export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, fligh
     legs,
     wind,
   });
-  const record = { ...told(exercise.title, "brief", flown, flight), verdicts: [] };
+  const verdicts = flight.standard ? gradeArc(measured.facts, flight.standard) : [];
+  const record = { ...told(exercise.title, "brief", flown, flight), verdicts };
   return { record: { kind: "arc", ...record, ...measured }, series };
 }
 
@@ -123,7 +140,8 @@ export function descentResult(
 ): ExerciseResult {
   const { motion, wind } = flight;
   const { series, ...measured } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
-  const record = { ...told(exercise.title, "brief", flown, flight), verdicts: [], whatWouldHaveWorked: null };
+  const verdicts = flight.standard ? gradeDescent(measured.facts, flight.standard) : [];
+  const record = { ...told(exercise.title, "brief", flown, flight), verdicts, whatWouldHaveWorked: null };
   return { record: { kind: "descent", ...record, ...measured }, series };
 }
 
@@ -156,6 +174,9 @@ export function approachResult(
 ): ExerciseResult {
   const { motion, wind } = flight;
   const { series, ...measured } = measureApproach({ exercise, path: columnsOf(flight), span, motion, wind });
-  const record = { ...told(exercise.title, source, flown, flight), verdicts: [] };
+  // what was only found was held to nothing
+  const { standard } = flight;
+  const verdicts = standard && source === "brief" ? gradeApproach(measured.facts, standard) : [];
+  const record = { ...told(exercise.title, source, flown, flight), verdicts };
   return { record: { kind: "approach", ...record, ...measured }, series };
 }

@@ -9,6 +9,8 @@ export type Found =
   | {
       /** Size of the deviation that decides, never negative. */
       readonly value: number;
+      /** Where one side only is out: the deviation toward it, negative on the other side; `value` where not given. */
+      readonly toward?: number;
       readonly doubt95: number;
       readonly beyond: Seconds | null;
       readonly worstUtc: string | null;
@@ -69,7 +71,7 @@ function verdictOf<Facts>(
   if (found === null) return null;
   if ("cannotTell" in found) return { ...line, ...without, verdict: "cannot tell", reason: found.cannotTell };
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
-  const inside = confidenceWithin(value, doubt95, limit);
+  const inside = confidenceWithin(found.toward ?? value, doubt95, limit);
   const told = { ...line, value, doubt95, beyondS, worstUtc };
   if (inside >= SURE) return { ...told, verdict: "met", reason: null, confidence: inside };
   if (leave && inside <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {

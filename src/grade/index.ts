@@ -1,8 +1,14 @@
 /** The door of the only opinion: facts and a standard in, verdicts out. */
+import type { ApproachFacts } from "../approach/facts.ts";
+import type { ArcFacts } from "../course/arc-facts.ts";
+import type { DescentFacts } from "../course/descent-facts.ts";
 import type { CourseFacts } from "../course/facts.ts";
 import { TEST_STANDARDS, type TestStandard } from "../standard/tolerance.ts";
+import { APPROACH_CRITERIA } from "./approach.ts";
+import { ARC_CRITERIA } from "./arc.ts";
 import { COURSE_CRITERIA } from "./course.ts";
 import { judge } from "./criterion.ts";
+import { DESCENT_CRITERIA } from "./descent.ts";
 import type { Verdict } from "./verdict.ts";
 
 /** The published standard that a brief names by its id, or null. */
@@ -13,3 +19,13 @@ export const standardNamed = (id: string): TestStandard | null =>
 export function gradeCourse(facts: CourseFacts | null, standard: TestStandard): Verdict[] {
   return facts?.form === "fitted" ? [] : judge(COURSE_CRITERIA, facts, standard);
 }
+
+export const gradeArc = (facts: ArcFacts | null, standard: TestStandard): Verdict[] =>
+  judge(ARC_CRITERIA, facts, standard);
+
+export const gradeDescent = (facts: DescentFacts | null, standard: TestStandard): Verdict[] =>
+  judge(DESCENT_CRITERIA, facts, standard);
+
+/** The verdicts of an approach that a brief asked for: which of its criteria it is held to, the facts say; without facts one line, "not flown". */
+export const gradeApproach = (facts: ApproachFacts | null, standard: TestStandard): Verdict[] =>
+  judge(facts ? APPROACH_CRITERIA : APPROACH_CRITERIA.slice(0, 1), facts, standard);

@@ -17,12 +17,13 @@ const COMES_BACK: Share = 0.5;
 const CIRCUIT_SPEED: Knots = 160;
 /** A circuit passes so near to its runway's threshold. Chosen. */
 const OVER_RUNWAY: NauticalMiles = 0.35;
-/** In a corner the turning pauses to less than this share of its mean, through the air. Tuned: half circles keep 0.95. */
-const CORNER: Share = 0.8;
-/** Rate of turn is taken over so many ms, in the middle part of a turn of about half a circle, degrees. Chosen. */
-const RATE_MS = 6000;
-const MIDDLE: readonly [Share, Share] = [0.3, 0.7];
-const HALF_TURN: AngleSize = 120;
+/** Turns with corners pause in the middle by more than this. Tuned: half circles by 0.3 at most, in simulation, seeds 1 to 600; with room for pilots who turn less evenly. */
+const PAUSE: AngleSize = 1.5;
+/** The turning proper is between these shares of a turn of about half a circle, degrees, that began and ended within so many ms. Chosen. */
+const TURNING: readonly [Share, Share] = [0.12, 0.88];
+const HALF_TURN: AngleSize = 110;
+const ROUND_TURN_MS = 3000;
+const STEP_MS = 500;
 /** An outbound leg is flown on one heading: those of course reversals bend by more than this. Tuned: by hand it wanders by up to 12. */
 const BEND: AngleSize = 13;
 
@@ -36,7 +37,7 @@ export function likenessOf(
   const most = (test: (lap: FoundLap) => boolean) => 2 * laps.filter(test).length > laps.length;
   if (most((lap) => bendOutbound(ground, lap) > BEND)) return "other";
   if (ground.trueAirspeed > CIRCUIT_SPEED) return "hold";
-  if (most((lap) => hasCorners(ground, lap))) return "other";
+  if (pauseInTurns(ground, laps) > PAUSE) return "other";
   const height = heightIn(motion, laps);
   if (height === "climbs-and-descends") return "other";
   const overRunway = runways.some((runway) => most((lap) => passesOver(ground, lap, runway)));
@@ -47,24 +48,37 @@ export function likenessOf(
 const bendOutbound = (ground: Ground, { times }: FoundLap): AngleSize =>
   bendIn(ground, times.outbound, times.inboundTurn);
 
-const hasCorners = (ground: Ground, { times }: FoundLap): boolean =>
-  steadiness(ground, times.start, times.outbound) < CORNER ||
-  steadiness(ground, times.inboundTurn, times.inbound) < CORNER;
+/** Mean over the half turns of a hold of how far the heading pauses in the middle of them, degrees. */
+function pauseInTurns(ground: Ground, laps: readonly FoundLap[]): AngleSize {
+  const pauses = laps.flatMap(({ times }) => [
+    ...pauseIn(ground, times.start, times.outbound),
+    ...pauseIn(ground, times.inboundTurn, times.inbound),
+  ]);
+  return pauses.reduce((sum, p) => sum + p / pauses.length, 0);
+}
 
-/** The slowest turning in the middle of a half turn over its mean, through the air; 1 where it is no half turn. */
-function steadiness(ground: Ground, start: UtcMillis, end: UtcMillis): Share {
-  const before = ground.headingAt(start);
-  const turn = ground.headingAt(end) - before;
-  if (Math.abs(turn) < HALF_TURN) return 1;
-  const mean = Math.abs(turn) / (end - start);
-  let least = mean;
-  for (let t = start; t <= end; t += 1000) {
-    const share = (ground.headingAt(t) - before) / turn;
-    if (share < MIDDLE[0] || share > MIDDLE[1]) continue;
-    const turned = ground.headingAt(t + RATE_MS / 2) - ground.headingAt(t - RATE_MS / 2);
-    least = Math.min(least, Math.abs(turned) / RATE_MS);
+/**
+ * How far the heading of a half turn goes fast, slow, fast instead of steadily, through the air: its share of the third
+ * Legendre polynomial in time, whose ends are 1. At rate one a pause of 4 s makes 5 degrees. None where it is no half turn.
+ */
+function pauseIn(ground: Ground, start: UtcMillis, end: UtcMillis): AngleSize[] {
+  const before = ground.headingAt(start - ROUND_TURN_MS);
+  const turn = ground.headingAt(end + ROUND_TURN_MS) - before;
+  if (Math.abs(turn) < HALF_TURN) return [];
+  const share = (t: UtcMillis) => (ground.headingAt(t) - before) / turn;
+  let [from, to] = [start, end];
+  while (from < end && share(from) < TURNING[0]) from += STEP_MS;
+  while (to > from && share(to) > TURNING[1]) to -= STEP_MS;
+  const n = Math.floor((to - from) / STEP_MS);
+  let [sum, weights] = [0, 0];
+  for (let i = 0; i <= n; i++) {
+    const x = n > 0 ? (2 * i) / n - 1 : 0;
+    const third = (5 * x ** 3 - 3 * x) / 2;
+    const straight = before + turn * (TURNING[0] + ((TURNING[1] - TURNING[0]) * i) / Math.max(1, n));
+    sum += third * Math.sign(turn) * (ground.headingAt(from + i * STEP_MS) - straight);
+    weights += third * third;
   }
-  return least / mean;
+  return [sum / weights];
 }
 
 function heightIn(motion: Motion, laps: readonly FoundLap[]): "unknown" | "level" | "climbs-and-descends" {

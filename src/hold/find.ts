@@ -11,9 +11,9 @@ import { likenessOf } from "./circuit.ts";
 import { entryOf, parallelPass } from "./entry.ts";
 import { fixAndCourse } from "./fix-and-course.ts";
 import type { FoundHold } from "./found.ts";
-import { groundOf } from "./ground.ts";
-import { lapsOf, trueOnMap } from "./laps.ts";
-import { readRow, type Sense } from "./reading.ts";
+import { type Ground, groundOf, type Place } from "./ground.ts";
+import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
+import { type Reading, readRow } from "./reading.ts";
 import { turnEdges } from "./turn-edges.ts";
 import { type TurnsInARow, turningOf, turnsInARow } from "./turns-in-a-row.ts";
 
@@ -33,6 +33,9 @@ const MODEST = 1.4;
 const LEAST_95 = 0.8;
 const SURE_SHARE = 0.05;
 const SURE_SCORE = 3;
+
+/** A reading so much less likely (log) than the best may still be the hold, where that closes no lap. Tuned on simulation, seeds 1 to 1000. */
+const AS_LIKELY = 12;
 
 /** A pass that ends one hold and begins the next is the same if so near in time, s, and place, NM. Chosen. */
 const SAME_PASS_SECONDS = 30;
@@ -68,47 +71,64 @@ function sameHold(motion: Motion, first: FoundHold, second: FoundHold): FoundHol
   return second.laps.length > first.laps.length ? second : first;
 }
 
-function holdOf(motion: Motion, turning: TurnsInARow, hints: HoldHints): FoundHold | null {
-  const { side, arms } = turning;
-  const span = about(motion, turningOf(turning));
-  const ground = groundOf(motion, span, turningOf(turning));
+/** The likeliest reading of a row that makes a hold; null where none does. */
+function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold | null {
+  const { side, arms } = row;
+  const ground = groundOf(motion, about(motion, turningOf(row)), turningOf(row));
   const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
   const fixes = (hints.fixes ?? []).map((fix) => ground.placeOf(fix));
   const readings = readRow(ground, { side, arms, turns }, fixes);
-  let reading = readings[0]!;
-  if (reading.inbound.length === 0) return null;
-  const parity = ({ lead, first }: Sense) => (lead + first) % 2;
-  const otherEnd =
-    readings.find((r) => parity(r.sense) !== parity(reading.sense))?.score ?? Number.NEGATIVE_INFINITY;
-  let known = fixAndCourse(ground, reading, fixes);
-  const before = parallelPass(ground, side, reading, known);
-  if (before) {
-    reading = { ...reading, before };
-    known = fixAndCourse(ground, reading, fixes);
+  for (const [i, reading] of readings.entries()) {
+    if (readings[0]!.score - reading.score > AS_LIKELY) break;
+    const others = readings.filter((_, j) => j !== i);
+    const otherEnd = others.find((other) => parity(other) !== parity(reading));
+    const lead = reading.score - (otherEnd?.score ?? Number.NEGATIVE_INFINITY);
+    const hold = holdAs(motion, ground, side, reading, fixes, lead);
+    if (!hold) continue;
+    const likeness = likenessOf(motion, ground, hold.laps, hints.runways ?? []);
+    return likeness === "other" ? null : { ...hold, maybeCircuit: likeness === "maybe" };
   }
+  return null;
+}
+
+const parity = ({ sense }: Reading) => (sense.lead + sense.first) % 2;
+
+/** A reading as a hold; null where no lap of it closes. `lead`: by how much it is likelier than with the fix at the other end. */
+function holdAs(
+  motion: Motion,
+  ground: Ground,
+  side: 1 | -1,
+  read: Reading,
+  fixes: readonly Place[],
+  lead: number,
+): Omit<FoundHold, "maybeCircuit"> | null {
+  if (read.inbound.length === 0) return null;
+  let known = fixAndCourse(ground, read, fixes);
+  const before = parallelPass(ground, side, read, known);
+  const reading = before ? { ...read, before } : read;
+  if (before) known = fixAndCourse(ground, reading, fixes);
   const entered = entryOf(ground, side, reading, known);
   const laps = lapsOf(motion, ground, entered.turns, side, known);
   const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;
   while (laps.length > 0 && !laps.at(-1)!.complete) laps.pop();
   if (laps.length === 0) return null;
-  const likeness = likenessOf(motion, ground, laps, hints.runways ?? []);
-  if (likeness === "other") return null;
+  const alone = laps.length === 1 && entered.entry !== "parallel";
+  if (alone && !standsAlone(ground, laps[0]!, known)) return null;
+  const { start, end } = ground.span;
+  const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, start, end);
   const fix = ground.position(known.fix);
-  const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, span.start, span.end);
   const inbound95 = Math.hypot(Z95 * MODEST * known.courseSd, LEAST_95);
   return {
     span: {
       start: rowAt(late ? laps[0]!.times.start : entered.start),
-      end: Math.min(span.end, rowAt(laps.at(-1)!.times.end) + 1),
+      end: Math.min(end, rowAt(laps.at(-1)!.times.end) + 1),
     },
     turns: side > 0 ? "right" : "left",
     fix,
     fix95: nauticalMilesFromMetres(2.45 * MODEST * known.fixSd),
     inbound: trueOnMap(known.course, known.fix.east, fix.latitude),
     inbound95,
-    sure:
-      inbound95 <= SURE_DEGREES && known.elsewhere <= SURE_SHARE && reading.score - otherEnd >= SURE_SCORE,
-    maybeCircuit: likeness === "maybe",
+    sure: inbound95 <= SURE_DEGREES && known.elsewhere <= SURE_SHARE && lead >= SURE_SCORE,
     entry: entered.entry,
     laps,
   };

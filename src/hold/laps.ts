@@ -2,7 +2,7 @@
 import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import type { AngleSize, Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
 import { rateOfBank } from "../wind/index.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
@@ -11,9 +11,9 @@ import type { Ground } from "./ground.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
 /** Rolled out within this of the inbound heading, degrees. Tuned. */
-const ROLLED_OUT = 4;
+const ROLLED_OUT = 3;
 /** A turn goes on while the heading changes by so much in two seconds, degrees. Tuned. */
-const STILL_TURNING = 1.2;
+const STILL_TURNING = 1;
 /** A turn that is taken back by more than this ended where it went farthest, degrees. Chosen. */
 const TAKEN_BACK = 5;
 /** The fix is looked for so long after the turn inbound, s, and passed abeam within so many seconds of flight. Chosen. */
@@ -22,11 +22,20 @@ const ABEAM_SECONDS = 40;
 /** A single lap must come back nearer, and the nearer the longer its inbound leg: at first, less a second, never under. Tuned. */
 const ALONE_SETTLES: readonly [Seconds, number] = [26, 0.1];
 const ALONE_LEAST: Seconds = 4;
+/** ... and have begun as near to the fix, in seconds of flight to the side and past it. Tuned on simulation, seeds 1 to 900: 9 and -3 to 9. */
+const BEGINS_ASIDE = 10;
+const BEGINS_ALONG: readonly [number, number] = [-5, 10];
+/** ... with one leg at least no longer, s, and a turn inbound of no less, degrees. Chosen: 6 NM at 100 kt take 216 s, and the correction outbound takes 70 degrees at most. */
+const ALONE_LEGS: Seconds = 225;
+const ALONE_TURN: AngleSize = 105;
 /** A turn over the fix takes no longer than so many times what it would at the usual bank or rate one, and so many seconds. Chosen. */
 const SLOWEST = 1.6;
 const HESITATION = 20;
 /** The turn over the fix begins there; one that begins so much later was begun past the fix, s. Chosen. */
 const LATE_SECONDS = 5;
+/** ... and one that seems to begin so much earlier, up to so much, began with the end of a cut to the course, s. Tuned. */
+const EARLY_SECONDS = 4;
+const EARLIEST = 25;
 
 /** `turns` alternate: over the fix, at the far end, over the fix. */
 export function lapsOf(
@@ -48,12 +57,16 @@ export function lapsOf(
     const abeam = abeamAfter(
       ground,
       inbound,
-      next ?? inbound + INBOUND_SECONDS * 1000,
+      next ? next + EARLIEST * 1000 : inbound + INBOUND_SECONDS * 1000,
       known,
       turns.length < 4,
     );
-    const late = next !== null && abeam !== null && next - abeam > LATE_SECONDS * 1000;
-    const end = (late ? null : next) ?? abeam ?? Math.min(ground.times[1], inbound + INBOUND_SECONDS * 1000);
+    const elsewhere =
+      next !== null &&
+      abeam !== null &&
+      (next - abeam > LATE_SECONDS * 1000 || abeam - next > EARLY_SECONDS * 1000);
+    const end =
+      (elsewhere ? null : next) ?? abeam ?? Math.min(ground.times[1], inbound + INBOUND_SECONDS * 1000);
     const start = laps.at(-1)?.times.end ?? out.start;
     const times = {
       start,
@@ -65,6 +78,19 @@ export function lapsOf(
     laps.push({ ...rowsOf(motion, ground.span, times), times, complete: next !== null || abeam !== null });
   }
   return laps;
+}
+
+/** Whether one lap alone is enough for a hold: it begins where it ends, comes back by half a turn, and is no longer than holds are. */
+export function standsAlone(ground: Ground, { times }: FoundLap, { fix, course }: FixAndCourse): boolean {
+  const legs = Math.min(times.inboundTurn - times.outbound, times.end - times.inbound) / 1000;
+  const back = Math.abs(ground.headingAt(times.inbound) - ground.headingAt(times.inboundTurn));
+  if (legs > ALONE_LEGS || back < ALONE_TURN) return false;
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { east, north } = ground.place(times.start);
+  const [e, n] = [(east - fix.east) / metres, (north - fix.north) / metres];
+  const along = e * sinDeg(course) + n * cosDeg(course);
+  const across = e * cosDeg(course) - n * sinDeg(course);
+  return Math.abs(across) < BEGINS_ASIDE && along > BEGINS_ALONG[0] && along < BEGINS_ALONG[1];
 }
 
 /** Whether a turn was flown in one go. */

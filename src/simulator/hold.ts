@@ -45,7 +45,13 @@ export interface FlownHold {
   readonly laps: readonly FlownLap[];
 }
 
+/**
+ * A turn is flown to within this of its heading, degrees. It is over before that where the wings are all but level nearly
+ * there, degrees per second: a heading may wander off again. Chosen.
+ */
 const ROLLED_OUT = 3;
+const NEAR = 8;
+const LEVEL = 0.5;
 /** Within so many seconds of flight from the course a pilot keeps it, beyond cuts in. */
 const FAR_OFF: Seconds = 5;
 /** Time of the outbound leg of an entry. Source: FAA AIM 5-3-8 j.3. */
@@ -64,7 +70,13 @@ export function* flyHold(
 
   function* turnTo(heading: TrueDegrees, side?: Side) {
     const wanted = unwrap(a.heading, heading, side);
-    while (Math.abs(wanted - a.heading) > ROLLED_OUT) yield wanted;
+    let rolledOut: Seconds | null = null;
+    for (;;) {
+      const off = Math.abs(wanted - a.heading);
+      if (off < ROLLED_OUT) return rolledOut ?? a.time;
+      if (off < NEAR && Math.abs(a.turnRate) < LEVEL) rolledOut ??= a.time;
+      yield wanted;
+    }
   }
   function* keepHeading(heading: TrueDegrees, until: () => boolean) {
     while (!until()) yield unwrap(a.heading, heading);
@@ -118,13 +130,11 @@ export function* flyHold(
     const lapStart = a.time;
     const solved = planner.solve("true");
     const { heading, seconds, timedFromAbeam } = planner.plan();
-    yield* turnTo(heading, turns);
-    const outboundStart = a.time;
+    const outboundStart = yield* turnTo(heading, turns);
     if (timedFromAbeam) yield* keepHeading(heading, () => look(a.position, a.time).distance >= 0);
     yield* keepHeading(heading, planner.legEnd(seconds));
     const inboundTurn = a.time;
-    yield* turnTo(inbound + neededCorrection(a, inbound), turns);
-    const inboundStart = a.time;
+    const inboundStart = yield* turnTo(inbound + neededCorrection(a, inbound), turns);
     const rollOutAcross = look(a.position, a.time).across;
     yield* toFixInbound();
     planner.learn(a.time - inboundStart);

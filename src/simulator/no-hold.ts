@@ -115,6 +115,11 @@ export const NO_HOLDS: readonly Scenario[] = [
     circuits("rectangular", random.uniform() < 0.7, random),
   ),
   drawn(
+    "narrow-circuits",
+    "Two to five rounds so narrow that their four corners join by twos, most with landings.",
+    (random) => circuits("narrow", random.uniform() < 0.7, random),
+  ),
+  drawn(
     "oval-circuits",
     "Two to five rounds with half circles at both ends, each with a landing.",
     (random) => circuits("oval", true, random),

@@ -13,9 +13,13 @@ const ALTIMETER_95: Feet = 75;
 const WANDER_95: Feet = 20;
 
 /** Half-width of the 95 % interval of what the altimeter showed, given a height by GPS; the datum of the log taken as sea level. */
-export function altimeterDoubt95(height: FeetMsl): Feet {
-  const air = (Math.abs(height) / 1000) * PER_THOUSAND_FEET_AND_DEGREE * DEGREES_95;
-  return Math.hypot(RECEIVER_95, air, ALTIMETER_95);
+export const altimeterDoubt95 = (height: FeetMsl): Feet =>
+  Math.hypot(RECEIVER_95, altimeterOff95(Math.abs(height)));
+
+/** Half-width of the 95 % interval of what the altimeter showed more or less than the true height, so far above where its setting was taken. */
+export function altimeterOff95(above: Feet): Feet {
+  const air = (Math.abs(above) / 1000) * PER_THOUSAND_FEET_AND_DEGREE * DEGREES_95;
+  return Math.hypot(air, ALTIMETER_95);
 }
 
 /** Half-width of the 95 % interval of a change of height within minutes. */

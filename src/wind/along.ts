@@ -4,8 +4,8 @@ import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { varianceAlong } from "./ellipse.ts";
-import { AIRSPEED } from "./facts.ts";
-import { knowledgeOf } from "./knowledge.ts";
+import { AIRSPEED, EAST_PRIOR } from "./facts.ts";
+import { FULL_LIMIT, knowledgeOf, TOLD_LIMIT } from "./knowledge.ts";
 import type { Solution } from "./solve.ts";
 import type { RestsOn, WindAlongFlight, WindKnowledge } from "./wind.ts";
 
@@ -37,6 +37,7 @@ export function unknownAlong(motion: Motion): WindAlongFlight {
 export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array): WindAlongFlight {
   const { smoother, belief, scale } = solution;
   const { facts } = smoother;
+  const limit = facts.kind.includes(EAST_PRIOR) ? TOLD_LIMIT : FULL_LIMIT;
   const used = Array.from({ length: facts.count }, (_, i) => i).filter((i) => facts.kind[i] === AIRSPEED);
   const rows = unknownAlong(motion);
   const knowledge = rows.knowledge as WindKnowledge[];
@@ -56,7 +57,7 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
       2 *
       belief.windWander ** 2 *
       Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
-    const bridge = free + f * (1 - f) * belief.windUnrest * facts.windStep[j]!;
+    const bridge = free + f * (1 - f) * facts.windStep[j]!;
     const airEast = smoother.windEast(i) * (1 - f) + smoother.windEast(j) * f;
     const airNorth = smoother.windNorth(i) * (1 - f) + smoother.windNorth(j) * f;
     const noseEast = motion.velocityEast[k]! - airEast;
@@ -83,7 +84,7 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
     const speed = motion.groundSpeed[k]!;
     const trackEast = speed > 0 ? motion.velocityEast[k]! / speed : 0;
     const trackNorth = speed > 0 ? motion.velocityNorth[k]! / speed : 0;
-    knowledge[k] = knowledgeOf(varianceEast, varianceNorth, covariance, trackEast, trackNorth);
+    knowledge[k] = knowledgeOf(varianceEast, varianceNorth, covariance, trackEast, trackNorth, limit);
     if (knowledge[k] === "full" && airspeed > 0) {
       rows.heading[k] = directionOf(noseEast, noseNorth);
       rows.headingSd[k] = (Math.sqrt(across + own) / airspeed) * DEGREES_PER_RADIAN;

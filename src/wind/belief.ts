@@ -12,18 +12,18 @@ const AIRSPEED_SHARE = 0.35;
 /** Wind, each component, kt, and its growth with height, kt per 1,000 ft. Common experience, no source. */
 const WIND_SD = 15;
 const WIND_SD_GROWTH = 1.5;
-/** Wander of the wind, kt over s, and the distance in which it fades, m: a little more than the usual 2 kt; what a flight calls for comes on top. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights. */
-const WIND_WANDER = 2.6;
+/** Wander of the wind, kt over s, and the distance in which it fades, m, in calm air; what a flight calls for comes on top. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights, seeds 1 to 40. */
+const WIND_WANDER = 1.9;
 const WIND_SECONDS = 900;
 const WIND_REACH_METRES = 60_000;
-const AIRSPEED_WANDER = 1.5;
+const AIRSPEED_WANDER = 1.7;
 const AIRSPEED_SECONDS = 60;
-/** Airspeed lost in a standard-rate turn, kt at 100 kt: mean and standard deviation. */
-const TURN_LOSS = 0.5;
-const TURN_LOSS_SD = 1.2;
+/** Airspeed lost in a standard-rate turn, kt at 100 kt: mean and standard deviation; 0 to 4 kt are met with. Common experience, no source. */
+const TURN_LOSS = 0.8;
+const TURN_LOSS_SD = 1.5;
 
-/** Steady change of each component with height, kt per 1,000 ft. */
-const SHEAR_SD = 2;
+/** Steady change of each component with height around the flight's middle height, kt per 1,000 ft. Tuned on simulated flights, tried on a real one. */
+const SHEAR_SD = 3;
 
 export function beliefOf(groundSpeed: number, altitude: number): Belief {
   const scale = groundSpeed / 100;

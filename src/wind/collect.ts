@@ -15,6 +15,8 @@ const TURN_STEP = 5;
 const BLOCK = 20;
 /** Scatter within a block is measured from so many rows on. */
 const LEAST_ROWS = 4;
+/** A change of the wind with height is steady this far from the middle height, thousands of feet, and fades beyond. Common experience, no source. */
+const SHEAR_REACH = 3;
 /** The airspeed is not settled for so long after leaving the ground and before touching it, s at 100 kt, in proportion at others. Common practice, no source. */
 const AFTER_TAKE_OFF = 90;
 const BEFORE_LANDING = 60;
@@ -33,7 +35,7 @@ export function collectFacts(motion: Motion, legs: readonly Leg[], flown: Uint8A
     const altitude = facts.altitude[i]!;
     const known = !Number.isNaN(altitude);
     facts.growth[i] = known ? trueOverEquivalent(altitude) / middleGrowth : 1;
-    facts.thousands[i] = known ? (altitude - middle) / 1000 : 0;
+    facts.thousands[i] = known ? SHEAR_REACH * Math.tanh((altitude - middle) / 1000 / SHEAR_REACH) : 0;
   }
   markUnsettled(motion, facts, flown);
   return facts;

@@ -8,10 +8,10 @@ import { beliefOf, withPriors } from "./belief.ts";
 import { collectFacts, middleAltitude } from "./collect.ts";
 import { dayWind, windOver } from "./fact.ts";
 import { type Facts, speedOf } from "./facts.ts";
+import { allowGusts, gustOf } from "./gusts.ts";
 import type { MeasuredAir } from "./measured.ts";
 import { solveFacts } from "./solve.ts";
 import { setSteps } from "./steps.ts";
-import { allowGusts, unrestOf } from "./unrest.ts";
 import type { RestsOn, WindAlongFlight, WindEstimate, WindFact } from "./wind.ts";
 
 export interface WindPriors {
@@ -40,10 +40,8 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
     const groundSpeed = medianSpeed(facts);
     if (facts.count < 2 || !(groundSpeed > 0)) return unknownAlong(motion);
     setSteps(facts, groundSpeed);
-    const calm = beliefOf(groundSpeed, altitude);
-    const { gust, wander } = unrestOf(facts, calm.airspeedWander);
-    allowGusts(facts, gust);
-    const belief = { ...calm, airspeedWander: calm.airspeedWander * wander };
+    const belief = beliefOf(groundSpeed, altitude);
+    allowGusts(facts, gustOf(facts, belief.airspeedWander));
     const solution = solveFacts(withPriors(facts, airspeed, winds, measured), belief, groundSpeed);
     return alongRows(motion, solution, flown);
   };

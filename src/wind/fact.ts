@@ -3,7 +3,7 @@
 import type { Span } from "../quantity/span.ts";
 import type { Motion } from "../track/motion.ts";
 import { ellipse95, HALF_WIDTH_95, varianceAlong } from "./ellipse.ts";
-import { knowledgeOf } from "./knowledge.ts";
+import { FULL_LIMIT, knowledgeOf, TOLD_LIMIT } from "./knowledge.ts";
 import { windOfAir } from "./triangle.ts";
 import type { RestsOn, WindAlongFlight, WindEllipse, WindEstimate, WindFact } from "./wind.ts";
 
@@ -116,7 +116,9 @@ const UNBOUNDED: WindEllipse = { major: 500, minor: 500, majorAxis: 0 };
 
 export function factOf(m: Means, track: readonly [number, number] | null, rest: RestsOn): WindFact {
   const [te, tn] = track ?? [0, 0];
-  const knowledge = m.rows > 0 ? knowledgeOf(m.varianceEast, m.varianceNorth, m.covariance, te, tn) : "none";
+  const limit = rest === "prior" || rest === "measured" ? TOLD_LIMIT : FULL_LIMIT;
+  const knowledge =
+    m.rows > 0 ? knowledgeOf(m.varianceEast, m.varianceNorth, m.covariance, te, tn, limit) : "none";
   if (knowledge === "none") {
     return {
       knowledge,

@@ -27,7 +27,7 @@ export interface Facts {
   readonly excess: Float64Array;
   /** ft; NaN where unknown. */
   readonly altitude: Float64Array;
-  /** Height over the flight's middle height, thousands of feet; 0 where unknown. */
+  /** Height over the flight's middle height, thousands of feet, as far as a steady change with height reaches; 0 where unknown. */
   readonly thousands: Float64Array;
   /** Mean vertical speed around, ft/min; 0 where unknown. */
   readonly verticalSpeed: Float64Array;

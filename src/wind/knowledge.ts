@@ -1,9 +1,16 @@
 /** What may be said of a wind, given its doubt: direction and speed, the part along the track, or nothing. */
+
+import type { Knots } from "../quantity/units.ts";
 import { principalAxes, varianceAlong } from "./ellipse.ts";
 import type { WindKnowledge } from "./wind.ts";
 
-/** Direction and speed are said only where the worse axis of the doubt has a standard deviation below this, kt. Tuned on simulated flights. */
-export const FULL_LIMIT = 2.8;
+/**
+ * Direction and speed are said only where the worse axis of the doubt has a standard deviation below this, kt. Chosen: in
+ * air that fits the model the median error is then at most 3 kt with a measured wind's own error of 2 kt upon it.
+ */
+export const FULL_LIMIT = 2.5;
+/** The same where a wind was stated or air data were recorded: nothing has to be guessed from the motion there. Chosen: what the instruments of a light aircraft give, with room for the wind's wander. */
+export const TOLD_LIMIT = 4;
 /** The part along the track is said only below this, kt: a stated airspeed is seldom better than 5 kt, and the unknown drift adds to it. */
 export const ALONG_LIMIT = 7;
 
@@ -14,8 +21,9 @@ export function knowledgeOf(
   covariance: number,
   trackEast: number,
   trackNorth: number,
+  fullLimit: Knots,
 ): WindKnowledge {
-  if (principalAxes(varianceEast, varianceNorth, covariance).major < FULL_LIMIT) return "full";
+  if (principalAxes(varianceEast, varianceNorth, covariance).major < fullLimit) return "full";
   if (trackEast === 0 && trackNorth === 0) return "none";
   const along = Math.sqrt(varianceAlong(varianceEast, varianceNorth, covariance, trackEast, trackNorth));
   return along < ALONG_LIMIT ? "along" : "none";

@@ -16,7 +16,7 @@ import type { Run } from "./runs.ts";
 import { type Belief, carry, fade, LEVEL, N } from "./state.ts";
 
 /** Chance that the speed is changed in a turn, and standard deviation of the change as a share of the airspeed. Tuned on simulated flights, seeds 1 to 60. */
-const CHANCE = 0.1;
+const CHANCE = 0.05;
 const SIZE = 0.1;
 /** Changes take about so long, s (0.5 kt/s, 15 kt), at the beginning or the end of a turn, or all of a short one. Common practice, no source. */
 const LASTS = 30;

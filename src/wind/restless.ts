@@ -1,25 +1,54 @@
-/** How restless the wind of this flight is: several degrees of it are tried, and weighed by how well they foretell each fact. */
+/** How restless wind and airspeed of this flight are: several degrees of each are tried, and weighed by how well they foretell each fact. */
 import type { FactSmoother } from "./filter.ts";
 import type { Belief } from "./state.ts";
 
-/** Factors on the variance of every change of the wind, none below the usual, and how likely each is beforehand. Tuned on simulated flights, seeds 1 to 60. */
-const UNRESTS = [
-  { factor: 1, chance: 0.7 },
-  { factor: 1.7, chance: 0.2 },
-  { factor: 3, chance: 0.07 },
-  { factor: 5, chance: 0.03 },
-] as const;
+interface Degree {
+  /** Factor on the usual variance of every change with time. */
+  readonly factor: number;
+  /** How likely beforehand. */
+  readonly chance: number;
+}
 
-/** The belief with the mean factor that the flight calls for. Overwrites the last forward pass: run a whole one after it. */
-export function unrestOfWind(smoother: FactSmoother, belief: Belief): Belief {
-  const costs = UNRESTS.map(({ factor }) => smoother.forward({ ...belief, windUnrest: factor }));
+/** Tuned on simulated flights, seeds 1 to 40. */
+const WIND: readonly Degree[] = [
+  { factor: 1, chance: 0.4 },
+  { factor: 2, chance: 0.3 },
+  { factor: 4, chance: 0.3 },
+];
+/** Calmer than usual is weighed too, lest the wind be thought calm because the airspeed is thought restless. */
+const AIRSPEED: readonly Degree[] = [
+  { factor: 0.5, chance: 0.25 },
+  { factor: 0.7, chance: 0.25 },
+  { factor: 1, chance: 0.25 },
+  { factor: 1.8, chance: 0.15 },
+  { factor: 3.2, chance: 0.07 },
+  { factor: 6, chance: 0.03 },
+];
+
+/**
+ * The belief with the mean factors that the flight calls for; an airspeed calmer than usual is not believed in the end.
+ * Overwrites the last forward pass: run a whole one after it.
+ */
+export function restlessness(smoother: FactSmoother, belief: Belief, usual: Belief): Belief {
+  const air = (factor: number) => ({ ...belief, airspeedWander: usual.airspeedWander * Math.sqrt(factor) });
+  const seen = air(meanFactor(smoother, AIRSPEED, air));
+  const windUnrest = meanFactor(smoother, WIND, (factor) => ({ ...seen, windUnrest: factor }));
+  return { ...seen, windUnrest, airspeedWander: Math.max(seen.airspeedWander, usual.airspeedWander) };
+}
+
+function meanFactor(
+  smoother: FactSmoother,
+  degrees: readonly Degree[],
+  believe: (factor: number) => Belief,
+): number {
+  const costs = degrees.map(({ factor }) => smoother.forward(believe(factor)));
   const least = Math.min(...costs);
   let sum = 0;
   let mean = 0;
-  UNRESTS.forEach(({ factor, chance }, i) => {
+  degrees.forEach(({ factor, chance }, i) => {
     const weight = chance * Math.exp((least - costs[i]!) / 2);
     sum += weight;
     mean += weight * factor;
   });
-  return { ...belief, windUnrest: mean / sum };
+  return mean / sum;
 }

@@ -3,7 +3,7 @@ import { checkRun, type TurnCheck } from "./check.ts";
 import { AIRSPEED, type Facts } from "./facts.ts";
 import { FactSmoother } from "./filter.ts";
 import { allowRamps } from "./ramps.ts";
-import { unrestOfWind } from "./restless.ts";
+import { restlessness } from "./restless.ts";
 import { type Run, turnsOf } from "./runs.ts";
 import { settle } from "./settle.ts";
 import type { Belief } from "./state.ts";
@@ -12,7 +12,7 @@ import type { Belief } from "./state.ts";
 const START_SHARE = 0.18;
 const FIRST_ITERATIONS = 4;
 const MORE_ITERATIONS = 4;
-/** Rounds in which hidden changes and the restlessness of the air are weighed anew. */
+/** Rounds in which hidden changes and the restlessness of wind and airspeed are weighed anew. */
 const ROUNDS = 3;
 /** A normalised innovation beyond this is met with doubt (Huber, Ann. Math. Statist. 35, 1964: 95 % efficiency at 1.345; looser here, since innovations are correlated). */
 const HUBER = 3;
@@ -44,7 +44,7 @@ export function solveFacts(facts: Facts, usual: Belief, groundSpeed: number): So
   const all = turnsOf(facts, 0);
   const smoother = bestStart(facts, belief, groundSpeed);
   for (let round = 0; round < ROUNDS; round++) {
-    belief = unrestOfWind(smoother, belief);
+    belief = restlessness(smoother, belief, usual);
     smoother.pass(belief);
     allowRamps(smoother, belief, base, all, groundSpeed);
     iterate(smoother, belief, 2);

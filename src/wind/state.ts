@@ -18,7 +18,7 @@ export interface Belief {
   /** Standard deviation and time constant of the wind's wander, kt and s. */
   readonly windWander: number;
   readonly windSeconds: number;
-  /** Factor on every variance by which the wind changes, with time and with height. */
+  /** Factor on the variance by which the wind changes with time. */
   readonly windUnrest: number;
   /** Of the airspeed's. */
   readonly airspeedWander: number;
@@ -61,7 +61,7 @@ export function carry(belief: Belief, facts: Facts, i: number, x: Float64Array, 
   fade(belief, facts, i, x);
   fadeBoth(belief, facts, i, p);
   const { wind, air } = kept(belief, facts, i);
-  const walk = belief.windUnrest * facts.windStep[i]!;
+  const walk = facts.windStep[i]!;
   const wander = belief.windUnrest * belief.windWander ** 2 * (1 - wind * wind);
   const diagonal = N + 1;
   p[0] = p[0]! + walk;

@@ -10,19 +10,19 @@ import { climbedOf } from "./heights.ts";
 
 /** Tuned on simulated flights and tried on real ones; all in kt at an airspeed of 100 kt, in proportion at others. */
 const LEVEL_WALK = 0.8; // per square root of 600 s, always
-const TURN_WALK = 0.2; // per square root of a minute in a turn, and more with bank:
-const BANK_WALK = 8; // the same, times the square of the load factor less 1: induced drag, to be met with power
+const BANK_WALK = 8; // per square root of a minute in a turn, times the square of the load factor less 1: induced drag, to be met with power
+const FREE_LOAD = 0.075; // of it: a light aircraft's standard-rate turn, whose loss is a state of its own
 const MOST_LOAD = 1.5; // of it, for one fact: rates of turn are noisy where the aircraft is slow
 /** A change of vertical speed of 1,000 ft/min within VERTICAL_REACH s may come with this change of speed, kt. */
 const PER_VERTICAL_CHANGE = 6;
 const VERTICAL_REACH = 15;
 const VERTICAL_DEADBAND = 200; // ft/min
 /** After take-off and before landing: share of the airspeed, per square root of 30 s. */
-const UNSETTLED_WALK = 0.06;
+const UNSETTLED_WALK = 0.15;
 /** Per square root of 1,000 ft climbed or lost, kt. */
 const PER_CLIMB = 2;
 /** Wind: random walk with height, kt per square root of 1,000 ft and axis. */
-const WIND_WALK = 2.2;
+const WIND_WALK = 1.7;
 /** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
 const CHANGES = [
   { blocks: 1, over: 4 },
@@ -55,7 +55,7 @@ export function setSteps(facts: Facts, airspeed: number): void {
 function turnWalk({ turning }: Facts, i: number, airspeed: number): number {
   const rate = Math.max(turning[i]!, turning[i - 1]!) * STANDARD_RATE * RADIANS_PER_DEGREE;
   const tangent = (airspeed * METRES_PER_SECOND_PER_KNOT * rate) / STANDARD_GRAVITY;
-  return TURN_WALK + BANK_WALK * Math.min(MOST_LOAD, tangent * tangent);
+  return BANK_WALK * Math.max(0, Math.min(MOST_LOAD, tangent * tangent) - FREE_LOAD);
 }
 
 /** Variance that a change of vertical speed around the step before fact i suggests, kt2. */

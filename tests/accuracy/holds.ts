@@ -25,7 +25,7 @@ export function printHolds(count: number, write: (line: string) => void): void {
     const { found, maybe } = falseHolds(name, seeds);
     write(`  ${name} ${found} ${maybe}`);
   }
-  for (const name of ["rectangular-circuits", "oval-circuits"]) {
+  for (const name of ["rectangular-circuits", "narrow-circuits", "oval-circuits"]) {
     const runway = falseHolds(name, seeds, { heights: false, hints: { runways: [RUNWAY] } });
     write(`  ${name}, no heights, runway known: ${runway.found} ${runway.maybe}`);
     const blind = falseHolds(name, seeds, { heights: false, hints: {} });

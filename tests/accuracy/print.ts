@@ -3,6 +3,7 @@ import { boundSquared } from "./bound.ts";
 import { Meter } from "./compare.ts";
 import { printHolds, printRealHolds } from "./holds.ts";
 import { printApproaches } from "./print-approaches.ts";
+import { printCauses } from "./print-causes.ts";
 import { printHabits } from "./print-habits.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
@@ -36,6 +37,10 @@ export default function print(args: readonly string[], write: (line: string) => 
   if (!(Number.isInteger(seeds) && seeds > 0)) throw new RangeError(`invalid --seeds: ${after("--seeds")}`);
   if (args.includes("--approaches")) {
     printApproaches(seeds, write);
+    return;
+  }
+  if (args.includes("--causes")) {
+    printCauses(seeds, write);
     return;
   }
   write(

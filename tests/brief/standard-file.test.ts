@@ -34,6 +34,18 @@ describe("a school's own standard, by construction", () => {
     expect(standard.hold).toEqual({ needle: null, altitude: null });
   });
 
+  it("limits of descents and approaches are read", () => {
+    const text = `${TEXT}descent: { altitude_ft: 80 }\napproach: { needle: 0.5, glide_path: 0.4, gate_sink_fpm: 800, minimum_above_ft: 60, minimum_below_ft: 0, decision_above_ft: 50 }\n`;
+    const { approach, descent } = readStandard(text, "school.yaml");
+    expect(descent.altitude?.limit).toBe(80);
+    expect([approach.needle?.limit, approach.glidePath?.limit, approach.gates.sink?.limit]).toEqual([
+      ...[0.5, 0.4, 800],
+    ]);
+    expect([approach.minimumDescent.above?.limit, approach.minimumDescent.below?.limit]).toEqual([60, 0]);
+    expect(approach.decision).toMatchObject({ above: { limit: 50 }, below: null });
+    expect([approach.fixAltitude, approach.gates.needle]).toEqual([null, null]);
+  });
+
   it.each([
     [TEXT.replace("needle", "neddle"), "brief-unknown-key 5"],
     [TEXT.replace("0.5, alt", "-1, alt"), "brief-out-of-range 5"],

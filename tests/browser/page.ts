@@ -25,6 +25,8 @@ export async function watchedPage(
   browser: Browser,
   options: BrowserContextOptions = {},
   address = inject("address"),
+  /** Runs in the page before anything of it. */
+  before: (() => void) | null = null,
 ): Promise<Watched> {
   const context = await browser.newContext({ locale: "en-GB", ...options });
   const [elsewhere, asked, trouble]: string[][] = [[], [], []];
@@ -36,6 +38,7 @@ export async function watchedPage(
     if (["error", "warning"].includes(message.type())) trouble.push(message.text());
   });
   context.on("weberror", (error) => trouble.push(String(error.error().stack)));
+  if (before) await context.addInitScript(before);
   const page = await context.newPage();
   await page.exposeFunction("hindtrackTrouble", (text: string) => trouble.push(text));
   await page.addInitScript(() => {

@@ -1,5 +1,6 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { calibrate } from "./calibration.ts";
+import { calibrateApproaches, calibrateArcsAndDescents } from "./calibration-others.ts";
 
 it("simulated courses with known truth, limits drawn around it: of met and not met at most 5 % are wrong, at most 15 % cannot be told", () => {
   const { exercises, notFound, judged, wrong, cannotTell } = calibrate(5000, 30);
@@ -7,4 +8,27 @@ it("simulated courses with known truth, limits drawn around it: of met and not m
   expect(notFound).toBe(0);
   expect(wrong / judged).toBeLessThanOrEqual(0.05);
   expect(cannotTell / exercises).toBeLessThanOrEqual(0.15);
+});
+
+describe("simulated approaches, arcs and descents, limits drawn around the truth: of met and not met at most 5 % are wrong", () => {
+  const tallies = { ...calibrateApproaches(5000, 40), ...calibrateArcsAndDescents(5000, 48) };
+  it("every criterion that the truth knows was judged", () => {
+    expect(Object.keys(tallies).sort()).toEqual([
+      "approach-gate-1000-sink",
+      "approach-gate-500-sink",
+      "approach-glide-path",
+      "approach-needle",
+      "arc-distance",
+      "descent-height",
+    ]);
+  });
+  it.each(Object.entries(tallies))("%s %j", (_, { given, wrong }) => {
+    expect(wrong).toBeLessThanOrEqual(Math.max(1, 0.05 * given));
+  });
+  it("needles and arcs are told but for a third: a fifth of the scale is known to a fifth of itself", () => {
+    for (const id of ["approach-needle", "arc-distance"]) {
+      const { given, cannotTell } = tallies[id]!;
+      expect(cannotTell / (given + cannotTell)).toBeLessThan(1 / 3);
+    }
+  });
 });

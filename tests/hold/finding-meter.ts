@@ -107,6 +107,7 @@ export const NO_HOLDS = [
   "steep-turns",
   "vectors",
   "rectangular-circuits",
+  "narrow-circuits",
   "teardrop-reversals",
   "oval-circuits",
 ] as const;

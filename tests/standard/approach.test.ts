@@ -7,7 +7,6 @@ import {
   LOCALIZER_BY_ANTENNA,
   SATELLITE_ANGULAR,
 } from "../../src/standard/approach-guidance.ts";
-import { APPROACH_TOLERANCES, ARC_TOLERANCE } from "../../src/standard/approach-tolerances.ts";
 import {
   FINAL_GRADIENT,
   GRADIENT_TABLE,
@@ -17,6 +16,7 @@ import {
   VISUAL_POINT_RULE,
 } from "../../src/standard/descent.ts";
 import { GATES, NOT_SHOWN, STABILISED } from "../../src/standard/stabilised.ts";
+import { ACS_8B_NEEDLE, TEST_STANDARDS, type TestStandard } from "../../src/standard/tolerance.ts";
 import { near } from "../support/near.ts";
 
 const RAD = Math.PI / 180;
@@ -84,33 +84,36 @@ describe("full scale", () => {
 });
 
 describe("tolerances and stabilised criteria", () => {
+  const [us, eu] = ["instrument-rating-us", "instrument-rating-eu"].map((id) => {
+    const { approach, arc, descent } = TEST_STANDARDS.find((standard) => standard.id === id)!;
+    return { approach, arc, descent };
+  }) as [TestStandard, TestStandard];
   it('trap: FAA-S-ACS-8B says "less than" three quarters, 8C "within"', () => {
-    const edge = (standard: string) =>
-      APPROACH_TOLERANCES.find((t) => t.standard === standard && t.part === "non-precision-final")!;
-    expect(edge("acs-8b")).toMatchObject({
-      edge: "less-than",
-      lateral: 0.75,
-      altitudeOver: 100,
-      altitudeUnder: 0,
-    });
-    expect(edge("acs-8c")).toMatchObject({
-      edge: "within",
-      lateral: 0.75,
-      altitudeOver: 100,
-      altitudeUnder: 0,
-    });
+    expect(ACS_8B_NEEDLE).toMatchObject({ limit: 0.75, edge: "less-than" });
+    expect(us.approach.needle).toMatchObject({ limit: 0.75, edge: "within" });
+    expect(ACS_8B_NEEDLE.citation).toContain("8B");
+    expect(us.approach.needle!.citation).toContain("8C");
   });
-  it("FAA-S-ACS-8C VI.B.S12: three quarters lateral and vertical; V.A.S6: arc 1 NM", () => {
-    const t = APPROACH_TOLERANCES.find((x) => x.standard === "acs-8c" && x.part === "precision-final")!;
-    expect([t.lateral, t.vertical, t.speed]).toEqual([0.75, 0.75, 10]);
-    expect(ARC_TOLERANCE.distance).toBe(1);
+  it("FAA-S-ACS-8C VI.A.S12 and VI.B.S12: three quarters lateral and vertical, +100/-0 ft; V.A.S6: arc 1 NM; V.B.S7: ±100 ft", () => {
+    const { needle, glidePath, minimumDescent, decision, barometricPath } = us.approach;
+    expect([needle!.limit, glidePath!.limit]).toEqual([0.75, 0.75]);
+    expect([minimumDescent.above!.limit, minimumDescent.below!.limit]).toEqual([100, 0]);
+    expect([decision.above, decision.below, barometricPath]).toEqual([null, null, null]);
+    expect([us.arc.distance!.limit, us.descent.altitude!.limit]).toEqual([1, 100]);
   });
-  it("Part-FCL Appendix 7: half scale, +50/-0 ft at decision, 75 ft below a linear path at most", () => {
-    const of = (part: string) =>
-      APPROACH_TOLERANCES.find((x) => x.standard === "part-fcl" && x.part === part)!;
-    expect([of("angular-final").lateral, of("angular-final").vertical]).toEqual([0.5, 0.5]);
-    expect([of("decision").altitudeOver, of("decision").altitudeUnder]).toEqual([50, 0]);
-    expect(of("linear-final").altitudeUnder).toBe(75);
+  it("Part-FCL Appendix 7: half scale, +50/-0 ft at the minimum, 75 ft below a path by the altimeter, 75 ft above it low down", () => {
+    const { needle, briefly, glidePath, minimumDescent, decision, barometricPath } = eu.approach;
+    expect([needle!.limit, briefly!.limit, glidePath!.limit]).toEqual([0.5, 1, 0.5]);
+    for (const minimum of [minimumDescent, decision])
+      expect([minimum.above!.limit, minimum.below!.limit]).toEqual([50, 0]);
+    expect([barometricPath!.below.limit, barometricPath!.aboveLow.limit]).toEqual([75, 75]);
+    expect([eu.arc.distance, eu.descent.altitude!.limit]).toEqual([null, 100]);
+  });
+  it("the gates' numbers are those of the stabilised criteria, whose half scale and 1,000 ft/min all three texts share", () => {
+    for (const { approach } of [us, eu]) {
+      expect(approach.gates.sink!.limit).toBe(STABILISED[0]!.mostSink);
+      expect(approach.gates.needle!.limit).toBe(STABILISED.find((s) => s.id === "transport-canada")!.lateral);
+    }
   });
   it("Flight Safety Foundation, FAA handbook and TP 9939: 1,000 and 500 ft, 1,000 ft/min; a log cannot show the rest", () => {
     expect(GATES).toEqual([1000, 500]);

@@ -1,5 +1,9 @@
 /** The drawings of the sheet: charts and plans as components, the pointed-at moment as one signal. */
+export { ApproachPlan } from "./ApproachPlan.tsx";
+export { ApproachProfile } from "./ApproachProfile.tsx";
+export { ApproachReplay } from "./ApproachReplay.tsx";
 export { AskedFlown } from "./AskedFlown.tsx";
+export { rowAtDistance } from "./approachStretches.ts";
 export { CourseFigure, type CourseFigureProps } from "./CourseFigure.tsx";
 export { CoursePlan } from "./CoursePlan.tsx";
 export { type Cursor, createCursor } from "./cursor.ts";
@@ -13,6 +17,7 @@ export { HoldReplay } from "./HoldReplay.tsx";
 export { worstRollOut } from "./holdLaps.ts";
 export { InTurn, isGrowing } from "./InTurn.tsx";
 export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
+export { HOME, type View, zoomAbout } from "./panZoom.ts";
 export { pathThrough } from "./path.ts";
 export { boundsOf, planeAt } from "./plane.ts";
 export { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";

@@ -2,12 +2,10 @@
 import { clock, type DocumentExercise } from "../../src/index.ts";
 import type { Flight } from "../flight.ts";
 import { flownWithoutBrief } from "./flown-found.ts";
+import { canBeMeant } from "./maker.tsx";
 import { values } from "./making.ts";
 import { mean } from "./opened.ts";
 import { exercisesOf } from "./reading.ts";
-
-const canBeMeant = ({ kind, facts, source }: DocumentExercise): boolean =>
-  source !== "brief" && facts !== null && (kind === "course" || kind === "hold" || kind === "approach");
 
 /** Whether more than half of it was flown within an exercise of the brief. */
 function isMeant({ startUtc, endUtc }: DocumentExercise, { document }: Flight): boolean {
@@ -44,18 +42,5 @@ export function Flown({ flight }: { flight: Flight }) {
         ))}
       </ul>
     </section>
-  );
-}
-
-/** On an exercise of the sheet that nobody meant: one click makes it one of the brief. */
-export function MeanIt({ exercise }: { exercise: DocumentExercise }) {
-  if (!canBeMeant(exercise)) return null;
-  const what = exercise.kind === "course" ? "course" : exercise.kind === "hold" ? "hold" : "approach";
-  return (
-    <p class="fine save screen">
-      <button type="button" onClick={() => mean(exercise)}>
-        This {what} was meant: hold it against a brief
-      </button>
-    </p>
   );
 }

@@ -1,15 +1,16 @@
 /** The points and runways that can be named: of the log on the sheet, and of the lists kept in this browser. */
 import { computed, signal } from "@preact/signals";
 import {
+  type Issue,
   issueSentence,
   joinPointLists,
   type KnownPoints,
   type ListedPoint,
   type Position,
-  readPoints,
-  UnusableInput,
 } from "../../src/index.ts";
+import { newAnalyst } from "../analyst.ts";
 import { flight } from "../flight.ts";
+import { failureWords } from "../outcome-words.ts";
 import { onChange } from "../store/news.ts";
 import { dropPlaces, keepPlaces, placeLists } from "../store/places.ts";
 import { storageTrouble } from "../store/trouble.ts";
@@ -47,15 +48,28 @@ export function sourceOfPoint(point: ListedPoint): string {
   return lists.value.find(({ points }) => points.includes(point))?.name ?? "a list";
 }
 
-async function readList(name: string, bytes: Uint8Array): Promise<{ list: NamedList; said: string[] }> {
-  const { points, runways, issues } = await readPoints([bytes], name);
-  const said = issues
-    .filter(({ severity }) => severity !== "note")
-    .map((issue) => issueSentence(wordable(issue)));
-  return { list: { name, points, runways }, said };
+const analyst = newAnalyst();
+/** One after the other: a worker has one thing in hand. */
+let turn: Promise<unknown> = Promise.resolve();
+
+/** What a file holds as a list, and what there is to say of it; no list where it is none. */
+function readList(file: File): Promise<{ list: NamedList | null; said: string[] }> {
+  const read = turn.then(async () => {
+    const outcome = await analyst.readList({ list: file });
+    if (outcome.kind === "unusable" || outcome.kind === "fault")
+      return { list: null, said: failureWords(outcome) };
+    if (outcome.kind !== "list") return { list: null, said: [] };
+    const { points, runways, issues } = outcome;
+    const said = issues
+      .filter(({ severity }) => severity !== "note")
+      .map((issue) => issueSentence(wordable(issue)));
+    return { list: { name: file.name, points, runways }, said };
+  });
+  turn = read.catch(() => {});
+  return read;
 }
 
-const wordable = ({ facts, where, ...issue }: UnusableInput["issues"][number]) => ({
+const wordable = ({ facts, where, ...issue }: Issue) => ({
   ...issue,
   where: { ...where },
   facts: { ...facts },
@@ -75,36 +89,30 @@ export function startLists(): void {
 async function load(): Promise<void> {
   try {
     const kept = await placeLists();
-    const read: NamedList[] = [];
-    for (const { name, bytes } of kept) {
-      try {
-        read.push((await readList(name, new Uint8Array(await bytes.arrayBuffer()))).list);
-      } catch (error) {
-        if (!(error instanceof UnusableInput)) throw error;
-      }
-    }
-    lists.value = read;
+    const read = await Promise.all(kept.map(({ name, bytes }) => readList(new File([bytes], name))));
+    lists.value = read.flatMap(({ list }) => list ?? []);
   } catch (error) {
     listWords.value = [storageTrouble(error).message];
   }
 }
 
 /** Reads lists and keeps them; what of them cannot be used is said, and the lists before stay. */
-export async function addLists(files: readonly File[]): Promise<void> {
+export async function addLists(files: readonly File[]): Promise<readonly string[]> {
   const words: string[] = [];
   for (const file of files) {
+    const { list, said } = await readList(file);
+    words.push(...said);
+    if (!list) continue;
+    lists.value = [...lists.value.filter(({ name }) => name !== list.name), list];
     try {
-      const { list, said } = await readList(file.name, new Uint8Array(await file.arrayBuffer()));
-      lists.value = [...lists.value.filter(({ name }) => name !== list.name), list];
-      words.push(`${list.name}: ${counted(list)}, kept in this browser.`, ...said);
       await keepPlaces(file.name, file);
+      words.push(`${list.name}: ${counted(list)}, kept in this browser.`);
     } catch (error) {
-      if (error instanceof UnusableInput)
-        words.push(...error.issues.map((issue) => issueSentence(wordable(issue))));
-      else words.push(storageTrouble(error).message);
+      words.push(storageTrouble(error).message);
     }
   }
   listWords.value = words;
+  return words;
 }
 
 export function counted({ points, runways }: NamedList): string {

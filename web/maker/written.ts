@@ -1,5 +1,6 @@
 /** From what was typed to a written brief: numbers become numbers, empty fields go, places become coordinates. */
 import { ASSUMED_RUNWAY_FT, direction, readRunwayCourse, runwayEnd, variationAt } from "../../src/index.ts";
+import { typedSteps } from "./steps.ts";
 import { isMap, listOf, type Path, typedNumber, typedPlace, type Values } from "./values.ts";
 
 const NUMBERS = new Set([
@@ -59,6 +60,7 @@ function writtenMap(map: Values, path: Path, time: number | null): Values {
     entries.push([key, written]);
   }
   const done: Record<string, unknown> = Object.fromEntries(entries);
+  if (typeof done.step_downs === "string") done.step_downs = typedSteps(done.step_downs) ?? done.step_downs;
   if (typeof done.threshold === "string") done.threshold = typedPlace(done.threshold) ?? done.threshold;
   if (typeof done.end === "string") done.end = typedEnd(done.end, done.threshold, time);
   return done;

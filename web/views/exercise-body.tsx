@@ -2,6 +2,7 @@
 import type { Carried, DocumentExercise, ExerciseSeries } from "../../src/index.ts";
 import type { Cursor } from "../drawings/index.ts";
 import { factRows } from "../fact-rows.ts";
+import { ApproachBody } from "./approach-body.tsx";
 import { CourseDrawings } from "./course-drawings.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
@@ -30,5 +31,15 @@ export function ExerciseBody({ exercise, columns, flight, cursor, nextHold }: Pr
   }
   if (exercise.kind === "hold" && columns.kind === "hold")
     return <HoldBody exercise={exercise} series={columns} cursor={cursor} nextHold={nextHold} />;
+  if (exercise.kind === "approach" && columns.kind === "approach") {
+    return (
+      <ApproachBody
+        exercise={exercise}
+        series={columns}
+        standard={flight.document.standard}
+        cursor={cursor}
+      />
+    );
+  }
   return null;
 }

@@ -86,9 +86,9 @@ function cost({ crossTrack, needle, glidePath, flownPath, trackAngleError }: App
   const angle = flownPath
     ? `; flown down a line of ${flownPath.angleDeg.toFixed(1)}° (± ${Math.max(0.1, flownPath.angle95Deg).toFixed(1)}°)`
     : "";
-  const error = trackAngleError
-    ? `; the track ${degreesToSide(trackAngleError.meanDeg)} of the course in the mean`
-    : "";
+  const aside = trackAngleError && degreesToSide(trackAngleError.meanDeg);
+  const error =
+    aside === null ? "" : `; the track ${aside === "0°" ? "along" : `${aside} of`} the course in the mean`;
   return `${lateral}${vertical}${angle}${error}.`;
 }
 

@@ -7,6 +7,11 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
   "no-height": "the log has no heights",
+  "left-for-landing":
+    "a landing goes below it by right, and a log does not show when the runway came in sight",
+  "fix-not-passed": "the final fix was not passed on the way in",
+  "gate-not-passed": "the log does not pass that height on the way down",
+  "crossing-not-known": "the log does not show the height there",
   "no-times": "the log has no times",
   "all-near-station": "all of it was flown within a mile of the station",
   "fault-in-criterion": "this criterion failed; that is a fault of the program",
@@ -15,10 +20,17 @@ const REASONS: Readonly<Record<string, string>> = {
 /** What a log never shows, so that nobody looks for it among the verdicts. */
 export const NOT_JUDGED = "Indicated airspeed and the heading indicator are not in a log and are not judged.";
 
-const DIGITS: Readonly<Record<Verdict["unit"], number>> = { share: 2, NM: 2, ft: 0, kt: 0, s: 0 };
+const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
+  share: 2,
+  NM: 2,
+  ft: 0,
+  "ft/min": 0,
+  kt: 0,
+  s: 0,
+};
 
 function amount(value: number, unit: Verdict["unit"]): string {
-  return unit === "ft" ? count(value) : value.toFixed(DIGITS[unit]);
+  return unit === "ft" || unit === "ft/min" ? count(value) : value.toFixed(DIGITS[unit]);
 }
 const unitWords = (unit: Verdict["unit"]): string => (unit === "share" ? "" : ` ${unit}`);
 

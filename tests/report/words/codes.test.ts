@@ -98,6 +98,8 @@ const facts: Finding["facts"] = {
   overshootNeedle: 0.3,
   angleDeg: 31,
   gaps: 2,
+  share: 0.7,
+  byNm: 0.21,
   longestS: 80,
 };
 

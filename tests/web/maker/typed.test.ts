@@ -1,6 +1,7 @@
 /** What is typed in the maker of a brief becomes a written brief; by construction. */
 import { describe, expect, it } from "vitest";
-import { fieldsOf, fieldText, kindOf, NEW_EXERCISE, withField } from "../../../web/maker/fields.ts";
+import { fieldText, kindOf, NEW_EXERCISE, withField } from "../../../web/maker/field-values.ts";
+import { fieldsOf } from "../../../web/maker/fields.ts";
 import { redone, startOf, stepped, undone } from "../../../web/maker/history.ts";
 import { complaintsAt, draftAt, readMaking, resolvedAt } from "../../../web/maker/reading.ts";
 import { at, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
@@ -85,6 +86,31 @@ describe("a typed brief as it is written", () => {
     expect(course?.kind === "approach" && course.course.azimuth).toBeCloseTo(221.5, 6);
     const magnetic = resolvedAt(read(brief(runway("219"))), 0, TIME);
     expect(magnetic?.kind === "approach" && magnetic.magnetic).toBeCloseTo(219, 6);
+  });
+
+  it("takes step-downs in one line, and shows them so again", () => {
+    const approach = (step_downs: unknown) => ({
+      approach: {
+        runway: { threshold: "35.672, 172.395", end: "35.6619, 172.3840", elevation_ft: "420" },
+        guidance: "lnav",
+        step_downs,
+      },
+    });
+    const field = fieldsOf("approach").find(({ label }) => label === "Step-downs")!;
+    const typed = read(brief(approach("2 NM 900, 4.5 nm 1600 ft"))).draft?.exercises[0];
+    expect(typed).toMatchObject({
+      stepDowns: [
+        { distance: 4.5, altitude: 1600 },
+        { distance: 2, altitude: 900 },
+      ],
+    });
+    const written = at(writtenValues(brief(approach("BELVO 2400, 2 NM 900")), TIME), [
+      "exercises",
+      0,
+    ]) as Values;
+    expect(fieldText(written, field)).toBe("BELVO 2400, 2 NM 900");
+    expect(field.complaint!("at 900")).toBeNull(); // a fix of that name: the reader says that there is none
+    expect(field.complaint!("900")).toContain("LUMDO 2400");
   });
 
   it("keeps what this page does not know as it stands", () => {

@@ -43,8 +43,8 @@ export function LogbookView() {
     <>
       {isEmpty ? (
         <>
-          <FirstTime />
           <PutBack />
+          <FirstTime />
         </>
       ) : (
         <Flights />

@@ -65,7 +65,7 @@ export function Row({ row, isTicked }: Props) {
         />
       </td>
       <td class="d">
-        {start ? day(start) : "no times"}
+        {start ? day(start) : summary && "no times"}
         {start && <span class="fine">{clock(start)} UTC</span>}
       </td>
       <th scope="row" class="t">

@@ -1,0 +1,167 @@
+/** The criteria of an approach: needles on the final, heights at the fix and the minimum, and how stable it was at the gates. */
+import type { ApproachFacts } from "../approach/facts.ts";
+import type { Share } from "../quantity/units.ts";
+import type { MinimumLimits, TestStandard } from "../standard/tolerance.ts";
+import type { Criterion, Found } from "./criterion.ts";
+
+type Needle = ApproachFacts["needle"];
+type Approach = TestStandard["approach"];
+
+function beyond(needle: Needle, { judged }: ApproachFacts, limit: Share): number | null {
+  const counted: [Share, Share][] = [
+    [0.5, needle.beyondHalf],
+    [0.75, needle.beyondThreeQuarter],
+    [1, needle.beyondFull],
+  ];
+  const [, share] = counted.find(([of]) => of === limit) ?? [];
+  return share === undefined || judged.seconds === null ? null : share * judged.seconds;
+}
+
+/** A path by the altimeter, which the standard may hold in feet instead of in scale. */
+const barometric = ({ guidance }: ApproachFacts, { barometricPath }: Approach): boolean =>
+  guidance.kind === "lnav-vnav" && barometricPath !== null;
+
+const FINAL: readonly Criterion<ApproachFacts>[] = [
+  {
+    id: "approach-needle",
+    title: "Needle on the final, worst",
+    unit: "share",
+    limit: ({ approach }) => approach.needle,
+    find(facts, limit, { approach }): Found {
+      const { max, doubt95, maxUtc: worstUtc } = facts.needle;
+      const found = { value: Math.abs(max), doubt95, beyond: beyond(facts.needle, facts, limit), worstUtc };
+      const linear = facts.guidance.halfAngleDeg === null;
+      return approach.briefly && linear ? { ...found, leave: { upTo: approach.briefly.limit } } : found;
+    },
+  },
+  {
+    id: "approach-glide-path",
+    title: "Glide path needle, worst",
+    unit: "share",
+    limit: ({ approach }) => approach.glidePath,
+    find(facts, limit, { approach }): Found | null {
+      const path = facts.glidePath;
+      if (!path) return facts.height ? null : { cannotTell: "no-height" };
+      if (path.supposed || barometric(facts, approach)) return null;
+      // off beyond doubt anywhere is off; within it is only where no moment may be off
+      const { surest, widest } = path;
+      const { needle, doubt95, utc } = Math.abs(surest.needle) - surest.doubt95 > limit ? surest : widest;
+      const out = beyond(path.needle, facts, limit);
+      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc };
+    },
+  },
+  ...(["below", "aboveLow"] as const).map(
+    (side): Criterion<ApproachFacts> => ({
+      id: side === "below" ? "approach-path-below" : "approach-path-above",
+      title: side === "below" ? "Below the path, worst" : "Above the path from 1,000 ft down, worst",
+      unit: "ft",
+      limit: ({ approach }) => approach.barometricPath?.[side] ?? null,
+      find(facts, _, { approach }): Found | null {
+        if (!facts.glidePath || !barometric(facts, approach)) return null;
+        const { below, aboveLow } = facts.glidePath;
+        const extreme = side === "below" ? below : aboveLow;
+        if (!extreme) return { value: 0, doubt95: 0, beyond: null, worstUtc: null };
+        const { ft, doubt95Ft, utc } = extreme;
+        return { value: ft, doubt95: doubt95Ft, beyond: null, worstUtc: utc, doubtIs: "height-by-gps" };
+      },
+    }),
+  ),
+];
+
+const OVER_FIX: Criterion<ApproachFacts> = {
+  id: "approach-fix-height",
+  title: "Height over the final fix, against the briefed one",
+  unit: "ft",
+  limit: ({ approach }) => approach.fixAltitude,
+  find({ finalFix, finalFixPassage: passage }): Found | null {
+    if (!finalFix || finalFix.altitudeFt === null) return null;
+    if (!passage) return { cannotTell: "fix-not-passed" };
+    if (passage.altitudeFt === null || passage.altimeter95Ft === null) return { cannotTell: "no-height" };
+    const value = Math.abs(passage.altitudeFt - finalFix.altitudeFt);
+    const doubt95 = passage.altimeter95Ft;
+    return { value, doubt95, beyond: null, worstUtc: passage.utc, doubtIs: "height-by-gps" };
+  },
+};
+
+/** At a minimum descent altitude the lowest height counts; at a decision altitude the one where the climb was begun. */
+function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimits): Criterion<ApproachFacts> {
+  const name = kind === "descent" ? "the minimum descent altitude" : "the decision altitude, at the climb";
+  return {
+    id: `approach-${kind === "descent" ? "minimum" : "decision"}-${side}`,
+    title: `${side === "below" ? "Below" : "Above"} ${name}`,
+    unit: "ft",
+    limit: ({ approach: a }) => (kind === "descent" ? a.minimumDescent : a.decision)[side],
+    find({ minimum, missed, outcome, height }): Found | null {
+      if (minimum?.kind !== kind) return null;
+      if (!height) return { cannotTell: "no-height" };
+      if (outcome === "landed") return kind === "descent" ? { cannotTell: "left-for-landing" } : null;
+      const margin = kind === "descent" ? minimum.marginFt : missed && missed.altitudeFt - minimum.altitudeFt;
+      const doubt95 = kind === "descent" ? minimum.altimeter95Ft : (missed?.altimeter95Ft ?? null);
+      if (margin === null || doubt95 === null) return { cannotTell: "crossing-not-known" };
+      const toward = side === "below" ? -margin : margin;
+      const worstUtc = kind === "descent" ? minimum.lowestUtc : (missed?.startUtc ?? null);
+      return {
+        value: Math.max(0, toward),
+        toward,
+        doubt95,
+        beyond: null,
+        worstUtc,
+        doubtIs: "height-by-gps",
+      };
+    },
+  };
+}
+
+/** Stable 1,000 and 500 ft above the threshold: what a log shows of it. */
+function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
+  const name = heightFt === 1000 ? "At 1,000 ft" : `At ${heightFt} ft`;
+  const gateOf = ({ gates }: ApproachFacts) => gates.find((gate) => gate.heightFt === heightFt);
+  const needle = (
+    id: string,
+    title: string,
+    part: "lateral" | "vertical",
+    asked: (facts: ApproachFacts) => boolean,
+  ): Criterion<ApproachFacts> => ({
+    id: `approach-gate-${heightFt}-${id}`,
+    title: `${name}, ${title}`,
+    unit: "share",
+    limit: ({ approach }) => approach.gates.needle,
+    find(facts): Found | null {
+      if (!asked(facts)) return null;
+      const gate = gateOf(facts);
+      if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+      const shown = gate[part];
+      if (!shown) return null;
+      const { value, doubt95 } = shown;
+      return { value: Math.abs(value), doubt95, beyond: null, worstUtc: gate.utc };
+    },
+  });
+  return [
+    needle("needle", "needle", "lateral", () => true),
+    needle("glide-path", "glide path needle", "vertical", ({ glidePath }) => glidePath?.supposed === false),
+    {
+      id: `approach-gate-${heightFt}-sink`,
+      title: `${name}, rate of descent`,
+      unit: "ft/min",
+      limit: ({ approach }) => approach.gates.sink,
+      find(facts): Found {
+        const gate = gateOf(facts);
+        if (!gate?.utc || gate.verticalFpm === null || gate.vertical95Fpm === null)
+          return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+        const value = Math.max(0, -gate.verticalFpm);
+        return { value, doubt95: gate.vertical95Fpm, beyond: null, worstUtc: gate.utc };
+      },
+    },
+  ];
+}
+
+export const APPROACH_CRITERIA: readonly Criterion<ApproachFacts>[] = [
+  ...FINAL,
+  OVER_FIX,
+  minimumCriterion("descent", "below"),
+  minimumCriterion("descent", "above"),
+  minimumCriterion("decision", "below"),
+  minimumCriterion("decision", "above"),
+  ...gateCriteria(1000),
+  ...gateCriteria(500),
+];

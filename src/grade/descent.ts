@@ -1,0 +1,23 @@
+/** The criterion of a descent: the height at the point where it was wanted. */
+import type { DescentFacts } from "../course/descent-facts.ts";
+import type { Criterion, Found } from "./criterion.ts";
+
+export const DESCENT_CRITERIA: readonly Criterion<DescentFacts>[] = [
+  {
+    id: "descent-height",
+    title: "Height at the point, against the briefed one",
+    unit: "ft",
+    limit: ({ descent }) => descent.altitude,
+    find({ crossing }): Found {
+      if (!crossing) return { cannotTell: "no-height" };
+      const { overFt, doubt95Ft, utc: worstUtc } = crossing;
+      return {
+        value: Math.abs(overFt),
+        doubt95: doubt95Ft,
+        beyond: null,
+        worstUtc,
+        doubtIs: "height-by-gps",
+      };
+    },
+  },
+];

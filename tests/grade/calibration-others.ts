@@ -1,0 +1,141 @@
+/** How often verdicts of approaches, arcs and descents are wrong, or not given, on simulated flights whose truth is known. */
+import type { ApproachFacts } from "../../src/approach/facts.ts";
+import { measureApproach } from "../../src/approach/index.ts";
+import { readBrief, resolveBrief } from "../../src/brief/index.ts";
+import { measureArc, measureDescent } from "../../src/course/index.ts";
+import { gradeApproach, gradeArc, gradeDescent, standardNamed } from "../../src/grade/index.ts";
+import type { Verdict } from "../../src/grade/verdict.ts";
+import { matchExercises } from "../../src/match/index.ts";
+import { drawnApproach } from "../../src/simulator/approaches.ts";
+import { fly, type Scenario, scenarioNamed } from "../../src/simulator/index.ts";
+import { offset } from "../../src/simulator/step.ts";
+import type { Limit, TestStandard } from "../../src/standard/tolerance.ts";
+import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
+import { trueOnArc } from "../support/true-arc.ts";
+
+const US = standardNamed("instrument-rating-us")!;
+const RADIAN = Math.PI / 180;
+
+export interface Tally {
+  given: number;
+  wrong: number;
+  cannotTell: number;
+}
+export type Tallies = Record<string, Tally>;
+
+/** A limit within half of the true value to both sides of it, evenly spread over the flights. */
+const around = (truth: number, k: number): Limit<number> => ({
+  limit: (0.5 + ((k * 0.6180339887) % 1)) * Math.abs(truth),
+  edge: "within",
+  citation: "drawn",
+});
+
+function tell(tallies: Tallies, verdict: Verdict | undefined, truth: number): void {
+  if (!verdict) throw new Error("a criterion is missing");
+  const tally = tallies[verdict.criterion] ?? { given: 0, wrong: 0, cannotTell: 0 };
+  tallies[verdict.criterion] = tally;
+  if (verdict.verdict === "cannot tell") tally.cannotTell++;
+  else {
+    tally.given++;
+    if ((verdict.verdict === "met") !== Math.abs(truth) <= verdict.limit!) tally.wrong++;
+  }
+}
+
+function flown(scenario: Scenario, seed: number) {
+  const { track, truth, columns } = fly(scenario, seed);
+  const motion = smoothTrack(cleanTrack(track).track)!;
+  const legs = findLegs(motion);
+  const brief = resolveBrief(readBrief(scenario.brief!, "brief.yaml"), { time: motion.time[0]! });
+  return { motion, legs, brief, matches: matchExercises(brief, { ...motion, legs }), truth, columns };
+}
+
+/** The true needles over the rows that the facts judge, and the true rate of descent at a moment. */
+function trueNeedles(facts: ApproachFacts, scenario: Scenario, columns: ReturnType<typeof fly>["columns"]) {
+  const [from, to] = [Date.parse(facts.judged.fromUtc!), Date.parse(facts.judged.toUtc!)];
+  const [latitude, longitude] = facts.runway.threshold;
+  let [lateral, vertical] = [0, 0];
+  for (let k = 0; k < columns.length; k++) {
+    const time = scenario.start.time + columns.seconds[k]! * 1000;
+    if (time < from || time > to) continue;
+    const place = { latitude: columns.latitude[k]!, longitude: columns.longitude[k]! };
+    const way = offset({ latitude, longitude }, place);
+    const aside = (way.azimuthAtStart - facts.finalCourseTrueDeg) * RADIAN;
+    const [across, before] = [way.distance * Math.sin(aside), -way.distance * Math.cos(aside)];
+    // the brief's antenna stands 6,500 ft before the threshold, which makes 3.08°: at most 3°
+    const needle = Math.atan2(across, before + 6500 * 0.3048) / RADIAN / 3;
+    if (Math.abs(needle) > Math.abs(lateral)) lateral = needle;
+    const height = (columns.altitude[k]! - facts.runway.elevationFt!) * 0.3048;
+    if (height < 200 * 0.3048) continue;
+    // a path of 3° that crosses the threshold at 50 ft, over the earth's curve
+    const away = before + (50 * 0.3048) / Math.tan(3 * RADIAN);
+    const seen = Math.atan2(height - away ** 2 / (2 * 6371000), away) / RADIAN;
+    if (Math.abs(seen - 3) / 0.7 > Math.abs(vertical)) vertical = (seen - 3) / 0.7;
+  }
+  return { lateral, vertical };
+}
+
+const sinkAt = (
+  utc: string,
+  { start }: Scenario,
+  { altitude }: ReturnType<typeof fly>["columns"],
+): number => {
+  const k = Math.round((Date.parse(utc) - start.time) / 1000);
+  return (altitude[k - 5]! - altitude[k + 5]!) * 6;
+};
+
+/** Approaches to landings (heights tied to the runway) and missed approaches (not tied), seeds from `first` on. */
+export function calibrateApproaches(first: number, flights: number): Tallies {
+  const tallies: Tallies = {};
+  for (let k = 0; k < flights; k++) {
+    const scenario = drawnApproach(k % 2 ? "landing" : "missed", undefined, k % 4 < 2 ? 1 : -1);
+    const { motion, brief, matches, columns } = flown(scenario, first + k);
+    const [exercise] = brief.exercises;
+    const { span } = matches[0]!;
+    if (exercise?.kind !== "approach" || !span) throw new Error(`seed ${first + k}: not found`);
+    const { facts } = measureApproach({ exercise, path: motion, span, motion, wind: null });
+    const { lateral, vertical } = trueNeedles(facts, scenario, columns);
+    const sinks = facts.gates.map((gate) => sinkAt(gate.utc!, scenario, columns));
+    const graded = (changes: Partial<TestStandard["approach"]>) =>
+      gradeApproach(facts, { ...US, approach: { ...US.approach, ...changes } });
+    const of = (verdicts: readonly Verdict[], id: string) => verdicts.find((v) => v.criterion === id);
+    tell(tallies, of(graded({ needle: around(lateral, k) }), "approach-needle"), lateral);
+    // near the runway a GPS height is known to half a scale: a limit drawn around less would never be told
+    tell(tallies, of(graded({}), "approach-glide-path"), vertical);
+    sinks.forEach((sink, i) => {
+      const id = `approach-gate-${facts.gates[i]!.heightFt}-sink`;
+      tell(tallies, of(graded({ gates: { needle: null, sink: around(sink, k + i) } }), id), sink);
+    });
+  }
+  return tallies;
+}
+
+const ARCS = ["arc-tidy", "arc-in-pieces", "arc-left-to-the-wind"];
+const DESCENTS = ["descent-in-time", "descent-late", "descent-early"];
+
+export function calibrateArcsAndDescents(first: number, flights: number): Tallies {
+  const tallies: Tallies = {};
+  for (let k = 0; k < flights; k++) {
+    const names = k % 2 ? ARCS : DESCENTS;
+    const scenario = scenarioNamed(names[(k >> 1) % 3]!);
+    const { motion, legs, brief, matches, truth, columns } = flown(scenario, first + k);
+    const [exercise] = brief.exercises;
+    const { span } = matches[0]!;
+    if (!span) continue; // the matcher's own tests count those
+    if (exercise?.kind === "arc") {
+      const { facts } = measureArc({ exercise, path: motion, span, motion, legs, wind: null });
+      // over the rows that are judged: the simulator's own worst leaves out more of the turn onto the arc
+      const second = (utc: string) => (Date.parse(utc) - scenario.start.time) / 1000;
+      const [from, to] = [second(facts.judged.fromUtc!), second(facts.judged.toUtc!)];
+      const truly = trueOnArc(columns, exercise.fix, exercise.radius, exercise.turns, from, to).maxNm;
+      const [verdict] = gradeArc(facts, { ...US, arc: { distance: around(truly, k), altitude: null } });
+      tell(tallies, verdict, truly);
+    } else if (exercise?.kind === "descent") {
+      const { facts } = measureDescent({ exercise, path: motion, span, motion, wind: null });
+      const { crossingAltitudeFt, toFt } = truth.truth.descents![0]!;
+      const truly = crossingAltitudeFt - toFt;
+      const [verdict] = gradeDescent(facts, { ...US, descent: { altitude: around(truly, k) } });
+      tell(tallies, verdict, truly);
+    }
+  }
+  return tallies;
+}
