@@ -140,7 +140,7 @@ export {
 export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
-export { metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
+export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
@@ -148,6 +148,8 @@ export { acrossAt, needleOf } from "./quantity/needle.ts";
 export * from "./report/index.ts";
 // invented flights with known truth
 export { flyScenario, SCENARIOS } from "./simulator/index.ts";
+// how high a path crosses the threshold where no brief says so
+export { THRESHOLD_CROSSING } from "./standard/approach-guidance.ts";
 // what full scale of a needle means
 export { NEEDLE_SCALES } from "./standard/needle.ts";
 // what exercises are held against

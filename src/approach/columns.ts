@@ -29,6 +29,7 @@ export function seriesOf(rows: ApproachRows, final: Span, parts: readonly Part[]
     glidePathDeviationDeg: rows.pathDeg,
     glidePathDeviationFt: rows.pathFt,
     glidePathNeedle: rows.pathNeedle,
+    glidePathFullScaleFt: rows.pathFullScaleFt,
     judged,
     segment: partOfRow(parts, rows.length),
   };

@@ -60,6 +60,8 @@ export interface ApproachRows extends AgainstCourse {
   readonly pathNeedle: Float64Array;
   /** One standard deviation of the vertical needle, from the doubt of the height. */
   readonly pathNeedleSd: Float64Array;
+  /** From the path to a full vertical deflection. */
+  readonly pathFullScaleFt: Float64Array;
 }
 
 export interface RowsFrom {
@@ -114,6 +116,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     pathFt: column(),
     pathNeedle: column(),
     pathNeedleSd: column(),
+    pathFullScaleFt: column(),
     gapBefore: new Uint8Array(length),
   };
   for (const s of motion?.spans ?? [])
@@ -134,6 +137,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
       rows.pathFt[i] = deviation.feet;
       rows.pathNeedle[i] = deviation.needle;
       rows.pathNeedleSd[i] = deviation.needlePerFoot * rows.heightSdFt[i]!;
+      rows.pathFullScaleFt[i] = 1 / deviation.needlePerFoot;
     }
     if (!motion) continue;
     const speed = rows.groundSpeedKt[i]!;

@@ -29,6 +29,8 @@ export interface ApproachSeries {
   readonly glidePathDeviationDeg: Float64Array;
   readonly glidePathDeviationFt: Float64Array;
   readonly glidePathNeedle: Float64Array;
+  /** Height from the path to a full deflection. */
+  readonly glidePathFullScaleFt: Float64Array;
   /** 1 on the judged final: from the final fix to the minimum, the missed approach or the threshold. */
   readonly judged: Uint8Array;
   /** Which of the facts' `segments` the row belongs to, from 0. */

@@ -1,8 +1,17 @@
 /** The drawings of the sheet: charts and plans as components, the pointed-at moment as one signal. */
+export { ApproachPlan } from "./ApproachPlan.tsx";
+export { ApproachProfile } from "./ApproachProfile.tsx";
+export { ApproachReplay } from "./ApproachReplay.tsx";
+export { ArcFigure } from "./ArcFigure.tsx";
+export { ArcPlan } from "./ArcPlan.tsx";
+export { ArcReplay, offTheArc } from "./ArcReplay.tsx";
 export { AskedFlown } from "./AskedFlown.tsx";
+export { rowAtDistance } from "./approachStretches.ts";
 export { CourseFigure, type CourseFigureProps } from "./CourseFigure.tsx";
 export { CoursePlan } from "./CoursePlan.tsx";
-export { type Cursor, createCursor } from "./cursor.ts";
+export { type Cursor, CursorOfSheet, createCursor, markedSpan } from "./cursor.ts";
+export { DescentProfile } from "./DescentProfile.tsx";
+export { DescentReplay } from "./DescentReplay.tsx";
 export { FlightPlan } from "./FlightPlan.tsx";
 export { givenWind } from "./givenWind.ts";
 export { HabitPanel } from "./HabitPanel.tsx";
@@ -13,6 +22,8 @@ export { HoldReplay } from "./HoldReplay.tsx";
 export { worstRollOut } from "./holdLaps.ts";
 export { InTurn, isGrowing } from "./InTurn.tsx";
 export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
+export { judgedRows, nearestRow } from "./nearestRow.ts";
+export { HOME, type View, zoomAbout } from "./panZoom.ts";
 export { pathThrough } from "./path.ts";
 export { boundsOf, planeAt } from "./plane.ts";
 export { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";

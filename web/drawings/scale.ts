@@ -23,6 +23,18 @@ export interface FixedScales {
   readonly mmPerMileOfPlan: number;
   /** Plan view of a hold. */
   readonly mmPerMileOfHold: number;
+  /** Profile and plan of an approach; a descent takes longer, and its profile is smaller. */
+  readonly mmPerMileOfProfile: number;
+  readonly mmPerMileOfDescent: number;
+  readonly mmPerMileOfApproachPlan: number;
+  readonly mmPerThousandFeet: number;
+  /** Along the axis of an arc, and across it. */
+  readonly mmPerTenDegreesOfArc: number;
+  readonly mmPerMileOffArc: number;
+  /** A needle beneath a profile, from centred to full scale. */
+  readonly mmPerFullScaleOfStrip: number;
+  /** Rates of descent beneath a profile. */
+  readonly mmPerThousandFeetPerMinute: number;
   /** Wind arrows everywhere. */
   readonly mmPerTenKnots: number;
   readonly mmPerTenKnotsOfCircle: number;
@@ -42,6 +54,14 @@ const WIDE: FixedScales = {
   mmPerTenDegrees: 5.5,
   mmPerMileOfPlan: 10,
   mmPerMileOfHold: 30,
+  mmPerMileOfProfile: 20,
+  mmPerMileOfDescent: 10,
+  mmPerMileOfApproachPlan: 20,
+  mmPerThousandFeet: 20,
+  mmPerTenDegreesOfArc: 15,
+  mmPerMileOffArc: 20,
+  mmPerFullScaleOfStrip: 10,
+  mmPerThousandFeetPerMinute: 10,
   mmPerTenKnots: 5,
   mmPerTenKnotsOfCircle: 5,
   mmPerTenMinutesOfWind: 30,
@@ -58,10 +78,20 @@ export function fixedScales(narrow: boolean): FixedScales {
         mmPerMinute: 10,
         mmPerMileOfChart: 10,
         mmPerMileOfHold: 20,
+        mmPerMileOfProfile: 10,
+        mmPerMileOfDescent: 5,
+        mmPerTenDegreesOfArc: 7.5,
         mmPerTenKnotsOfCircle: 4,
         mmPerTenMinutesOfWind: 15,
       }
     : WIDE;
 }
+
+/** Where a figure is too large for its fixed scale: the next smaller of these, mm for a mile. Own choice. */
+const SMALLER_MM = [15, 10, 7.5, 5, 3, 2, 1, 0.5];
+
+/** The fixed scale where the figure fits, else the largest smaller step at which it does. */
+export const fittingScale = (fixedMm: number, fits: (mm: number) => boolean): number =>
+  [fixedMm, ...SMALLER_MM.filter((mm) => mm < fixedMm)].find(fits) ?? SMALLER_MM[SMALLER_MM.length - 1];
 
 export const PX_PER_KNOT = (WIDE.mmPerTenKnots / 10) * PX_PER_MM;

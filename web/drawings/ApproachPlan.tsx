@@ -1,0 +1,225 @@
+/** An approach from above, course-up: extended centre line, full scale on both sides, where it was joined, what was flown. */
+import { useId } from "preact/hooks";
+import { type ApproachPlanFrame, approachPlanFrame } from "./approachPlanFrame.ts";
+import { leadsOn, stretchesAlong } from "./approachStretches.ts";
+import { CursorRing } from "./CursorRing.tsx";
+import {
+  type ApproachFacts,
+  type ApproachRecord,
+  type ApproachSeries,
+  flownDirection,
+  isFull,
+  METRES_PER_FOOT,
+  nauticalMilesFromMetres,
+  windLabel,
+  windName,
+} from "./contract.ts";
+import { type Cursor, rowAt } from "./cursor.ts";
+import { Drawing } from "./Drawing.tsx";
+import { line, pathThrough } from "./path.ts";
+import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
+import { ticksWithin } from "./rows.ts";
+import { fixedScales, PAPER_PX } from "./scale.ts";
+import { surroundings } from "./surroundings.ts";
+import { WindSign } from "./WindArrow.tsx";
+import type { Point } from "./windGeometry.ts";
+import { millimetreText } from "./words.ts";
+
+export function ApproachPlan(props: {
+  exercise: ApproachRecord;
+  series: ApproachSeries;
+  cursor: Cursor;
+  columnPx: number;
+}) {
+  const { exercise, series, cursor, columnPx } = props;
+  const { narrow, paper } = surroundings().value;
+  const clip = useId();
+  const { facts } = exercise;
+  if (!facts) return null;
+  const fixed = fixedScales(narrow).mmPerMileOfApproachPlan;
+  const frame = approachPlanFrame(facts, series, paper ? PAPER_PX : columnPx, fixed);
+  const { place, farNm, nearNm } = frame;
+  const points: Point[] = Array.from(series.crossTrackNm, (across, i) =>
+    place(across, series.distanceToThresholdNm[i]),
+  );
+  const [left, top] = place(frame.leftNm, nearNm);
+  const [right, bottom] = place(frame.rightNm, farNm);
+  const isFixed = frame.mmPerMile === fixed;
+  return (
+    <div class="approach-plan">
+      <Drawing
+        kind="plan"
+        name={`${exercise.title} from above, course-up`}
+        width={frame.width}
+        height={frame.height}
+      >
+        <clipPath id={clip}>
+          <rect x={left} y={top} width={right - left} height={bottom - top} />
+        </clipPath>
+        <Miles frame={frame} />
+        <g clip-path={`url(#${clip})`}>
+          <FullScale series={series} frame={frame} />
+          <path class="course" d={pathThrough([place(0, nearNm), place(0, farNm)])} />
+          <path class="flown thin" d={pathThrough(points)} />
+          {stretchesAlong(series)
+            .filter(({ judged }) => judged)
+            .map(({ from, to }) => (
+              <path key={from} class="flown" d={pathThrough(points.slice(from, to))} />
+            ))}
+        </g>
+        <RunwaySign facts={facts} frame={frame} />
+        <Joined {...{ facts, series, points, frame }} />
+        {facts.finalFix && facts.finalFix.distanceNm <= farNm && (
+          <FixSign
+            x={place(0, facts.finalFix.distanceNm)[0]}
+            y={place(0, facts.finalFix.distanceNm)[1]}
+            ident={facts.finalFix.ident}
+            dx={right - place(0, 0)[0] + 8}
+          />
+        )}
+        <CursorRing
+          cursor={cursor}
+          timeMs={series.timeMs}
+          points={points.map((p) => (p[1] < top || p[1] > bottom || p[0] < left || p[0] > right ? OUT : p))}
+        />
+        <Head facts={facts} width={frame.width} />
+        <ScaleBar x={8} y={frame.height - 10} pxPerMile={frame.pxPerMile} words="" />
+      </Drawing>
+      <p class="drawing-scale">
+        {isFixed ? "Fixed scale:" : <b>Too long for the fixed scale:</b>} 1 NM ={" "}
+        {millimetreText(frame.mmPerMile)}. Dashed: full scale.
+      </p>
+    </div>
+  );
+}
+
+const OUT: Point = [Number.NaN, Number.NaN];
+
+function Miles({ frame: { place, farNm, leftNm } }: { frame: ApproachPlanFrame }) {
+  return (
+    <>
+      {ticksWithin(1, farNm, 1).map((nm) => {
+        const [x, y] = place(0, nm);
+        return (
+          <g key={nm}>
+            <path class="axis" d={line(x - 5, y, x + 5, y)} />
+            <text class="lab" x={place(leftNm, nm)[0] - 8} y={y + 4} text-anchor="end">
+              {nm}
+            </text>
+          </g>
+        );
+      })}
+    </>
+  );
+}
+
+/** Where the needle would be at full scale, as the rows of the way in tell it. */
+function FullScale({ series, frame }: { series: ApproachSeries; frame: ApproachPlanFrame }) {
+  const { distanceToThresholdNm: distance, fullScaleNm } = series;
+  const rows: number[] = [];
+  let last = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < distance.length; i++) {
+    if (!leadsOn(series, i) || !(distance[i] <= last - 0.1) || distance[i] < 0) continue;
+    rows.push(i);
+    last = distance[i];
+  }
+  return (
+    <>
+      {[-1, 1].map((side) => (
+        <path
+          key={side}
+          class="fullscale"
+          d={pathThrough(rows.map((i) => frame.place(side * fullScaleNm[i], distance[i])))}
+        />
+      ))}
+    </>
+  );
+}
+
+function RunwaySign({ facts, frame }: { facts: ApproachFacts; frame: ApproachPlanFrame }) {
+  const { ident, lengthFt } = facts.runway;
+  const [x, y] = frame.place(0, 0);
+  const [, end] = frame.place(0, -nauticalMilesFromMetres(lengthFt * METRES_PER_FOOT));
+  return (
+    <>
+      <rect class="runway" x={x - 2.6} y={end} width={5.2} height={y - end} />
+      {ident && (
+        <text class="lab b halo" x={x - 9} y={(y + end) / 2 + 4} text-anchor="end">
+          {ident}
+        </text>
+      )}
+    </>
+  );
+}
+
+/** Rings where the final was joined and where the climb away began. */
+function Joined(props: {
+  facts: ApproachFacts;
+  series: ApproachSeries;
+  points: readonly Point[];
+  frame: ApproachPlanFrame;
+}) {
+  const { facts, series, points, frame } = props;
+  const { intercept, missed } = facts;
+  const marks = [
+    ...(intercept
+      ? [
+          {
+            utc: intercept.joinedUtc,
+            words: ["established,", `cut ${Math.round(Math.abs(intercept.angleDeg))}°`],
+          },
+        ]
+      : []),
+    ...(missed ? [{ utc: missed.startUtc, words: ["climbs away"] }] : []),
+  ];
+  const right = frame.place(frame.rightNm, 0)[0];
+  return (
+    <>
+      {marks.map(({ utc, words }) => {
+        const row = rowAt(series.timeMs, Date.parse(utc));
+        const distance = row === null ? Number.NaN : series.distanceToThresholdNm[row];
+        if (row === null || !(distance <= frame.farNm && distance >= frame.nearNm)) return null;
+        const [x, y] = points[row];
+        return (
+          <g key={utc}>
+            <circle class="ringed" cx={x} cy={y} r={3.6} />
+            {words.map((text, k) => (
+              <text key={text} class="lab-i halo" x={right + 8} y={y + 4 + 15 * k}>
+                {text}
+              </text>
+            ))}
+          </g>
+        );
+      })}
+    </>
+  );
+}
+
+/** Wind, course and north, over the plan. */
+function Head({ facts, width }: { facts: ApproachFacts; width: number }) {
+  const { wind, finalCourseTrueDeg: course } = facts;
+  const words = wind
+    ? isFull(wind)
+      ? `from ${windLabel(wind)}`.split(/ (?=\d+ kt)/)
+      : [windLabel(wind)]
+    : ["wind not known"];
+  return (
+    <g>
+      {wind && (
+        <g>
+          <title>{windName(wind)}</title>
+          <WindSign wind={wind} upTrueDeg={course} trackTrueDeg={course} x={26} y={30} />
+        </g>
+      )}
+      {words.map((text, k) => (
+        <text key={text} class="lab wi halo" x={58} y={16 + 15 * k}>
+          {text}
+        </text>
+      ))}
+      <text class="lab-i halo" x={58} y={16 + 15 * words.length}>
+        up: {flownDirection(course, facts.finalCourseMagneticDeg)}
+      </text>
+      <NorthArrow x={width - 30} y={30} upTrueDeg={course} />
+    </g>
+  );
+}
