@@ -8,9 +8,10 @@ import { CursorUpright } from "./CursorUpright.tsx";
 import { type ApproachRecord, type ApproachSeries, count } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
+import { JudgedLine } from "./JudgedLine.tsx";
 import { ProfileGround } from "./ProfileGround.tsx";
 import { ProfileMarks } from "./ProfileMarks.tsx";
-import { line, pathThrough } from "./path.ts";
+import { line } from "./path.ts";
 import { ticksWithin } from "./rows.ts";
 import { DoubtBand, stripY } from "./Strip.tsx";
 import { fixedScales, PAPER_PX } from "./scale.ts";
@@ -95,13 +96,7 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
           </g>
           <ProfileGround {...{ exercise, series, heights, window, l, clip, narrow }} />
           <g clip-path={`url(#${clip})`}>
-            {stretches.map(({ from, to, judged }) => (
-              <path
-                key={from}
-                class={judged ? "flown" : "flown thin"}
-                d={pathThrough(points(from, to, flownY))}
-              />
-            ))}
+            <JudgedLine stretches={stretches} point={(row) => [l.x(distance[row]), flownY(row)]} />
           </g>
           <ProfileMarks {...{ facts, series, heights, window, l, narrow }} />
           <ApproachStrips {...{ exercise, series, stretches, l, clip, narrow, points }} />

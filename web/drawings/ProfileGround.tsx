@@ -101,7 +101,7 @@ export function floors(facts: ApproachFacts, window: Pick<ApproachWindow, "farNm
 
 /** The path and its limits as they stand over each row of the way in. */
 function GlidePath({ exercise, series, heights, l, window }: Props) {
-  const limit = needleLimit(exercise.verdicts);
+  const limit = needleLimit(exercise.verdicts, "approach-glide-path");
   const { glidePathDeviationFt: off, glidePathFullScaleFt: full, distanceToThresholdNm: distance } = series;
   const rows: number[] = [];
   let last = Number.POSITIVE_INFINITY;

@@ -10,7 +10,7 @@ const HEAD_PX = 30;
 /** Under the runway, so that it does not stand on the frame. */
 const GROUND_PX = 8;
 /** Between charts: ticks and the next title. */
-const BETWEEN_PX = 40;
+const BETWEEN_PX = 36;
 const FOOT_PX = 38;
 /** Rates shown: so much up and down, ft/min. Own choice: from a go-around to half as much again as criteria allow. */
 export const RATE_SHOWN = { up: 500, down: 1500 } as const;

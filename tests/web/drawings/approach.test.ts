@@ -133,14 +133,13 @@ describe("rows of an approach", () => {
     expect(beyondLimit(line, -5, -1)).toEqual([]);
   });
 
-  it("the limit drawn is that of the standard, else three quarters", () => {
-    expect(needleLimit([])).toBe(0.75);
-    expect(
-      needleLimit([
-        { unit: "ft", limit: 100 },
-        { unit: "share", limit: 0.5 },
-      ] as never),
-    ).toBe(0.5);
+  it("the limit drawn is that of the standard for that needle, else three quarters", () => {
+    expect(needleLimit([], "approach-needle")).toBe(0.75);
+    const verdicts = [
+      { criterion: "approach-needle", limit: 0.5 },
+      { criterion: "approach-glide-path", limit: 1 },
+    ] as never;
+    expect(needleLimit(verdicts, "approach-glide-path")).toBe(1);
   });
 });
 
