@@ -35,7 +35,10 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
   const scales = fixedScales(narrow);
   const { left, right } = profileMargins(narrow);
   const window = approachWindow(facts, series, width - left - right, scales);
-  const l = profileLayout(window, scales, narrow, facts.glidePath !== null);
+  const l = profileLayout(window, scales, narrow, {
+    glidePath: facts.glidePath !== null,
+    times: Number.isFinite(series.timeMs[0]),
+  });
   const heights = uprightHeights(facts, series);
   const { distanceToThresholdNm: distance, height95Ft } = series;
   const points = (from: number, to: number, y: (row: number) => number): Point[] =>
@@ -66,7 +69,7 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
       >
         <Drawing
           kind="profile"
-          name={`${exercise.title} from the side: height, needle${facts.glidePath ? "s" : ""} and rate of descent against the distance to the threshold`}
+          name={`${exercise.title} from the side: height, needle${facts.glidePath ? "s" : ""}${l.rate ? " and rate of descent" : ""} against the distance to the threshold`}
           width={l.width}
           height={l.height}
         >

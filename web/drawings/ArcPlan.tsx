@@ -80,7 +80,7 @@ export function ArcPlan(props: { exercise: ArcRecord; series: ArcSeries; cursor:
       <p class="drawing-scale">
         {isFixed ? "Fixed scale:" : <b>Too large for the fixed scale:</b>} 1 NM ={" "}
         {millimetreText(frame.mmPerMile)}, north-up. The coasts lie {limit} NM outside and inside the arc.
-        Rings: where the turn onto it and the turn off it began.
+        {facts.turnIn || facts.turnOff ? " Rings: where a turn onto it or off it began." : ""}
       </p>
     </div>
   );
