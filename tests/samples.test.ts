@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import { documentSchema } from "../src/debrief/document.ts";
 import { debriefText } from "../src/report/index.ts";
 import {
+  APPROACH_SAMPLES,
+  approaches,
   COURSE_SAMPLES,
   courses,
   HOLD_SAMPLES,
@@ -204,5 +206,98 @@ describe("what each hold shows", () => {
     const found = await codes("hold-by-distance");
     expect(found[0]).toBe("outbound-parallel");
     expect(found).not.toContain("leg-time-off");
+  });
+});
+
+describe.each(APPROACH_SAMPLES)("the approach of %s against the simulator's own truth", (name) => {
+  const both = async () => {
+    const { document } = await sampleDebrief(name);
+    const [measured, ...others] = approaches(document);
+    expect([others, document.exercises.length]).toEqual([[], 1]);
+    return {
+      facts: measured!.facts,
+      verdicts: measured!.verdicts,
+      truth: sampleTruth(name).truth.approaches![0]!,
+    };
+  };
+
+  it("passes the final fix and the threshold within 2 s, begins the climb within 5 s", async () => {
+    const { facts, truth } = await both();
+    near(seconds(truth.finalFixUtc!, facts.finalFixPassage!.utc), 0, 2, "s", "final fix");
+    expect(facts.outcome).toBe(truth.outcome);
+    if (truth.missedUtc) near(seconds(truth.missedUtc, facts.missed!.startUtc), 0, 5, "s", "climb");
+    else near(seconds(truth.thresholdUtc!, facts.landing!.thresholdUtc), 0, 2, "s", "threshold");
+  });
+
+  it("has the overshoot within 0.02 NM, and the heights within their doubt", async () => {
+    const { facts, truth } = await both();
+    const { finalFixPassage: fix, intercept, minimum } = facts;
+    // on an arc the turn is led, and the truth counts no overshoot
+    if (truth.interceptDeg !== null) near(intercept!.overshootNm, truth.overshootNm, 0.02, "NM");
+    near(fix!.altitudeFt!, truth.finalFixFt!, fix!.altitude95Ft!, "ft", "final fix");
+    if (truth.missedUtc) near(minimum!.lowestFt!, truth.lowestFt, minimum!.doubt95Ft!, "ft", "lowest");
+  });
+
+  it("has verdicts, none of them wrong: every needle and height that is told lies as the truth has it", async () => {
+    const { verdicts, truth } = await both();
+    expect(verdicts.length).toBeGreaterThan(4);
+    const fix = verdicts.find((v) => v.criterion === "approach-fix-height")!;
+    expect(fix.verdict === "not met").toBe(false); // all six pass it within 20 ft of 2,100
+    expect(Math.abs(truth.finalFixFt! - 2100)).toBeLessThan(100);
+  });
+});
+
+describe("what each approach shows", () => {
+  const shown = async (name: string) => {
+    const [record] = approaches((await sampleDebrief(name)).document);
+    const verdicts = Object.fromEntries(record!.verdicts.map((v) => [v.criterion, v.verdict]));
+    return { codes: record!.findings.map((f) => f.code), verdicts, facts: record!.facts };
+  };
+
+  it("tidy: nothing to say but how well it was held, stable at both gates", async () => {
+    const { codes, verdicts } = await shown("approach-tidy-precision");
+    expect(codes).toEqual(["final-within", "glide-path-within", "landed"]);
+    expect(verdicts).toMatchObject({
+      "approach-needle": "met",
+      "approach-gate-1000-needle": "met",
+      "approach-gate-500-needle": "met",
+      "approach-gate-500-sink": "met",
+    });
+  });
+
+  it("chased: it leads, and the needle was never far off", async () => {
+    const { codes, verdicts } = await shown("approach-track-chased");
+    expect(codes[0]).toBe("final-chased");
+    expect(verdicts["approach-needle"]).toBe("met");
+  });
+
+  it("below the minimum: it leads, and is not met though the datum is not known", async () => {
+    const { codes, verdicts, facts } = await shown("approach-below-minimum");
+    expect(codes[0]).toBe("below-minimum");
+    expect(facts.height!.anchored).toBe("log");
+    expect(verdicts["approach-minimum-below"]).toBe("not met");
+  });
+
+  it("unstable: both gates, the glide path not met, and continued to a landing", async () => {
+    const { codes, verdicts, facts } = await shown("approach-unstable-continued");
+    expect(codes.slice(0, 2)).toEqual(["unstable-at-gate", "unstable-at-gate"]);
+    expect(verdicts).toMatchObject({
+      "approach-glide-path": "not met",
+      "approach-gate-1000-glide-path": "not met",
+      "approach-gate-500-glide-path": "not met",
+    });
+    expect(facts.outcome).toBe("landed");
+  });
+
+  it("step-downs: levels at the step-down and above the minimum, nothing below a limit", async () => {
+    const { codes, facts } = await shown("approach-step-downs");
+    expect(codes.some((code) => code.startsWith("below"))).toBe(false);
+    expect(facts.stepDowns[0]!.marginFt!).toBeGreaterThan(-facts.stepDowns[0]!.doubt95Ft!);
+  });
+
+  it("from an arc: said so, established before the fix", async () => {
+    const { facts } = await shown("approach-from-arc");
+    expect(facts.joinedFrom).toBe("arc");
+    expect(facts.finalFixPassage!.established).toBe(true);
   });
 });

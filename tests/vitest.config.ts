@@ -9,5 +9,6 @@ export default defineConfig({
     include: ["**/*.test.ts", "**/*.test.tsx"],
     exclude: ["browser/**"],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

@@ -11,7 +11,7 @@ import { go, place } from "./place.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
 import { rowFor } from "./row-for.ts";
 import { begin, goToSheet, show, workedOut } from "./show.ts";
-import { addedTo, sortedFiles } from "./sorting.ts";
+import { addedTo, BEGINNING_BYTES, isPointList, sortedFiles } from "./sorting.ts";
 import { arrivals, arrive, beginArrival, dismiss } from "./store/arrivals.ts";
 import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
@@ -77,13 +77,23 @@ async function openLogbook(file: File): Promise<void> {
   await underLock(arrival, () => takeIn(file, file.name, arrival));
 }
 
-/** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet. */
+/** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet; lists of points stay for all. */
 export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
   const files: File[] = [];
+  const lists: File[] = [];
   for (const file of dropped) {
     if (await isArchive(file)) void openLogbook(file);
+    else if (isPointList(await file.slice(0, BEGINNING_BYTES).text())) lists.push(file);
     else files.push(file);
   }
+  if (lists.length > 0) {
+    const { addLists } = await import("./maker/points.ts");
+    const words = await addLists(lists);
+    // Finals to their runways are found when the flight is worked out anew.
+    if (files.length === 0 && place.value === "sheet") await openAnew({}, false);
+    alsoSay(...words);
+  }
+  if (files.length === 0) return;
   const standing = place.value === "sheet" ? flight.value?.request : null;
   const given = await sortedFiles(files);
   if (!standing || given.logs.length > 0) return openOnSheet(files);
@@ -123,6 +133,15 @@ export async function openAnew(change: Partial<OpenRequest>, fromTheTop = true):
   const row = before.id === null ? null : await orSay(keepAnew(before.id, request, outcome.flight));
   show(outcome.flight, request, row);
   if (fromTheTop) goToSheet();
+}
+
+/** Another flight of the log that is on the sheet: a flight of its own in the logbook, by the same people. */
+export async function openOther(other: number): Promise<void> {
+  const standing = flight.value;
+  if (!standing) return;
+  const row = standing.id === null ? null : await orSay(flightRow(standing.id));
+  const labels = row ? { pilot: row.pilot, aircraft: row.aircraft, tags: row.tags } : NO_LABELS;
+  await openFiles({ ...standing.request, flight: other }, labels);
 }
 
 /** Keeps other files and choices of a flight in the logbook, and what came of them. */

@@ -20,6 +20,20 @@ export function fileRole(name: string, beginning: string): FileRole {
   return text.startsWith("{") || BRIEF_NAME.test(name) ? "brief" : "log";
 }
 
+/** Whether a file begins as a list of points does: a table with idents and places, and no times, which only a log has. */
+export function isPointList(beginning: string): boolean {
+  const text = beginning.replace(/^\uFEFF/, "").trimStart();
+  if (/^[<{[]/.test(text)) return false;
+  const headings = text.split(/[\r\n]+/).find((line) => line.trim() !== "" && !line.startsWith("#"));
+  const has = (heading: RegExp) => heading.test(headings ?? "");
+  return (
+    has(/\b(?:ident(?:ifier)?|name|fix)\b/i) &&
+    has(/\blat/i) &&
+    has(/\blo?ng?/i) &&
+    !has(/\b(?:time|date|utc)/i)
+  );
+}
+
 export interface Sorted<F> {
   readonly logs: readonly F[];
   readonly brief: F | null;

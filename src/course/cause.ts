@@ -1,7 +1,12 @@
-/** Why an excursion happened, as far as the wind is known: correction flown against correction needed. */
+/** Why an excursion happened, from facts alone, and the share of it that each cause explains. */
 import type { Finding } from "../quantity/record.ts";
-import type { AngleSize, Share } from "../quantity/units.ts";
+import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
+import { weigh } from "../quantity/weigh.ts";
+import type { Reversals } from "../track/index.ts";
 import type { ExcursionRows } from "./excursion.ts";
+import type { Cause, Excursion } from "./facts.ts";
+import type { Joining } from "./joining.ts";
+import type { Rows } from "./path.ts";
 import type { CorrectionMeasured } from "./wind-correction.ts";
 
 /** The heading was on the course, not into the wind, when within this of it. Tuned against hand-flown wander. */
@@ -10,34 +15,124 @@ const ON_THE_COURSE: AngleSize = 2;
 const LEAST_NEED: AngleSize = 3;
 /** Over-corrected: beyond the need by more than half. */
 const BEYOND: Share = 0.5;
+/** A track error is that of the roll-out when it stands so soon after it, and has changed by no more than this. Tuned on simulated roll-outs. */
+const SINCE_ROLL_OUT: Seconds = 30;
+const SAME_TRACK: AngleSize = 4;
+/** A share under this is none. Chosen: what is said is told in quarters. */
+const LEAST_SHARE: Share = 0.1;
+
+type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "corrected-wrong-way";
 
 /**
- * `wind-uncorrected`, `under-corrected`, `over-corrected` or `corrected-wrong-way`; null where the wind's need is
- * small, or within its own doubt, or does not explain the side that the aircraft went to. Flown and needed
- * correction carry the same error of the wind, so their difference is known better than either.
+ * Null where the wind's need is small, or within its own doubt, or does not explain the side that the aircraft went
+ * to. Flown and needed correction carry the same error of the wind, so their difference is known better than either.
  */
-export function windFinding({ record }: ExcursionRows, m: CorrectionMeasured): Finding | null {
+function windCause({ side }: Pick<Excursion, "side">, m: CorrectionMeasured): WindCause | null {
   const size = Math.abs(m.needed);
   if (!(size >= LEAST_NEED && size >= m.doubt95)) return null;
-  const downwind = (record.side === "right" ? 1 : -1) === -Math.sign(m.needed);
+  const downwind = (side === "right" ? 1 : -1) === -Math.sign(m.needed);
   /** Of the need, in the needed direction. */
   const applied = (m.flown * Math.sign(m.needed)) / size;
-  let code: string | null = null;
-  if (downwind && Math.abs(m.flown) <= ON_THE_COURSE) code = "wind-uncorrected";
-  else if (downwind && applied < 0) code = "corrected-wrong-way";
-  else if (downwind && applied < 1) code = "under-corrected";
-  else if (!downwind && applied > 1 + BEYOND) code = "over-corrected";
-  if (!code) return null;
-  return {
-    code,
-    facts: {
-      side: record.side,
-      flownDeg: m.flown,
-      neededDeg: m.needed,
-      doubt95Deg: m.doubt95,
-      windAcrossKt: m.across,
-      windAcross95Kt: m.across95,
-    },
-    evidence: { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc },
+  if (!downwind) return applied > 1 + BEYOND ? "over-corrected" : null;
+  const some = applied < 0 ? "corrected-wrong-way" : "under-corrected";
+  return Math.abs(m.flown) <= ON_THE_COURSE ? "wind-uncorrected" : applied < 1 ? some : null;
+}
+
+/** Each cause of an excursion as a finding, with the values that it rests on and its share. */
+export function causeFindings({ record }: ExcursionRows, m: CorrectionMeasured | null): Finding[] {
+  const { side, trackErrorDeg, causes } = record;
+  const evidence = { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc };
+  const wind = m && {
+    flownDeg: m.flown,
+    neededDeg: m.needed,
+    doubt95Deg: m.doubt95,
+    windAcrossKt: m.across,
+    windAcross95Kt: m.across95,
   };
+  // a chase and a turn are findings of their own
+  const own = (cause: Cause["cause"]) => cause === "chased" || /^turned/.test(cause);
+  return causes
+    .filter(({ cause }) => !own(cause))
+    .map(({ cause, share }) => ({
+      code: cause,
+      facts: { side, degrees: Math.abs(trackErrorDeg), share, ...wind },
+      evidence,
+    }));
+}
+
+/** What the causes of an excursion are read from. */
+export interface CausesFrom {
+  readonly rows: Rows;
+  readonly joining: Joining | null;
+  /** Null where the needle was not chased. */
+  readonly chased: Reversals | null;
+  /** Correction over the drifting rows; null where the wind is not known. */
+  readonly correction: CorrectionMeasured | null;
+}
+
+/**
+ * Causes with the share of the worst distance that each explains, the largest first; the shares add up to 1.
+ *
+ * What was there when the turn onto the course ended is that turn's, early or late. What came after is split along the
+ * track angle error: the part that the wind alone would have made with the heading on the course, and what the heading
+ * added to it. With the wind unknown only turns and swings can be told.
+ */
+export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
+  const { rows, joining, chased } = from;
+  const { drifting, worst, record } = excursion;
+  if (chased && drifting.start >= chased.from && drifting.start <= chased.to)
+    return [{ cause: "chased", share: 1 }];
+  const side = record.side === "right" ? 1 : -1;
+  const size = rows.crossTrackNm[worst]! * side;
+  const rolledOut = joining !== null && sinceRollOut(rows, drifting.start, joining);
+  const before = rolledOut ? Math.max(0, Math.min(size, joining.crossTrackNm * side)) : 0;
+  const turn = size > 0 ? before / size : 0;
+  const rest = drifted(excursion, from, rolledOut).map((c) => ({ ...c, share: c.share * (1 - turn) }));
+  const turned = joining?.turned;
+  const all: Cause[] = turned ? [{ cause: turned, share: turn }, ...rest] : rest;
+  const told = all.filter(({ share }) => share >= LEAST_SHARE);
+  const sum = told.reduce((a, { share }) => a + share, 0);
+  return told.map((c) => ({ ...c, share: c.share / sum })).sort((a, b) => b.share - a.share);
+}
+
+/** Causes of the worst that went wrong on a course: the chase, else the farthest of the excursions and of a turn that ended off the course. */
+export function worstCauses(
+  excursions: readonly ExcursionRows[],
+  joining: Joining | null,
+  chased: Reversals | null,
+): Cause[] {
+  if (chased) return [{ cause: "chased", share: 1 }];
+  const worst = excursions.reduce<Excursion | null>(
+    (a, { record: b }) => (a && Math.abs(a.worstCrossTrackNm) >= Math.abs(b.worstCrossTrackNm) ? a : b),
+    null,
+  );
+  const turned = joining?.turned ?? null;
+  if (turned && Math.abs(joining!.crossTrackNm) >= Math.abs(worst?.worstCrossTrackNm ?? 0))
+    return [{ cause: turned, share: 1 }];
+  return worst?.causes ?? [];
+}
+
+/** Why the track stood off, apart from where the turn ended. */
+function drifted({ record }: ExcursionRows, { correction }: CausesFrom, rolledOut: boolean): Cause[] {
+  const wind = correction && windCause(record, correction);
+  if (rolledOut && wind !== "wind-uncorrected") return [{ cause: "rolled-out-off", share: 1 }];
+  if (!correction) return [{ cause: "cannot-tell", share: 1 }];
+  if (wind === null) return [{ cause: "heading-off", share: 1 }];
+  if (wind !== "corrected-wrong-way") return [{ cause: wind, share: 1 }];
+  // the heading turned with the wind adds to what the wind alone would have done
+  const alone = Math.abs(correction.needed);
+  const share = alone / (alone + Math.abs(correction.flown));
+  return [
+    { cause: "wind-uncorrected", share },
+    { cause: wind, share: 1 - share },
+  ];
+}
+
+function sinceRollOut(rows: Rows, row: number, joining: Joining): boolean {
+  const late = (rows.timeMs[row]! - joining.time) / 1000;
+  if (late > SINCE_ROLL_OUT) return false;
+  let end = row + 1;
+  while (end < rows.length && rows.timeMs[end]! - rows.timeMs[row]! <= 10_000) end++;
+  const { mean } = weigh(rows.trackErrorDeg, { start: row, end }, new Float64Array(end - row).fill(1));
+  return Math.abs(mean - joining.trackErrorDeg) <= SAME_TRACK;
 }

@@ -3,6 +3,8 @@ import type { Span } from "../quantity/span.ts";
 import type { AngleSize, DegreesPerSecond, Seconds } from "../quantity/units.ts";
 import type { Rows } from "./path.ts";
 
+/** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
+export const TRACK_OFF: AngleSize = 3;
 /** A correction turns the track back by this, mean before against mean after. Tuned: under the trade's small correction of 5 degrees, over hand-flown wander. */
 const TURNED_BACK: AngleSize = 4;
 /** ... at this rate at its quickest. Tuned: a 5 degree correction peaks near 0.6, wander of 2 degrees over 20 s near 0.4. */
@@ -14,6 +16,8 @@ const TURN: Seconds = 6;
 /** A turn back by this is a correction, whatever follows; a smaller one has to last so long. Tuned: five times the wander. */
 const PLAIN: AngleSize = 10;
 const LASTING: readonly Seconds[] = [20, 30, 45];
+/** ... and to stop the drift, or to be turned at a rate that wander never has. Tuned: three times the quickest wander. */
+const DELIBERATE: DegreesPerSecond = 1.2;
 /** The turn begins where its rate has come to this share of the quickest. Tuned against scripted turns with a roll lag of 2.5 s. */
 const ONSET = 0.3;
 
@@ -51,7 +55,8 @@ export function correctionRow(rows: Rows, span: Span, side: number, left: number
     const back = side * (before - after(AFTER));
     if (!(back >= TURNED_BACK)) continue;
     const lasts = LASTING.every((s) => side * (before - after(s)) >= TURNED_BACK);
-    if (back < PLAIN && !lasts) continue;
+    const stops = side * after(LASTING.at(-1)!) < TRACK_OFF || rate(i) >= DELIBERATE;
+    if (back < PLAIN && !(lasts && stops)) continue;
     let onset = i;
     while (onset > span.start + 1 && rate(onset - 1) > ONSET * rate(i)) onset--;
     return onset;

@@ -3,21 +3,21 @@ import { direction, turnFrom } from "../quantity/angle.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import { intervals, weigh, Z95 } from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
-import { correctionRow } from "./correction.ts";
+import { correctionRow, TRACK_OFF } from "./correction.ts";
 import type { Excursion } from "./facts.ts";
 import type { Rows } from "./path.ts";
 
-/** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
-const TRACK_OFF: AngleSize = 3;
 /** The needle tells from here. Common practice, no source. */
 const QUARTER: Share = 0.25;
 /** Shorter lulls do not end a run of track error. Tuned on wander of 2 degrees over 20 s. */
 const LULL: Seconds = 15;
 /** Carried away: outward by this, or to a quarter scale. Tuned: five times what wander makes on a course well kept. */
 const CARRIED_AWAY: NauticalMiles = 0.1;
+/** ... where the needle told of it, by this at least: beside a station a quarter scale is less than wander makes. Tuned likewise. */
+const TOLD_LEAST: NauticalMiles = 0.06;
 /** On course for practical purposes: a tenth of full scale, held between these. Tuned likewise. */
 const ON_COURSE: Share = 0.1;
 const ON_COURSE_LEAST: NauticalMiles = 0.02;
@@ -66,8 +66,24 @@ function divergingRun(scale: NeedleScale, rows: Rows, from: number, end: number,
   return { start, end: last + 1 };
 }
 
-/** All excursions of the judged rows, in flown order. Empty where the log has no times. */
-export function findExcursions(rows: Rows, judged: Span, scale: NeedleScale): ExcursionRows[] {
+/** Off already where the judged rows begin: the track tells from before, beside a station too, where a needle does not. */
+function begunBefore(rows: Rows, from: number, side: number): number {
+  let start = from;
+  for (let i = from - 1; i >= 0 && !rows.gapBefore[i + 1]; i--) {
+    const error = rows.trackErrorDeg[i]! * side;
+    if (error < -TRACK_OFF || error > 90 || rows.timeMs[start]! - rows.timeMs[i]! > LULL * 1000) break;
+    if (error >= TRACK_OFF) start = i;
+  }
+  return start;
+}
+
+/** All excursions of some rows, in flown order, their causes not told yet. Empty where the log has no times. */
+export function findExcursions(
+  rows: Rows,
+  judged: Span,
+  scale: NeedleScale,
+  fromStation: boolean,
+): ExcursionRows[] {
   const found: ExcursionRows[] = [];
   if (!rows.timed) return found;
   let i = judged.start;
@@ -77,17 +93,18 @@ export function findExcursions(rows: Rows, judged: Span, scale: NeedleScale): Ex
       i++;
       continue;
     }
-    const run = divergingRun(scale, rows, i, judged.end, side);
+    const begun = fromStation && i === judged.start ? begunBefore(rows, i, side) : i;
+    const run = divergingRun(scale, rows, begun, judged.end, side);
     const out = (k: number) => rows.crossTrackNm[k]! * side;
     let far = run.start;
     for (let k = run.start; k < run.end; k++) if (out(k) > out(far)) far = k;
     const told = rows.needle[far]! * side >= QUARTER && rows.needle[run.start]! * side < QUARTER;
-    const moved = out(far) - out(run.start);
-    if (moved >= CARRIED_AWAY || (told && moved >= ON_COURSE_LEAST)) {
+    const moved = out(far) - Math.max(0, out(run.start));
+    if (moved >= CARRIED_AWAY || (told && moved >= TOLD_LEAST)) {
       const excursion = excursionFrom(rows, judged, scale, run.start, far, side);
       found.push(excursion.rows);
-      i = Math.max(excursion.back, run.end);
-    } else i = run.end;
+      i = Math.max(i + 1, excursion.back, run.end);
+    } else i = Math.max(i + 1, run.end);
   }
   return found;
 }
@@ -136,6 +153,7 @@ function excursionFrom(
         worstCrossTrackNm: rows.crossTrackNm[worst]!,
         worstNeedle: rows.needle[worst]!,
         worstUtc: utc(worst),
+        causes: [],
       },
     },
   };

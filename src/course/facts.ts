@@ -48,6 +48,27 @@ export const altitudeSchema = z.strictObject({
   worstUtc: utc.nullable(),
 });
 
+/**
+ * `turned-late`, `turned-early`: the turn onto the course; `rolled-out-off`: its error stood from the roll-out on;
+ * `heading-off`: the wind does not explain it; `cannot-tell`: the wind is not known.
+ */
+const causeSchema = z.strictObject({
+  cause: z.enum([
+    "wind-uncorrected",
+    "under-corrected",
+    "over-corrected",
+    "corrected-wrong-way",
+    "heading-off",
+    "rolled-out-off",
+    "turned-late",
+    "turned-early",
+    "chased",
+    "cannot-tell",
+  ]),
+  /** Of the worst distance, 0 to 1; those of an excursion add up to 1. */
+  share: z.number(),
+});
+
 /** The track left the course (A), the needle reached a quarter (B), the pilot corrected (C). */
 const excursionSchema = z.strictObject({
   /** The side that the aircraft went to. */
@@ -69,6 +90,7 @@ const excursionSchema = z.strictObject({
   worstCrossTrackNm: z.number(),
   worstNeedle: z.number(),
   worstUtc: utc,
+  causes: z.array(causeSchema),
 });
 
 /**
@@ -138,7 +160,18 @@ export const courseFactsSchema = z.strictObject({
       overshootNeedle: z.number().nullable().optional(),
     })
     .nullable(),
+  /** Where and how the turn onto the course ended, right positive; null where no such turn stands out. */
+  joining: z
+    .strictObject({
+      rolledOutUtc: utc,
+      crossTrackNm: z.number(),
+      trackErrorDeg: z.number(),
+      turned: z.enum(["in-time", "late", "early"]),
+    })
+    .nullable(),
   excursions: z.array(excursionSchema),
+  /** Of the worst that went wrong, the largest first; empty where nothing did. */
+  causes: z.array(causeSchema),
   /** Reversals of the track (or of the estimated heading) beyond what noise makes. */
   reversals: z
     .strictObject({
@@ -174,4 +207,5 @@ export const whatWouldHaveWorkedSchema = z
 
 export type CourseFacts = z.infer<typeof courseFactsSchema>;
 export type Excursion = CourseFacts["excursions"][number];
+export type Cause = z.infer<typeof causeSchema>;
 export type WhatWouldHaveWorked = z.infer<typeof whatWouldHaveWorkedSchema>;

@@ -6,10 +6,11 @@ import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Seconds } from "../quantity/units.ts";
 import type { Reversals } from "../track/index.ts";
-import { windFinding } from "./cause.ts";
+import { causeFindings } from "./cause.ts";
 import type { ExcursionRows } from "./excursion.ts";
 import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
+import type { Joining } from "./joining.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
 import type { CorrectionMeasured } from "./wind-correction.ts";
@@ -26,13 +27,18 @@ const MADE_THE_WORST = 0.8;
 /** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
 const OVERSHOT_NEEDLE = 0.25;
 
+/** Whether an excursion lasted long enough to be spoken of. */
+export const isTold = ({ record }: ExcursionRows): boolean => (record.leadS ?? PROMPT) >= PROMPT;
+
 export interface FindingsFrom {
   readonly exercise: CourseExercise;
   readonly rows: Rows;
   readonly judged: Judged;
   readonly facts: CourseFacts;
   readonly excursions: readonly ExcursionRows[];
-  readonly reversals: Reversals | null;
+  /** The reversals where they are called chasing. */
+  readonly chased: Reversals | null;
+  readonly joining: Joining | null;
   /** Correction over the drifting rows of an excursion; null where the wind is not known. */
   readonly correctionOver: (span: Span) => CorrectionMeasured | null;
   /** Share of full scale that the overshoot of the intercept came to. */
@@ -40,7 +46,7 @@ export interface FindingsFrom {
 }
 
 export function findingsOf(from: FindingsFrom): Finding[] {
-  const { exercise, rows, judged, facts, excursions, reversals } = from;
+  const { exercise, rows, judged, facts, excursions } = from;
   if (isFitted(exercise)) return [trackedWithin(from), ...gaps(rows, judged.span)];
   const neverEstablished: Finding[] =
     rows.timed && judged.establishedAt === null
@@ -52,15 +58,13 @@ export function findingsOf(from: FindingsFrom): Finding[] {
           },
         ]
       : [];
-  const chased = reversals && chasedFinding(rows, reversals);
+  const chased = from.chased && chasedFinding(rows, from.chased);
   const told = excursions
-    .filter((e) => (e.record.leadS ?? PROMPT) >= PROMPT)
+    .filter(isTold)
     .filter((e) => !(chased && (e.record.leadS ?? driftSeconds(rows, e)) < CHASE_LEAD))
     .sort((a, b) => Math.abs(b.record.worstNeedle) - Math.abs(a.record.worstNeedle));
   const drifts = told.flatMap((e) => {
-    const measured = from.correctionOver(e.drifting);
-    const cause = measured && windFinding(e, measured);
-    return cause ? [driftFinding(exercise, rows, e), cause] : [driftFinding(exercise, rows, e)];
+    return [driftFinding(exercise, rows, e), ...causeFindings(e, from.correctionOver(e.drifting))];
   });
   // a drift that is not what made the worst of this course does not lead: the worst itself does
   const drifted = told.some(
@@ -70,7 +74,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
   return [
     ...neverEstablished,
     ...(chased ? [chased] : []),
-    ...(drifted ? [...drifts, ...overshot(from), worst] : [...overshot(from), worst, ...drifts]),
+    ...(drifted ? [...drifts, ...turned(from), worst] : [...turned(from), worst, ...drifts]),
     ...gaps(rows, judged.span),
   ];
 }
@@ -124,9 +128,13 @@ function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): F
   };
 }
 
-function chasedFinding(rows: Rows, r: Reversals): Finding | null {
-  const minutes = (rows.timeMs[r.to]! - rows.timeMs[r.from]!) / 60_000;
-  if (!(r.count >= CHASED_COUNT && r.perMinute >= CHASED_PER_MINUTE) || !(minutes > 0)) return null;
+export function wasChased(rows: Rows, r: Reversals): boolean {
+  return (
+    r.count >= CHASED_COUNT && r.perMinute >= CHASED_PER_MINUTE && rows.timeMs[r.to]! > rows.timeMs[r.from]!
+  );
+}
+
+function chasedFinding(rows: Rows, r: Reversals): Finding {
   return {
     code: "chased",
     facts: {
@@ -137,6 +145,16 @@ function chasedFinding(rows: Rows, r: Reversals): Finding | null {
     },
     evidence: evidence(rows, { start: r.from, end: r.to + 1 }),
   };
+}
+
+/** An intercept that went past the course, else a turn that ended off it. */
+function turned(from: FindingsFrom): Finding[] {
+  const past = overshot(from);
+  const { joining } = from;
+  if (past.length > 0 || !joining?.turned) return past;
+  const { time, crossTrackNm, turned: code } = joining;
+  const facts = { side: crossTrackNm > 0 ? "right" : "left", byNm: Math.abs(crossTrackNm) };
+  return [{ code, facts, evidence: { fromUtc: utcText(time), toUtc: null } }];
 }
 
 function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {

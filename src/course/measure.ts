@@ -12,12 +12,14 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
+import { worstCauses } from "./cause.ts";
+import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
-import { findExcursions } from "./excursion.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
-import { findingsOf } from "./finding.ts";
+import { findingsOf, isTold } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
+import { joiningFacts } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -55,7 +57,6 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const onPath = (s: Span): Span => ({ start: s.start + rows.pathStart, end: s.end + rows.pathStart });
   const windFact: WindFact | null = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
   const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
-  const excursions = fitted ? [] : findExcursions(rows, judged.span, exercise.scale);
   const reversals = countReversals(rows, judged.span);
   const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
   const joinedRow = judged.establishedAt ?? 0;
@@ -63,6 +64,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     intercept && !nearStation(exercise, rows, joinedRow)
       ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
       : null;
+  const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
+  const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
+  const { joining, chased, excursions } = findDepartures(departures);
   const altitude = altitudeFacts(exercise, rows, judged.span, weights);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
@@ -96,7 +100,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
     intercept: intercept && { ...intercept, overshootNeedle },
+    joining: joiningFacts(joining),
     excursions: excursions.map((e) => e.record),
+    causes: worstCauses(excursions.filter(isTold), joining, chased),
     reversals: reversals && {
       count: reversals.count,
       perMinute: reversals.perMinute,
@@ -113,8 +119,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     judged,
     facts,
     excursions,
-    reversals,
-    correctionOver: (s) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null),
+    chased,
+    joining,
+    correctionOver,
     overshootNeedle: overshootNeedle ?? 0,
   });
   const worst = excursions.reduce<(typeof excursions)[number] | null>(

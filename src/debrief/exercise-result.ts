@@ -9,7 +9,7 @@ import type {
   HoldExercise,
 } from "../brief/brief.ts";
 import { measureArc, measureCourse, measureDescent } from "../course/index.ts";
-import { gradeApproach, gradeArc, gradeCourse, gradeDescent } from "../grade/index.ts";
+import { gradeApproach, gradeArc, gradeCourse, gradeDescent, gradeHold } from "../grade/index.ts";
 import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
 import type { Match } from "../match/index.ts";
@@ -78,7 +78,7 @@ function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
     case "approach":
       return gradeApproach(null, standard);
     case "hold":
-      return [];
+      return gradeHold(null, standard);
   }
 }
 
@@ -161,22 +161,30 @@ export function holdResult(
   const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
   const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
   const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;
-  const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts: [] };
+  const verdicts = flight.standard ? gradeHold(facts, flight.standard) : [];
+  const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts };
   return { record: { kind: "hold", ...record, facts, findings, whatWouldHaveWorked: null }, series };
 }
 
 export function approachResult(
   exercise: ApproachExercise,
-  span: Span,
+  matched: Span,
   source: "brief" | "found",
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
-  const { motion, wind } = flight;
-  const { series, ...measured } = measureApproach({ exercise, path: columnsOf(flight), span, motion, wind });
+  const { motion, wind, legs } = flight;
+  const { series, span, ...measured } = measureApproach({
+    exercise,
+    path: columnsOf(flight),
+    span: matched,
+    motion,
+    wind,
+    legs,
+  });
   // what was only found was held to nothing
   const { standard } = flight;
   const verdicts = standard && source === "brief" ? gradeApproach(measured.facts, standard) : [];
-  const record = { ...told(exercise.title, source, flown, flight), verdicts };
+  const record = { ...told(exercise.title, source, { ...flown, span }, flight), verdicts };
   return { record: { kind: "approach", ...record, ...measured }, series };
 }

@@ -1,6 +1,7 @@
 /** What may come back on courses: the side, the wind, the lead, the chase, the intercept. */
 import type { CourseFacts, CourseRecord } from "../debrief/document.ts";
 import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
+import { CHASING, chasedPerMinute } from "./chasing.ts";
 import { type Measured, type Tendency, tendency } from "./tendency.ts";
 import { A_THIRD, missingShare } from "./wind-share.ts";
 
@@ -12,11 +13,6 @@ const LEAST_NEEDED: AngleSize = 4;
 const LEAST_WIND: AngleSize = 2;
 /** Chosen: at 100 kt and 10 degrees off, a minute is 0.3 NM. */
 const LEAD: Seconds = 60;
-/** Reversals a minute. Chosen: what the sheet calls chasing; tidy simulated pilots stay under a third of it. */
-const CHASING = 1;
-
-/** A count is known to one or so, the more so where it is 0 (the square root of a count of 1, twice). */
-const COUNT_95 = 2;
 
 type Facts = (facts: CourseFacts) => Measured | null;
 
@@ -84,11 +80,7 @@ export const COURSE_TENDENCIES: readonly Tendency[] = [
     "chasing",
     "per-min",
     () => CHASING,
-    ({ reversals, judged }) =>
-      reversals && {
-        value: reversals.perMinute,
-        doubt95: (60 * COUNT_95) / Math.max(60, judged.seconds ?? 0),
-      },
+    ({ reversals, judged }) => reversals && chasedPerMinute(reversals.perMinute, judged.seconds),
     true,
   ),
   course(

@@ -1,4 +1,5 @@
 /** The tendencies that are looked for: one list. */
+import { APPROACH_TENDENCIES } from "./approach-tendencies.ts";
 import { COURSE_TENDENCIES } from "./course-tendencies.ts";
 import { HOLD_TENDENCIES } from "./hold-tendencies.ts";
 import { type Tendency, tendency } from "./tendency.ts";
@@ -16,6 +17,7 @@ const SOFT = 7;
 export const TENDENCIES: readonly Tendency[] = [
   ...COURSE_TENDENCIES,
   ...HOLD_TENDENCIES,
+  ...APPROACH_TENDENCIES,
   ...TURN_TENDENCIES,
   /** Outside the arc positive. */
   tendency("arc", {

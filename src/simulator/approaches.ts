@@ -197,7 +197,7 @@ export const APPROACH_SAMPLES: readonly Scenario[] = [
   ),
   lesson(
     "approach-step-downs",
-    "A non-precision approach with a step-down, level at the minimum, and a landing.",
+    "A non-precision approach by steps, level at the minimum, and a landing.",
     approachStep({
       descent: steps([
         [FINAL_FIX, 1320],

@@ -23,6 +23,8 @@ export interface Moment {
 /** A thing that the script made happen, for the truth. */
 export type EventCode =
   | "established"
+  | "turned-onto"
+  | "rolled-out"
   | "wind-correction-let-go"
   | "wind-correction-overdone"
   | "corrected"

@@ -12,6 +12,7 @@ import { draw, type Random } from "./random.ts";
 import type { CourseStep, Step } from "./script.ts";
 import { type Sight, sightOf } from "./sight.ts";
 import { offset } from "./step.ts";
+import { turningOnto } from "./turn-onto.ts";
 
 /** Heading to aim at (not wrapped), or null when the step is done. */
 export type Manoeuvre = (a: Aircraft) => TurnDegrees | null;
@@ -28,6 +29,8 @@ export interface Witness {
 
 /** A step is rolled out when the heading is so near, degrees. */
 const ROLLED_OUT = 3;
+/** Of the roll into a turn, seconds: as of every pilot here. */
+const ROLL_LAG = 2.5;
 /** Established: this near to the course and this parallel to it. */
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
@@ -103,10 +106,19 @@ function flyCourse(step: CourseStep, random: Random, witness: Witness): Manoeuvr
   const look = sightOf(step);
   let steer: Steersman | null = null;
   let wanted: TrueDegrees | null = null;
+  const onto = step.joined && turningOnto(step.joined, step.cut, ROLL_LAG, random, witness.note);
+  let turning = onto !== undefined;
   return (a) => {
     const sight = look(a.position, a.time);
     const done = step.form === "from" ? sight.distance >= step.until : sight.distance <= step.until;
     if (done) return null;
+    if (turning && onto) {
+      const heading = onto(a, sight);
+      if (heading !== null) return unwrap(a.heading, heading);
+      turning = false;
+      witness.note("established");
+      steer = steersman(step.flown, a.time, random, witness.note);
+    }
     const m: Moment = {
       sight,
       speed: a.trueAirspeed * METRES_PER_SECOND_PER_KNOT,

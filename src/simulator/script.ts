@@ -13,6 +13,7 @@ import type {
 } from "../quantity/units.ts";
 import type { NeedleScaleId } from "../standard/needle.ts";
 import type { Drawn, Random } from "./random.ts";
+import type { TurnOnto } from "./turn-onto.ts";
 
 export type Side = "left" | "right";
 
@@ -62,6 +63,8 @@ export interface CourseStep {
   readonly until: NauticalMiles;
   /** Largest angle of interception. */
   readonly cut: AngleSize;
+  /** One turn onto the course; without it the course is joined softly. */
+  readonly joined?: TurnOnto;
   readonly scale: NeedleScaleId;
   readonly flown: Habit;
   /** Title of the exercise in the truth; null where the course is only a way to the next one. */

@@ -87,6 +87,14 @@ const searching = (page: Page, words: string): Promise<number> =>
     words,
   );
 
+/** Seconds from the click until the habits of all flights are shown. */
+async function habits(page: Page): Promise<number> {
+  const start = performance.now();
+  await page.getByRole("link", { name: "Habits" }).click();
+  await page.locator(".habits h1").waitFor({ timeout: 120_000 });
+  return (performance.now() - start) / 1000;
+}
+
 async function saving(page: Page): Promise<{ seconds: number; path: string }> {
   const start = performance.now();
   const coming = page.waitForEvent("download", { timeout: 300_000 });
@@ -101,11 +109,7 @@ async function takingIn(browser: Browser, address: string, path: string): Promis
   await page.goto(address);
   await page.waitForSelector("h1");
   const start = performance.now();
-  await page.getByLabel("Logs and briefs").setInputFiles({
-    name: "logbook.zip",
-    mimeType: "application/zip",
-    buffer: await import("node:fs/promises").then(({ readFile }) => readFile(path)),
-  });
+  await page.getByLabel("Logs and briefs").setInputFiles(path);
   await page.waitForFunction(
     (n) => document.querySelector('[role="alert"]')?.textContent?.includes(`${n} flights added`),
     FLIGHTS,
@@ -114,8 +118,6 @@ async function takingIn(browser: Browser, address: string, path: string): Promis
   await context.close();
   return (performance.now() - start) / 1000;
 }
-
-const worst = (all: readonly number[]): string => `${Math.round(Math.max(...all))} ms at most`;
 
 export default async function bench(): Promise<Line[]> {
   const outDir = mkdtempSync(join(tmpdir(), "hindtrack-bench-"));
@@ -135,19 +137,29 @@ export default async function bench(): Promise<Line[]> {
     await page.reload();
     await page.waitForSelector(".flights tbody tr");
     const searched: number[] = [];
-    for (const words of SEARCHES) searched.push(await searching(page, words));
+    for (const words of SEARCHES) {
+      const times: number[] = [];
+      for (let i = 0; i < RUNS; i++) {
+        await searching(page, "something else");
+        times.push(await searching(page, words));
+      }
+      searched.push(Math.min(...times));
+    }
+    const shown = await habits(page);
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
     const { seconds, path } = await saving(page);
     const taken = await takingIn(browser, address, path);
     const best = Math.min(...opened);
     return [
       {
-        text: `${FLIGHTS} flights: the list stands after ${Math.round(best)} ms at best, ${worst(opened)} (of ${RUNS} loads; wanted ${OPEN_MS})`,
+        text: `${FLIGHTS} flights: the list stands after ${Math.round(best)} ms at best, ${Math.round(Math.max(...opened))} ms at most (of ${RUNS} loads; wanted ${OPEN_MS})`,
         ok: best <= OPEN_MS,
       },
       {
-        text: `${FLIGHTS} flights: a search is answered in ${worst(searched)} (of ${SEARCHES.length}; wanted ${SEARCH_MS})`,
+        text: `${FLIGHTS} flights: the slowest of ${SEARCHES.length} searches is answered in ${Math.round(Math.max(...searched))} ms (each the best of ${RUNS}; wanted ${SEARCH_MS})`,
         ok: Math.max(...searched) <= SEARCH_MS,
       },
+      { text: `${FLIGHTS} flights: their habits are shown ${shown.toFixed(1)} s after the click` },
       {
         text: `${FLIGHTS} flights saved as one file in ${seconds.toFixed(1)} s, taken in again in ${taken.toFixed(1)} s`,
       },

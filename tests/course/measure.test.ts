@@ -119,7 +119,7 @@ describe("what cannot be told is said", () => {
     courseFactsSchema.parse(facts);
   });
 
-  it("one straight tells nothing of the wind across it: no drift, no heading, no cause", () => {
+  it("one straight tells nothing of the wind across it: no drift, no heading, and no cause can be told", () => {
     const rows = tracksOff({ along: -14, across: 0 }, [
       [0, 40],
       [7, 160],
@@ -128,7 +128,8 @@ describe("what cannot be told is said", () => {
     expect([facts.drift, facts.windCorrection, whatWouldHaveWorked]).toEqual([null, null, null]);
     const reason = facts.cannotTell.find((c) => c.fact === "windCorrection")!.reason;
     expect(["wind-along-only", "wind-not-known"]).toContain(reason);
-    expect(findings.map((f) => f.code)).toEqual(["drifted-before-needle", "tracked-within"]);
+    expect(findings.map((f) => f.code)).toEqual(["drifted-before-needle", "cannot-tell", "tracked-within"]);
+    expect(facts.causes).toEqual([{ cause: "cannot-tell", share: 1 }]);
   });
 
   it("a silence of the log is counted out and reported", () => {

@@ -1,6 +1,6 @@
 /** Approaches through the whole debrief: of a brief, found to the runways of a list, with heights and times missing, anywhere. */
 import { describe, expect, it } from "vitest";
-import type { ApproachFacts, ApproachRecord, DebriefDocument } from "../../src/debrief/document.ts";
+import type { ApproachFacts, DebriefDocument } from "../../src/debrief/document.ts";
 import { documentSchema } from "../../src/debrief/document.ts";
 import type { DebriefInput } from "../../src/debrief/index.ts";
 import { destination } from "../../src/geodesy/index.ts";
@@ -16,17 +16,14 @@ import {
 } from "../../src/simulator/orsa-vale.ts";
 import type { SimulatedRunway } from "../../src/simulator/script.ts";
 import type { TrueApproach } from "../../src/simulator/truth.ts";
-import { debriefOf } from "../support/debriefed.ts";
+import { approaches, debriefOf, type MeasuredApproach } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
-type Measured = ApproachRecord & { readonly facts: ApproachFacts };
-
-function approaches(document: DebriefDocument): Measured[] {
+/** All that the document has of approaches; valid, and told without a broken word. */
+function told(document: DebriefDocument): MeasuredApproach[] {
   documentSchema.parse(JSON.parse(JSON.stringify(document)));
   expect(debriefText(document)).not.toMatch(/NaN|undefined|null|not found on this flight/);
-  return document.exercises.flatMap((e) =>
-    e.kind === "approach" && e.facts ? [{ ...e, facts: e.facts }] : [],
-  );
+  return approaches(document);
 }
 
 const seconds = (utc: string | null | undefined, truth: string | null): number =>
@@ -54,7 +51,7 @@ describe("by simulation: an approach of the brief", () => {
       const scenario = drawnApproach(ends);
       const { track, truth } = fly(scenario, 5001);
       const { document, series } = await debriefOf(gpxText(track, 7), scenario.brief);
-      const [{ facts, source, match }, ...others] = approaches(document) as [Measured];
+      const [{ facts, source, match }, ...others] = told(document) as [MeasuredApproach];
       expect(others).toEqual([]);
       expect([source, match!.by]).toEqual(["brief", "geometry"]);
       agrees(facts, truth.truth.approaches![0]!);
@@ -82,7 +79,7 @@ describe("by simulation: without a brief, the runways of a list", () => {
     "%s: the final to 22 is offered once, and no line is fitted to it",
     async (name) => {
       const document = await found(name);
-      const [{ facts, source, title }, ...others] = approaches(document) as [Measured];
+      const [{ facts, source, title }, ...others] = told(document) as [MeasuredApproach];
       expect(others).toEqual([]);
       expect([source, title, facts.runway.ident]).toEqual(["found", "Approach runway 22", "22"]);
       expect(facts.guidance.supposed).toBe(true);
@@ -95,23 +92,28 @@ describe("by simulation: without a brief, the runways of a list", () => {
 
   it("no list, no approach", async () => {
     const { document } = await debriefOf(flyScenario("approach-tidy-precision", 5002).gpx, null);
-    expect(approaches(document)).toEqual([]);
+    expect(told(document)).toEqual([]);
   });
 
   it("an elevation that the list does not give is taken from the roll on the runway", async () => {
-    const [given] = approaches(await found("approach-tidy-precision"));
-    const [told] = approaches(await found("approach-tidy-precision", [{ ...runway22, elevation: null }]));
-    near(told!.facts.runway.elevationFt! + given!.facts.height!.correctionFt, LINDHOLT_ELEVATION, 1.1, "ft");
-    expect(told!.facts.height!.anchored).toBe("runway");
-    near(told!.facts.gates[0]!.distanceNm!, given!.facts.gates[0]!.distanceNm!, 0.005, "NM");
+    const [given] = told(await found("approach-tidy-precision"));
+    const [rolled] = told(await found("approach-tidy-precision", [{ ...runway22, elevation: null }]));
+    near(
+      rolled!.facts.runway.elevationFt! + given!.facts.height!.correctionFt,
+      LINDHOLT_ELEVATION,
+      1.1,
+      "ft",
+    );
+    expect(rolled!.facts.height!.anchored).toBe("runway");
+    near(rolled!.facts.gates[0]!.distanceNm!, given!.facts.gates[0]!.distanceNm!, 0.005, "NM");
   });
 
   it("without a roll nothing is told of heights above it, and why is said", async () => {
     const document = await found("approach-track-chased", [{ ...runway22, elevation: null }]);
-    const [told] = approaches(document);
-    expect(told!.facts).toMatchObject({ glidePath: null, flownPath: null, outcome: "missed" });
-    expect(told!.facts.runway.elevationFt).toBeNull();
-    expect(told!.facts.gates.every((gate) => gate.utc === null)).toBe(true);
+    const [rolled] = told(document);
+    expect(rolled!.facts).toMatchObject({ glidePath: null, flownPath: null, outcome: "missed" });
+    expect(rolled!.facts.runway.elevationFt).toBeNull();
+    expect(rolled!.facts.gates.every((gate) => gate.utc === null)).toBe(true);
     expect(debriefText(document)).toContain("elevation of the runway is not known");
   });
 
@@ -127,7 +129,7 @@ describe("by simulation: without a brief, the runways of a list", () => {
     const { gpx, brief } = flyScenario("approach-tidy-precision", 5002);
     const runways = [runway22, runway04];
     const both = (await debriefOf(gpx, brief, { runways })).document;
-    expect(approaches(both).map((a) => a.source)).toEqual(["brief"]);
+    expect(told(both).map((a) => a.source)).toEqual(["brief"]);
     const other = brief!.replace(/exercises:[\s\S]*/, "exercises:\n  - { course: 090, from: TARNO }\n");
     const { document } = await debriefOf(gpx, other, { runways });
     expect(document.exercises.map((e) => [e.kind, e.source])).toEqual([
@@ -143,8 +145,8 @@ describe("by simulation: what a log does not have", () => {
 
   it("without heights the ground track is measured and nothing is told of the way down", async () => {
     const { document } = await debriefOf(gpx.replace(/<ele>[^<]*<\/ele>/g, ""), brief);
-    const [{ facts }] = approaches(document) as [Measured];
-    const [whole] = approaches((await timed).document) as [Measured];
+    const [{ facts }] = told(document) as [MeasuredApproach];
+    const [whole] = told((await timed).document) as [MeasuredApproach];
     expect(facts).toMatchObject({ height: null, glidePath: null, flownPath: null, descent: null });
     expect(facts.minimum!.passedUtc).toBeNull();
     expect(facts.outcome).toBe("landed");
@@ -154,8 +156,8 @@ describe("by simulation: what a log does not have", () => {
 
   it("without times the deviation along the final is measured and nothing that needs a clock", async () => {
     const { document } = await debriefOf(gpx.replace(/<time>[^<]*<\/time>/g, ""), brief);
-    const [{ facts, startUtc }] = approaches(document) as [Measured];
-    const [whole] = approaches((await timed).document) as [Measured];
+    const [{ facts, startUtc }] = told(document) as [MeasuredApproach];
+    const [whole] = told((await timed).document) as [MeasuredApproach];
     expect([startUtc, facts.outcome, facts.missed, facts.landing]).toEqual([null, "cannot-tell", null, null]);
     // raw positions scatter a few metres more
     near(Math.abs(facts.crossTrack.maxNm), Math.abs(whole.facts.crossTrack.maxNm), 0.01, "NM");
@@ -183,7 +185,7 @@ describe("by simulation: the same anywhere, through the whole debrief", () => {
       const { track, truth } = fly(scenario, 5004);
       const gpx = gpxText(track, 7);
       const [truly] = truth.truth.approaches!;
-      const [{ facts }] = approaches((await debriefOf(gpx, scenario.brief)).document) as [Measured];
+      const [{ facts }] = told((await debriefOf(gpx, scenario.brief)).document) as [MeasuredApproach];
       agrees(facts, truly!);
       near(facts.finalCourseTrueDeg, field.course, 0.02, "deg");
       near(
@@ -198,7 +200,7 @@ describe("by simulation: the same anywhere, through the whole debrief", () => {
         end: destination(field.threshold, field.course, RUNWAY_22_LENGTH),
         elevation: field.elevation,
       };
-      const offered = approaches((await debriefOf(gpx, null, { runways: [listed] })).document);
+      const offered = told((await debriefOf(gpx, null, { runways: [listed] })).document);
       expect(offered.map((a) => a.facts.outcome)).toEqual([truly!.outcome]);
     }
   });

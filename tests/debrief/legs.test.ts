@@ -9,7 +9,8 @@ describe("FAA-H-8083-25, from memory: drift is the angle between heading and tra
     async (name) => {
       const { document } = await sampleDebrief(name);
       const legs = document.legs.filter((leg) => Math.abs(leg.driftDeg ?? 0) >= 2);
-      expect(legs.length).toBeGreaterThan(0);
+      // where the log does not tell the wind it tells no drift
+      if (document.wind!.knowledge === "full") expect(legs.length).toBeGreaterThan(0);
       for (const { driftDeg, headingTrueDeg, trackTrueDeg, wind } of legs) {
         expect(Math.sign(wind.acrossKt!)).toBe(Math.sign(driftDeg!));
         // 0.02: three numbers rounded to 0.01

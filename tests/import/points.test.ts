@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { distanceNm, type KnownPoints, pointsNamed, searchPoints } from "../../src/geodesy/index.ts";
 import { readPoints } from "../../src/import/index.ts";
@@ -43,6 +44,15 @@ describe("by construction: a table of points", () => {
         elevation: 410,
       },
     ]);
+  });
+
+  it("is read as the README writes it, without a complaint", async () => {
+    const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+    const list = /```\n(ident,lat,lon[^`]*)```/.exec(readme)![1]!;
+    const { points, runways, issues } = await read(list);
+    expect(points).toHaveLength(4);
+    expect(runways.map(({ ident }) => ident)).toEqual(["LIND 22", "LIND 04", "KESTI 09"]);
+    expect(issues).toEqual([]);
   });
 
   it("is read alike with semicolons and decimal commas, metres and western declination", async () => {

@@ -12,8 +12,14 @@ const text = (name: string, file: string) => readFileSync(join(SAMPLES, name, fi
 const truthOf = (name: string): Truth => JSON.parse(text(name, "truth.json"));
 
 describe("by construction: samples", () => {
-  it("are three lessons of courses and four of holds", () => {
+  it("are three lessons of courses, four of holds and six of approaches", () => {
     expect(cases.sort()).toEqual([
+      "approach-below-minimum",
+      "approach-from-arc",
+      "approach-step-downs",
+      "approach-tidy-precision",
+      "approach-track-chased",
+      "approach-unstable-continued",
       "calm-and-tidy",
       "hold-by-distance",
       "hold-direct-well-flown",
@@ -31,13 +37,17 @@ describe("by construction: samples", () => {
     expect(`${JSON.stringify(truth, null, 1)}\n`).toBe(text(name, "truth.json"));
   });
 
-  it.each(cases)("%s lasts 25 to 40 minutes and its log stays under 400 kB", (name) => {
-    const { startUtc, endUtc } = truthOf(name);
-    const minutes = (Date.parse(endUtc) - Date.parse(startUtc)) / 60_000;
-    expect(minutes).toBeGreaterThan(25);
-    expect(minutes).toBeLessThan(40);
-    expect(statSync(join(SAMPLES, name, "log.gpx")).size).toBeLessThan(400_000);
-  });
+  it.each(cases)(
+    "%s lasts 25 to 40 minutes, an approach 12 to 20, and its log stays under 400 kB",
+    (name) => {
+      const { startUtc, endUtc } = truthOf(name);
+      const minutes = (Date.parse(endUtc) - Date.parse(startUtc)) / 60_000;
+      const [least, most] = name.startsWith("approach-") ? [12, 20] : [25, 40];
+      expect(minutes).toBeGreaterThan(least);
+      expect(minutes).toBeLessThan(most);
+      expect(statSync(join(SAMPLES, name, "log.gpx")).size).toBeLessThan(400_000);
+    },
+  );
 
   it("calm-and-tidy never shows a quarter of the needle", () => {
     for (const e of truthOf("calm-and-tidy").truth.exercises)

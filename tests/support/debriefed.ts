@@ -3,6 +3,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readBrief } from "../../src/brief/index.ts";
 import type {
+  ApproachFacts,
+  ApproachRecord,
   CourseFacts,
   CourseRecord,
   DebriefDocument,
@@ -32,9 +34,11 @@ export async function debriefOf(
   return debriefFlight({ log, brief: brief === null ? null : readBrief(brief, "brief.yaml"), ...more });
 }
 
-/** Those whose brief is of courses, and those whose brief is of holds. */
-export const COURSE_SAMPLES = SAMPLES.filter((name) => !/hold:/.test(read(name, "brief.yaml")));
-export const HOLD_SAMPLES = SAMPLES.filter((name) => /hold:/.test(read(name, "brief.yaml")));
+/** By what their brief is of. */
+const briefed = (kind: RegExp) => SAMPLES.filter((name) => kind.test(read(name, "brief.yaml")));
+export const HOLD_SAMPLES = briefed(/\bhold:/);
+export const APPROACH_SAMPLES = briefed(/\bapproach:/);
+export const COURSE_SAMPLES = briefed(/\bcourse:/);
 
 const done = new Map<string, Promise<Debrief>>();
 
@@ -66,6 +70,17 @@ export function holds(document: DebriefDocument): MeasuredHold[] {
   return document.exercises.flatMap((exercise) => {
     if (exercise.kind !== "hold") return [];
     if (!exercise.facts) throw new Error(`no measured hold: ${exercise.title}`);
+    return [{ ...exercise, facts: exercise.facts }];
+  });
+}
+
+export type MeasuredApproach = ApproachRecord & { readonly facts: ApproachFacts };
+
+/** The approaches of a debrief, each of which was flown and measured. */
+export function approaches(document: DebriefDocument): MeasuredApproach[] {
+  return document.exercises.flatMap((exercise) => {
+    if (exercise.kind !== "approach") return [];
+    if (!exercise.facts) throw new Error(`no measured approach: ${exercise.title}`);
     return [{ ...exercise, facts: exercise.facts }];
   });
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { addedTo, fileRole, sortFiles } from "../../web/sorting.ts";
+import { addedTo, fileRole, isPointList, sortFiles } from "../../web/sorting.ts";
 
 test.each([
   ["log.gpx", '<?xml version="1.0"?><gpx>', "log"],
@@ -39,4 +39,15 @@ test("a brief or a standard goes to the flight on the sheet, a log makes a new o
   expect(addedTo(standing, { ...none, brief: "new" })).toEqual(["log", "new"]);
   expect(addedTo(standing, { ...none, logs: ["other"] })).toEqual(["other"]);
   expect(addedTo(null, { ...none, standard: "ours" })).toEqual(["ours"]);
+});
+
+test.each([
+  ["ident,lat,lon,kind\nTARNO,35.6,172.3,vor\n", true],
+  ["# Orsa Vale\nName;Latitude;Longitude\nTARNO;35,6;172,3\n", true],
+  ["time,lat,lon,name\n10:00:00,35.6,172.3,x\n", false],
+  ["lat,lon,alt\n35.6,172.3,1000\n", false],
+  ["<gpx><wpt lat='1' lon='2'><name>A</name></wpt></gpx>", false],
+  ["brief: 1\nfixes:\n  TARNO: { lat: 1, lon: 2 }\n", false],
+] as const)("%j is a list of points: %s", (beginning, is) => {
+  expect(isPointList(beginning)).toBe(is);
 });

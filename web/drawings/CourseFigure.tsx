@@ -6,7 +6,7 @@ import type { CourseFacts, CourseRecord, CourseSeries, DocumentLeg } from "./con
 import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
 import { type CourseRow, limitDrawn, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
-import { type Cursor, rowAt } from "./cursor.ts";
+import { type Cursor, markedSpan, rowAt } from "./cursor.ts";
 import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
@@ -124,7 +124,7 @@ function Rows(props: {
   );
 }
 
-type RowProps = Omit<CourseRow, "cursor" | "devicePixelRatio"> & {
+type RowProps = Omit<CourseRow, "cursor" | "marked" | "devicePixelRatio"> & {
   title: string;
   cursorSignal: Cursor;
   paper: boolean;
@@ -142,12 +142,13 @@ function RowCanvas(props: RowProps) {
       const row = paper ? null : rowAt(series.timeMs, cursor.peek());
       return row === null ? null : series.timeMs[row];
     };
+    const marked = () => (paper || !timed ? null : markedSpan(cursor).peek());
     canvas.current.width = size.width;
     canvas.current.height = size.height;
     const ratio = paper ? PAPER_PIXEL_RATIO : Math.max(1, devicePixelRatio);
     const drawn = new Chart(
       canvas.current,
-      courseChart({ ...props, cursor: place, devicePixelRatio: ratio }) as never,
+      courseChart({ ...props, cursor: place, marked, devicePixelRatio: ratio }) as never,
     );
     chart.current = drawn as unknown as Chart<"line">;
     return () => {
@@ -174,6 +175,10 @@ function RowCanvas(props: RowProps) {
     // Only the row that holds the moment is drawn again, and the one that has just lost it.
     if (inside || marked.current) chart.current?.draw();
     marked.current = inside;
+  });
+  useSignalEffect(() => {
+    void markedSpan(cursor).value;
+    chart.current?.draw();
   });
   const point = (event: PointerEvent) => {
     if (!timed) return;

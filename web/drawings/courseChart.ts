@@ -21,6 +21,7 @@ import { dimensionLines } from "./plugins/dimensionLines.ts";
 import { frame } from "./plugins/frame.ts";
 import { isolineMiles, isolines } from "./plugins/isolines.ts";
 import { TEXT_PX } from "./plugins/pen.ts";
+import { spanBar } from "./plugins/spanBar.ts";
 import { veil } from "./plugins/veil.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { clockText, fractionText } from "./words.ts";
@@ -120,6 +121,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
     }),
     coast({ axis: "needle", limit: limit, label: limitWords, palette, labelOutside: !narrow }),
     veil({ axis: "needle", spans: veilSpans(facts, series), palette }),
+    spanBar(row.marked, palette),
     cursorLine(row.cursor, palette),
   ];
   if (timed) {

@@ -10,7 +10,7 @@ const PX_PER_TOLERANCE = (14.3 * PX_PER_MM) / MOST;
 const INSET = 4;
 
 /** Right of course lies below the line, as in every drawing; so does too little of a correction. */
-const liesBelow = ({ id, unit }: Habit): boolean => id === "needle-side" || unit === "part";
+const liesBelow = ({ id, unit }: Habit): boolean => id.endsWith("-side") || unit === "part";
 
 export interface PanelScale {
   /** Of a flight by its index. */

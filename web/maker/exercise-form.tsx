@@ -1,17 +1,10 @@
 /** One exercise of the brief: folded to a line with what came of it, or open with all its fields. */
-import {
-  type BriefExercise,
-  clock,
-  type DocumentExercise,
-  decidingVerdict,
-  exerciseSentence,
-  runwaysNamed,
-  threeFigures,
-} from "../../src/index.ts";
-import { flight } from "../flight.ts";
+import { type BriefExercise, pointsNamed, runwaysNamed, threeFigures } from "../../src/index.ts";
 import { FieldLine } from "./field.tsx";
-import { type Field, fieldsOf, fieldText, kindOf, pathIn, withField } from "./fields.ts";
-import { change, chosen, flightTime, moveExercise, reading, removeExercise } from "./making.ts";
+import { fieldText, kindOf, pathIn, withField } from "./field-values.ts";
+import { type Field, fieldsOf } from "./fields.ts";
+import { change, chosen, flightTime, moveExercise, reading, removeExercise, values } from "./making.ts";
+import { Outcome } from "./outcome.tsx";
 import { fieldId, picking } from "./picking.ts";
 import { known } from "./points.ts";
 import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
@@ -56,6 +49,13 @@ function withListedRunway(exercise: Values, text: string): Values {
   return put(exercise, ["approach", "runway"], written) as Values;
 }
 
+/** An ident as it is known: capitals or not are not what is meant. */
+function knownIdent(typed: string): string {
+  const sought = typed.trim().toUpperCase();
+  const own = Object.keys(mapOf(values.peek().fixes)).find((ident) => ident.toUpperCase() === sought);
+  return own ?? pointsNamed(known.peek(), typed)[0]?.ident ?? typed;
+}
+
 function ExerciseField({ index, exercise, field }: { index: number; exercise: Values; field: Field }) {
   const path: Path = ["exercises", index, ...pathIn(exercise, field)];
   const idPath: Path = field.at[0] === "form" ? ["exercises", index, "form"] : path;
@@ -63,7 +63,7 @@ function ExerciseField({ index, exercise, field }: { index: number; exercise: Va
   const own = text.trim() !== "" ? field.complaint?.(text) : null;
   const wrong = own ? [own] : field.at[0] === "form" ? [] : complaintsAt(reading.value, path, true);
   const write = (typed: string) => {
-    const changed = withField(exercise, field, typed);
+    const changed = withField(exercise, field, field.takes === "ident" ? knownIdent(typed) : typed);
     const filled = field.takes === "runway" ? withListedRunway(changed, typed) : changed;
     change(["exercises", index], filled);
   };
@@ -107,17 +107,6 @@ function ExerciseField({ index, exercise, field }: { index: number; exercise: Va
   );
 }
 
-/** What the sheet says of the exercise at an index: the nth of its title, since titles may come twice. */
-export function resultOf(index: number): DocumentExercise | null {
-  const now = reading.value;
-  const title = draftAt(now, index)?.title;
-  if (!title || !flight.value) return null;
-  let before = 0;
-  for (let i = 0; i < index; i++) if (draftAt(now, i)?.title === title) before++;
-  const { exercises } = flight.value.document;
-  return exercises.filter((e) => e.source === "brief" && e.title === title)[before] ?? null;
-}
-
 const KIND_WORDS = {
   course: "Course",
   leg: "Leg",
@@ -126,25 +115,6 @@ const KIND_WORDS = {
   descent: "Descent",
   approach: "Approach",
 };
-
-function Outcome({ index }: { index: number }) {
-  const result = resultOf(index);
-  if (!draftAt(reading.value, index)) return <span class="fine">waits for its fields</span>;
-  if (!result) return <span class="fine">is being worked out</span>;
-  const verdict = decidingVerdict(result.verdicts);
-  return (
-    <span class="fine">
-      {result.startUtc && result.endUtc && `${clock(result.startUtc)} to ${clock(result.endUtc)}. `}
-      {exerciseSentence(result)}
-      {verdict && (
-        <>
-          {" "}
-          <b>{verdict.verdict}</b>
-        </>
-      )}
-    </span>
-  );
-}
 
 export function ExerciseForm({ index, value }: { index: number; value: unknown }) {
   const kind = kindOf(value);

@@ -1,6 +1,7 @@
 /** Which fields an exercise of each kind has, in trade units, and where the reader's complaints about them point. */
 import { NEEDLE_SCALES } from "../../src/index.ts";
-import { at, isMap, type Path, put, textOf, typedPlace, type Values } from "./values.ts";
+import { typedSteps } from "./steps.ts";
+import { type Path, typedPlace } from "./values.ts";
 
 export const EXERCISE_KINDS = ["course", "leg", "arc", "hold", "descent", "approach"] as const;
 export type ExerciseKind = (typeof EXERCISE_KINDS)[number];
@@ -19,14 +20,6 @@ export interface Field {
   readonly needed?: boolean;
   /** A complaint of the page's own, where the reader sees only the outcome. */
   readonly complaint?: (text: string) => string | null;
-}
-
-/** What an exercise is; null for what this page does not know, which is kept as it is. */
-export function kindOf(exercise: unknown): ExerciseKind | null {
-  if (!isMap(exercise)) return null;
-  for (const kind of ["course", "arc", "hold", "descent", "approach", "leg"] as const)
-    if (Object.hasOwn(exercise, kind)) return kind;
-  return null;
 }
 
 const scales = (linear: boolean): Choice[] => [
@@ -179,53 +172,17 @@ const FIELDS: Readonly<Record<ExerciseKind, readonly Field[]>> = {
     number("Glide path, °", "3; none for level-offs", approach("glide_path_deg")),
     number("Decision altitude, ft", "may be left out", approach("decision_ft")),
     number("Minimum descent altitude, ft", "instead of decision", approach("minimum_ft")),
+    {
+      label: "Step-downs",
+      hint: "LUMDO 2400, 2 NM 900",
+      takes: "text",
+      at: approach("step_downs"),
+      complaint: (text) =>
+        typedSteps(text) ? null : "Write a fix or a distance and a height each, as in LUMDO 2400, 2 NM 900.",
+    },
     number("Missed approach point, NM before", "0, at the threshold", approach("missed_point_nm")),
     ident("Missed approach to", approach("missed_to"), false),
     ...TIMES,
   ],
 };
 export const fieldsOf = (kind: ExerciseKind): readonly Field[] => FIELDS[kind];
-
-/** A new exercise of a kind: what makes it one, still empty. */
-export const NEW_EXERCISE: Readonly<Record<ExerciseKind, Values>> = {
-  course: { course: "", to: "" },
-  leg: { leg: ["", ""] },
-  arc: { arc: "", radius_nm: "", from_radial: "", to_radial: "" },
-  hold: { hold: "", inbound: "", turns: "right", leg: "1 min" },
-  descent: { descent: "", to_ft: "" },
-  approach: {
-    approach: {
-      runway: { threshold: "", end: "", elevation_ft: "" },
-      guidance: "localizer",
-      glide_path_deg: "3",
-    },
-  },
-};
-
-/** A course has its fix under `to` or under `from`: on the page these are two fields. */
-const formOf = (exercise: Values): "to" | "from" => (Object.hasOwn(exercise, "from") ? "from" : "to");
-
-/** The path of a field in this exercise, for values and complaints alike. */
-export function pathIn(exercise: Values, { at: path }: Field): Path {
-  return path[0] === "fix" || path[0] === "form" ? [formOf(exercise)] : path;
-}
-
-export function fieldText(exercise: Values, field: Field): string {
-  if (field.at[0] === "form") return formOf(exercise);
-  const value = at(exercise, pathIn(exercise, field));
-  // a runway's ends stand as two numbers in a brief and in one field here
-  if (Array.isArray(value) && value.length === 2) return value.join(", ");
-  return textOf(value);
-}
-
-export function withField(exercise: Values, field: Field, text: string): Values {
-  if (field.at[0] === "form") {
-    const { [formOf(exercise)]: fix, ...rest } = exercise;
-    return { ...rest, [text]: fix };
-  }
-  const path = pathIn(exercise, field);
-  const changed = put(exercise, path, text) as Values;
-  if (path[0] !== "between") return changed;
-  const between = [0, 1].map((i) => textOf(at(changed, ["between", i])));
-  return put(changed, ["between"], between.every((t) => t === "") ? undefined : between) as Values;
-}

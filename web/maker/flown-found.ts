@@ -4,19 +4,22 @@ import type { DocumentExercise } from "../../src/index.ts";
 import { newAnalyst } from "../analyst.ts";
 import type { Flight } from "../flight.ts";
 import { addedTo, sortedFiles } from "../sorting.ts";
+import { lists } from "./points.ts";
 
 interface Found {
-  readonly opened: number;
+  readonly key: string;
   readonly exercises: Signal<readonly DocumentExercise[]>;
 }
 let found: Found | null = null;
 
-/** Empty until it is known. */
+/** Empty until it is known. Finals are found to the runways of the lists, so these are part of the question. */
 export function flownWithoutBrief(flight: Flight): Signal<readonly DocumentExercise[]> {
-  if (found?.opened === flight.opened) return found.exercises;
+  const withRunways = lists.value.filter(({ runways }) => runways.length > 0).map(({ name }) => name);
+  const key = [flight.opened, ...withRunways].join("\n");
+  if (found?.key === key) return found.exercises;
   const exercises = signal<readonly DocumentExercise[]>([]);
-  found = { opened: flight.opened, exercises };
-  if (flight.document.brief === null) exercises.value = flight.document.exercises;
+  found = { key, exercises };
+  if (flight.document.brief === null && withRunways.length === 0) exercises.value = flight.document.exercises;
   else void workOut(flight, exercises);
   return exercises;
 }

@@ -4,7 +4,8 @@ import { TEST_STANDARDS } from "../../src/index.ts";
 import type { Flight } from "../flight.ts";
 import { ExerciseForm } from "./exercise-form.tsx";
 import { FieldLine } from "./field.tsx";
-import { EXERCISE_KINDS, type ExerciseKind, NEW_EXERCISE } from "./fields.ts";
+import { NEW_EXERCISE } from "./field-values.ts";
+import { EXERCISE_KINDS, type ExerciseKind } from "./fields.ts";
 import { Flown } from "./flown.tsx";
 import { Keep } from "./keep.tsx";
 import { addExercise, change, chosen, reading, redo, said, undo, values } from "./making.ts";
@@ -16,6 +17,7 @@ import { complaintsAt, exercisesOf } from "./reading.ts";
 import { isReworking } from "./rework.ts";
 import { Times } from "./times.tsx";
 import { at, mapOf, type Path, textOf } from "./values.ts";
+import { typedWinds, windsText, windsTyped } from "./winds.ts";
 
 const ADD_WORDS: Readonly<Record<ExerciseKind, string>> = {
   course: "a course",
@@ -32,17 +34,30 @@ function General({ flight }: { flight: Flight }) {
     put: (text: string) => change(path, text),
     wrong: complaintsAt(reading.value, path),
   });
+  const winds = windsText(values.value.wind);
   const named = textOf(values.value.standard);
   const published = TEST_STANDARDS.map(({ id, title }) => [id, title] as const);
   const own = named !== "" && !published.some(([id]) => id === named) ? [[named, named] as const] : [];
   return (
-    <div class="asks">
+    <div class="asks general">
       <FieldLine id="brief-title" label="Title" hint="Lesson 6, radials and holds" {...field(["title"])} />
       <FieldLine
         id="brief-standard"
         label="Held against"
         choices={[...published, ...own, ["", flight.school ?? "nothing: no verdicts"]]}
         {...field(["standard"])}
+      />
+      <FieldLine
+        id="brief-wind"
+        label="Forecast wind, from true / kt"
+        hint="195/20 at 3000, if known"
+        value={winds}
+        put={(text) => change(["wind"], windsTyped(text, values.value.wind))}
+        wrong={
+          winds.trim() === "" || typedWinds(winds)
+            ? []
+            : ["Write from / knots and the height, as in 195/20 at 3000."]
+        }
       />
       <FieldLine
         id="brief-tas"

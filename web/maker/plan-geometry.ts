@@ -1,6 +1,6 @@
 /** Where things lie on the plan on which points are picked: north-up, the whole flight and what is known around it. */
 import { type BriefExercise, metresFromNauticalMiles, type Position, positionOn } from "../../src/index.ts";
-import { boundsOf, planeAt } from "../drawings/index.ts";
+import { boundsOf, planeAt, type View } from "../drawings/index.ts";
 
 /** Degrees to pixels and back. */
 export interface Ground {
@@ -51,6 +51,19 @@ export function groundOf(
         longitude: longitude > 180 ? longitude - 360 : longitude < -180 ? longitude + 360 : longitude,
       };
     },
+  };
+}
+
+/** The ground enlarged and moved. */
+export function viewed(ground: Ground, { zoom, x, y }: View): Ground {
+  return {
+    ...ground,
+    pxPerMile: ground.pxPerMile * zoom,
+    toPx: (place) => {
+      const [px, py] = ground.toPx(place);
+      return [px * zoom + x, py * zoom + y];
+    },
+    toPlace: (px, py) => ground.toPlace((px - x) / zoom, (py - y) / zoom),
   };
 }
 

@@ -1,57 +1,24 @@
 /** The flight from above, on which points are picked: by a click, or by a cross that the arrow keys move. */
 import { useMemo, useRef, useState } from "preact/hooks";
-import type { BriefExercise, ListedPoint, Position } from "../../src/index.ts";
-import { FixSign, NorthArrow, pathThrough, ScaleBar, useWidth } from "../drawings/index.ts";
+import type { Position } from "../../src/index.ts";
+import {
+  FixSign,
+  HOME,
+  NorthArrow,
+  pathThrough,
+  ScaleBar,
+  useWidth,
+  type View,
+  zoomAbout,
+} from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
-import { chosen, flightTime, ownPoints, reading, values } from "./making.ts";
 import { picked, picking } from "./picking.ts";
-import { type Ground, groundOf, lineMeant } from "./plan-geometry.ts";
-import { known } from "./points.ts";
-import { exercisesOf, resolvedAt } from "./reading.ts";
+import { type Ground, groundOf, viewed } from "./plan-geometry.ts";
+import { Known, Meant, pointsOn } from "./plan-marks.tsx";
 
 /** A click this near to a known point means it, px: a fingertip. */
 const SNAP_PX = 12;
 const STEP_PX = 8;
-/** So many known points are drawn at most, the nearest to the flight first. Own choice: more hide each other. */
-const MOST_DRAWN = 150;
-
-const isInside = ([x, y]: readonly [number, number], { width, height }: Ground): boolean =>
-  x >= 0 && y >= 0 && x <= width && y <= height;
-
-/** Points of the brief, then of the log and the lists, as far as they lie on the plan; each place once. */
-function pointsOn(ground: Ground): {
-  readonly own: readonly ListedPoint[];
-  readonly others: readonly ListedPoint[];
-} {
-  const own = ownPoints.value;
-  const taken = new Set(own.map((fix) => fix.ident));
-  const others = known.value.points
-    .filter((point) => !taken.has(point.ident) && isInside(ground.toPx(point), ground))
-    .slice(0, MOST_DRAWN);
-  return { own, others };
-}
-
-function Meant({ ground }: { ground: Ground }) {
-  const count = exercisesOf(values.value).length;
-  const meant = Array.from({ length: count }, (_, i) => resolvedAt(reading.value, i, flightTime.value));
-  return (
-    <>
-      {meant.map((exercise: BriefExercise | null, i) => {
-        const ends = exercise && lineMeant(exercise);
-        return (
-          ends && (
-            <path
-              key={i}
-              class={i === chosen.value ? "course" : "iso"}
-              d={pathThrough(ends.map(ground.toPx))}
-            />
-          )
-        );
-      })}
-    </>
-  );
-}
-
 export function Plan({ flight }: { flight: Flight }) {
   const box = useRef<HTMLDivElement>(null);
   const width = useWidth(box);
@@ -64,8 +31,31 @@ export function Plan({ flight }: { flight: Flight }) {
   );
 }
 
-function Drawn({ flight, ground }: { flight: Flight; ground: Ground }) {
+/** Closer by this with each key or turn of the wheel. Own choice. */
+const FACTOR = 1.5;
+/** A click that moves less than this is no dragging, px. */
+const STILL_PX = 4;
+
+interface Grip {
+  readonly x: number;
+  readonly y: number;
+  readonly view: View;
+  readonly moved: boolean;
+}
+
+/** Where the pointer is on the plan, px. */
+const onPlan = (event: MouseEvent): readonly [number, number] => {
+  const frame = (event.currentTarget as Element).getBoundingClientRect();
+  return [event.clientX - frame.left, event.clientY - frame.top];
+};
+
+function Drawn({ flight, ground: whole }: { flight: Flight; ground: Ground }) {
   const { path } = flight.series;
+  const [view, setView] = useState<View>(HOME);
+  const grip = useRef<Grip | null>(null);
+  const ground = useMemo(() => viewed(whole, view), [whole, view]);
+  const zoom = (factor: number, at: readonly [number, number] = [whole.width / 2, whole.height / 2]) =>
+    setView(zoomAbout(view, factor, at[0], at[1]));
   const [cross, setCross] = useState<readonly [number, number] | null>(null);
   const flown = useMemo(
     () =>
@@ -93,6 +83,9 @@ function Drawn({ flight, ground }: { flight: Flight; ground: Ground }) {
     };
     const move = moves[event.key];
     if (move) setCross([at[0] + move[0], at[1] + move[1]]);
+    else if (event.key === "+" || event.key === "=") zoom(FACTOR, at);
+    else if (event.key === "-") zoom(1 / FACTOR, at);
+    else if (event.key === "0") setView(HOME);
     else if (event.key === "Enter" || event.key === " ") pick(at[0], at[1]);
     else if (event.key === "Escape") {
       setCross(null);
@@ -103,11 +96,20 @@ function Drawn({ flight, ground }: { flight: Flight; ground: Ground }) {
   const wanted = picking.value;
   const words = wanted
     ? `Click where it is: ${wanted.words}.`
-    : "Click a place, or a point of the log, to take it among the points of the brief.";
+    : "Click a place, or a point that is shown, to take it among the points of the brief.";
   return (
     <>
-      <p class="fine" aria-hidden="true">
-        {words}
+      <p class="fine save">
+        <span aria-hidden="true">{words} </span>
+        <button type="button" onClick={() => zoom(FACTOR)}>
+          Closer
+        </button>
+        <button type="button" onClick={() => zoom(1 / FACTOR)}>
+          Farther
+        </button>
+        <button type="button" onClick={() => setView(HOME)} disabled={view === HOME}>
+          Whole flight
+        </button>
       </p>
       <svg
         class="drawing plan"
@@ -117,12 +119,34 @@ function Drawn({ flight, ground }: { flight: Flight; ground: Ground }) {
         width={ground.width}
         height={ground.height}
         viewBox={`0 0 ${ground.width} ${ground.height}`}
-        aria-label={`The flight from above, north-up. ${words} Arrow keys move a cross, with shift finely; Enter picks.`}
+        aria-label={`The flight from above, north-up. ${words} Arrow keys move a cross, with shift finely; Enter picks; plus and minus zoom, 0 shows the whole flight.`}
         onKeyDown={key}
         onBlur={() => setCross(null)}
-        onClick={(event) => {
-          const frame = event.currentTarget.getBoundingClientRect();
-          pick(event.clientX - frame.left, event.clientY - frame.top);
+        onWheel={(event) => {
+          if (!event.ctrlKey) return;
+          event.preventDefault();
+          zoom(Math.exp(-event.deltaY / 300), onPlan(event));
+        }}
+        onPointerDown={(event) => {
+          if (event.button !== 0) return;
+          event.currentTarget.setPointerCapture(event.pointerId);
+          grip.current = { x: event.clientX, y: event.clientY, view, moved: false };
+        }}
+        onPointerMove={(event) => {
+          const from = grip.current;
+          if (!from) return;
+          const [dx, dy] = [event.clientX - from.x, event.clientY - from.y];
+          if (!from.moved && Math.hypot(dx, dy) < STILL_PX) return;
+          grip.current = { ...from, moved: true };
+          setView({ ...from.view, x: from.view.x + dx, y: from.view.y + dy });
+        }}
+        onPointerCancel={() => {
+          grip.current = null;
+        }}
+        onPointerUp={(event) => {
+          const from = grip.current;
+          grip.current = null;
+          if (from && !from.moved) pick(...onPlan(event));
         }}
       >
         <Meant ground={ground} />
@@ -150,16 +174,3 @@ const crossPath = ([x, y]: readonly [number, number]): string =>
 
 const crossWords = ({ latitude, longitude }: Position): string =>
   `${latitude.toFixed(3)}, ${longitude.toFixed(3)}`;
-
-/** A point of the log or a list that the brief does not name yet. */
-function Known({ point, ground }: { point: ListedPoint; ground: Ground }) {
-  const [x, y] = ground.toPx(point);
-  return (
-    <g class="known-point">
-      <circle class="fixdot" cx={x} cy={y} r={2} />
-      <text class="lab halo" x={x + 6} y={y + 4}>
-        {point.ident}
-      </text>
-    </g>
-  );
-}

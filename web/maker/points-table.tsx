@@ -1,22 +1,14 @@
-/** The points of the brief, each with its place; and the search for more in the log and in the lists of this browser. */
-import { useRef, useState } from "preact/hooks";
-import { distanceNm, type ListedPoint, searchPoints } from "../../src/index.ts";
+/** The points of the brief, each with its place; and the ways to more. */
+import { useState } from "preact/hooks";
 import { FieldLine } from "./field.tsx";
 import type { Choice } from "./fields.ts";
+import { Lists } from "./lists.tsx";
 import { change, freeIdent, reading, renameFix, said, values } from "./making.ts";
-import { listedFix, newFix } from "./new-fix.ts";
+import { newFix } from "./new-fix.ts";
 import { fieldId, picking } from "./picking.ts";
-import {
-  addLists,
-  counted,
-  known,
-  lists,
-  listWords,
-  middleOfFlight,
-  removeList,
-  sourceOfPoint,
-} from "./points.ts";
+import { middleOfFlight } from "./points.ts";
 import { complaintsAt } from "./reading.ts";
+import { Search } from "./search.tsx";
 import { mapOf, placeText, textOf, typedPlace, type Values } from "./values.ts";
 
 const KINDS: readonly Choice[] = [
@@ -104,101 +96,6 @@ function FixRow({ ident }: { ident: string }) {
         </button>
       </p>
     </li>
-  );
-}
-
-/** So many are shown: the nearest, of which the right one is nearly always the first. Own choice. */
-const MOST_FOUND = 8;
-
-function Search() {
-  const [sought, setSought] = useState("");
-  const found = searchPoints(known.value, sought, MOST_FOUND);
-  const middle = middleOfFlight.value;
-  const add = (point: ListedPoint) => {
-    const { ident, fixes } = listedFix(point);
-    change(["fixes"], { ...mapOf(values.value.fixes), ...fixes });
-    said.value = `${ident} is among the points of the brief.`;
-    setSought("");
-  };
-  return (
-    <>
-      <div class="asks">
-        <FieldLine
-          id="brief-search"
-          label="Find a point by its ident"
-          value={sought}
-          put={setSought}
-          hint="in the log and in your lists"
-        />
-      </div>
-      {sought.trim() !== "" && found.length === 0 && (
-        <p class="fine" role="status">
-          Nothing of that ident is in the log or in a list.
-        </p>
-      )}
-      {found.length > 0 && (
-        <ul class="fine save found" aria-label="Points found">
-          {found.map((point) => (
-            <li key={`${point.ident} ${point.latitude} ${point.longitude}`}>
-              <button type="button" onClick={() => add(point)}>
-                {point.ident}
-              </button>{" "}
-              {point.kind === "other" ? "" : `${point.kind}, `}
-              {point.latitude.toFixed(3)}, {point.longitude.toFixed(3)}
-              {middle && `, ${Math.round(distanceNm(point, middle))} NM from the flight`}, from{" "}
-              {sourceOfPoint(point)}
-            </li>
-          ))}
-        </ul>
-      )}
-    </>
-  );
-}
-
-function Lists() {
-  const input = useRef<HTMLInputElement>(null);
-  const chosen = () => {
-    void addLists([...(input.current?.files ?? [])]);
-    if (input.current) input.current.value = "";
-  };
-  return (
-    <div class="fine save">
-      <input
-        ref={input}
-        class="vh"
-        type="file"
-        multiple
-        tabIndex={-1}
-        aria-label="Lists of points"
-        onChange={chosen}
-      />
-      <p>
-        <button type="button" onClick={() => input.current?.click()}>
-          Add a list of points
-        </button>
-        A table (ident, lat, lon; perhaps kind, elevation, declination, end lat, end lon), GPX or KML. It
-        stays in this browser.
-      </p>
-      <ul aria-label="Lists in this browser">
-        {lists.value.map((list) => (
-          <li key={list.name}>
-            {list.name}: {counted(list)}.{" "}
-            <button
-              type="button"
-              onClick={() => void removeList(list.name)}
-              aria-label={`Remove the list ${list.name}`}
-            >
-              Remove
-            </button>
-          </li>
-        ))}
-      </ul>
-      <div role="status">
-        {listWords.value.map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
-      </div>
-    </div>
   );
 }
 

@@ -97,7 +97,7 @@ async function load(): Promise<void> {
 }
 
 /** Reads lists and keeps them; what of them cannot be used is said, and the lists before stay. */
-export async function addLists(files: readonly File[]): Promise<void> {
+export async function addLists(files: readonly File[]): Promise<readonly string[]> {
   const words: string[] = [];
   for (const file of files) {
     const { list, said } = await readList(file);
@@ -112,6 +112,7 @@ export async function addLists(files: readonly File[]): Promise<void> {
     }
   }
   listWords.value = words;
+  return words;
 }
 
 export function counted({ points, runways }: NamedList): string {

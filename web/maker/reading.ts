@@ -87,7 +87,15 @@ export function complaintsAt({ issues }: Reading, path: Path, deep = false): str
         (deep && (where.path.startsWith(`${place}.`) || where.path.startsWith(`${place}[`)))
       );
     })
-    .map((issue) => issueSentence({ ...issue, where: {}, facts: { ...issue.facts } }));
+    .map(complaint);
+}
+
+/** In the words of the page where those of a file would send the reader elsewhere. */
+function complaint(issue: Issue): string {
+  const { ident, didYouMean } = issue.facts;
+  if (issue.code === "brief-unknown-fix")
+    return `${ident} is not known yet: pick it on the plan, or type where it is under Points.${didYouMean ? ` Did you mean ${didYouMean}?` : ""}`;
+  return issueSentence({ ...issue, where: {}, facts: { ...issue.facts } });
 }
 
 /** What was read of the exercise at an index of the values; null where something in it is wrong. */

@@ -3,8 +3,9 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import { count } from "../../src/index.ts";
 import { pathThrough, useWidth } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
-import { resultOf } from "./exercise-form.tsx";
+import { Handles } from "./handles.tsx";
 import { change, chosen, said, values } from "./making.ts";
+import { resultOf } from "./outcome.tsx";
 import { exercisesOf } from "./reading.ts";
 import {
   altitudeDrawn,
@@ -12,27 +13,12 @@ import {
   clockText,
   FOOT_PX,
   HEIGHT_PX,
-  msOfClock,
   type TimeAxis,
   ticksOf,
   timeAxis,
   turnsOf,
 } from "./times-geometry.ts";
-import { listOf, mapOf, textOf } from "./values.ts";
-
-type Window = readonly [start: number, end: number];
-
-/** The window that the brief gives an exercise; null where it is looked for. */
-function windowOf(index: number, axis: TimeAxis): Window | null {
-  const [from, to] = listOf(mapOf(exercisesOf(values.value)[index]).between).map(textOf);
-  const start = msOfClock(from ?? "", axis);
-  const end = msOfClock(to ?? "", axis);
-  return start !== null && end !== null && end > start ? [start, end] : null;
-}
-
-function setWindow(index: number, [start, end]: Window): void {
-  change(["exercises", index, "between"], [clockText(start), clockText(end)]);
-}
+import { LEAST_WINDOW_MS, setWindow, type Window, windowOf } from "./window.ts";
 
 export function Times({ flight }: { flight: Flight }) {
   const box = useRef<HTMLDivElement>(null);
@@ -48,9 +34,6 @@ export function Times({ flight }: { flight: Flight }) {
     </div>
   );
 }
-
-/** Shorter than this nothing is flown, s: a slip of the hand sets no window. Chosen. */
-const LEAST_WINDOW_MS = 5000;
 
 function Drawn({ flight, axis }: { flight: Flight; axis: TimeAxis }) {
   const { path } = flight.series;
@@ -176,38 +159,5 @@ function Bar({ index, axis }: { index: number; axis: TimeAxis }) {
         {index + 1}
       </text>
     </g>
-  );
-}
-
-const KEY_STEP_S = 10;
-
-/** The ends of the window as sliders under the chart, for hand and keyboard. */
-function Handles({ index, window, axis }: { index: number; window: Window; axis: TimeAxis }) {
-  const set = (end: 0 | 1, seconds: number) => {
-    const ms = axis.start + seconds * 1000;
-    const next: Window =
-      end === 0
-        ? [Math.min(ms, window[1] - LEAST_WINDOW_MS), window[1]]
-        : [window[0], Math.max(ms, window[0] + LEAST_WINDOW_MS)];
-    setWindow(index, next);
-  };
-  const length = Math.round((axis.end - axis.start) / 1000);
-  return (
-    <div class="handles">
-      {([0, 1] as const).map((end) => (
-        <label key={end} class="fine">
-          {end === 0 ? "Begins" : "Ends"}
-          <input
-            type="range"
-            min={0}
-            max={length}
-            step={KEY_STEP_S}
-            value={Math.round((window[end] - axis.start) / 1000)}
-            aria-valuetext={`${clockText(window[end])} UTC`}
-            onInput={(event) => set(end, Number(event.currentTarget.value))}
-          />
-        </label>
-      ))}
-    </div>
   );
 }

@@ -1,6 +1,8 @@
 /** From what was typed to a written brief: numbers become numbers, empty fields go, places become coordinates. */
 import { ASSUMED_RUNWAY_FT, direction, readRunwayCourse, runwayEnd, variationAt } from "../../src/index.ts";
+import { typedSteps } from "./steps.ts";
 import { isMap, listOf, type Path, typedNumber, typedPlace, type Values } from "./values.ts";
+import { windsWritten } from "./winds.ts";
 
 const NUMBERS = new Set([
   ...["lat", "lon", "declination", "elevation_ft", "tas_kt", "tas_doubt_kt", "altitude_ft", "radius_nm"],
@@ -51,6 +53,11 @@ function writtenMap(map: Values, path: Path, time: number | null): Values {
       entries.push(["lat", place?.[0] ?? value], ["lon", place?.[1] ?? value]);
       continue;
     }
+    if (key === "wind" && path.length === 0) {
+      const winds = windsWritten(value);
+      if (!empty(winds)) entries.push([key, winds]);
+      continue;
+    }
     const written = writtenValue(value, [...path, key], time);
     const isNeeded =
       NEEDED.has(key) && !(key === "course" && path.includes("approach")) && !path.includes("fixes");
@@ -59,6 +66,7 @@ function writtenMap(map: Values, path: Path, time: number | null): Values {
     entries.push([key, written]);
   }
   const done: Record<string, unknown> = Object.fromEntries(entries);
+  if (typeof done.step_downs === "string") done.step_downs = typedSteps(done.step_downs) ?? done.step_downs;
   if (typeof done.threshold === "string") done.threshold = typedPlace(done.threshold) ?? done.threshold;
   if (typeof done.end === "string") done.end = typedEnd(done.end, done.threshold, time);
   return done;

@@ -1,4 +1,4 @@
-/** One sample as a small drawing: the course, its coasts at three quarters of the needle or none for a hold, and what was flown. */
+/** One sample as a small drawing: the course, its coasts where the needle is drawn, and what was flown. */
 import { SAMPLE_DRAWINGS } from "../sample-drawings.ts";
 
 /** Three quarters of 24 px, off the course line at 30. */

@@ -4,7 +4,10 @@ import { beyondWords, findingSentence } from "./finding.ts";
 import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
-const CAUSES = new Set(["wind-uncorrected", "under-corrected", "over-corrected", "corrected-wrong-way"]);
+const CAUSES = new Set([
+  ...["wind-uncorrected", "under-corrected", "over-corrected", "corrected-wrong-way"],
+  ...["heading-off", "rolled-out-off", "turned-late", "turned-early", "cannot-tell"],
+]);
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",

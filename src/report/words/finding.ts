@@ -40,6 +40,19 @@ function drifted(facts: Finding["facts"], finding: Finding): string {
   return `${capital(turned)} ${silent}; ${corrected}.`;
 }
 
+/** As in " That is about three quarters of it."; nothing where it is all of it. */
+function shareTail({ share: of }: Finding["facts"]): string {
+  const quarters = Math.round(num(of ?? 1) * 4);
+  const names = ["less than a quarter", "about a quarter", "about half", "about three quarters"];
+  return quarters >= 4 ? "" : ` That is ${names[quarters]} of it.`;
+}
+
+/** What a cause rests on, where the wind is known; else nothing. */
+const windTail = (facts: Finding["facts"]): string =>
+  given(facts.neededDeg) === null
+    ? ""
+    : `: ${degreesToSide(num(facts.flownDeg))} was flown, ${causeTail(facts)}`;
+
 const causeTail = (facts: Finding["facts"]): string =>
   `${degreesToSide(num(facts.neededDeg))} was needed (± ${Math.max(1, Math.round(num(facts.doubt95Deg)))}°) with ${acrossWords(num(facts.windAcrossKt))}`;
 
@@ -58,13 +71,20 @@ const WORDS: Readonly<Record<string, Words>> = {
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "drifted-before-needle": drifted,
   "wind-uncorrected": (f) =>
-    `The wind was left uncorrected: the heading was ${Math.abs(num(f.flownDeg)) < 0.5 ? "on the course" : `within ${Math.ceil(Math.abs(num(f.flownDeg)))}° of the course`}, and ${causeTail(f)}.`,
-  "under-corrected": (f) =>
-    `Too little wind correction: ${degreesToSide(num(f.flownDeg))} was flown, ${causeTail(f)}.`,
-  "over-corrected": (f) =>
-    `Too much wind correction: ${degreesToSide(num(f.flownDeg))} was flown, ${causeTail(f)}.`,
-  "corrected-wrong-way": (f) =>
-    `The heading was turned downwind: ${degreesToSide(num(f.flownDeg))} was flown, ${causeTail(f)}.`,
+    `The wind was left uncorrected: the heading was ${Math.abs(num(f.flownDeg)) < 0.5 ? "on the course" : `within ${Math.ceil(Math.abs(num(f.flownDeg)))}° of the course`}, and ${causeTail(f)}.${shareTail(f)}`,
+  "under-corrected": (f) => `Too little wind correction${windTail(f)}.${shareTail(f)}`,
+  "over-corrected": (f) => `Too much wind correction${windTail(f)}.${shareTail(f)}`,
+  "corrected-wrong-way": (f) => `The heading was turned downwind${windTail(f)}.${shareTail(f)}`,
+  "heading-off": (f) =>
+    `The heading stood off, and the wind does not explain it${windTail(f)}.${shareTail(f)}`,
+  "rolled-out-off": (f) =>
+    `The turn onto the course ended on a track ${Math.round(num(f.degrees))}° ${f.side} of it, and that was left to stand${windTail(f)}.${shareTail(f)}`,
+  "cannot-tell": (f) =>
+    `Why the track stood ${Math.round(num(f.degrees))}° ${f.side} of the course cannot be told: the wind here is not known.`,
+  "turned-late": (f) =>
+    `The turn onto the course came late: it ended ${num(f.byNm).toFixed(2)} NM ${f.side} of the course, past it.`,
+  "turned-early": (f) =>
+    `The turn onto the course came early: it ended along the course but ${num(f.byNm).toFixed(2)} NM ${f.side} of it.`,
   "intercept-overshot": (f) =>
     `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${num(f.overshootNeedle) > 1 ? "over full scale" : share(f.overshootNeedle)}, before it came back.`,
   "gap-in-exercise": (f) =>

@@ -13,6 +13,7 @@ export interface HabitWords {
 }
 
 const NEEDLE = "the limit of the standard; ¾ of full scale (FAA-S-ACS-8C V.A.S6) where none is named";
+const FINAL = "¾ of full scale, FAA-S-ACS-8C VI.B (from memory)";
 const CHOSEN = "chosen here";
 const CORRECTION =
   "before the course is joined, work out the correction from the forecast wind, fly that heading for two minutes and judge it by the track, not by the needle.";
@@ -136,6 +137,41 @@ export const HABIT_WORDS: Readonly<Record<string, HabitWords>> = {
     says: (size, more) => `the timed legs of holds are ${size} too ${more ? "long" : "short"}`,
     practise: "time each leg aloud, and change the next outbound leg by what the inbound one was off.",
     from: "10 s, common practice, no source",
+  },
+  "final-side": {
+    title: "Side of the final course",
+    more: "right",
+    less: "left",
+    says: (size, more) =>
+      `final approaches are flown ${size} to the ${more ? "right" : "left"} of the course on average`,
+    practise:
+      "join the final early enough to find the heading that holds it before the descent begins, and change it by no more than a few degrees after.",
+    from: FINAL,
+  },
+  "final-path": {
+    title: "Glide path",
+    more: "above",
+    less: "below",
+    says: (size, more) => `the glide path is flown ${size} ${more ? "above" : "below"} its middle on average`,
+    practise:
+      "work out the rate of descent from the ground speed before the final fix, set it there, and correct from it by 100 ft/min at a time.",
+    from: FINAL,
+  },
+  "final-intercept": {
+    title: "Intercepts of the final course",
+    more: "past",
+    less: "",
+    says: (size) => `intercepts of the final course go ${size} past it`,
+    practise: "half the cut when the needle moves off its stop, and begin the turn with it.",
+    from: FINAL,
+  },
+  "final-chasing": {
+    title: "Chasing on final",
+    more: "often",
+    less: "",
+    says: (size) => `on final the needle is chased, with ${size} reversals of the track`,
+    practise: "one heading a minute: bracket the final course with three headings and no more.",
+    from: CHOSEN,
   },
   "arc-outside": {
     title: "Arcs",

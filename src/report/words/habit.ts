@@ -87,7 +87,8 @@ export const habitStatus = ({ status, mean }: Habit): string => {
 export function habitMean(habit: Habit): string {
   if (!habit.mean) return "";
   const { more, less } = habitSides(habit);
-  const side = habit.mean.value >= 0 ? more : less;
+  const rate = habit.unit === "per-min"; // a rate has no side
+  const side = rate ? "" : habit.mean.value >= 0 ? more : less;
   const says = size(habit, habit.mean.value);
   return Number.parseFloat(says) === 0 || side === "" ? says : `${says} ${side}`;
 }

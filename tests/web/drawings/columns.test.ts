@@ -166,6 +166,7 @@ describe("moments", () => {
       worstCrossTrackNm: worstNeedle,
       worstNeedle,
       worstUtc: utc(c) as string,
+      causes: [],
     };
   };
 

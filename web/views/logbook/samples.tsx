@@ -15,20 +15,31 @@ async function openSample(sample: Sample): Promise<void> {
   }
 }
 
+const KINDS = [...new Set(SAMPLES.map((sample) => sample.of))];
+
 export function Samples() {
   return (
-    <ul class="samples">
-      {SAMPLES.map((sample) => (
-        <li key={sample.name}>
-          <button type="button" onClick={() => void openSample(sample)}>
-            <SampleSign name={sample.name} />
-            <span>
-              <b>{sample.title}</b>
-              <span class="fine">{sample.words}</span>
-            </span>
-          </button>
-        </li>
+    <div class="kinds">
+      {KINDS.map((kind) => (
+        <section key={kind} aria-labelledby={`samples-${kind}`}>
+          <h3 class="samples-of" id={`samples-${kind}`}>
+            {kind}
+          </h3>
+          <ul class="samples">
+            {SAMPLES.filter((sample) => sample.of === kind).map((sample) => (
+              <li key={sample.name}>
+                <button type="button" onClick={() => void openSample(sample)}>
+                  <SampleSign name={sample.name} />
+                  <span>
+                    <b>{sample.title}</b>
+                    <span class="fine">{sample.words}</span>
+                  </span>
+                </button>
+              </li>
+            ))}
+          </ul>
+        </section>
       ))}
-    </ul>
+    </div>
   );
 }

@@ -1,0 +1,122 @@
+/** The words of habits: for every tendency, for every status, to either side, with a size in its own unit. */
+import { describe, expect, it } from "vitest";
+import { type Habit, type HabitReport, type HabitStatus, TENDENCIES } from "../../src/habit/index.ts";
+import {
+  habitMean,
+  habitPractise,
+  habitProof,
+  habitSentence,
+  habitStatus,
+  habitsText,
+  habitTitle,
+  habitTolerance,
+  habitToleranceFrom,
+  habitTrend,
+} from "../../src/report/index.ts";
+
+const habit = (changes: Partial<Habit>): Habit => ({
+  ...{ id: "descent-late", unit: "s", oneSided: false, tolerance: 30, status: "beyond" },
+  mean: { value: 1.5, low95: 1.2, high95: 1.8 },
+  ...{ chance: 0.001, chanceBeyond: 0.01, exercises: 12, flights: 8, trend: null, points: [], seenOn: [] },
+  ...changes,
+});
+const statuses: HabitStatus[] = ["beyond", "habit", "small", "cannot-tell", "too-few"];
+const all = TENDENCIES.map(({ id, unit, oneSided }) => ({ id, unit, oneSided }));
+
+describe("every tendency", () => {
+  it.each(all)("$id: has a title, sides, sentences and something to practise", (of) => {
+    for (const value of of.oneSided ? [1.5] : [1.5, -1.5]) {
+      const h = habit({ ...of, mean: { value, low95: value - 0.3, high95: value + 0.3 } });
+      const words = [
+        habitTitle(h),
+        habitSentence(h),
+        habitSentence(h, false),
+        habitProof(h),
+        habitPractise(h),
+      ];
+      const more = [habitTolerance(h), habitToleranceFrom(h), habitMean(h), habitTrend(h)];
+      for (const text of [...words, ...more]) expect(text).toMatch(/^(?!.*(undefined|NaN|null)).+$/);
+      expect(habitSentence(h)).toMatch(/^[A-Z].*\d.*\.$/);
+      expect(habitPractise(h)).toMatch(/^[a-z].*\.$/);
+    }
+  });
+
+  it("titles are told apart", () => {
+    expect(new Set(all.map(habitTitle)).size).toBe(all.length);
+  });
+
+  it("a tendency without words is a fault, not an empty line", () => {
+    expect(() => habitTitle({ id: "no-such-thing" })).toThrow(RangeError);
+  });
+});
+
+describe("sentences", () => {
+  it("say size, unit and side", () => {
+    expect(habitSentence(habit({}))).toBe(
+      "Descents are begun 45 seconds too late for the rate that is flown.",
+    );
+    const early = habit({ mean: { value: -1.5, low95: -1.8, high95: -1.2 } });
+    expect(habitSentence(early)).toBe("Descents are begun 45 seconds too early for the rate that is flown.");
+    expect(habitSentence(habit({}), false)).toBe(
+      "It may be that descents are begun 45 seconds too late for the rate that is flown.",
+    );
+    const outbound = habit({ id: "hold-outbound", unit: "part", tolerance: 1 / 3 });
+    expect(habitSentence(outbound)).toBe("Outbound in holds, 50 % of the wind correction is missing.");
+    const over = { ...outbound, mean: { value: -0.9, low95: -1.2, high95: -0.6 } };
+    expect(habitSentence(over)).toBe("Outbound in holds, the wind is corrected by 30 % too much.");
+  });
+
+  it("say nothing of too little", () => {
+    const few = habit({ status: "too-few", mean: null, exercises: 4, flights: 2 });
+    expect(habitSentence(few)).toBe("");
+    expect(habitMean(few)).toBe("");
+    expect(habitProof(few)).toBe(
+      "4 exercises on 2 flights: not enough yet; five exercises on two flights are needed.",
+    );
+  });
+
+  it("say what they rest on, the largest end last, and the trend where there is one", () => {
+    expect(habitProof(habit({}))).toBe("1.5 tolerances (95 %: 1.2 to 1.8), 12 exercises on 8 flights.");
+    const better = habit({ trend: { perFlight: -0.1, from: 2, better: true, chance: 0.01 } });
+    expect(habitProof(better)).toMatch(/on 8 flights\. Better, by 3 seconds a flight\.$/);
+    const across = habit({ mean: { value: -0.4, low95: -1.1, high95: 0.3 } });
+    expect(habitProof(across)).toContain("0.4 tolerances (95 %: −0.3 to 1.1)");
+  });
+
+  it("a status is a word of its own", () => {
+    const words = statuses.map((status) => habitStatus(habit({ status })));
+    expect(new Set(words).size).toBe(statuses.length);
+  });
+});
+
+describe("the text", () => {
+  const report = (habits: Habit[]): HabitReport => ({
+    flights: [0, 1].map((i) => ({
+      ...{ id: `f${i}`, title: `Lesson ${i}`, startUtc: `2026-10-1${i}T09:00:00Z`, endUtc: null },
+      ...{ pilot: null, aircraft: null, observations: [] },
+    })),
+    exercises: 12,
+    habits,
+  });
+
+  it("says what to practise and why, what it rests on, every number, and the caution", () => {
+    const text = habitsText(
+      report([habit({ seenOn: [1] }), habit({ id: "chasing", unit: "per-min", status: "small" })]),
+    );
+    expect(text).toContain("1. Descents are begun 45 seconds too late");
+    expect(text).toMatch(/Seen best on\s+11\s+October\s+2026\./);
+    expect(text).toMatch(/Practise: before each descent/);
+    expect(text).toContain("2 flights, 12 exercises, 10 October 2026 to 11 October 2026.");
+    expect(text).toMatch(/Not for\s+navigation, not an official grade/);
+    expect(text).toMatch(/Chasing the needle .* no habit/);
+    expect(text).not.toMatch(/undefined|NaN|null/);
+  });
+
+  it("says plainly that there is nothing to say yet", () => {
+    expect(habitsText(report([]))).toMatch(/Not enough yet: five exercises on two flights/);
+    const few = habit({ status: "too-few", mean: null, exercises: 3, flights: 2 });
+    expect(habitsText(report([few]))).toMatch(/not enough yet/);
+    const none = habit({ status: "small", mean: { value: 0, low95: -0.1, high95: 0.1 } });
+    expect(habitsText(report([none]))).toMatch(/No habit stands out/);
+  });
+});
