@@ -2,13 +2,14 @@
 import { useId, useMemo, useRef } from "preact/hooks";
 import { ApproachStrips } from "./ApproachStrips.tsx";
 import { profileLayout, profileMargins } from "./approachLayout.ts";
-import { rowAtDistance, stretchesAlong } from "./approachStretches.ts";
+import { leadsOn, rowAtDistance, stretchesAlong } from "./approachStretches.ts";
 import { approachWindow, uprightHeights } from "./approachWindow.ts";
 import { CursorUpright } from "./CursorUpright.tsx";
 import { type ApproachRecord, type ApproachSeries, count } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
+import { MarkedWay } from "./MarkedWay.tsx";
 import { ProfileGround } from "./ProfileGround.tsx";
 import { ProfileMarks } from "./ProfileMarks.tsx";
 import { line } from "./path.ts";
@@ -43,6 +44,9 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
   const { distanceToThresholdNm: distance, height95Ft } = series;
   const points = (from: number, to: number, y: (row: number) => number): Point[] =>
     Array.from({ length: to - from }, (_, k) => [l.x(distance[from + k]), y(from + k)]);
+  // the way back would be marked over the way in
+  const leadingOn = (y: (row: number) => number) =>
+    points(0, distance.length, (row) => (leadsOn(series, row) ? y(row) : Number.NaN));
   const flownY = (row: number) => l.y(heights.column[row]);
   const inside = (row: number) => distance[row] <= window.farNm && distance[row] >= window.nearNm;
   const point = (event: PointerEvent) => {
@@ -100,6 +104,9 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
           <ProfileGround {...{ exercise, series, heights, window, l, clip, narrow }} />
           <g clip-path={`url(#${clip})`}>
             <JudgedLine stretches={stretches} point={(row) => [l.x(distance[row]), flownY(row)]} />
+            {[flownY, (row: number) => stripY(l.lateral, series.needle[row])].map((y, k) => (
+              <MarkedWay key={k} cursor={cursor} timeMs={series.timeMs} points={leadingOn(y)} />
+            ))}
           </g>
           <ProfileMarks {...{ facts, series, heights, window, l, narrow }} />
           <ApproachStrips {...{ exercise, series, stretches, l, clip, narrow, points }} />
