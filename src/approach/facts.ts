@@ -4,6 +4,7 @@ import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
 import { gateSchema, needleSchema, placeSchema as place } from "./fact-parts.ts";
+import { procedureTurnSchema } from "./procedure-turn-facts.ts";
 import {
   descentSchema,
   flownPathSchema,
@@ -61,6 +62,8 @@ export const approachFactsSchema = z.strictObject({
   segments: z.array(segmentSchema),
   /** What led onto the final: codes. */
   joinedFrom: z.enum(["vectors", "procedure-turn", "arc", "hold", "straight-in", "not-joined"]).nullable(),
+  /** Null where none led onto the final. */
+  procedureTurn: procedureTurnSchema.nullable(),
   intercept: z
     .strictObject({
       startUtc: utc,

@@ -68,8 +68,20 @@ function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
   return found;
 }
 
-function joined({ intercept, finalFix, finalFixPassage, joinedFrom }: ApproachFacts): Finding[] {
+function joined({
+  intercept,
+  finalFix,
+  finalFixPassage,
+  joinedFrom,
+  procedureTurn: turn,
+}: ApproachFacts): Finding[] {
   const found: Finding[] = [];
+  if (turn && turn.farthestNm > turn.limitNm)
+    found.push({
+      code: "procedure-turn-far",
+      facts: { from: turn.farthestFrom, farthestNm: turn.farthestNm, limitNm: turn.limitNm },
+      evidence: { fromUtc: turn.outboundUtc, toUtc: turn.rollOut.utc },
+    });
   if (joinedFrom === "not-joined") found.push({ code: "final-never-joined", facts: {}, evidence: at(null) });
   if (!intercept) return found;
   const { startUtc, joinedUtc, angleDeg } = intercept;

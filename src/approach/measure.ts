@@ -7,16 +7,18 @@ import type { Span } from "../quantity/span.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
 import { countReversals } from "../track/index.ts";
+import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
-import { altimeter95, utcAt, valueAt } from "./column.ts";
+import { utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
+import { fixPassage } from "./fix-passage.ts";
 import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
 import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
@@ -25,6 +27,7 @@ import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
 import { missedOf } from "./missed.ts";
 import { partsOf, segmentFacts } from "./parts.ts";
+import { findProcedureTurn, procedureTurnFacts } from "./procedure-turn.ts";
 import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
@@ -36,12 +39,16 @@ export interface ApproachToMeasure {
   readonly path: ApproachPath;
   /** Rows of the path in which the approach was flown, with what followed it; at least two. */
   readonly span: Span;
+  /** Among these a procedure turn is looked for; not where not given. */
+  readonly legs?: readonly Leg[];
   /** Null where the log has no times. */
   readonly motion: Motion | null;
   readonly wind: WindEstimate | null;
 }
 
 export interface ApproachMeasured {
+  /** What was measured: as asked for, with the procedure turn before it. */
+  readonly span: Span;
   readonly facts: ApproachFacts;
   readonly findings: Finding[];
   readonly whatWouldHaveWorked: ApproachAdvice;
@@ -56,10 +63,13 @@ export interface ApproachMeasured {
 export function measureApproach({
   exercise: asked,
   path,
-  span,
+  span: matched,
   motion,
   wind,
+  legs = [],
 }: ApproachToMeasure): ApproachMeasured {
+  const reversal = motion && findProcedureTurn(asked, matched, motion, legs);
+  const span = { start: Math.min(matched.start, reversal?.outboundStart ?? matched.start), end: matched.end };
   const datum = motion
     ? heightDatum(motion, asked.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
     : untied(asked.runway.elevation);
@@ -86,7 +96,6 @@ export function measureApproach({
     longitude,
   ];
   const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
-
   const facts: ApproachFacts = {
     runway: {
       ident: runway.ident,
@@ -123,21 +132,10 @@ export function measureApproach({
         }
       : null,
     segments: segmentFacts(rows, parts),
-    joinedFrom: joinedFrom(exercise, rows, motion, segments),
+    joinedFrom: reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments),
+    procedureTurn: reversal && procedureTurnFacts(exercise, motion!, reversal),
     intercept: interceptOf(rows, segments),
-    finalFixPassage:
-      fix && rows.timed
-        ? {
-            utc: utcAt(rows, fix),
-            altitudeFt: finite(valueAt(rows.altitudeFt, fix)),
-            altitude95Ft: known ? Z95 * rows.heightSdFt[fix.row]! : null,
-            altimeter95Ft: known ? finite(altimeter95(rows, fix.row)) : null,
-            crossTrackNm: valueAt(rows.crossTrackNm, fix),
-            needle: valueAt(rows.needle, fix),
-            groundSpeedKt: valueAt(rows.groundSpeedKt, fix),
-            established: segments.established !== null && segments.established <= fix.row,
-          }
-        : null,
+    finalFixPassage: fixPassage(rows, segments, known),
     judged: judgedFacts(rows, segments),
     crossTrack: crossTrackFacts(rows, final, weights),
     needle: needleFacts(rows, final, weights, rows.needle)!,
@@ -184,6 +182,7 @@ export function measureApproach({
     ],
   };
   return {
+    span,
     facts,
     findings: findingsOf(facts),
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),

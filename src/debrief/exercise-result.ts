@@ -168,16 +168,23 @@ export function holdResult(
 
 export function approachResult(
   exercise: ApproachExercise,
-  span: Span,
+  matched: Span,
   source: "brief" | "found",
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
-  const { motion, wind } = flight;
-  const { series, ...measured } = measureApproach({ exercise, path: columnsOf(flight), span, motion, wind });
+  const { motion, wind, legs } = flight;
+  const { series, span, ...measured } = measureApproach({
+    exercise,
+    path: columnsOf(flight),
+    span: matched,
+    motion,
+    wind,
+    legs,
+  });
   // what was only found was held to nothing
   const { standard } = flight;
   const verdicts = standard && source === "brief" ? gradeApproach(measured.facts, standard) : [];
-  const record = { ...told(exercise.title, source, flown, flight), verdicts };
+  const record = { ...told(exercise.title, source, { ...flown, span }, flight), verdicts };
   return { record: { kind: "approach", ...record, ...measured }, series };
 }

@@ -1,5 +1,6 @@
 /** The gate of `npm test` for approaches: a small fixed set of those that `npm run accuracy -- --approaches` flies in hundreds. */
 import { describe, expect, it } from "vitest";
+import { heightBounds, leftOver } from "./approach-bound.ts";
 import { type ApproachErrors, meterApproach, noErrors, spreadOf } from "./approaches.ts";
 
 /** Never used for tuning. */
@@ -38,5 +39,21 @@ describe.each([1, 5])("simulated approaches in wind to 30 kt, logged each %i s, 
     expect(errors.minimumS.length).toBeGreaterThan(SEEDS);
     expect(spreadOf(errors.minimumOwnS).p95).toBeLessThan(2);
     expect(spreadOf(errors.minimumS).rms).toBeLessThan(3);
+  });
+});
+
+describe("the bound of the receiver's height error, 4 to 6 m that last 1 to 5 minutes: no analysis of the log can do better", () => {
+  const bounds = heightBounds(FIRST_SEED);
+  it("0.05 degrees are met by three quarters of the flights at best, 2 s at the minimum by nine tenths, or two thirds without a roll", () => {
+    expect(bounds.angleDeg.rms).toBeGreaterThan(0.04);
+    expect(bounds.angleDeg.within).toBeLessThan(0.8);
+    expect(bounds.minimumTiedS.within).toBeLessThan(0.93);
+    expect(bounds.minimumUntiedS.within).toBeLessThan(0.75);
+  });
+  it("with the error known alike at both ends nothing is left: an error that lasts for ever is a datum", () => {
+    expect(leftOver([0, 1, 0], [0, 100, 160], 1, 5, 1e9)).toBeLessThan(1e-3);
+    // a Gauss-Markov error seen a time constant later, datum unknown: 2 sd2 (1 - 1/e)
+    expect(leftOver([1, 0], [0, 100], 1, 5, 100)).toBeCloseTo(50 * (1 - Math.exp(-1)), 2);
+    expect(leftOver([1], [0], 0, 5, 100)).toBeCloseTo(25, 6);
   });
 });

@@ -3,8 +3,8 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { parse } from "yaml";
 import type { DebriefDocument } from "../../src/index.ts";
+import { serious, sideways } from "./legible.ts";
 import { launch, openSample, sampleFile, type Watched, watchedPage } from "./page.ts";
-import { serious, sideways } from "./readable.ts";
 
 const NAME = "hold-outbound-flown-parallel";
 const TITLE = "A hold, outbound flown parallel";

@@ -1,21 +1,14 @@
 /** Everybody can read the page: by keyboard, screen reader, small screen, at night and on paper. */
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { LOOKS, serious, sideways } from "./legible.ts";
 import { launch, openSample, sheetStands, watchedPage } from "./page.ts";
-import { serious, sideways } from "./readable.ts";
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await launch();
 });
 afterAll(() => browser.close());
-
-const LOOKS = [
-  ["wide and light", { viewport: { width: 1280, height: 900 }, colorScheme: "light" }],
-  ["wide and dark", { viewport: { width: 1280, height: 900 }, colorScheme: "dark" }],
-  ["narrow and light", { viewport: { width: 390, height: 844 }, colorScheme: "light" }],
-  ["narrow and dark", { viewport: { width: 390, height: 844 }, colorScheme: "dark" }],
-] as const;
 
 test.each(LOOKS)("%s: axe-core finds nothing serious, nothing scrolls sideways", async (_, options) => {
   const { page, trouble, close } = await watchedPage(browser, { ...options, bypassCSP: true });

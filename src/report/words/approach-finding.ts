@@ -72,6 +72,8 @@ export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
   "unstable-at-gate": unstable,
   "final-never-joined": () =>
     "Never established on the final, which takes the needle within half scale and the track within 10° of the course for 10 seconds.",
+  "procedure-turn-far": (f) =>
+    `The procedure turn went ${miles(f.farthestNm)} from ${f.from === "threshold" ? "the threshold" : f.from}; unless a procedure says otherwise ${num(f.limitNm)} NM are allowed.`,
   "final-overshot": (f) =>
     `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the final to the ${f.side}, ${needleWords(f.overshootNeedle)}, before it came back.`,
   "joined-inside-final-fix": (f) =>

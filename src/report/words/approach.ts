@@ -53,6 +53,18 @@ function joining({ intercept: i, joinedFrom }: ApproachFacts): string | null {
   return `${cut}; established ${beforeThreshold(i.joinedDistanceNm)}${past}${corrections}.`;
 }
 
+function reversal({ procedureTurn: turn }: ApproachFacts): string | null {
+  if (!turn) return null;
+  const from = turn.outboundFrom === "final-fix" ? `from ${turn.farthestFrom}` : "from the turn outbound";
+  const leg = turn.awayS === null ? "" : `, ${seconds(turn.awayS)} between the turns`;
+  const size = (degrees: number) => `${Math.round(Math.abs(degrees))}° ${degrees > 0 ? "right" : "left"}`;
+  const { crossTrackNm, trackErrorDeg } = turn.rollOut;
+  const off = `${Math.abs(crossTrackNm).toFixed(2)} NM ${crossTrackNm > 0 ? "right" : "left"} of the final`;
+  const track = Math.round(trackErrorDeg);
+  const cut = track === 0 ? "along it" : `${degreesToSide(trackErrorDeg)} of it`;
+  return `A ${turn.kind} to the ${turn.side}: ${seconds(turn.outboundS)} outbound ${from}, a turn of ${size(turn.awayTurnDeg)}${leg}, a turn of ${size(turn.backTurnDeg)}; rolled out ${off}, the track ${cut}. ${miles(turn.farthestNm)} from ${turn.farthestFrom === "threshold" ? "the threshold" : turn.farthestFrom} at the farthest.`;
+}
+
 function overFix({ finalFix, finalFixPassage: p }: ApproachFacts): string | null {
   if (!finalFix || !p) return null;
   const wanted = finalFix.altitudeFt === null ? "" : `, briefed ${count(finalFix.altitudeFt)} ft`;
@@ -174,6 +186,7 @@ export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [
   const lead = exercise.findings[0]?.code;
   const ended = ["missed-approach", "low-pass", ...(lead === "final-within" ? [] : ["landed"])];
   return [
+    ["The procedure turn.", reversal(facts)],
     ["Onto the final.", joining(facts)],
     ["Over the final fix.", overFix(facts)],
     ["Held against.", heldAgainst(exercise, facts)],

@@ -1,4 +1,4 @@
-/** Whether a page can be read: what axe-core finds, and whether anything is wider than the window. */
+/** What keeps a page from being read: what axe-core finds serious, and what scrolls sideways; and the looks it is read in. */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
@@ -20,3 +20,10 @@ export async function serious(page: Page): Promise<string[]> {
 
 export const sideways = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+export const LOOKS = [
+  ["wide and light", { viewport: { width: 1280, height: 900 }, colorScheme: "light" }],
+  ["wide and dark", { viewport: { width: 1280, height: 900 }, colorScheme: "dark" }],
+  ["narrow and light", { viewport: { width: 390, height: 844 }, colorScheme: "light" }],
+  ["narrow and dark", { viewport: { width: 390, height: 844 }, colorScheme: "dark" }],
+] as const;
