@@ -5,6 +5,7 @@ import { type HoldFacts, notesOf } from "../src/index.ts";
 import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { type Flight, flight, notices, question, work } from "./flight.ts";
+import { standing } from "./logbook.ts";
 import { Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
 import { renew, renewal } from "./offline/renewal.ts";
@@ -15,6 +16,7 @@ import { cancel } from "./show.ts";
 import { start } from "./start.ts";
 import { Columns } from "./views/columns.tsx";
 import { Entry } from "./views/logbook/entry.tsx";
+import { LogbookHabits } from "./views/logbook/habits.tsx";
 import { LogbookView } from "./views/logbook/logbook.tsx";
 import { NextHold } from "./views/next-hold.tsx";
 import { OtherFlights } from "./views/other-flights.tsx";
@@ -177,6 +179,7 @@ export function App() {
         </a>
         <Way to="logbook" words="Logbook" here={here} />
         {flight.value && <Way to="sheet" words="Sheet" here={here} />}
+        {standing.value.length > 0 && <Way to="habits" words="Habits" here={here} />}
         <Way to="hold" words="Next hold" here={here} />
       </nav>
       <Renewal />
@@ -185,6 +188,7 @@ export function App() {
       {question.value && <Columns key={question.value.file} asked={question.value} />}
       <Content>
         {here === "logbook" && <LogbookView />}
+        {here === "habits" && <LogbookHabits />}
         {here === "hold" && <NextHold />}
         {shown && <OpenedSheet key={shown.opened} flight={shown} />}
       </Content>

@@ -25,14 +25,14 @@ const ROWS: readonly (readonly [what: string, cells: Cells])[] = [
   ["At, UTC", ({ utc }) => [utc === null ? "–" : clockSeconds(utc), ""]],
   ["NM to the threshold", ({ distanceNm }) => [or(distanceNm, (nm) => nm.toFixed(1)), ""]],
   [
-    "Off the final, of full scale",
+    "Off the final, scale",
     ({ lateral, after }) => [
       or(lateral?.value, (v) => `${sided(v, 2)} ${plusMinus(lateral!.doubt95, 2)}`),
       or(after?.lateral, share),
     ],
   ],
   [
-    "Off the path, of full scale",
+    "Off the path, scale",
     ({ vertical, after }) => [
       or(vertical?.value, (v) => `${high(v)} ${plusMinus(vertical!.doubt95, 2)}`),
       or(after?.vertical, share),

@@ -71,8 +71,11 @@ function isFound(row: FlightRow, { words, pilot, aircraft, tag, from, to }: Sear
 
 const byText = new Intl.Collator(undefined, { numeric: true, sensitivity: "base" });
 
+/** Texts of one shape, as dates are. */
+const byLetters = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
 const ORDERS: Readonly<Record<Order, (a: FlightRow, b: FlightRow) => number>> = {
-  date: (a, b) => (a.summary?.startUtc ?? "").localeCompare(b.summary?.startUtc ?? ""),
+  date: (a, b) => byLetters(a.summary?.startUtc ?? "", b.summary?.startUtc ?? ""),
   title: (a, b) => byText.compare(titleOf(a), titleOf(b)),
   pilot: (a, b) => byText.compare(a.pilot, b.pilot),
   aircraft: (a, b) => byText.compare(a.aircraft, b.aircraft),

@@ -1,7 +1,7 @@
 /** The rows of the logbook as this tab knows them, and which of them are looked for. */
 import { computed, signal } from "@preact/signals";
 import { orSay } from "./flight.ts";
-import { EVERYTHING, listed, type Search } from "./listing.ts";
+import { EVERYTHING, listed, type Search, valuesOf } from "./listing.ts";
 import { flightRows } from "./store/flights.ts";
 import { onChange } from "./store/news.ts";
 import type { FlightRow } from "./store/schema.ts";
@@ -14,6 +14,10 @@ export const ticked = signal<ReadonlySet<string>>(new Set());
 
 export const standing = computed(() => (rows.value ?? []).filter((row) => row.deleted === null));
 export const inBin = computed(() => (rows.value ?? []).filter((row) => row.deleted !== null));
+/** Names and tags given so far. */
+export const pilots = computed(() => valuesOf(standing.value, (row) => [row.pilot]));
+export const aircraft = computed(() => valuesOf(standing.value, (row) => [row.aircraft]));
+export const tags = computed(() => valuesOf(standing.value, (row) => row.tags));
 export const found = computed(() => listed(standing.value, search.value));
 
 /** While many flights are worked out, the list follows this often. Chosen: often enough to see it move. */

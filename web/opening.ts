@@ -135,6 +135,15 @@ export async function openAnew(change: Partial<OpenRequest>, fromTheTop = true):
   if (fromTheTop) goToSheet();
 }
 
+/** Another flight of the log that is on the sheet: a flight of its own in the logbook, by the same people. */
+export async function openOther(other: number): Promise<void> {
+  const standing = flight.value;
+  if (!standing) return;
+  const row = standing.id === null ? null : await orSay(flightRow(standing.id));
+  const labels = row ? { pilot: row.pilot, aircraft: row.aircraft, tags: row.tags } : NO_LABELS;
+  await openFiles({ ...standing.request, flight: other }, labels);
+}
+
 /** Keeps other files and choices of a flight in the logbook, and what came of them. */
 export async function keepAnew(
   id: string,

@@ -1,11 +1,12 @@
 /** Which view the page shows and of which flight, kept in the address so that the browser's back button and a reload work. */
 import { signal } from "@preact/signals";
 
-export type Place = "logbook" | "sheet" | "hold";
+export type Place = "logbook" | "sheet" | "habits" | "hold";
 
 const LOGBOOK = "#/logbook";
 const SHEET = "#/sheet";
 const HOLD = "#/next-hold";
+const HABITS = "#/habits";
 const FLIGHT = "#/flight/";
 
 interface Spot {
@@ -18,6 +19,7 @@ interface Spot {
 function spotOf(hash: string, state: unknown, flight: string | null): Spot {
   if (hash === "" || hash === LOGBOOK) return { place: "logbook", flight };
   if (hash === HOLD) return { place: "hold", flight };
+  if (hash === HABITS) return { place: "habits", flight };
   if (hash.startsWith(FLIGHT)) return { place: "sheet", flight: hash.slice(FLIGHT.length) };
   const of = (state as { flight?: unknown } | null)?.flight;
   return { place: "sheet", flight: typeof of === "string" ? of : flight };
@@ -42,6 +44,7 @@ export const flightAddress = (id: string): string => `${FLIGHT}${id}`;
 
 export function address(to: Place): string {
   if (to === "hold") return HOLD;
+  if (to === "habits") return HABITS;
   if (to === "logbook") return LOGBOOK;
   return shownFlight.value === null ? SHEET : flightAddress(shownFlight.value);
 }

@@ -18,7 +18,16 @@ export const writtenStandardSchema = z
     title: z.string().min(1).describe("as it is printed on the sheet"),
     citation: z.string().min(1).describe("where it is written"),
     course: z.strictObject({ needle, altitude_ft: altitude }).optional(),
-    hold: z.strictObject({ needle, altitude_ft: altitude }).optional(),
+    hold: z
+      .strictObject({
+        needle,
+        altitude_ft: altitude,
+        entry_deg: z.number().nonnegative().max(30).describe("outside the sector of the entry").optional(),
+        leg_s: z.number().positive().max(120).describe("seconds to each side of the leg's time").optional(),
+        leg_nm: z.number().positive().max(5).describe("NM to each side of the leg's length").optional(),
+        speed: z.boolean().describe("whether the published holding speeds are judged").optional(),
+      })
+      .optional(),
     arc: z
       .strictObject({
         distance_nm: z.number().positive().max(20).describe("NM to each side of the arc").optional(),
@@ -63,7 +72,14 @@ export function readStandard(text: string, file: string): TestStandard {
     title,
     citation,
     course: { needle: limit(course?.needle), briefly: null, altitude: limit(course?.altitude_ft) },
-    hold: { needle: limit(hold?.needle), altitude: limit(hold?.altitude_ft) },
+    hold: {
+      needle: limit(hold?.needle),
+      altitude: limit(hold?.altitude_ft),
+      entry: limit(hold?.entry_deg),
+      legTime: limit(hold?.leg_s),
+      legDistance: limit(hold?.leg_nm),
+      speed: hold?.speed ?? false,
+    },
     arc: { distance: limit(arc?.distance_nm), altitude: limit(arc?.altitude_ft) },
     descent: { altitude: limit(descent?.altitude_ft) },
     approach: {

@@ -3,12 +3,10 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
+import { NEAR_STATION } from "../standard/needle.ts";
 import { ESTABLISHED_NEEDLE, ESTABLISHED_TRACK, establishedRow } from "../track/index.ts";
 import { isFitted } from "./fit.ts";
 import type { Rows } from "./path.ts";
-
-/** Nearer to a station than this an angular needle is not judged. Common practice, no source. */
-export const NEAR_STATION: NauticalMiles = 1;
 
 export interface Judged {
   readonly span: Span;

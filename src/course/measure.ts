@@ -12,14 +12,14 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
-import { causesOf, worstCauses } from "./cause.ts";
+import { worstCauses } from "./cause.ts";
+import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
-import { findExcursions } from "./excursion.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
-import { findingsOf, isTold, wasChased } from "./finding.ts";
+import { findingsOf, isTold } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
-import { arrivedRow, findJoining, joiningFacts } from "./joining.ts";
+import { joiningFacts } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -64,28 +64,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     intercept && !nearStation(exercise, rows, joinedRow)
       ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
       : null;
-  const joining = fitted ? null : findJoining(exercise, path, span, motion, intercept);
-  // who swings too much to be established is seen to swing
-  const near = Math.min(judged.span.start, (rows.timed ? arrivedRow(rows) : null) ?? judged.span.start);
-  const swings = countReversals(rows, { start: near, end: judged.span.end });
-  const chased = swings && wasChased(rows, swings) ? swings : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
-  // a track that stood off from the roll-out on is told from there
-  let from = judged.span.start;
-  while (joining && from > 0 && rows.timeMs[from - 1]! >= joining.time) from--;
-  const excursions = (
-    fitted
-      ? []
-      : findExcursions(
-          rows,
-          { start: from, end: judged.span.end },
-          exercise.scale,
-          judged.begins === "near-station",
-        )
-  ).map((e) => {
-    const correction = correctionOver(e.drifting);
-    return { ...e, record: { ...e.record, causes: causesOf(e, { rows, joining, chased, correction }) } };
-  });
+  const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
+  const { joining, chased, excursions } = findDepartures(departures);
   const altitude = altitudeFacts(exercise, rows, judged.span, weights);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),

@@ -1,12 +1,13 @@
 /** What would have worked: the heading that holds the course in that wind, and the cut that rejoins from the worst point. */
+
 import type { CourseExercise } from "../brief/brief.ts";
 import { direction, magneticFromTrue, tanDeg } from "../quantity/angle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
+import { NEAR_STATION } from "../standard/needle.ts";
 import type { WindFact } from "../wind/wind.ts";
 import type { ExcursionRows } from "./excursion.ts";
 import type { WhatWouldHaveWorked } from "./facts.ts";
-import { NEAR_STATION } from "./judged.ts";
 import type { Rows } from "./path.ts";
 import { neededCorrection } from "./wind-correction.ts";
 

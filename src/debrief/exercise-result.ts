@@ -9,7 +9,7 @@ import type {
   HoldExercise,
 } from "../brief/brief.ts";
 import { measureArc, measureCourse, measureDescent } from "../course/index.ts";
-import { gradeApproach, gradeArc, gradeCourse, gradeDescent } from "../grade/index.ts";
+import { gradeApproach, gradeArc, gradeCourse, gradeDescent, gradeHold } from "../grade/index.ts";
 import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
 import type { Match } from "../match/index.ts";
@@ -78,7 +78,7 @@ function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
     case "approach":
       return gradeApproach(null, standard);
     case "hold":
-      return [];
+      return gradeHold(null, standard);
   }
 }
 
@@ -161,7 +161,8 @@ export function holdResult(
   const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
   const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
   const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;
-  const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts: [] };
+  const verdicts = flight.standard ? gradeHold(facts, flight.standard) : [];
+  const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts };
   return { record: { kind: "hold", ...record, facts, findings, whatWouldHaveWorked: null }, series };
 }
 

@@ -27,7 +27,7 @@ export interface Criterion<Facts> {
   readonly title: string;
   readonly unit: Verdict["unit"];
   /** The limit that the standard sets, null where it sets none: the criterion is then left out. */
-  readonly limit: (standard: TestStandard) => Limit<number> | null;
+  readonly limit: (standard: TestStandard, facts: Facts | null) => Limit<number> | null;
   /** Null where it was not asked for: the criterion is then left out. */
   readonly find: (facts: Facts, limit: number, standard: TestStandard) => Found | null;
 }
@@ -47,7 +47,7 @@ export function judge<Facts>(
   standard: TestStandard,
 ): Verdict[] {
   return criteria.flatMap((criterion) => {
-    const limit = criterion.limit(standard);
+    const limit = criterion.limit(standard, facts);
     const verdict = limit && verdictOf(criterion, facts, limit, standard);
     return verdict ? [verdict] : [];
   });

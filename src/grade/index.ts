@@ -3,12 +3,14 @@ import type { ApproachFacts } from "../approach/facts.ts";
 import type { ArcFacts } from "../course/arc-facts.ts";
 import type { DescentFacts } from "../course/descent-facts.ts";
 import type { CourseFacts } from "../course/facts.ts";
+import type { HoldFacts } from "../hold/facts.ts";
 import { TEST_STANDARDS, type TestStandard } from "../standard/tolerance.ts";
 import { APPROACH_CRITERIA } from "./approach.ts";
 import { ARC_CRITERIA } from "./arc.ts";
 import { COURSE_CRITERIA } from "./course.ts";
 import { judge } from "./criterion.ts";
 import { DESCENT_CRITERIA } from "./descent.ts";
+import { HOLD_CRITERIA, HOLD_FOUND_CRITERIA } from "./hold.ts";
 import type { Verdict } from "./verdict.ts";
 
 /** The published standard that a brief names by its id, or null. */
@@ -18,6 +20,13 @@ export const standardNamed = (id: string): TestStandard | null =>
 /** The verdicts of a course; all of them "not flown" without facts, none for a line that was only fitted. */
 export function gradeCourse(facts: CourseFacts | null, standard: TestStandard): Verdict[] {
   return facts?.form === "fitted" ? [] : judge(COURSE_CRITERIA, facts, standard);
+}
+
+/** The verdicts of a hold; of one that no brief asked for only what needs no published course; without facts one line, "not flown". */
+export function gradeHold(facts: HoldFacts | null, standard: TestStandard): Verdict[] {
+  if (!facts) return judge(HOLD_CRITERIA.slice(0, 1), null, standard);
+  const found = facts.fix.doubt95Nm !== null;
+  return judge(found ? HOLD_FOUND_CRITERIA : HOLD_CRITERIA, facts, standard);
 }
 
 export const gradeArc = (facts: ArcFacts | null, standard: TestStandard): Verdict[] =>

@@ -13,7 +13,7 @@ export const verdictSchema = z.strictObject({
   doubt95: z.number().nullable(),
   limit: z.number().nullable(),
   /** Of value, doubt and limit. "share": of full scale. */
-  unit: z.enum(["share", "NM", "ft", "ft/min", "kt", "s"]),
+  unit: z.enum(["share", "NM", "ft", "ft/min", "kt", "s", "deg"]),
   /** How sure the verdict is, 0 to 1; of a verdict that cannot be told, how probable it is that the limit was kept. */
   confidence: z.number().nullable(),
   /** Time beyond the limit; null where not known. */

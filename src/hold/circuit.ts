@@ -3,9 +3,10 @@ import type { Position } from "../geodesy/position.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { AngleSize, Feet, Knots, NauticalMiles, Share, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
+import { bendIn } from "./arms.ts";
 import type { FoundLap } from "./found.ts";
 import type { Ground } from "./ground.ts";
-import { bendIn, nearest } from "./reading.ts";
+import { nearest } from "./near-fix.ts";
 
 /** `maybe`: a racetrack that only height or a runway could tell from a circuit, and the log and the hints have neither. */
 export type Likeness = "hold" | "maybe" | "other";

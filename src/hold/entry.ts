@@ -3,10 +3,13 @@ import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { UtcMillis } from "../quantity/units.ts";
 import { rateOfBank } from "../wind/index.ts";
+import { bendIn } from "./arms.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { HoldEntry } from "./found.ts";
 import type { Ground } from "./ground.ts";
-import { bendIn, median, nearest, type Pass, type Reading } from "./reading.ts";
+import { median } from "./likelihood.ts";
+import { nearest, type Pass } from "./near-fix.ts";
+import type { Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
 export interface Entered {

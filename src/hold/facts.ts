@@ -2,150 +2,13 @@
 import { z } from "zod";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
+import { lapSchema } from "./lap-facts.ts";
+import { noRacetrackSchema, racetrackDoubtSchema, racetrackSchema } from "./racetrack-facts.ts";
 
-/** The racetrack that closes in a wind. Corrections: heading less the leg's own direction, right positive. */
-export const racetrackSchema = z.strictObject({
-  inboundHeadingTrueDeg: z.number(),
-  inboundCorrectionDeg: z.number(),
-  /** Between the turns. */
-  inboundS: z.number(),
-  inboundNm: z.number(),
-  outboundHeadingTrueDeg: z.number(),
-  /** Off the reciprocal of the inbound course. */
-  outboundCorrectionDeg: z.number(),
-  /** Between the turns. */
-  outboundS: z.number(),
-  /** From abeam the fix to the inbound turn; null where the fix is never abeam. */
-  outboundFromAbeamS: z.number().nullable(),
-  /** End of the outbound leg, from the fix: along the inbound course (negative: before the fix) and right of it. */
-  outboundEndAlongNm: z.number(),
-  outboundEndAcrossNm: z.number(),
-  /** Outbound correction over the inbound one; null where the inbound one is under 1 degree. */
-  factor: z.number().nullable(),
-  turnRateDegS: z.number(),
-  bankDeg: z.number(),
-  turnRadiusNm: z.number(),
-  lapS: z.number(),
-  flags: z.array(z.enum(["correction-over-45", "outbound-outside-15-to-180-s"])),
-});
-export type Racetrack = z.infer<typeof racetrackSchema>;
-
-/** Why nothing closes: no headway on the inbound course, or the turns alone are carried too far. */
-export const noRacetrackSchema = z.strictObject({ none: z.enum(["wind-too-strong", "does-not-close"]) });
-export type NoRacetrack = z.infer<typeof noRacetrackSchema>;
-
-/** Half-widths of 95 % intervals of the solved racetrack, from the doubt of wind and airspeed. */
-export const racetrackDoubtSchema = z.strictObject({
-  inboundCorrection95Deg: z.number(),
-  outboundCorrection95Deg: z.number(),
-  outbound95S: z.number(),
-  factor95: z.number().nullable(),
-});
-export type RacetrackDoubt = z.infer<typeof racetrackDoubtSchema>;
-
-/** What an outbound correction of a whole multiple, timed from wings level, would have led to. */
-export const ruleSchema = z.strictObject({
-  factor: z.number(),
-  outboundHeadingTrueDeg: z.number(),
-  outboundS: z.number(),
-  /** At the end of the inbound turn, right of the inbound course positive. */
-  missNm: z.number(),
-  /** From there to the fix along the course; null where the fix is passed already. */
-  inboundS: z.number().nullable(),
-});
-export type RuleOutcome = z.infer<typeof ruleSchema>;
+export type { HoldLap } from "./lap-facts.ts";
+export type { NoRacetrack, Racetrack, RacetrackDoubt, RuleOutcome } from "./racetrack-facts.ts";
 
 const entrySchema = z.enum(["direct", "teardrop", "parallel"]);
-
-/** Rate: of the heading, or of the track where the wind is not known; rolling in and out left out. */
-const turnSchema = z.strictObject({
-  rateDegS: z.number(),
-  bankDeg: z.number().nullable(),
-  /** From the first bank to wings level. */
-  seconds: z.number(),
-});
-
-/**
- * One lap: over or abeam the fix, the outbound turn, outbound, the inbound turn, inbound, to the fix again.
- * Corrections: heading less the leg's own direction, right positive; the outbound leg's direction is the reciprocal
- * of the inbound course. Across: right of the inbound course positive. Headings are estimated, null where the wind
- * is not known. Turns: from the turn's first to its last row.
- */
-const lapSchema = z.strictObject({
-  /** The fix is passed, and passed again; null where the hold was left before. */
-  startUtc: utc,
-  endUtc: utc.nullable(),
-  /** How far from the fix it was passed at the start, right of the inbound course positive. */
-  fixAcrossNm: z.number(),
-  /**
-   * Outbound by the timing rule, to the inbound turn: from abeam the fix; where that was passed in the turn, which hides
-   * it, or never, from wings level. `fromAbeamS` and `betweenTurnsS` give both.
-   */
-  outbound: z.strictObject({
-    fromUtc: utc,
-    toUtc: utc,
-    seconds: z.number(),
-    begins: z.enum(["abeam", "wings-level"]),
-    /** Null where the fix was never abeam. */
-    fromAbeamS: z.number().nullable(),
-    betweenTurnsS: z.number(),
-    lengthNm: z.number(),
-    headingTrueDeg: z.number().nullable(),
-    trackTrueDeg: z.number(),
-    correctionDeg: z.number().nullable(),
-    correction95Deg: z.number().nullable(),
-    /** End of the leg from the fix: along the inbound course (negative: before the fix) and right of it. */
-    endAlongNm: z.number(),
-    endAcrossNm: z.number(),
-    /** Over the ground, from the fix straight to there. */
-    endDistanceNm: z.number(),
-  }),
-  /**
-   * From the end of the inbound turn to the fix; null where it was not flown to the fix. Heading, track and correction:
-   * of the stretch along the course before the fix; of all of it, without a correction, where it was a cut back only.
-   */
-  inbound: z
-    .strictObject({
-      fromUtc: utc,
-      toUtc: utc,
-      seconds: z.number(),
-      lengthNm: z.number(),
-      headingTrueDeg: z.number().nullable(),
-      trackTrueDeg: z.number(),
-      correctionDeg: z.number().nullable(),
-      correction95Deg: z.number().nullable(),
-    })
-    .nullable(),
-  /** Outbound correction over inbound correction as flown; null where either is not known or the inbound one is under 1 degree. */
-  factor: z.number().nullable(),
-  /** Outbound correction flown over the inbound one that the wind needed; null likewise. */
-  factorOfNeed: z.number().nullable(),
-  /** Half-width of its 95 % interval. */
-  factorOfNeed95: z.number().nullable(),
-  turns: z.strictObject({ outbound: turnSchema, inbound: turnSchema.nullable() }),
-  /** At the end of the inbound turn. */
-  rollOut: z
-    .strictObject({
-      utc,
-      alongNm: z.number(),
-      acrossNm: z.number(),
-      across95Nm: z.number(),
-      /** Track less the inbound course there, right positive. */
-      trackErrorDeg: z.number(),
-      /** How far past the inbound course, seen from the side of the racetrack, before it came back; never negative. */
-      overshootNm: z.number(),
-    })
-    .nullable(),
-  altitude: z.strictObject({ meanFt: z.number(), worstFt: z.number(), worstUtc: utc }).nullable(),
-  groundSpeedKt: z.number(),
-  wind: windSchema.nullable(),
-  /** What the wind of this lap asked for, or why nothing closes; null where the wind is not known. */
-  solved: z.union([racetrackSchema, noRacetrackSchema]).nullable(),
-  doubt: racetrackDoubtSchema.nullable(),
-  /** What factors 1, 2 and 3 would have led to with the leg's own time. Empty where the wind is not known. */
-  rules: z.array(ruleSchema),
-});
-export type HoldLap = z.infer<typeof lapSchema>;
 
 export const holdFactsSchema = z.strictObject({
   fix: z.strictObject({
@@ -166,6 +29,12 @@ export const holdFactsSchema = z.strictObject({
     z.strictObject({ by: z.literal("time"), seconds: z.number() }),
     z.strictObject({ by: z.literal("distance"), distanceNm: z.number() }),
   ]),
+  /** What full scale of the needle means on the inbound course; null where none is published. */
+  scale: z
+    .strictObject({ id: z.string(), label: z.string(), kind: z.enum(["angular", "linear"]) })
+    .nullable(),
+  /** Half-width of the 95 % interval of the time of a leg. */
+  legTime95S: z.number(),
   /** Whose timing: the inbound leg's (US) or the outbound leg's (ICAO). */
   timing: z.enum(["us", "icao"]),
   /** Whether the inbound course found is sure; null where it is published. */
@@ -220,6 +89,12 @@ export const holdFactsSchema = z.strictObject({
       meanFt: z.number(),
       lowestFt: z.number(),
       highestFt: z.number(),
+      /** How far the logged heights may have wandered within the hold, 95 %. */
+      change95Ft: z.number(),
+      /** Farthest from the target, or from the mean; and how far an altimeter may have shown another height then, 95 %. */
+      worstFt: z.number(),
+      altimeter95Ft: z.number(),
+      worstUtc: utc,
     })
     .nullable(),
   /** The airspeed against the holding limit of the standard at that height. `indicated` is estimated from the true airspeed and the height. */

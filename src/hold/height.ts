@@ -1,6 +1,7 @@
 /** Height held, as the log gives it: GPS height is not an altimeter, but its changes are true. */
 import { utcText } from "../quantity/time.ts";
 import type { FeetMsl, UtcMillis } from "../quantity/units.ts";
+import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
 import { type HoldFrame, meanBetween, rowsBetween } from "./frame.ts";
 
@@ -30,9 +31,19 @@ export function heightOfHold(
   if (Number.isNaN(mean)) return null;
   const { start, end } = rowsBetween(frame, from, to);
   let [lowest, highest] = [mean, mean];
+  const worst = heightBetween(frame, from, to, target)!;
   for (let i = start; i < end; i++) {
     lowest = Math.min(lowest, frame.altitude[i]!);
     highest = Math.max(highest, frame.altitude[i]!);
   }
-  return { targetFt: target, meanFt: mean, lowestFt: lowest, highestFt: highest };
+  return {
+    targetFt: target,
+    meanFt: mean,
+    lowestFt: lowest,
+    highestFt: highest,
+    change95Ft: HEIGHT_CHANGE_95,
+    worstFt: worst.worstFt,
+    altimeter95Ft: altimeterDoubt95(worst.worstFt),
+    worstUtc: worst.worstUtc,
+  };
 }

@@ -1,4 +1,5 @@
 /** One lap as flown: its legs by the clock, the corrections held on them, its turns, where it rolled out. */
+import type { FullScale } from "../quantity/needle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
 import { windOver, windRecord } from "../wind/index.ts";
@@ -21,6 +22,7 @@ import {
 import { heightBetween } from "./height.ts";
 import { abeamOutbound, type Pass, passOfFix } from "./pass.ts";
 import { factorOf } from "./racetrack.ts";
+import { trackingOf } from "./tracking.ts";
 import { endedOn, measureTurn, type TurnFlown } from "./turn.ts";
 
 /** The moments of a lap. */
@@ -94,7 +96,13 @@ function overshoot(frame: HoldFrame, turn: TurnFlown, until: UtcMillis): number 
   return most;
 }
 
-export function lapFacts(frame: HoldFrame, times: LapMoments, held: Held, target: FeetMsl | null): HoldLap {
+export function lapFacts(
+  frame: HoldFrame,
+  times: LapMoments,
+  held: Held,
+  target: FeetMsl | null,
+  scale: FullScale | null,
+): Omit<HoldLap, "legOff"> {
   const { start, outboundTurn, inboundTurn, end, abeam } = times;
   const { inbound, inbound95 } = held;
   const level = outboundTurn.to;
@@ -152,6 +160,7 @@ export function lapFacts(frame: HoldFrame, times: LapMoments, held: Held, target
       trackErrorDeg: offInbound(frame, directionAt(frame, frame.track, inboundTurn.to)),
       overshootNm: overshoot(frame, inboundTurn, lapEnd),
     },
+    tracking: trackingOf(frame, scale, back),
     altitude: heightBetween(frame, start.time, lapEnd, target),
     groundSpeedKt: meanBetween(
       frame,

@@ -1,5 +1,6 @@
 /** What full-scale deflection of a course needle means, aid by aid: published numbers as data, no logic. */
 import type { FullScale } from "../quantity/needle.ts";
+import type { NauticalMiles } from "../quantity/units.ts";
 
 export type NeedleScaleId = "vor" | "rnav-5" | "rnav-2" | "rnav-1" | "rnav-0.3" | "localizer";
 
@@ -9,6 +10,9 @@ export type NeedleScale = FullScale & {
   readonly label: string;
   readonly citation: string;
 };
+
+/** Nearer to a station than this an angular needle is not judged. Common practice, no source. */
+export const NEAR_STATION: NauticalMiles = 1;
 
 export const NEEDLE_SCALES: Readonly<Record<NeedleScaleId, NeedleScale>> = {
   vor: {

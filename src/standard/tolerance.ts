@@ -1,5 +1,6 @@
 /** What a test of the instrument rating allows, as published: limits as data with citations, no logic. */
-import type { Feet, FeetPerMinute, NauticalMiles, Share } from "../quantity/units.ts";
+import type { AngleSize, Feet, FeetPerMinute, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import { ENTRY_TOLERANCE } from "./holding.ts";
 import { STABILISED } from "./stabilised.ts";
 
 /** A limit, and where it is written. How it is worded: at the limit is still in (`within`), or already out (`less-than`). */
@@ -26,6 +27,13 @@ export interface TestStandard {
     /** On the inbound course. */
     readonly needle: Limit<Share> | null;
     readonly altitude: Limit<Feet> | null;
+    /** How far the heading at the fix may lie outside the sector of the entry flown. */
+    readonly entry: Limit<AngleSize> | null;
+    /** Of the leg that is timed, or measured, to each side. */
+    readonly legTime: Limit<Seconds> | null;
+    readonly legDistance: Limit<NauticalMiles> | null;
+    /** Whether the holding speeds of its rules bind. */
+    readonly speed: boolean;
   };
   readonly arc: {
     readonly distance: Limit<NauticalMiles> | null;
@@ -68,6 +76,10 @@ const within = <T extends number>(limit: T, citation: string): Limit<T> => ({
   citation,
 });
 
+/** The tests ask for the time or length of a leg without a number. Common practice, no source; of the distance: chosen, twice what one is read to. */
+const LEG_TIME: Seconds = 10;
+const LEG_DISTANCE: NauticalMiles = 0.3;
+
 const US = "FAA-S-ACS-8C";
 const EU = "Part-FCL Appendix 7, flight test tolerances";
 
@@ -108,6 +120,19 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
     hold: {
       needle: within(0.75, `${US} III.B.S4: at most ¾ scale`),
       altitude: within(100, `${US} III.B.S4: ±100 ft`),
+      entry: within(
+        ENTRY_TOLERANCE,
+        `${US} III.B: an appropriate entry; by sector, within 5° of its border: FAA AIM 5-3-8 j`,
+      ),
+      legTime: within(
+        LEG_TIME,
+        `${US} III.B: proper timing, without a number; 10 s is common practice, no source`,
+      ),
+      legDistance: within(
+        LEG_DISTANCE,
+        `${US} III.B: the leg length as cleared, without a number; 0.3 NM is our own choice`,
+      ),
+      speed: true,
     },
     arc: {
       distance: within(1, `${US} V.A.S6: ±1 NM`),
@@ -143,6 +168,19 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
     hold: {
       needle: within(0.5, `${EU}: ±5° on radio aids`),
       altitude: within(100, `${EU}: ±100 ft`),
+      entry: within(
+        ENTRY_TOLERANCE,
+        "ICAO Doc 8168 Vol. I, as quoted: entry by sector, within 5° of its border",
+      ),
+      legTime: within(
+        LEG_TIME,
+        "ICAO Doc 8168 Vol. I, as quoted: timed outbound, without a tolerance; 10 s is common practice, no source",
+      ),
+      legDistance: within(
+        LEG_DISTANCE,
+        "ICAO Doc 8168 Vol. I, as quoted: limited by distance, without a tolerance; 0.3 NM is our own choice",
+      ),
+      speed: true,
     },
     arc: {
       distance: null,

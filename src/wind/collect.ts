@@ -7,7 +7,7 @@
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { trueOverEquivalent } from "./atmosphere.ts";
-import { AIRSPEED, emptyFacts, type Facts, STANDARD_RATE, speedOf } from "./facts.ts";
+import { AIRSPEED, emptyFacts, type Facts, SHEAR_REACH, STANDARD_RATE, speedOf } from "./facts.ts";
 import { straighten, Trend } from "./straighten.ts";
 
 /** Turns are sampled this often, straights averaged over this, s. */
@@ -15,11 +15,11 @@ const TURN_STEP = 5;
 const BLOCK = 20;
 /** Scatter within a block is measured from so many rows on. */
 const LEAST_ROWS = 4;
-/** A change of the wind with height is steady this far from the middle height, thousands of feet, and fades beyond. Common experience, no source. */
-const SHEAR_REACH = 3;
 /** The airspeed is not settled for so long after leaving the ground and before touching it, s at 100 kt, in proportion at others. Common practice, no source. */
 const AFTER_TAKE_OFF = 90;
 const BEFORE_LANDING = 60;
+/** Standard deviation of a fact then, as a share of the airspeed: it says next to nothing. An aircraft that speeds up steadily in its first turn would else look like one in a strong wind. */
+const UNSETTLED = 1;
 
 /** The facts of all legs, in order of time. `flown` leaves out the ground. */
 export function collectFacts(motion: Motion, legs: readonly Leg[], flown: Uint8Array): Facts {
@@ -37,13 +37,14 @@ export function collectFacts(motion: Motion, legs: readonly Leg[], flown: Uint8A
     facts.growth[i] = known ? trueOverEquivalent(altitude) / middleGrowth : 1;
     facts.thousands[i] = known ? SHEAR_REACH * Math.tanh((altitude - middle) / 1000 / SHEAR_REACH) : 0;
   }
-  markUnsettled(motion, facts, flown);
+  doubtUnsettled(motion, facts, flown);
   return facts;
 }
 
-function markUnsettled(motion: Motion, facts: Facts, flown: Uint8Array): void {
+function doubtUnsettled(motion: Motion, facts: Facts, flown: Uint8Array): void {
   for (let i = 0; i < facts.count; i++) {
-    const scale = speedOf(facts, i) / 100;
+    const speed = speedOf(facts, i);
+    const scale = speed / 100;
     const row = facts.row[i]!;
     const at = motion.time[row]!;
     let back = row;
@@ -55,7 +56,7 @@ function markUnsettled(motion: Motion, facts: Facts, flown: Uint8Array): void {
       motion.time[ahead]! - at < BEFORE_LANDING * scale * 1000
     )
       ahead++;
-    facts.unsettled[i] = flown[back] === 0 || flown[ahead] === 0 ? 1 : 0;
+    if (flown[back] === 0 || flown[ahead] === 0) facts.noise[i] = facts.noise[i]! + (UNSETTLED * speed) ** 2;
   }
 }
 

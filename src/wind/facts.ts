@@ -6,6 +6,9 @@ export const LEVEL_PRIOR = 1;
 export const EAST_PRIOR = 2;
 export const NORTH_PRIOR = 3;
 
+/** A change of the wind with height is steady this far from the middle height, thousands of feet, and fades beyond. Common experience, no source. */
+export const SHEAR_REACH = 3;
+
 /** A standard-rate turn, deg/s. */
 export const STANDARD_RATE = 3;
 
@@ -39,8 +42,6 @@ export interface Facts {
   readonly wanderShare: Float64Array;
   /** Variance of the ground speed within a block, less that of the smoothing, kt2; NaN in turns and where rows are few. */
   readonly scatter: Float64Array;
-  /** 1 shortly after take-off and before landing. */
-  readonly unsettled: Uint8Array;
   /** Variance of the measurement, kt2. */
   readonly noise: Float64Array;
   /** Variance by which the airspeed level and each component of the wind may have changed since the fact before, kt2. */
@@ -66,7 +67,6 @@ export function emptyFacts(capacity: number): Facts {
     turning: column(),
     wanderShare: column(),
     scatter: column().fill(NaN),
-    unsettled: new Uint8Array(capacity),
     noise: column(),
     levelStep: column(),
     windStep: column(),

@@ -166,8 +166,40 @@ export class FactSmoother {
     return cost;
   }
 
+  /** Forward and backward for the path alone: half the work, and the adjoints of the last whole pass stand as they were. */
+  passForPath(belief: Belief): void {
+    this.forward(belief);
+    const { facts, h, gain, predictedCovariance } = this;
+    const l = new Float64Array(W);
+    for (let i = facts.count - 1; ; i--) {
+      this.coefficients(i, h);
+      const s = this.innovationVariance[i]!;
+      let fall = this.innovation[i]! / s;
+      for (let a = 0; a < W; a++) {
+        let sum = 0;
+        for (let b = 0; b < W; b++) sum += predictedCovariance[i * NN + a * W + b]! * h[b]!;
+        gain[a] = sum / s;
+        fall += gain[a]! * l[a]!;
+      }
+      for (let a = 0; a < W; a++) l[a] = l[a]! - h[a]! * fall;
+      this.stateFrom(i, l);
+      if (i === 0) break;
+      fade(belief, facts, i, l);
+    }
+  }
+
+  /** The smoothed state of fact i from its adjoint. */
+  private stateFrom(i: number, l: Float64Array): void {
+    const { predicted, predictedCovariance, state } = this;
+    for (let a = 0; a < W; a++) {
+      let sum = predicted[i * W + a]!;
+      for (let b = 0; b < W; b++) sum -= predictedCovariance[i * NN + a * W + b]! * l[b]!;
+      state[i * W + a] = sum;
+    }
+  }
+
   private backward(belief: Belief): void {
-    const { facts, h, gain, state, predicted, predictedCovariance } = this;
+    const { facts, h, gain, predictedCovariance } = this;
     const l = new Float64Array(W);
     const m = new Float64Array(NN);
     const mk = new Float64Array(W);
@@ -198,11 +230,7 @@ export class FactSmoother {
       }
       this.adjoint.set(l, i * W);
       this.adjointMatrix.set(m, c);
-      for (let a = 0; a < W; a++) {
-        let sum = predicted[i * W + a]!;
-        for (let b = 0; b < W; b++) sum -= predictedCovariance[c + a * W + b]! * l[b]!;
-        state[i * W + a] = sum;
-      }
+      this.stateFrom(i, l);
       if (i === 0) break;
       fade(belief, facts, i, l);
       fadeBoth(belief, facts, i, m);

@@ -17,12 +17,10 @@ const WIND: readonly Degree[] = [
 ];
 /** Calmer than usual is weighed too, lest the wind be thought calm because the airspeed is thought restless. */
 const AIRSPEED: readonly Degree[] = [
-  { factor: 0.5, chance: 0.25 },
-  { factor: 0.7, chance: 0.25 },
-  { factor: 1, chance: 0.25 },
-  { factor: 1.8, chance: 0.15 },
-  { factor: 3.2, chance: 0.07 },
-  { factor: 6, chance: 0.03 },
+  { factor: 0.6, chance: 0.4 },
+  { factor: 1.1, chance: 0.35 },
+  { factor: 2, chance: 0.15 },
+  { factor: 4, chance: 0.1 },
 ];
 
 /**

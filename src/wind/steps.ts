@@ -5,7 +5,7 @@
  * change is seen in the ground speed and allowed in full; in a turn it hides, and is looked for later.
  */
 import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE, STANDARD_GRAVITY } from "../quantity/factor.ts";
-import { AIRSPEED, type Facts, STANDARD_RATE, speedOf } from "./facts.ts";
+import { AIRSPEED, type Facts, SHEAR_REACH, STANDARD_RATE, speedOf } from "./facts.ts";
 import { climbedOf } from "./heights.ts";
 
 /** Tuned on simulated flights and tried on real ones; all in kt at an airspeed of 100 kt, in proportion at others. */
@@ -17,12 +17,11 @@ const MOST_LOAD = 1.5; // of it, for one fact: rates of turn are noisy where the
 const PER_VERTICAL_CHANGE = 6;
 const VERTICAL_REACH = 15;
 const VERTICAL_DEADBAND = 200; // ft/min
-/** After take-off and before landing: share of the airspeed, per square root of 30 s. */
-const UNSETTLED_WALK = 0.15;
 /** Per square root of 1,000 ft climbed or lost, kt. */
 const PER_CLIMB = 2;
-/** Wind: random walk with height, kt per square root of 1,000 ft and axis. */
+/** Wind: random walk with height, kt per square root of 1,000 ft and axis; and far from the middle height, where no steady change covers it. The second: chosen, as 10 kt in 1,000 ft is met with. */
 const WIND_WALK = 1.7;
+const FAR_WALK = 6;
 /** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
 const CHANGES = [
   { blocks: 1, over: 4 },
@@ -40,13 +39,13 @@ export function setSteps(facts: Facts, airspeed: number): void {
     const inTurn = turning[i]! > 0 || turning[i - 1]! > 0;
     let level = (LEVEL_WALK * scale) ** 2 * (dt / 600);
     if (inTurn) level += (turnWalk(facts, i, airspeed) * scale) ** 2 * (Math.min(dt, 10) / 60);
-    if (facts.unsettled[i] === 1) level += (UNSETTLED_WALK * airspeed) ** 2 * (Math.min(dt, 30) / 30);
     level += verticalChange(facts, i) * Math.min(1, dt / (2 * VERTICAL_REACH));
     const climbed = climbs[i]!;
     // indicated airspeed is not held exactly while height changes, and true airspeed sometimes is
     if (climbed > 0) level += ((PER_CLIMB * scale) ** 2 * climbed) / 1000;
     levelStep[i] = level;
-    windStep[i] = (WIND_WALK ** 2 * climbed) / 1000;
+    const far = (facts.thousands[i]! / SHEAR_REACH) ** 8; // 0.11 at the reach, 0.75 at twice of it
+    windStep[i] = ((WIND_WALK ** 2 + FAR_WALK ** 2 * far) * climbed) / 1000;
   }
   for (const { blocks, over } of CHANGES) allowSeenChanges(facts, blocks, over);
 }

@@ -47,6 +47,16 @@ export const crossCountry = (random: () => number): FlownStep[] =>
     { straight: 420 + 240 * random() },
   ]).flat();
 
+/** Changes of 30, 60 and 90 degrees to one side, in drawn order: courses chosen so that the wind can be known. */
+export const chosenCourses = (random: () => number): FlownStep[] => {
+  const s = side(random);
+  const changes = [30, 60, 90];
+  return Array.from({ length: 4 }, (_, i): FlownStep[] => [
+    ...(i === 0 ? [] : [{ turn: s * changes.splice(Math.floor(random() * changes.length), 1)[0]! }]),
+    { straight: 420 + 240 * random() },
+  ]).flat();
+};
+
 export const straightOnly = (random: () => number): FlownStep[] => [{ straight: 1200 + 600 * random() }];
 
 /** Climb, two holds, courses, descents, slower and faster, in random order. */
@@ -82,6 +92,7 @@ export const SCENARIOS: readonly MeteredScenario[] = [
   { name: "two laps of a hold", matched: true, steps: twoLaps, options: { shear: 0 } },
   { name: "procedure turn", matched: true, steps: procedureTurn, options: { shear: 0 } },
   { name: "cross-country", matched: true, steps: crossCountry, options: { shear: 0 } },
+  { name: "chosen courses", matched: true, steps: chosenCourses, options: { shear: 0 } },
   { name: "training hour", matched: false, steps: trainingHour },
   { name: "straight", matched: false, steps: straightOnly, options: { shear: 0 } },
 ];

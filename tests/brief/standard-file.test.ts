@@ -31,7 +31,9 @@ describe("a school's own standard, by construction", () => {
     });
     expect(standard.course.altitude?.limit).toBe(80);
     expect(standard.arc.distance?.limit).toBe(0.5);
-    expect(standard.hold).toEqual({ needle: null, altitude: null });
+    expect(standard.hold).toEqual({
+      ...{ needle: null, altitude: null, entry: null, legTime: null, legDistance: null, speed: false },
+    });
   });
 
   it("limits of descents and approaches are read", () => {

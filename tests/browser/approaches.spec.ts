@@ -1,4 +1,4 @@
-/** Approaches on the sheet: their drawings can be read, pointed at, used by keyboard, printed and saved. */
+/** Approaches, arcs and descents on the sheet: their drawings can be read, pointed at, used by keyboard, printed and saved. */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
@@ -91,19 +91,63 @@ test("a non-precision approach: floors are named, and how far below the minimum"
   await close();
 });
 
-const LOOKS = [
-  ["wide and light", { viewport: { width: 1280, height: 900 }, colorScheme: "light" }],
-  ["narrow and dark", { viewport: { width: 390, height: 844 }, colorScheme: "dark" }],
-] as const;
-
-test.each(LOOKS)("%s: axe-core finds nothing serious, nothing scrolls sideways", async (_, options) => {
-  const { page, trouble, close } = await opened("approach-track-chased", options);
-  for (const summary of await page.locator("details > summary").all()) await summary.click();
-  expect(await serious(page)).toEqual([]);
-  expect(await sideways(page)).toBeLessThanOrEqual(0);
+test("an arc: off it against the radial, the plan with its coasts, the turn off and the one needed", async () => {
+  const { page, trouble, close } = await opened("arc-to-a-radial");
+  const chart = await wordsOf(page, ".drawing.arc-chart");
+  // right turns: the station, and so the inside, is on the right, which lies below
+  for (const words of ["1 out", "1 in", "300°M", "350°M", "1 NM"]) expect(chart).toContain(words);
+  expect(chart.find((words) => words.includes("turn off begun"))).toMatch(/needed \d/);
+  expect(await wordsOf(page, ".arc-plan")).toEqual(expect.arrayContaining(["TARNO", "300°M", "350°M"]));
+  const slider = page.getByRole("slider", { name: /radials 300/ });
+  await slider.focus();
+  await slider.press("Home");
+  for (let i = 0; i < 5; i++) await slider.press("PageUp");
+  expect(await page.locator(".arc-chart .cursor-line").count()).toBe(1);
+  expect(await page.locator(".arc-plan .moment").count()).toBe(1);
   expect(trouble).toEqual([]);
   await close();
 });
+
+test("a descent: the height wanted, where it began, what would have fitted, and the rate needed", async () => {
+  const { page, trouble, close } = await opened("descent-begun-late");
+  const profile = await wordsOf(page, "#exercise-1 .descent-profile");
+  for (const words of ["1,800 ft", "BELVO", "begun", "500 ft/min", "3°", "500 up"])
+    expect(profile).toContain(words);
+  const drawing = page.locator(".descent-profile .drawing").first();
+  await drawing.scrollIntoViewIfNeeded();
+  const box = (await drawing.boundingBox())!;
+  await page.mouse.move(box.x + box.width * 0.5, box.y + box.height * 0.4);
+  await expect.poll(() => drawing.locator(".cursor-line").count()).toBe(1);
+  expect(trouble).toEqual([]);
+  await close();
+});
+
+const LOOKS = [
+  [
+    "wide and light",
+    "approach-track-chased",
+    { viewport: { width: 1280, height: 900 }, colorScheme: "light" },
+  ],
+  [
+    "narrow and dark",
+    "approach-track-chased",
+    { viewport: { width: 390, height: 844 }, colorScheme: "dark" },
+  ],
+  ["narrow and light", "arc-to-a-radial", { viewport: { width: 390, height: 844 }, colorScheme: "light" }],
+  ["wide and dark", "descent-begun-late", { viewport: { width: 1280, height: 900 }, colorScheme: "dark" }],
+] as const;
+
+test.each(LOOKS)(
+  "%s, %s: axe-core finds nothing serious, nothing scrolls sideways",
+  async (_, scenario, options) => {
+    const { page, trouble, close } = await opened(scenario, options);
+    for (const summary of await page.locator("details > summary").all()) await summary.click();
+    expect(await serious(page)).toEqual([]);
+    expect(await sideways(page)).toBeLessThanOrEqual(0);
+    expect(trouble).toEqual([]);
+    await close();
+  },
+);
 
 test("by keyboard: the slider moves the mark on the profile", async () => {
   const { page, close } = await opened("approach-track-chased");

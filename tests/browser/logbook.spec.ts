@@ -1,6 +1,7 @@
 /** The logbook: many files at once, looking for flights, names, the bin; two tabs; what a full or closed store does; nothing lost when the tab dies. */
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { LOOKS, serious, sideways } from "./legible.ts";
 import {
   drop,
   type Given,
@@ -188,6 +189,38 @@ test("deleted flights can be put back, at once and after a reload, until they ar
     expect(await rows(page).count()).toBe(3);
   }));
 
+test.each(LOOKS)("%s: the logbook can be read by everybody", async (_, options) => {
+  const { page, close } = await watchedPage(browser, { ...options, bypassCSP: true });
+  await addMany(page);
+  await allStand(page, 4);
+  await rows(page).first().getByRole("checkbox").check();
+  await page.getByRole("button", { name: "Delete" }).click();
+  await allStand(page, 3);
+  await page.getByLabel("Tick all that are listed").check();
+  for (const summary of await page.locator("details > summary").all()) await summary.click();
+  expect(await serious(page)).toEqual([]);
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
+  await close();
+});
+
+test("by keyboard alone: a flight is ticked, named, found and opened", () =>
+  on(async ({ page }) => {
+    await addMany(page);
+    await allStand(page, 4);
+    await rows(page).first().getByRole("checkbox").focus();
+    await page.keyboard.press("Space");
+    await page.getByRole("form").getByLabel("Pilot").focus();
+    await page.keyboard.type("A. N.");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.querySelector(".flights tbody .p")?.textContent === "A. N.");
+    await page.getByLabel("Search").focus();
+    await page.keyboard.type("a. n.");
+    await rows(page).locator("th a").focus();
+    await page.keyboard.press("Enter");
+    await sheetStands(page);
+    await page.waitForFunction(() => document.activeElement?.tagName === "H1");
+  }));
+
 test("the same log again is the same flight, with what was noted on it; another brief makes another", () =>
   on(async ({ page }) => {
     const [log, brief] = MANY;
@@ -202,6 +235,63 @@ test("the same log again is the same flight, with what was noted on it; another 
     await page.waitForFunction(() => document.querySelector(".what")?.textContent?.includes("straightness"));
     await page.getByRole("link", { name: "Logbook", exact: true }).click();
     await allStand(page, 2);
+  }));
+
+test("habits over the flights of the logbook: made-up ones are left out, the view has its address", () =>
+  on(async ({ page }) => {
+    expect(await page.getByRole("link", { name: "Habits" }).count()).toBe(0);
+    await openSample(page, "The needle chased");
+    await page.getByRole("link", { name: "Habits" }).click();
+    const view = page.locator("#content");
+    await page.locator(".habits h1").waitFor();
+    expect(await view.textContent()).toContain("These flights are made up");
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
+    await drop(page, MANY.slice(0, 4));
+    await said(page, /2 flights added/);
+    await page.getByRole("link", { name: "Habits" }).click();
+    await page.waitForFunction(() =>
+      document.querySelector(".habits .what")?.textContent?.includes("2 flights"),
+    );
+    expect(await view.textContent()).toContain("Left out here: 1 flight, made up.");
+    await page.reload();
+    await page.locator(".habits h1").waitFor();
+    expect(await page.locator(".habits h1").textContent()).toBe("What keeps coming back");
+  }));
+
+test("flights worked out by an older analysis are worked out anew, and what was noted on them stays", () =>
+  on(async ({ page }) => {
+    await openSample(page, "Calm and tidy");
+    await page.getByRole("textbox", { name: "Remarks", exact: true }).fill("Well held.");
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
+    await allStand(page, 1);
+    const analysis = (set: number | null) =>
+      page.evaluate(
+        (set) =>
+          new Promise<number>((done) => {
+            const open = indexedDB.open("hindtrack");
+            open.onsuccess = () => {
+              const store = open.result.transaction("flights", "readwrite").objectStore("flights");
+              const all = store.getAll();
+              all.onsuccess = () => {
+                const [row] = all.result;
+                if (set !== null)
+                  store.put({ ...row, analysis: set, summary: { ...row.summary, title: "old" } });
+                open.result.close();
+                done(row.analysis);
+              };
+            };
+          }),
+        set,
+      );
+    await page.waitForTimeout(600); // the remark is on its way into the row
+    const now = await analysis(-1);
+    await page.reload();
+    await page.waitForFunction(() => /Lesson 6/.test(document.querySelector(".flights")?.textContent ?? ""));
+    expect(await analysis(null)).toBe(now);
+    await page.getByLabel("Search").fill("well held");
+    await rows(page).locator("th a").click();
+    await sheetStands(page);
+    expect(await page.getByRole("textbox", { name: "Remarks", exact: true }).inputValue()).toBe("Well held.");
   }));
 
 test("the tab dies while flights are added: all are there afterwards, and worked out", async () => {

@@ -4,6 +4,7 @@ import { createRequire } from "node:module";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { parse } from "yaml";
+import { flyScenario } from "../../src/simulator/index.ts";
 import { drop, launch, openSample, sampleFile, sheetStands, type Watched, watchedPage } from "./page.ts";
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -244,6 +245,27 @@ test("a list of points is kept in this browser, searched by ident, and offered t
     await brief.getByText(/bad\.csv.*ident, lat and lon/).waitFor();
   }));
 
+test("a list dropped on the page stays, and the final to its runway is found and taken as meant", () =>
+  on(async ({ page }) => {
+    const { gpx, brief: flown } = flyScenario("approach-tidy-precision", 5001);
+    const { runway } = parse(flown!).exercises.find((e: object) => "approach" in e).approach;
+    const row = ["LIND 22", ...runway.threshold, "runway", runway.elevation_ft, ...runway.end].join(",");
+    await drop(page, [
+      { name: "fields.csv", text: `ident,lat,lon,kind,elevation,end lat,end lon\n${row}\n` },
+    ]);
+    await page.getByText("fields.csv: 1 point, 1 landing direction, kept in this browser.").waitFor();
+    await drop(page, [{ name: "final.gpx", text: gpx }]);
+    await sheetStands(page);
+    await sheetSays(page, /Approach.*LIND 22/);
+    await page.getByRole("button", { name: "This approach was meant" }).click();
+    await maker(page)
+      .getByRole("button", { name: /1 Approach runway LIND 22/ })
+      .waitFor();
+    await page.waitForFunction(
+      () => document.querySelector(".lineup caption")?.textContent === "The lesson in flown order",
+    );
+  }));
+
 test("what is half typed is there again after a reload", () =>
   on(async ({ page }) => {
     await openLog(page);
@@ -265,6 +287,10 @@ test("without a pointer: a cross on the plan is moved by keys and picks a point 
     await brief.getByRole("button", { name: "Pick a point on the plan" }).click();
     const plan = page.getByRole("application", { name: /The flight from above/ });
     await plan.focus();
+    const whole = await plan.locator(".scale-bar path").getAttribute("d");
+    await page.keyboard.press("+");
+    expect(await plan.locator(".scale-bar path").getAttribute("d")).not.toBe(whole);
+    await page.keyboard.press("0");
     await page.keyboard.press("ArrowLeft");
     expect(await plan.locator("path.dim").count()).toBe(1);
     const steps = await plan.evaluate((svg) => {

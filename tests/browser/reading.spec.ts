@@ -1,40 +1,14 @@
 /** Everybody can read the page: by keyboard, screen reader, small screen, at night and on paper. */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { Browser, Page } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { LOOKS, serious, sideways } from "./legible.ts";
 import { launch, openSample, sheetStands, watchedPage } from "./page.ts";
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await launch();
 });
 afterAll(() => browser.close());
-
-/** What axe-core finds that is serious or critical, with the places. */
-async function serious(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const axe = (window as unknown as { axe: typeof import("axe-core") }).axe;
-    const { violations, passes } = await axe.run();
-    if (passes.length === 0) return ["axe-core looked at nothing"];
-    return violations
-      .filter((v) => v.impact === "serious" || v.impact === "critical")
-      .map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ")).join(", ")}`);
-  });
-}
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-
-const LOOKS = [
-  ["wide and light", { viewport: { width: 1280, height: 900 }, colorScheme: "light" }],
-  ["wide and dark", { viewport: { width: 1280, height: 900 }, colorScheme: "dark" }],
-  ["narrow and light", { viewport: { width: 390, height: 844 }, colorScheme: "light" }],
-  ["narrow and dark", { viewport: { width: 390, height: 844 }, colorScheme: "dark" }],
-] as const;
 
 test.each(LOOKS)("%s: axe-core finds nothing serious, nothing scrolls sideways", async (_, options) => {
   const { page, trouble, close } = await watchedPage(browser, { ...options, bypassCSP: true });

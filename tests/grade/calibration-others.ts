@@ -9,37 +9,13 @@ import { matchExercises } from "../../src/match/index.ts";
 import { drawnApproach } from "../../src/simulator/approaches.ts";
 import { fly, type Scenario, scenarioNamed } from "../../src/simulator/index.ts";
 import { offset } from "../../src/simulator/step.ts";
-import type { Limit, TestStandard } from "../../src/standard/tolerance.ts";
+import type { TestStandard } from "../../src/standard/tolerance.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
 import { trueOnArc } from "../support/true-arc.ts";
+import { around, type Tallies, tell } from "./tally.ts";
 
 const US = standardNamed("instrument-rating-us")!;
 const RADIAN = Math.PI / 180;
-
-export interface Tally {
-  given: number;
-  wrong: number;
-  cannotTell: number;
-}
-export type Tallies = Record<string, Tally>;
-
-/** A limit within half of the true value to both sides of it, evenly spread over the flights. */
-const around = (truth: number, k: number): Limit<number> => ({
-  limit: (0.5 + ((k * 0.6180339887) % 1)) * Math.abs(truth),
-  edge: "within",
-  citation: "drawn",
-});
-
-function tell(tallies: Tallies, verdict: Verdict | undefined, truth: number): void {
-  if (!verdict) throw new Error("a criterion is missing");
-  const tally = tallies[verdict.criterion] ?? { given: 0, wrong: 0, cannotTell: 0 };
-  tallies[verdict.criterion] = tally;
-  if (verdict.verdict === "cannot tell") tally.cannotTell++;
-  else {
-    tally.given++;
-    if ((verdict.verdict === "met") !== Math.abs(truth) <= verdict.limit!) tally.wrong++;
-  }
-}
 
 function flown(scenario: Scenario, seed: number) {
   const { track, truth, columns } = fly(scenario, seed);

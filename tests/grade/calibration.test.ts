@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { calibrate } from "./calibration.ts";
+import { calibrateHolds } from "./calibration-holds.ts";
 import { calibrateApproaches, calibrateArcsAndDescents } from "./calibration-others.ts";
 
 it("simulated courses with known truth, limits drawn around it: of met and not met at most 5 % are wrong, at most 15 % cannot be told", () => {
@@ -31,4 +32,17 @@ describe("simulated approaches, arcs and descents, limits drawn around the truth
       expect(cannotTell / (given + cannotTell)).toBeLessThan(1 / 3);
     }
   });
+});
+
+describe("simulated holds of every kind in a known wind, logged each second, limits drawn around the truth", () => {
+  const tallies = calibrateHolds(5000, 60);
+  it.each(["hold-needle", "hold-entry", "hold-leg-time"])(
+    "%s: of met and not met at most 5 % are wrong, at most 15 % cannot be told",
+    (id) => {
+      const { given, wrong, cannotTell } = tallies[id]!;
+      expect(given + cannotTell).toBeGreaterThan(30);
+      expect(wrong).toBeLessThanOrEqual(0.05 * given);
+      expect(cannotTell).toBeLessThanOrEqual(0.15 * (given + cannotTell));
+    },
+  );
 });

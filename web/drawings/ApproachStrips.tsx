@@ -2,9 +2,10 @@
 import type { ProfileLayout } from "./approachLayout.ts";
 import type { Stretch } from "./approachStretches.ts";
 import type { ApproachRecord, ApproachSeries } from "./contract.ts";
+import { JudgedLine } from "./JudgedLine.tsx";
 import { needleLimit } from "./needleLimit.ts";
 import { pathThrough } from "./path.ts";
-import { beyondLimit, DoubtBand, Strip, type StripFrame, stripY } from "./Strip.tsx";
+import { DoubtBand, Strip, type StripFrame, stripY } from "./Strip.tsx";
 import type { Point } from "./windGeometry.ts";
 import { fractionText } from "./words.ts";
 
@@ -25,8 +26,11 @@ export function ApproachStrips(props: Props) {
   const { exercise, series, l, narrow } = props;
   const { facts } = exercise;
   if (!facts) return null;
-  const limit = needleLimit(exercise.verdicts);
-  const limitWords = narrow ? "" : `${fractionText(limit)} scale`;
+  const limits = {
+    lateral: needleLimit(exercise.verdicts, "approach-needle"),
+    glide: needleLimit(exercise.verdicts, "approach-glide-path"),
+  };
+  const words = (limit: number) => (narrow ? "" : `${fractionText(limit)} scale`);
   const { glidePathNeedle, glidePathFullScaleFt, height95Ft } = series;
   const doubt = (row: number) => height95Ft[row] / glidePathFullScaleFt[row];
   return (
@@ -40,9 +44,10 @@ export function ApproachStrips(props: Props) {
           [1, "1 R"],
         ]}
         quiet={QUIET_SHARE}
-        {...{ limit, limitWords }}
+        limit={limits.lateral}
+        limitWords={words(limits.lateral)}
       >
-        <Line {...props} frame={l.lateral} column={series.needle} limit={limit} />
+        <Line {...props} frame={l.lateral} column={series.needle} limit={limits.lateral} />
       </Strip>
       {l.glide && facts.glidePath && (
         <Strip
@@ -54,27 +59,32 @@ export function ApproachStrips(props: Props) {
             [-1, "1 low"],
           ]}
           quiet={QUIET_SHARE}
-          {...{ limit, limitWords }}
+          limit={limits.glide}
+          limitWords={words(limits.glide)}
         >
-          <Line {...props} frame={l.glide} column={glidePathNeedle} limit={limit} doubt={doubt} />
+          <Line {...props} frame={l.glide} column={glidePathNeedle} limit={limits.glide} doubt={doubt} />
         </Strip>
       )}
-      <Strip
-        frame={l.rate}
-        title={
-          narrow ? "Down, ft/min; dashed: needed" : "Rate of descent, ft/min; dashed: needed to the threshold"
-        }
-        ticks={[
-          [500, "500 up"],
-          [0, "0"],
-          [-500, "500"],
-          [-1000, "1,000"],
-          [-1500, "1,500"],
-        ]}
-      >
-        <Needed {...props} />
-        <Line {...props} frame={l.rate} column={series.verticalFpm} limit={null} />
-      </Strip>
+      {l.rate && (
+        <Strip
+          frame={l.rate}
+          title={
+            narrow
+              ? "Down, ft/min; dashed: needed"
+              : "Rate of descent, ft/min; dashed: needed to the threshold"
+          }
+          ticks={[
+            [500, "500 up"],
+            [0, "0"],
+            [-500, "500"],
+            [-1000, "1,000"],
+            [-1500, "1,500"],
+          ]}
+        >
+          <Needed {...props} frame={l.rate} />
+          <Line {...props} frame={l.rate} column={series.verticalFpm} limit={null} />
+        </Strip>
+      )}
     </g>
   );
 }
@@ -88,8 +98,12 @@ function Line(
     doubt?: (row: number) => number;
   },
 ) {
-  const { stretches, points, frame, column, limit, doubt, clip } = props;
-  const y = (row: number) => stripY(frame, column[row]);
+  const { series, l, stretches, points, frame, column, limit, doubt, clip } = props;
+  const zero = stripY(frame, 0);
+  const limits = (limit === null ? [] : [limit, -limit]).map((value) => {
+    const y = stripY(frame, value);
+    return [y, y > zero ? 1 : -1] as const;
+  });
   return (
     <g clip-path={`url(#${clip})`}>
       {doubt &&
@@ -100,25 +114,11 @@ function Line(
             lower={points(from, to, (row) => stripY(frame, column[row] - doubt(row)))}
           />
         ))}
-      {stretches.map(({ from, to, judged }) => (
-        <path key={from} class={judged ? "flown" : "flown thin"} d={pathThrough(points(from, to, y))} />
-      ))}
-      {limit !== null &&
-        stretches
-          .filter(({ judged }) => judged)
-          .map(({ from, to }) => (
-            <path
-              key={from}
-              class="beyond"
-              d={[limit, -limit]
-                .map((value) => {
-                  const at = stripY(frame, value);
-                  const far = at > stripY(frame, 0) ? 1 : -1;
-                  return pathThrough(beyondLimit(points(from, to, y), at, far));
-                })
-                .join("")}
-            />
-          ))}
+      <JudgedLine
+        stretches={stretches}
+        point={(row) => [l.x(series.distanceToThresholdNm[row]), stripY(frame, column[row])]}
+        limits={limits}
+      />
     </g>
   );
 }
@@ -126,9 +126,9 @@ function Line(
 /** Near the threshold the way to go shrinks to nothing and the rate needed means nothing, NM. Own choice. */
 const NEEDED_UNTIL_NM = 0.3;
 
-function Needed({ series, stretches, l, points, clip }: Props) {
+function Needed({ series, stretches, frame, points, clip }: Props & { frame: StripFrame }) {
   const y = (row: number) =>
-    series.distanceToThresholdNm[row] > NEEDED_UNTIL_NM ? stripY(l.rate, series.neededFpm[row]) : Number.NaN;
+    series.distanceToThresholdNm[row] > NEEDED_UNTIL_NM ? stripY(frame, series.neededFpm[row]) : Number.NaN;
   return (
     <g clip-path={`url(#${clip})`}>
       {stretches.map(({ from, to }) => (

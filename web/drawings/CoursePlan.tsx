@@ -12,6 +12,7 @@ import {
 import { limitDrawn } from "./courseLayout.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing, PlanWindow } from "./Drawing.tsx";
+import { MarkedWay } from "./MarkedWay.tsx";
 import { usePanZoom } from "./panZoom.ts";
 import { line, pathThrough } from "./path.ts";
 import { fixPlaces, limitLines, planFrame } from "./planGeometry.ts";
@@ -21,6 +22,7 @@ import { fixedScales, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
 import { useWidth } from "./useWidth.ts";
 import { WindSign } from "./WindArrow.tsx";
+import { WorkedWay } from "./WorkedWay.tsx";
 import type { Point } from "./windGeometry.ts";
 import { millimetreText } from "./words.ts";
 
@@ -86,6 +88,13 @@ export function CoursePlan(props: {
               />
             );
           })}
+          <MarkedWay cursor={cursor} timeMs={series.timeMs} points={flown} />
+          <WorkedWay
+            exercise={exercise}
+            series={series}
+            place={place}
+            noseAtNm={frame.startNm + (frame.endNm - frame.startNm) / 4}
+          />
           <CursorRing cursor={cursor} timeMs={series.timeMs} points={flown} />
           {wind && (
             <g>

@@ -93,7 +93,7 @@ export function floors(facts: ApproachFacts, window: Pick<ApproachWindow, "farNm
     from = distanceNm;
   }
   if (minimum?.kind !== "descent") return all;
-  // who lands leaves the minimum by right, at the visual descent point at the latest
+  // who lands leaves the minimum by right from the visual descent point on: FAA AIM 5-4-5, from memory
   const to = outcome === "landed" ? (descent?.visualDescentPointNm ?? 0) : missedPoint.distanceNm;
   if (to < from) all.push({ fromNm: from, toNm: to, altitudeFt: minimum.altitudeFt, isMinimum: true });
   return all;
@@ -101,7 +101,7 @@ export function floors(facts: ApproachFacts, window: Pick<ApproachWindow, "farNm
 
 /** The path and its limits as they stand over each row of the way in. */
 function GlidePath({ exercise, series, heights, l, window }: Props) {
-  const limit = needleLimit(exercise.verdicts);
+  const limit = needleLimit(exercise.verdicts, "approach-glide-path");
   const { glidePathDeviationFt: off, glidePathFullScaleFt: full, distanceToThresholdNm: distance } = series;
   const rows: number[] = [];
   let last = Number.POSITIVE_INFINITY;

@@ -41,6 +41,8 @@ export function beyondLimit(points: readonly Point[], limitY: number, far: 1 | -
 export function Strip(props: {
   frame: StripFrame;
   title: string;
+  /** More room under the title, px. */
+  titleUp?: number;
   ticks: readonly (readonly [value: number, words: string])[];
   /** The line that means nothing is off. */
   zero?: number;
@@ -51,14 +53,14 @@ export function Strip(props: {
   limitWords?: string;
   children: ComponentChildren;
 }) {
-  const { frame, title, ticks, zero = 0, quiet, limit = null, limitWords, children } = props;
+  const { frame, title, titleUp = 0, ticks, zero = 0, quiet, limit = null, limitWords, children } = props;
   const { left, top, width, height } = frame;
   const y = (value: number) => stripY(frame, value);
   const right = left + width;
   const limits = limit === null ? [] : [-limit, limit];
   return (
     <g>
-      <text class="lab b" x={0} y={top - 9}>
+      <text class="lab b" x={0} y={top - 9 - titleUp}>
         {title}
       </text>
       {quiet !== undefined && (

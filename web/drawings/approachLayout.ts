@@ -10,7 +10,7 @@ const HEAD_PX = 30;
 /** Under the runway, so that it does not stand on the frame. */
 const GROUND_PX = 8;
 /** Between charts: ticks and the next title. */
-const BETWEEN_PX = 40;
+const BETWEEN_PX = 36;
 const FOOT_PX = 38;
 /** Rates shown: so much up and down, ft/min. Own choice: from a go-around to half as much again as criteria allow. */
 export const RATE_SHOWN = { up: 500, down: 1500 } as const;
@@ -26,7 +26,8 @@ export interface ProfileLayout {
   readonly lateral: StripFrame;
   /** Null where there is no glide path. */
   readonly glide: StripFrame | null;
-  readonly rate: StripFrame;
+  /** Null where the log has no times. */
+  readonly rate: StripFrame | null;
   /** Where the miles stand. */
   readonly axis: number;
   readonly x: (distanceNm: number) => number;
@@ -37,7 +38,7 @@ export function profileLayout(
   window: ApproachWindow,
   scales: FixedScales,
   narrow: boolean,
-  hasGlidePath: boolean,
+  has: { readonly glidePath: boolean; readonly times: boolean },
 ): ProfileLayout {
   const margins = profileMargins(narrow);
   const pxPerFoot = (scales.mmPerThousandFeet * PX_PER_MM) / 1000;
@@ -50,16 +51,14 @@ export function profileLayout(
   });
   // right of course lies below, and so does what is below the path
   const lateral = frame(bottom + BETWEEN_PX, needle, -1, 1);
-  const glide = hasGlidePath ? frame(lateral.top + needle + BETWEEN_PX, needle, 1, -1) : null;
+  const glide = has.glidePath ? frame(lateral.top + needle + BETWEEN_PX, needle, 1, -1) : null;
   const rateHeight =
     ((RATE_SHOWN.up + RATE_SHOWN.down) / 1000) * scales.mmPerThousandFeetPerMinute * PX_PER_MM;
-  const rate = frame(
-    (glide ?? lateral).top + needle + BETWEEN_PX,
-    rateHeight,
-    RATE_SHOWN.up,
-    -RATE_SHOWN.down,
-  );
-  const axis = rate.top + rateHeight + 8;
+  const last = glide ?? lateral;
+  const rate = has.times
+    ? frame(last.top + needle + BETWEEN_PX, rateHeight, RATE_SHOWN.up, -RATE_SHOWN.down)
+    : null;
+  const axis = (rate ? rate.top + rateHeight : last.top + needle) + 8;
   return {
     left: margins.left,
     right: margins.left + plot,

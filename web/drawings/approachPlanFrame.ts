@@ -20,7 +20,7 @@ const BEFORE_FIX_NM = 1;
 const BEFORE_JOINED_NM = 1;
 /** Shown to either side at least and at most, NM. Own choice: the cut onto the final, not the way to it. */
 const LEAST_ASIDE_NM = 0.4;
-const MOST_ASIDE_NM = 1.5;
+const MOST_ASIDE_NM = 1;
 /** A page of A4 is 1,005 px high between its margins: a taller plan would be cut. */
 const MOST_HEIGHT_PX = 960;
 

@@ -16,11 +16,11 @@ import {
 import { veilSpans } from "./judgedWords.ts";
 import { momentsOf } from "./moments.ts";
 import { coast } from "./plugins/coast.ts";
-import { cursorLine } from "./plugins/cursorLine.ts";
 import { dimensionLines } from "./plugins/dimensionLines.ts";
 import { frame } from "./plugins/frame.ts";
 import { isolineMiles, isolines } from "./plugins/isolines.ts";
 import { TEXT_PX } from "./plugins/pen.ts";
+import { spanBar } from "./plugins/spanBar.ts";
 import { veil } from "./plugins/veil.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { clockText, fractionText } from "./words.ts";
@@ -120,7 +120,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
     }),
     coast({ axis: "needle", limit: limit, label: limitWords, palette, labelOutside: !narrow }),
     veil({ axis: "needle", spans: veilSpans(facts, series), palette }),
-    cursorLine(row.cursor, palette),
+    spanBar(row.marked, palette),
   ];
   if (timed) {
     plugins.splice(1, 0, frame({ axis: "error", quiet: QUIET_DEG, title: "Track angle error", palette }));

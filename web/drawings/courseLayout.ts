@@ -1,6 +1,7 @@
 /** Where the charts of a course stand in a row, px: margins, heights at the fixed scales, the gap for dimension lines. */
 import type { CourseFacts, CourseRecord, CourseSeries } from "./contract.ts";
 import { isTimed } from "./courseColumns.ts";
+import type { MomentSpan } from "./cursor.ts";
 import { type FixedScales, PX_PER_MM } from "./scale.ts";
 import type { Palette } from "./surroundings.ts";
 
@@ -42,8 +43,8 @@ export interface CourseRow {
   readonly continued: boolean;
   readonly palette: Palette;
   readonly devicePixelRatio: number;
-  /** The abscissa of the moment pointed at, or null. */
-  readonly cursor: () => number | null;
+  /** The stretch that is marked, or null. */
+  readonly marked: () => MomentSpan | null;
 }
 
 /** Size of the canvas of a row, whole px, and the heights of its charts. */

@@ -23,10 +23,14 @@ export interface FixedScales {
   readonly mmPerMileOfPlan: number;
   /** Plan view of a hold. */
   readonly mmPerMileOfHold: number;
-  /** Profile and plan of an approach, and the profile of a descent. */
+  /** Profile and plan of an approach; a descent takes longer, and its profile is smaller. */
   readonly mmPerMileOfProfile: number;
+  readonly mmPerMileOfDescent: number;
   readonly mmPerMileOfApproachPlan: number;
   readonly mmPerThousandFeet: number;
+  /** Along the axis of an arc, and across it. */
+  readonly mmPerTenDegreesOfArc: number;
+  readonly mmPerMileOffArc: number;
   /** A needle beneath a profile, from centred to full scale. */
   readonly mmPerFullScaleOfStrip: number;
   /** Rates of descent beneath a profile. */
@@ -51,8 +55,11 @@ const WIDE: FixedScales = {
   mmPerMileOfPlan: 10,
   mmPerMileOfHold: 30,
   mmPerMileOfProfile: 20,
+  mmPerMileOfDescent: 10,
   mmPerMileOfApproachPlan: 20,
   mmPerThousandFeet: 20,
+  mmPerTenDegreesOfArc: 15,
+  mmPerMileOffArc: 20,
   mmPerFullScaleOfStrip: 10,
   mmPerThousandFeetPerMinute: 10,
   mmPerTenKnots: 5,
@@ -72,6 +79,8 @@ export function fixedScales(narrow: boolean): FixedScales {
         mmPerMileOfChart: 10,
         mmPerMileOfHold: 20,
         mmPerMileOfProfile: 10,
+        mmPerMileOfDescent: 5,
+        mmPerTenDegreesOfArc: 7.5,
         mmPerTenKnotsOfCircle: 4,
         mmPerTenMinutesOfWind: 15,
       }

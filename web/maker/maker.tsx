@@ -24,7 +24,12 @@ export function Maker({ flight }: { flight: Flight }) {
   const has = flight.document.brief !== null;
   return (
     <p class="fine save screen">
-      <button id="brief-open" type="button" onClick={async () => (await arrived())?.openMaker()}>
+      <button
+        id="brief-open"
+        type="button"
+        class={has ? "" : "btn"}
+        onClick={async () => (await arrived())?.openMaker()}
+      >
         {has ? "Change the brief" : "Say what was meant: make a brief"}
       </button>
       {!has && " Courses, holds and approaches are then held against what the lesson asked for."}

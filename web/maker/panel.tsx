@@ -17,6 +17,7 @@ import { complaintsAt, exercisesOf } from "./reading.ts";
 import { isReworking } from "./rework.ts";
 import { Times } from "./times.tsx";
 import { at, mapOf, type Path, textOf } from "./values.ts";
+import { typedWinds, windsText, windsTyped } from "./winds.ts";
 
 const ADD_WORDS: Readonly<Record<ExerciseKind, string>> = {
   course: "a course",
@@ -33,6 +34,7 @@ function General({ flight }: { flight: Flight }) {
     put: (text: string) => change(path, text),
     wrong: complaintsAt(reading.value, path),
   });
+  const winds = windsText(values.value.wind);
   const named = textOf(values.value.standard);
   const published = TEST_STANDARDS.map(({ id, title }) => [id, title] as const);
   const own = named !== "" && !published.some(([id]) => id === named) ? [[named, named] as const] : [];
@@ -44,6 +46,18 @@ function General({ flight }: { flight: Flight }) {
         label="Held against"
         choices={[...published, ...own, ["", flight.school ?? "nothing: no verdicts"]]}
         {...field(["standard"])}
+      />
+      <FieldLine
+        id="brief-wind"
+        label="Forecast wind, from true / kt"
+        hint="195/20 at 3000, if known"
+        value={winds}
+        put={(text) => change(["wind"], windsTyped(text, values.value.wind))}
+        wrong={
+          winds.trim() === "" || typedWinds(winds)
+            ? []
+            : ["Write from / knots and the height, as in 195/20 at 3000."]
+        }
       />
       <FieldLine
         id="brief-tas"

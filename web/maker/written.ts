@@ -2,6 +2,7 @@
 import { ASSUMED_RUNWAY_FT, direction, readRunwayCourse, runwayEnd, variationAt } from "../../src/index.ts";
 import { typedSteps } from "./steps.ts";
 import { isMap, listOf, type Path, typedNumber, typedPlace, type Values } from "./values.ts";
+import { windsWritten } from "./winds.ts";
 
 const NUMBERS = new Set([
   ...["lat", "lon", "declination", "elevation_ft", "tas_kt", "tas_doubt_kt", "altitude_ft", "radius_nm"],
@@ -50,6 +51,11 @@ function writtenMap(map: Values, path: Path, time: number | null): Values {
     if (key === "at" && typeof value === "string") {
       const place = typedPlace(value);
       entries.push(["lat", place?.[0] ?? value], ["lon", place?.[1] ?? value]);
+      continue;
+    }
+    if (key === "wind" && path.length === 0) {
+      const winds = windsWritten(value);
+      if (!empty(winds)) entries.push([key, winds]);
       continue;
     }
     const written = writtenValue(value, [...path, key], time);

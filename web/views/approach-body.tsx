@@ -32,17 +32,17 @@ export function ApproachBody({ exercise, series, standard, cursor }: Props) {
       </figure>
       <InTurn>
         <ApproachReplay exercise={exercise} series={series} cursor={cursor} />
-        <FromAbove exercise={exercise} facts={facts} series={series} cursor={cursor} />
+        <FromAbove {...{ exercise, facts, series, standard, cursor }} />
         <ApproachTable title={title} facts={facts} series={series} />
-        <Verdicts exercise={exercise} standard={standard} />
       </InTurn>
     </>
   );
 }
 
-/** The plan with the figures beside it. */
-function FromAbove(props: Omit<Props, "standard"> & { facts: ApproachFacts }) {
-  const { exercise, facts, series, cursor } = props;
+/** The plan with gates and figures beside it, and the verdicts under both. */
+function FromAbove(props: Props & { facts: ApproachFacts }) {
+  const { exercise, facts, series, standard, cursor } = props;
+  const { title } = exercise;
   const box = useRef<HTMLDivElement>(null);
   const width = useWidth(box);
   return (
@@ -50,9 +50,14 @@ function FromAbove(props: Omit<Props, "standard"> & { facts: ApproachFacts }) {
       <figure>
         {width > 0 && <ApproachPlan exercise={exercise} series={series} cursor={cursor} columnPx={width} />}
       </figure>
-      <div class="beside">
-        <Gates title={exercise.title} facts={facts} />
-        <Facts title={exercise.title} rows={approachFactRows(facts)} />
+      <div class="at-gates">
+        <Gates title={title} facts={facts} />
+      </div>
+      <div class="in-figures">
+        <Facts title={title} rows={approachFactRows(facts)} />
+      </div>
+      <div class="judged">
+        <Verdicts exercise={exercise} standard={standard} />
       </div>
     </div>
   );

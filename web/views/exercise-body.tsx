@@ -3,7 +3,9 @@ import type { Carried, DocumentExercise, ExerciseSeries } from "../../src/index.
 import type { Cursor } from "../drawings/index.ts";
 import { factRows } from "../fact-rows.ts";
 import { ApproachBody } from "./approach-body.tsx";
+import { ArcBody } from "./arc-body.tsx";
 import { CourseDrawings } from "./course-drawings.tsx";
+import { DescentBody } from "./descent-body.tsx";
 import { Facts } from "./facts.tsx";
 import { HalfMinutes } from "./half-minutes.tsx";
 import { HoldBody, type NextHoldOf } from "./hold-body.tsx";
@@ -31,15 +33,12 @@ export function ExerciseBody({ exercise, columns, flight, cursor, nextHold }: Pr
   }
   if (exercise.kind === "hold" && columns.kind === "hold")
     return <HoldBody exercise={exercise} series={columns} cursor={cursor} nextHold={nextHold} />;
-  if (exercise.kind === "approach" && columns.kind === "approach") {
-    return (
-      <ApproachBody
-        exercise={exercise}
-        series={columns}
-        standard={flight.document.standard}
-        cursor={cursor}
-      />
-    );
-  }
+  const { standard } = flight.document;
+  if (exercise.kind === "approach" && columns.kind === "approach")
+    return <ApproachBody {...{ exercise, series: columns, standard, cursor }} />;
+  if (exercise.kind === "arc" && columns.kind === "arc")
+    return <ArcBody {...{ exercise, series: columns, standard, cursor }} />;
+  if (exercise.kind === "descent" && columns.kind === "descent")
+    return <DescentBody {...{ exercise, series: columns, standard, cursor }} />;
   return null;
 }

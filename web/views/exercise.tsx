@@ -12,6 +12,7 @@ import {
 } from "../../src/index.ts";
 import { VerdictMark } from "../drawings/index.ts";
 import { useOverrules } from "../notes.ts";
+import { Evidence } from "./evidence.tsx";
 import { Remark } from "./remark.tsx";
 import { VerdictWord } from "./verdicts.tsx";
 
@@ -60,6 +61,7 @@ export function Exercise({ number, exercise, log, offer, children }: Props) {
             <b>{note.lead}</b> {note.text}
           </p>
         ))}
+        <Evidence exercise={told} id={id} />
       </aside>
       <div class="body">
         {children}

@@ -12,7 +12,7 @@ export function Gates({ title, facts }: { title: string; facts: ApproachFacts })
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
         <section class="scroll" tabIndex={0} aria-label={`Gates, ${title}`}>
           <table class="data gates">
-            <caption>Gates above the threshold: there, and the worst from there on</caption>
+            <caption>Gates above the threshold: there, and the worst after</caption>
             <thead>
               <tr>
                 <th scope="col">
@@ -23,7 +23,7 @@ export function Gates({ title, facts }: { title: string; facts: ApproachFacts })
                     {count(heightFt)} ft
                   </th>,
                   <th key={`${heightFt} on`} scope="col" class="r">
-                    from there on
+                    after
                   </th>,
                 ])}
               </tr>
@@ -48,7 +48,7 @@ export function Gates({ title, facts }: { title: string; facts: ApproachFacts })
       )}
       <p class="fine">
         {missing.length > 0 &&
-          `Not passed, or not to be told without the elevation: ${missing.map(({ heightFt }) => `${count(heightFt)} ft`).join(", ")}. `}
+          `Not passed, or not to be told without times and elevation: ${missing.map(({ heightFt }) => `${count(heightFt)} ft`).join(", ")}. `}
         {notShown.length > 0 &&
           `What stabilised criteria ask for and a track log does not show: ${notShown.map(plain).join(", ")}.`}
       </p>

@@ -1,7 +1,7 @@
 /** A log that holds several flights: this one is on the sheet, the others are one click away. */
 import { clock, day } from "../../src/index.ts";
 import type { Flight } from "../flight.ts";
-import { openOnSheet } from "../opening.ts";
+import { openOther } from "../opening.ts";
 
 export function OtherFlights({ flight }: { flight: Flight }) {
   const { flights, flight: shown } = flight.document.log;
@@ -21,10 +21,7 @@ export function OtherFlights({ flight }: { flight: Flight }) {
             {i === shown ? (
               <b>on this sheet</b>
             ) : (
-              <button
-                type="button"
-                onClick={() => openOnSheet(flight.request.files, { ...flight.request, flight: i })}
-              >
+              <button type="button" onClick={() => void openOther(i)}>
                 Show this one
               </button>
             )}

@@ -3,7 +3,7 @@
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import type { Carried, DocumentExercise } from "../../src/index.ts";
-import { createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
+import { CursorOfSheet, createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
 import type { NotesKeeper } from "../kept-notes.ts";
 import { NotesOfSheet, notesOn } from "../notes.ts";
 import { Beware } from "./beware.tsx";
@@ -37,45 +37,47 @@ export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn }: Prop
   const notes = useMemo(() => notesOn(document, keeper), [document]);
   return (
     <NotesOfSheet.Provider value={notes}>
-      <InTurn>
-        <Head flight={flight} saves={saves} />
-        <Beware document={document} />
-        <p class="caution">{document.caution}</p>
-        {offers}
-        <LineUp exercises={document.exercises} series={series} />
-        <figure class="above" aria-label="The flight from above">
-          <FlightPlan document={document} series={series} cursor={cursor} />
-          <figcaption>
-            The whole flight from above, north-up. Numbers are those of the exercises.
-            {document.exercises.some(({ kind, facts }) => kind === "hold" && facts) &&
-              " Dotted: each hold in still air."}
-          </figcaption>
-        </figure>
-        {document.exercises.map((exercise, i) => {
-          const columns = series.exercises[i];
-          return exercise.facts && columns ? (
-            <Exercise
-              key={`${exercise.title} ${exercise.startUtc}`}
-              number={i + 1}
-              exercise={exercise}
-              log={document.log}
-              offer={offerOn?.(exercise)}
-            >
-              <ExerciseBody
+      <CursorOfSheet.Provider value={cursor}>
+        <InTurn>
+          <Head flight={flight} saves={saves} />
+          <Beware document={document} />
+          <p class="caution">{document.caution}</p>
+          {offers}
+          <LineUp exercises={document.exercises} series={series} />
+          <figure class="above" aria-label="The flight from above">
+            <FlightPlan document={document} series={series} cursor={cursor} />
+            <figcaption>
+              The whole flight from above, north-up. Numbers are those of the exercises.
+              {document.exercises.some(({ kind, facts }) => kind === "hold" && facts) &&
+                " Dotted: each hold in still air."}
+            </figcaption>
+          </figure>
+          {document.exercises.map((exercise, i) => {
+            const columns = series.exercises[i];
+            return exercise.facts && columns ? (
+              <Exercise
+                key={`${exercise.title} ${exercise.startUtc}`}
+                number={i + 1}
                 exercise={exercise}
-                columns={columns}
-                flight={flight}
-                cursor={cursor}
-                nextHold={nextHold}
-              />
-            </Exercise>
-          ) : null;
-        })}
-        <NotCompared exercises={document.exercises} />
-        <WindOfTheFlight document={document} series={series} />
-        <Remarks />
-        <Foot document={document} />
-      </InTurn>
+                log={document.log}
+                offer={offerOn?.(exercise)}
+              >
+                <ExerciseBody
+                  exercise={exercise}
+                  columns={columns}
+                  flight={flight}
+                  cursor={cursor}
+                  nextHold={nextHold}
+                />
+              </Exercise>
+            ) : null;
+          })}
+          <NotCompared exercises={document.exercises} />
+          <WindOfTheFlight document={document} series={series} />
+          <Remarks />
+          <Foot document={document} />
+        </InTurn>
+      </CursorOfSheet.Provider>
     </NotesOfSheet.Provider>
   );
 }

@@ -12,6 +12,11 @@ const REASONS: Readonly<Record<string, string>> = {
   "fix-not-passed": "the final fix was not passed on the way in",
   "gate-not-passed": "the log does not pass that height on the way down",
   "crossing-not-known": "the log does not show the height there",
+  "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
+  "entry-not-clear": "what entry was flown is not clear",
+  "no-whole-leg": "no leg was flown to its end",
+  "course-not-flown-inbound": "the inbound course was never flown to the fix",
+  "wrong-way": "the turns were flown to the other side",
   "no-times": "the log has no times",
   "all-near-station": "all of it was flown within a mile of the station",
   "fault-in-criterion": "this criterion failed; that is a fault of the program",
@@ -27,12 +32,14 @@ const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
   "ft/min": 0,
   kt: 0,
   s: 0,
+  deg: 0,
 };
 
 function amount(value: number, unit: Verdict["unit"]): string {
   return unit === "ft" || unit === "ft/min" ? count(value) : value.toFixed(DIGITS[unit]);
 }
-const unitWords = (unit: Verdict["unit"]): string => (unit === "share" ? "" : ` ${unit}`);
+const unitWords = (unit: Verdict["unit"]): string =>
+  unit === "share" ? "" : unit === "deg" ? "°" : ` ${unit}`;
 
 /** As in "0.86 ± 0.04" or "52 ± 60 ft"; a dash where there is none. */
 export function verdictValue({ value, doubt95, unit }: Verdict): string {
@@ -44,7 +51,9 @@ export function verdictValue({ value, doubt95, unit }: Verdict): string {
 
 /** As in "0.75 of full scale", "100 ft". */
 export function verdictLimit({ limit, unit }: Verdict): string {
-  return limit === null ? "–" : unit === "share" ? limit.toFixed(2) : `${count(limit)}${unitWords(unit)}`;
+  if (limit === null) return "–";
+  if (unit === "share") return limit.toFixed(2);
+  return `${unit === "NM" ? limit : count(limit)}${unitWords(unit)}`;
 }
 
 /** As in "over 99 %"; the confidence of a verdict, or nothing. */
@@ -98,7 +107,8 @@ export function decidedBy(verdict: Verdict): string {
   if (verdict.verdict === "not flown") return "";
   const name = title.charAt(0).toLowerCase() + title.slice(1);
   if (value === null) return `${name}: ${verdictReason(verdict)}`;
-  const size = unit === "share" ? `${value.toFixed(2)} of full scale` : `${amount(value, unit)} ${unit}`;
+  const size =
+    unit === "share" ? `${value.toFixed(2)} of full scale` : `${amount(value, unit)}${unitWords(unit)}`;
   return `${name}, ${size}, limit ${verdictLimit(verdict)}`;
 }
 

@@ -23,7 +23,13 @@ const codesIn = (wings: RegExp) => {
 };
 
 /** Kebab-case words in these places that are no issue codes: reasons, kinds, kinds of source. */
-const NO_CODES = new Set(["hindtrack-debrief", "gpx-route", "written-true", "timed-placemark"]);
+const NO_CODES = new Set([
+  "hindtrack-debrief",
+  "hindtrack-habits",
+  "gpx-route",
+  "written-true",
+  "timed-placemark",
+]);
 const issueCodes = codesIn(/^(import|track|brief|debrief|cli)\//).filter((c) => !NO_CODES.has(c));
 /** Findings of courses, whose words are tried on the facts below. */
 const FINDINGS = [...codesIn(/^course\/(finding|cause)\.ts$/)].filter((c) => !/^no-/.test(c));

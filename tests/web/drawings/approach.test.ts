@@ -21,7 +21,7 @@ function drawn(given: InventedApproach = {}) {
   const { exercise, series } = inventApproach(given);
   const facts = exercise.facts!;
   const window = approachWindow(facts, series, room, wide);
-  return { facts, series, window, l: profileLayout(window, wide, false, true) };
+  return { facts, series, window, l: profileLayout(window, wide, false, { glidePath: true, times: true }) };
 }
 
 describe("the profile of an approach", () => {
@@ -48,7 +48,7 @@ describe("the profile of an approach", () => {
     expect(l.y(1500)).toBeLessThan(l.y(0));
     expect(stripY(l.lateral, 0.5)).toBeGreaterThan(stripY(l.lateral, 0));
     expect(stripY(l.glide!, -0.5)).toBeGreaterThan(stripY(l.glide!, 0));
-    expect(stripY(l.rate, -500)).toBeGreaterThan(stripY(l.rate, 0));
+    expect(stripY(l.rate!, -500)).toBeGreaterThan(stripY(l.rate!, 0));
   });
 
   it("a needle past full scale stands at its peg, an unknown one nowhere", () => {
@@ -133,14 +133,13 @@ describe("rows of an approach", () => {
     expect(beyondLimit(line, -5, -1)).toEqual([]);
   });
 
-  it("the limit drawn is that of the standard, else three quarters", () => {
-    expect(needleLimit([])).toBe(0.75);
-    expect(
-      needleLimit([
-        { unit: "ft", limit: 100 },
-        { unit: "share", limit: 0.5 },
-      ] as never),
-    ).toBe(0.5);
+  it("the limit drawn is that of the standard for that needle, else three quarters", () => {
+    expect(needleLimit([], "approach-needle")).toBe(0.75);
+    const verdicts = [
+      { criterion: "approach-needle", limit: 0.5 },
+      { criterion: "approach-glide-path", limit: 1 },
+    ] as never;
+    expect(needleLimit(verdicts, "approach-glide-path")).toBe(1);
   });
 });
 

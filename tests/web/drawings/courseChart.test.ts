@@ -21,7 +21,7 @@ const row = (timed: boolean, crossTrack = [0, 0.2, 0.5, 1.4, 0.5, 0]) => {
     continued: false,
     palette,
     devicePixelRatio: 1,
-    cursor: () => null,
+    marked: () => null,
   };
 };
 // biome-ignore lint/suspicious/noExplicitAny: the scales are read as plain data

@@ -5,6 +5,7 @@ import { fieldsOf } from "../../../web/maker/fields.ts";
 import { redone, startOf, stepped, undone } from "../../../web/maker/history.ts";
 import { complaintsAt, draftAt, readMaking, resolvedAt } from "../../../web/maker/reading.ts";
 import { at, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
+import { typedWinds, windsText, windsTyped } from "../../../web/maker/winds.ts";
 import { writtenValues } from "../../../web/maker/written.ts";
 
 const NOTHING = { points: [], runways: [], near: null };
@@ -111,6 +112,28 @@ describe("a typed brief as it is written", () => {
     expect(fieldText(written, field)).toBe("BELVO 2400, 2 NM 900");
     expect(field.complaint!("at 900")).toBeNull(); // a fix of that name: the reader says that there is none
     expect(field.complaint!("900")).toContain("LUMDO 2400");
+  });
+
+  it("takes forecast winds in one line, keeps their doubt, and shows them so again", () => {
+    const one = [{ altitude_ft: 3000, from_true: 195, kt: 20, doubt_kt: 6, source: "tower" }];
+    expect(windsText(one)).toBe("195/20 at 3000");
+    expect(typedWinds("200/25 at 3,000, 010T/30", one)).toEqual([
+      { altitude_ft: 3000, from_true: 200, kt: 25, doubt_kt: 6, source: "tower" },
+      { from_true: 10, kt: 30, source: "forecast" },
+    ]);
+    expect(windsText(windsTyped("195/20 ", windsTyped("195/2", one)))).toBe("195/20 ");
+    expect(typedWinds("400/20")).toBeNull();
+    expect(typedWinds("strong")).toBeNull();
+    const reading = read({
+      ...brief({ course: "218", to: "TARNO" }),
+      wind: windsTyped("195/20 at 3000", []),
+    });
+    expect(reading.draft?.winds).toEqual([
+      { from: 195, speed: 20, doubt: 8, altitude: 3000, source: "forecast" },
+    ]);
+    expect(
+      read({ ...brief({ course: "218", to: "TARNO" }), wind: windsTyped("strong", one) }).usable,
+    ).toContain("218");
   });
 
   it("keeps what this page does not know as it stands", () => {

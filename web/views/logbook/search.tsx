@@ -1,6 +1,6 @@
 /** What is looked for: words, people, aircraft, tags, days. */
-import { EVERYTHING, type Search, valuesOf } from "../../listing.ts";
-import { found, search, standing } from "../../logbook.ts";
+import { EVERYTHING, type Search } from "../../listing.ts";
+import { aircraft, found, pilots, search, standing, tags } from "../../logbook.ts";
 
 const change = (to: Partial<Search>): void => {
   search.value = { ...search.value, ...to };
@@ -65,21 +65,21 @@ export function SearchPanel() {
       <Choice
         label="Pilot"
         every="every pilot"
-        values={valuesOf(all, (row) => [row.pilot])}
+        values={pilots.value}
         value={asked.pilot}
         choose={(pilot) => change({ pilot })}
       />
       <Choice
         label="Aircraft"
         every="every aircraft"
-        values={valuesOf(all, (row) => [row.aircraft])}
+        values={aircraft.value}
         value={asked.aircraft}
         choose={(aircraft) => change({ aircraft })}
       />
       <Choice
         label="Tag"
         every="every tag"
-        values={valuesOf(all, (row) => row.tags)}
+        values={tags.value}
         value={asked.tag}
         choose={(tag) => change({ tag })}
       />

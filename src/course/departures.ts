@@ -1,0 +1,49 @@
+/** What went wrong on a course: how it was joined, whether the needle was chased, and each excursion with its causes. */
+import type { CourseExercise } from "../brief/brief.ts";
+import type { Span } from "../quantity/span.ts";
+import { countReversals, type Intercept, type Reversals } from "../track/index.ts";
+import type { Motion } from "../track/motion.ts";
+import { causesOf } from "./cause.ts";
+import { type ExcursionRows, findExcursions } from "./excursion.ts";
+import { wasChased } from "./finding.ts";
+import { isFitted } from "./fit.ts";
+import { arrivedRow, findJoining, type Joining } from "./joining.ts";
+import type { Judged } from "./judged.ts";
+import type { CoursePath, Rows } from "./path.ts";
+import type { CorrectionMeasured } from "./wind-correction.ts";
+
+export interface Departures {
+  readonly joining: Joining | null;
+  /** The reversals where they are called chasing. */
+  readonly chased: Reversals | null;
+  readonly excursions: readonly ExcursionRows[];
+}
+
+export function findDepartures(given: {
+  readonly exercise: CourseExercise;
+  readonly path: CoursePath;
+  readonly span: Span;
+  readonly motion: Motion | null;
+  readonly rows: Rows;
+  readonly judged: Judged;
+  readonly intercept: Intercept | null;
+  readonly correctionOver: (span: Span) => CorrectionMeasured | null;
+}): Departures {
+  const { exercise, path, span, motion, rows, judged, intercept, correctionOver } = given;
+  if (isFitted(exercise)) return { joining: null, chased: null, excursions: [] };
+  const { start, end } = judged.span;
+  const joining = findJoining(exercise, path, span, motion, intercept);
+  // who swings too much to be established is seen to swing
+  const near = Math.min(start, (rows.timed ? arrivedRow(rows) : null) ?? start);
+  const swings = countReversals(rows, { start: near, end });
+  const chased = swings && wasChased(rows, swings) ? swings : null;
+  // a track that stood off from the roll-out on is told from there
+  let from = start;
+  while (joining && from > 0 && rows.timeMs[from - 1]! >= joining.time) from--;
+  const found = findExcursions(rows, { start: from, end }, exercise.scale, judged.begins === "near-station");
+  const excursions = found.map((e) => {
+    const correction = correctionOver(e.drifting);
+    return { ...e, record: { ...e.record, causes: causesOf(e, { rows, joining, chased, correction }) } };
+  });
+  return { joining, chased, excursions };
+}

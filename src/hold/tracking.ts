@@ -1,0 +1,56 @@
+/** How the inbound course was kept by the needle: from established on it to the mile before its station. */
+import { acrossAt, type FullScale, needleOf } from "../quantity/needle.ts";
+import { utcText } from "../quantity/time.ts";
+import type { UtcMillis } from "../quantity/units.ts";
+import { NEAR_STATION } from "../standard/needle.ts";
+import { establishedRow } from "../track/index.ts";
+import type { HoldLap } from "./facts.ts";
+import { across95At, type HoldFrame, offInbound, rowsBetween } from "./frame.ts";
+
+/** Null where there is nothing to judge: no such leg, no scale, or all of it within a mile of the station. */
+export function trackingOf(
+  frame: HoldFrame,
+  scale: FullScale | null,
+  leg: { readonly from: UtcMillis; readonly to: UtcMillis } | null,
+): HoldLap["tracking"] {
+  if (!scale || !leg) return null;
+  let { start, end } = rowsBetween(frame, leg.from, leg.to);
+  const near = (i: number) =>
+    frame.along[i]! >= 0 ||
+    (scale.kind === "angular" && Math.hypot(frame.along[i]!, frame.across[i]!) < NEAR_STATION);
+  while (end > start && near(end - 1)) end--;
+  if (end - start < 2) return null;
+  const { time, across } = frame;
+  const needle = across.map((a, i) => needleOf(scale, a, frame.along[i]!));
+  const established = establishedRow({
+    length: end - start,
+    timed: true,
+    timeMs: time.subarray(start, end),
+    crossTrackNm: across.subarray(start, end),
+    needle: needle.subarray(start, end),
+    trackErrorDeg: frame.track.slice(start, end).map((track) => offInbound(frame, track)),
+    turnRate: frame.motion.turnRate.subarray(frame.start + start, frame.start + end),
+    gapBefore: new Uint8Array(end - start),
+  });
+  // what was never established is judged where the leg ended
+  start = established === null ? end - 1 : start + established;
+  let worst = start;
+  const beyond = { half: 0, threeQuarter: 0 };
+  for (let i = start; i < end; i++) {
+    const size = Math.abs(needle[i]!);
+    if (size > Math.abs(needle[worst]!)) worst = i;
+    const seconds = i > start ? (time[i]! - time[i - 1]!) / 1000 : 0;
+    if (size > 0.5) beyond.half += seconds;
+    if (size > 0.75) beyond.threeQuarter += seconds;
+  }
+  return {
+    establishedUtc: established === null ? null : utcText(time[start]!),
+    seconds: (time[end - 1]! - time[start]!) / 1000,
+    worstNeedle: needle[worst]!,
+    worstAcrossNm: across[worst]!,
+    worstUtc: utcText(time[worst]!),
+    doubt95: across95At(frame, time[worst]!) / acrossAt(scale, 1, frame.along[worst]!),
+    beyondHalfS: beyond.half,
+    beyondThreeQuarterS: beyond.threeQuarter,
+  };
+}

@@ -1,0 +1,168 @@
+import { describe, expect, it } from "vitest";
+import { gradeHold, standardNamed } from "../../src/grade/index.ts";
+import type { HoldFacts } from "../../src/hold/facts.ts";
+import { TEST_STANDARDS, type TestStandard } from "../../src/standard/tolerance.ts";
+
+const us = standardNamed("instrument-rating-us")!;
+const eu = standardNamed("instrument-rating-eu")!;
+
+interface Case {
+  readonly heading?: number;
+  readonly heading95?: number | null;
+  readonly flown?: "direct" | "teardrop" | "parallel" | null;
+  readonly turns?: "left" | "right";
+  readonly flownTurns?: "left" | "right";
+  readonly needles?: readonly (number | null)[];
+  readonly legOff?: readonly (number | null)[];
+  readonly offNm?: number;
+  readonly speed?: number | null;
+  readonly heights?: readonly [number, number];
+  readonly found?: boolean;
+}
+
+/** A hold inbound 360 at 3,000 ft; the doubts: heading 3 degrees, needle 0.04, time of a leg 2 s, speed 4 kt. */
+function facts(c: Case): HoldFacts {
+  const { heading = 350, heading95 = 3, flown = "direct", turns = "right", flownTurns = turns } = c;
+  const { needles = [0.1], legOff = [2], speed = 100, heights = [2980, 3020], found = false } = c;
+  const utc = "2026-10-17T09:44:00.000Z";
+  const laps = Array.from({ length: Math.max(needles.length, legOff.length) }, (_, i) => ({
+    inbound: { fromUtc: utc },
+    outbound: { fromUtc: utc, toUtc: utc },
+    groundSpeedKt: 100,
+    rollOut: { across95Nm: 0.01 },
+    tracking:
+      needles[i] == null
+        ? null
+        : { worstNeedle: needles[i], worstUtc: utc, doubt95: 0.04, beyondHalfS: 7, beyondThreeQuarterS: 3 },
+    legOff:
+      c.offNm === undefined
+        ? legOff[i] == null
+          ? null
+          : { leg: "inbound", seconds: legOff[i], distanceNm: null }
+        : { leg: "outbound", seconds: null, distanceNm: c.offNm },
+  }));
+  return {
+    fix: { doubt95Nm: found ? 0.05 : null },
+    inboundTrueDeg: 0,
+    turns,
+    asFlown: found ? null : { turns: flownTurns },
+    sure: found ? true : null,
+    scale: found ? null : { kind: "angular" },
+    leg: c.offNm === undefined ? { by: "time", seconds: 60 } : { by: "distance", distanceNm: 4 },
+    legTime95S: 2,
+    entry: { headingTrueDeg: heading, heading95Deg: heading95, flown, utc },
+    laps,
+    altitude: {
+      ...{ targetFt: null, lowestFt: heights[0], highestFt: heights[1], change95Ft: 20 },
+      ...{ worstFt: heights[1], altimeter95Ft: 200, worstUtc: utc },
+    },
+    speed: speed === null ? null : { indicatedKt: speed, doubt95Kt: 4, mostKt: 200, citation: "j.2" },
+  } as unknown as HoldFacts;
+}
+
+const verdict = (id: string, c: Case, standard: TestStandard = us) =>
+  gradeHold(facts(c), standard).find(({ criterion }) => criterion === id);
+
+describe("FAA AIM 5-3-8 j, FIG 5-3-4: direct from 70 degrees off one side to 110 off the other, teardrop to 180, parallel between; 5 degrees either way", () => {
+  it.each([
+    ["right", 109, "direct", "met", 0],
+    ["right", 100, "teardrop", "not met", 10],
+    ["right", 112, "direct", "met", 2],
+    ["right", 115, "direct", "cannot tell", 5],
+    ["right", 120, "direct", "not met", 10],
+    ["right", 150, "teardrop", "met", 0],
+    ["right", 250, "parallel", "met", 0],
+    ["right", 250, "teardrop", "not met", 70],
+    ["right", 292, "parallel", "met", 2],
+    ["left", 251, "direct", "met", 0],
+    ["left", 210, "teardrop", "met", 0],
+    ["left", 110, "parallel", "met", 0],
+    ["left", 110, "direct", "not met", 40],
+  ] as const)(
+    "%s turns, heading %s off the course, flown %s: %s, %s degrees outside",
+    (turns, heading, flown, expected, value) => {
+      const found = verdict("hold-entry", { turns, heading, flown })!;
+      expect([found.verdict, found.unit, found.limit]).toEqual([expected, "deg", 5]);
+      expect(found.value).toBeCloseTo(value);
+    },
+  );
+
+  it("cannot be told where the heading, or what was flown, is not known, or the turns went the other way", () => {
+    expect(verdict("hold-entry", { heading95: null })).toMatchObject({ reason: "wind-not-known" });
+    expect(verdict("hold-entry", { flown: null })).toMatchObject({ reason: "entry-not-clear" });
+    expect(verdict("hold-entry", { flownTurns: "left" })).toMatchObject({ reason: "wrong-way" });
+  });
+});
+
+describe("FAA-S-ACS-8C III.B.S4: at most ¾ scale inbound, ±100 ft; Part-FCL appendix 7: half scale", () => {
+  it.each([
+    [[0.2, -0.7], us, "met"],
+    [[0.2, -0.8], us, "not met"],
+    [[0.74], us, "cannot tell"],
+    [[0.45], eu, "met"],
+    [[0.6], eu, "not met"],
+  ] as const)("needles of %j: by the worst lap", (needles, standard, expected) => {
+    expect(verdict("hold-needle", { needles }, standard)).toMatchObject({ verdict: expected, unit: "share" });
+  });
+  it("time beyond the limit is that of all laps", () => {
+    expect(verdict("hold-needle", { needles: [0.9, 0.8] })?.beyondS).toBe(6);
+    expect(verdict("hold-needle", { needles: [0.9, 0.8] }, eu)?.beyondS).toBe(14);
+  });
+  it("legs that were flown within a mile of the station only cannot be told", () => {
+    expect(verdict("hold-needle", { needles: [null] })).toMatchObject({ reason: "all-near-station" });
+  });
+  it.each([
+    [[2960, 3040], "met"],
+    [[2850, 3100], "not met"],
+  ] as const)("heights %j: %s", (heights, expected) => {
+    expect(verdict("hold-height-steady", { heights })?.verdict).toBe(expected);
+  });
+});
+
+describe("common practice, no source: a leg within 10 s of its time, or 0.3 NM of its length", () => {
+  it.each([
+    [[5, -7], "met"],
+    [[5, -14], "not met"],
+    [[11], "cannot tell"],
+  ] as const)("legs off by %j s: %s", (legOff, expected) => {
+    expect(verdict("hold-leg-time", { legOff })).toMatchObject({ verdict: expected, limit: 10, unit: "s" });
+  });
+  it("no leg flown to its end cannot be told", () => {
+    expect(verdict("hold-leg-time", { legOff: [null] })).toMatchObject({ reason: "no-whole-leg" });
+  });
+  it("a leg by distance is held to its length, not to a time", () => {
+    expect(verdict("hold-leg-length", { offNm: 0.1 })?.verdict).toBe("met");
+    expect(verdict("hold-leg-length", { offNm: -0.6 })?.verdict).toBe("not met");
+    expect(verdict("hold-leg-time", { offNm: 0.1 })).toBeUndefined();
+  });
+});
+
+describe("FAA AIM 5-3-8 j.2: 200 kt to 6,000 ft", () => {
+  it.each([
+    [150, "met"],
+    [198, "cannot tell"],
+    [210, "not met"],
+  ] as const)("%s kt, ± 4: %s", (speed, expected) => {
+    expect(verdict("hold-speed", { speed })).toMatchObject({
+      verdict: expected,
+      limit: 200,
+      citation: "j.2",
+    });
+  });
+});
+
+describe("by construction", () => {
+  it("a hold that was not flown has one line that says so", () => {
+    const verdicts = gradeHold(null, us);
+    expect(verdicts.map((v) => [v.criterion, v.verdict])).toEqual([["hold-entry", "not flown"]]);
+  });
+  it("a hold that no brief asked for is held to no course and no leg", () => {
+    const ids = gradeHold(facts({ found: true }), us).map(({ criterion }) => criterion);
+    expect(ids).toEqual(["hold-entry", "hold-speed", "hold-height-steady"]);
+  });
+  it("every limit of a hold names where it is written, or that it is nowhere", () => {
+    for (const { hold } of TEST_STANDARDS)
+      for (const limit of [hold.needle, hold.altitude, hold.entry, hold.legTime, hold.legDistance])
+        expect(limit!.citation).not.toBe("");
+  });
+});

@@ -1,0 +1,90 @@
+/** The facts of one descent as rows of a table: the crossing, what was flown, and what would have fitted. */
+import type { DescentFacts } from "../src/index.ts";
+import { clockSeconds, count, duration, plain, windLabel } from "../src/index.ts";
+import type { FactRow } from "./fact-rows.ts";
+
+const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
+const ft = (value: number): string => `${count(value)} ft`;
+const rate = (fpm: number): string => `${count(Math.round(fpm / 10) * 10)} ft/min`;
+const gradient = (ftPerNm: number): string => `${count(ftPerNm)} ft/NM`;
+const down = (fpm: number | null, ftPerNm: number): string => (fpm === null ? gradient(ftPerNm) : rate(fpm));
+
+const BASES: Readonly<Record<string, string>> = {
+  "as-flown": "At the mean rate flown",
+  "usual-rate": "At 500 ft/min",
+  "usual-gradient": "At 318 ft/NM, 3°",
+};
+
+function crossingRows({ crossing, toFt, beforeNm, fix, reached, passedNm }: DescentFacts): FactRow[] {
+  const rows: FactRow[] = [];
+  const point = beforeNm > 0 ? `${beforeNm} NM before ${fix}` : `at ${fix}`;
+  if (crossing)
+    rows.push({
+      fact: "Height at the point",
+      value: `${ft(crossing.altitudeFt)} ± ${Math.round(crossing.doubt95Ft)}`,
+      note: `${point}${crossing.utc === null ? "" : ` ${at(crossing.utc)}`}; ${ft(Math.abs(crossing.overFt))} ${crossing.overFt < 0 ? "below" : "above"} ${ft(toFt)}; the fix passed at ${passedNm.toFixed(2)} NM`,
+    });
+  rows.push({
+    fact: "Within 100 ft of it",
+    value: reached
+      ? `${Math.abs(reached.toGoNm).toFixed(1)} NM ${reached.toGoNm < 0 ? "past" : "before"}`
+      : "never",
+    note: reached ? at(reached.utc) : "",
+  });
+  return rows;
+}
+
+function flownRows({ began, flown, mostNeeded, levelOffs }: DescentFacts): FactRow[] {
+  const rows: FactRow[] = [];
+  if (began)
+    rows.push({
+      fact: "Begun",
+      value: `${began.toGoNm.toFixed(1)} NM before`,
+      note: `${at(began.utc)} at ${ft(began.altitudeFt)}; from there ${down(began.neededDownFpm, began.neededDownFtPerNm)} were needed, ${began.neededDeg.toFixed(1)}°`,
+    });
+  if (flown)
+    rows.push({
+      fact: "Flown, mean",
+      value: down(flown.meanDownFpm, flown.meanDownFtPerNm),
+      note: `${ft(flown.lostFt)} lost in ${flown.distanceNm.toFixed(1)} NM, ${gradient(flown.meanDownFtPerNm)}${flown.steepestDownFpm === null ? "" : `; at most ${rate(flown.steepestDownFpm)}`}`,
+    });
+  if (mostNeeded)
+    rows.push({ fact: "Needed, most", value: rate(mostNeeded.downFpm), note: at(mostNeeded.utc) });
+  for (const level of levelOffs)
+    rows.push({
+      fact: "Level",
+      value: ft(level.altitudeFt),
+      note: `for ${duration(level.seconds)} ${at(level.fromUtc)}`,
+    });
+  return rows;
+}
+
+const constantRows = ({ constant }: DescentFacts): FactRow[] =>
+  constant.map(({ basis, downFpm, downFtPerNm, beginUtc, beginToGoNm, lateNm, lateS }) => ({
+    fact: BASES[basis] ?? plain(basis),
+    value: beginToGoNm === null ? "cannot tell" : `from ${beginToGoNm.toFixed(1)} NM before`,
+    note: [
+      down(downFpm, downFtPerNm),
+      ...(beginUtc ? [at(beginUtc)] : []),
+      ...(lateNm === null
+        ? []
+        : [
+            `begun ${Math.abs(lateNm).toFixed(1)} NM${lateS === null ? "" : `, ${duration(Math.abs(lateS))},`} ${lateNm > 0 ? "later" : "earlier"}`,
+          ]),
+    ].join("; "),
+  }));
+
+export const descentFactRows = (facts: DescentFacts): FactRow[] => [
+  ...crossingRows(facts),
+  ...flownRows(facts),
+  ...constantRows(facts),
+  ...(facts.groundSpeedKt === null
+    ? []
+    : [{ fact: "Over the ground", value: `${Math.round(facts.groundSpeedKt)} kt`, note: "" }]),
+  ...(facts.wind ? [{ fact: "Wind", value: windLabel(facts.wind), note: "" }] : []),
+  ...facts.cannotTell.map(({ fact, reason }) => ({
+    fact: plain(fact),
+    value: "cannot tell",
+    note: plain(reason),
+  })),
+];

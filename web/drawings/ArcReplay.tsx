@@ -1,0 +1,49 @@
+/** The moment of an arc replayed: radial, distance, how far off, heading, track, and the correction. */
+import { type ArcFacts, type ArcRecord, type ArcSeries, flownDirection, sided } from "./contract.ts";
+import type { Cursor } from "./cursor.ts";
+import { ReplayBar } from "./ReplayBar.tsx";
+
+export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
+  const { exercise, series, cursor } = props;
+  const { facts } = exercise;
+  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
+  return (
+    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
+      {(row) => <Readout facts={facts} series={series} row={row} />}
+    </ReplayBar>
+  );
+}
+
+const known = (value: number, words: (value: number) => string): string =>
+  Number.isFinite(value) ? words(value) : "not known";
+
+/** As in "0.84 NM outside"; the station's side is inside. */
+export const offTheArc = (nm: number): string => {
+  const size = Math.abs(nm).toFixed(2);
+  return Number(size) === 0 ? "on the arc" : `${size} NM ${nm > 0 ? "outside" : "inside"}`;
+};
+
+function Readout({ facts, series, row }: { facts: ArcFacts; series: ArcSeries; row: number }) {
+  const { fromRadialTrueDeg, fromRadialMagneticDeg: magnetic } = facts;
+  const west = magnetic === null ? null : fromRadialTrueDeg - magnetic;
+  const flown = (trueDeg: number): string =>
+    known(trueDeg, (deg) => flownDirection(deg, west === null ? null : deg - west));
+  return (
+    <dl class="readout">
+      <dt>Radial</dt>
+      <dd>{flown(series.radialTrueDeg[row])}</dd>
+      <dt>From {facts.fix}</dt>
+      <dd>{known(series.distanceNm[row], (nm) => `${nm.toFixed(2)} NM`)}</dd>
+      <dt>Off the arc</dt>
+      <dd>{known(series.deviationNm[row], offTheArc)}</dd>
+      <dt>Track</dt>
+      <dd>{flown(series.trackTrueDeg[row])}</dd>
+      <dt>Against the tangent</dt>
+      <dd>{known(series.trackAngleErrorDeg[row], (deg) => sided(deg, 0, "°"))}</dd>
+      <dt>Heading, estimated</dt>
+      <dd>{flown(series.headingTrueDeg[row])}</dd>
+      <dt>Over the ground</dt>
+      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
+    </dl>
+  );
+}
