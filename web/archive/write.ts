@@ -7,19 +7,33 @@ import type { FlightRow, KeptFile } from "../store/schema.ts";
 import { templates } from "../store/templates.ts";
 import { type Manifest, type ManifestFlight, safeName } from "./manifest.ts";
 import { MANIFEST } from "./manifest-name.ts";
+import { UnusableArchive } from "./unusable.ts";
 
 /** The earliest time that a ZIP can hold: the same logbook gives the same bytes. */
 const MTIME = new Date(1980, 0, 1);
 /** Bytes that are held before they become part of a blob, which the browser may put on disk. */
 const PART_BYTES = 4_000_000;
 
+/** Most entries, and most bytes, of a ZIP as every program reads it (APPNOTE 4.4.21 and 4.4.24). */
+const MOST_ENTRIES = 65_535;
+const MOST_BYTES = 0xffff_ffff;
+
+const tooLarge = (): UnusableArchive =>
+  new UnusableArchive(
+    "The logbook",
+    "it is too large for one file. Clear away deleted flights, or delete some that are no longer wanted.",
+  );
+
 /** Gathers the pieces of the archive. */
 class Pieces {
   private readonly parts: Blob[] = [];
   private held: Uint8Array<ArrayBuffer>[] = [];
   private heldBytes = 0;
+  private allBytes = 0;
 
   push(piece: Uint8Array): void {
+    this.allBytes += piece.length;
+    if (this.allBytes > MOST_BYTES) throw tooLarge();
     this.held.push(piece.slice());
     this.heldBytes += piece.length;
     if (this.heldBytes > PART_BYTES) this.flush();
@@ -80,12 +94,14 @@ async function manifestOf(saved: string) {
 
 const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
 
-/** `onFlight` hears how many flights of how many are in it. @throws StorageTrouble */
+/** `onFlight` hears how many flights of how many are in it. @throws StorageTrouble, UnusableArchive where it would be too large */
 export async function writeArchive(
   saved: string,
   onFlight: (done: number, of: number) => void = () => {},
 ): Promise<Blob> {
   const { manifest, briefs, lists } = await manifestOf(saved);
+  const entries = manifest.flights.reduce((n, { files }) => n + files.length + 1, 1);
+  if (entries + briefs.length + lists.length > MOST_ENTRIES) throw tooLarge();
   const pieces = new Pieces();
   const zip = new Zip((error, piece) => {
     if (error) throw error;

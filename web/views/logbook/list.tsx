@@ -5,7 +5,7 @@ import { found, search, standing, ticked } from "../../logbook.ts";
 import { Row } from "./row.tsx";
 
 /** More than a screen, few enough that the list stands at once. Chosen. */
-const STEP = 60;
+const STEP = 40;
 
 const HEADS: readonly (readonly [order: Order, words: string, cell: string])[] = [
   ["date", "Date", "d"],
