@@ -85,7 +85,7 @@ export const lapSchema = z.strictObject({
     .nullable(),
   /**
    * By the needle on the published inbound course, from established on it to the mile before a station, else to the fix;
-   * where it never was established, at the end of that. Of full scale, right of the course positive.
+   * where it never was established, at the end of that; null where the course was joined within that mile only. Of full scale, right of the course positive.
    */
   tracking: z
     .strictObject({

@@ -3,11 +3,11 @@ import { acrossAt, type FullScale, needleOf } from "../quantity/needle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
-import { establishedRow } from "../track/index.ts";
+import { ESTABLISHED_NEEDLE, establishedRow } from "../track/index.ts";
 import type { HoldLap } from "./facts.ts";
-import { across95At, type HoldFrame, offInbound, rowsBetween } from "./frame.ts";
+import { across95At, type HoldFrame, offInbound, rowsBetween, valueAt } from "./frame.ts";
 
-/** Null where there is nothing to judge: no such leg, no scale, or all of it within a mile of the station. */
+/** Null where there is nothing to judge: no such leg, no scale, or the course was joined within a mile of the station only. */
 export function trackingOf(
   frame: HoldFrame,
   scale: FullScale | null,
@@ -32,6 +32,10 @@ export function trackingOf(
     turnRate: frame.motion.turnRate.subarray(frame.start + start, frame.start + end),
     gapBefore: new Uint8Array(end - start),
   });
+  if (established === null && scale.kind === "angular") {
+    const atFix = Math.abs(valueAt(frame, across, leg.to));
+    if (atFix <= acrossAt(scale, ESTABLISHED_NEEDLE, NEAR_STATION)) return null;
+  }
   // what was never established is judged where the leg ended
   start = established === null ? end - 1 : start + established;
   let worst = start;

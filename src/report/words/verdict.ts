@@ -18,6 +18,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "course-not-flown-inbound": "the inbound course was never flown to the fix",
   "wrong-way": "the turns were flown to the other side",
   "no-times": "the log has no times",
+  "joined-near-station":
+    "the inbound course was joined within a mile of the station, where a needle is not judged",
   "all-near-station": "all of it was flown within a mile of the station",
   "fault-in-criterion": "this criterion failed; that is a fault of the program",
 };
