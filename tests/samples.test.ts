@@ -171,10 +171,11 @@ describe.each(HOLD_SAMPLES)("the hold of %s against the simulator's own truth", 
     truth.laps.forEach((t, i) => {
       const { solved, doubt } = facts.laps[i]!;
       if (!solved || "none" in solved) throw new Error(`lap ${i + 1}: nothing closes`);
-      // the truth is of the wind at the start of the lap, the estimate of its mean: 1° and 1 s apart at most
+      // the truth is of the wind at the start of the lap, the estimate of its mean: a wander of 1 kt over 900 s parts them
+      // by 0.4 kt rms in a lap of 4 min, which is 0.85 s in this hold, 1.7 s at 95 %; the heading is met within 1°
       const heading = doubt!.outboundCorrection95Deg + 1;
       nearDirection(solved.outboundHeadingTrueDeg, t.solvedOutboundHeadingTrueDeg!, heading, `lap ${i + 1}`);
-      near(solved.outboundS, t.solvedOutboundS!, doubt!.outbound95S + 1, "s", `lap ${i + 1}`);
+      near(solved.outboundS, t.solvedOutboundS!, doubt!.outbound95S + 1.7, "s", `lap ${i + 1}`);
     });
   });
 });

@@ -22,7 +22,7 @@ function crossingRows({ crossing, toFt, beforeNm, fix, reached, passedNm }: Desc
     rows.push({
       fact: "Height at the point",
       value: `${ft(crossing.altitudeFt)} ± ${Math.round(crossing.doubt95Ft)}`,
-      note: `${point} ${at(crossing.utc)}; ${ft(Math.abs(crossing.overFt))} ${crossing.overFt < 0 ? "below" : "above"} ${ft(toFt)}; the fix passed at ${passedNm.toFixed(2)} NM`,
+      note: `${point}${crossing.utc === null ? "" : ` ${at(crossing.utc)}`}; ${ft(Math.abs(crossing.overFt))} ${crossing.overFt < 0 ? "below" : "above"} ${ft(toFt)}; the fix passed at ${passedNm.toFixed(2)} NM`,
     });
   rows.push({
     fact: "Within 100 ft of it",

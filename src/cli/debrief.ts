@@ -1,40 +1,26 @@
 /** `hindtrack debrief LOG...`: a track log and perhaps a brief become a debrief, as text, JSON, CSV or GeoJSON. */
 import { readFileSync } from "node:fs";
-import { readFile } from "node:fs/promises";
 import { Command, InvalidArgumentError } from "commander";
 import {
   approachesCsv,
-  type BriefDraft,
-  briefFromRoute,
   type Debrief,
   debriefFlight,
   debriefGeoJson,
   debriefText,
   exercisesCsv,
   fileStem,
-  type ImportedLog,
-  issueSentence,
   joinLogs,
-  joinPointLists,
-  type KnownPoints,
   lapsCsv,
   legsCsv,
   oneFileHtml,
-  type PointList,
-  type Position,
   pointsCsv,
-  readBrief,
-  readPlaces,
-  readPoints,
-  readStandard,
   TEST_STANDARDS,
-  type TestStandard,
-  UnusableInput,
   verdictsCsv,
 } from "../index.ts";
 import { type Columns, columnOption } from "./column-option.ts";
+import { inTurn, nearMiddle, openBrief, openPoints, openStandard } from "./open-beside.ts";
 import { openLog } from "./open-log.ts";
-import { note, UnusableFile, writeInto } from "./output.ts";
+import { note, writeInto } from "./output.ts";
 
 interface Options {
   readonly brief?: string;
@@ -50,61 +36,10 @@ interface Options {
   readonly column?: Columns;
 }
 
-async function openBytes(path: string): Promise<Buffer> {
-  try {
-    return await readFile(path);
-  } catch (error) {
-    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
-  }
-}
-
-/** A published standard by its name, else a school's own file. */
-async function openStandard(name: string): Promise<TestStandard | "none"> {
-  if (name === "none") return name;
-  const published = TEST_STANDARDS.find(({ id }) => id === name);
-  return published ?? readStandard((await openBytes(name)).toString("utf8"), name);
-}
-
-/** A brief of our own, or the first route of a GPX file. */
-async function openBrief(path: string, known: KnownPoints | null): Promise<BriefDraft> {
-  const bytes = await openBytes(path);
-  const text = bytes.toString("utf8");
-  if (!/^\s*</.test(text)) return readBrief(text, path, known);
-  const { routes } = await readPlaces([bytes], path);
-  const [route, ...others] = routes;
-  if (!route) {
-    throw new UnusableInput([{ code: "no-route", severity: "error", where: { file: path }, facts: {} }]);
-  }
-  if (others.length > 0) note(`${path}: its first route, ${route.name || "without a name"}, is the brief`);
-  return briefFromRoute(route, path);
-}
-
-/** The user's point lists as one; what of them could not be used is said. Null where none is given. */
-async function openPoints(paths: readonly string[]): Promise<PointList | null> {
-  if (paths.length === 0) return null;
-  const lists = await inTurn(paths, async (path) => readPoints([await openBytes(path)], path));
-  for (const issue of lists.flatMap(({ issues }) => issues))
-    if (issue.severity !== "note") note(issueSentence(issue));
-  return joinPointLists(lists);
-}
-
-/** Of several points of one ident the one nearest to the middle of the log is meant. */
-function nearMiddle({ track }: ImportedLog): Position {
-  const middle = track.length >> 1;
-  return { latitude: track.latitude[middle]!, longitude: track.longitude[middle]! };
-}
-
 /** Which of several, counted from 1 as a person does; the analysis counts from 0. */
 function counting(text: string): number {
   if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError("count from 1.");
   return Number(text) - 1;
-}
-
-/** One after the other, so that no two logs are held open at once. */
-async function inTurn<T, U>(items: readonly T[], work: (item: T) => Promise<U>): Promise<U[]> {
-  const results: U[] = [];
-  for (const item of items) results.push(await work(item));
-  return results;
 }
 
 /** The viewer that was built beside this file. */

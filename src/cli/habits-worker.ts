@@ -13,11 +13,11 @@ import {
   issueSentence,
   type ObservedFlight,
   observeFlight,
-  readBrief,
   readLog,
   UnusableInput,
 } from "../index.ts";
 import type { FolderFlight } from "./folder.ts";
+import { nearMiddle, openBrief, openBytes, openPoints, openStandard } from "./open-beside.ts";
 import { UnusableFile } from "./output.ts";
 import { writeWhole } from "./write-whole.ts";
 
@@ -27,6 +27,15 @@ export interface FlightTask {
   readonly aircraft: string | null;
   /** Where documents are kept; null: nowhere. */
   readonly out: string | null;
+  readonly settings: Settings;
+}
+
+/** What all flights of a run are held against. */
+export interface Settings {
+  readonly standard: string | null;
+  readonly points: readonly string[];
+  /** Changes whenever the content of these does. */
+  readonly key: string;
 }
 
 export type FlightResult =
@@ -43,12 +52,18 @@ export type FlightResult =
 const KEY_LENGTH = 12;
 const KEYED = /\.[0-9a-f]{12}\.debrief\.json$/;
 
-async function read(path: string): Promise<Buffer> {
-  try {
-    return await readFile(path);
-  } catch (error) {
-    throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
-  }
+/** Read once a thread; what is wrong with them was said before the flights began. */
+const opened = new Map<string, ReturnType<typeof openBoth>>();
+async function openBoth({ standard, points }: Settings) {
+  return {
+    standard: standard === null ? null : await openStandard(standard),
+    points: await openPoints(points, () => {}),
+  };
+}
+function openSettings(settings: Settings): ReturnType<typeof openBoth> {
+  const known = opened.get(settings.key) ?? openBoth(settings);
+  opened.set(settings.key, known);
+  return known;
 }
 
 /** A document as it was written; throws what a person can read where it is not one. */
@@ -84,11 +99,15 @@ async function removeOlder(path: string): Promise<void> {
   }
 }
 
-async function fromLog({ flight, out }: FlightTask): Promise<{ document: DebriefDocument; reused: boolean }> {
-  const bytes = await read(flight.path);
-  const brief = flight.brief ? await read(flight.brief) : null;
+async function fromLog({
+  flight,
+  out,
+  settings,
+}: FlightTask): Promise<{ document: DebriefDocument; reused: boolean }> {
+  const bytes = await openBytes(flight.path);
+  const brief = flight.brief ? await openBytes(flight.brief) : null;
   const hash = createHash("sha256").update(
-    `${ANALYSIS_VERSION} ${bytes.length} ${brief ? brief.length : "-"} `,
+    `${ANALYSIS_VERSION} ${settings.key} ${bytes.length} ${brief ? brief.length : "-"} `,
   );
   const key = hash
     .update(bytes)
@@ -100,9 +119,13 @@ async function fromLog({ flight, out }: FlightTask): Promise<{ document: Debrief
   const before = path && (await madeBefore(path));
   if (before) return { document: before, reused: true };
   const log = await readLog([bytes], flight.name);
+  const { standard, points } = await openSettings(settings);
+  const known = points && { ...points, near: nearMiddle(log) };
   const { document } = debriefFlight({
     log,
-    brief: brief && readBrief(brief.toString("utf8"), flight.brief ?? ""),
+    brief: flight.brief === null ? null : await openBrief(flight.brief, known),
+    standard,
+    runways: points?.runways ?? [],
   });
   if (path) {
     await writeWhole(path, `${JSON.stringify(document, null, 2)}\n`, `${process.pid}-${threadId}`);
@@ -114,7 +137,7 @@ async function fromLog({ flight, out }: FlightTask): Promise<{ document: Debrief
 async function documentFor(task: FlightTask): Promise<{ document: DebriefDocument; reused: boolean }> {
   if (task.flight.kind === "log") return fromLog(task);
   const { path } = task.flight;
-  return { document: documentOf((await read(path)).toString("utf8")), reused: true };
+  return { document: documentOf((await openBytes(path)).toString("utf8")), reused: true };
 }
 
 /** Never throws for what is wrong with a file: one bad file leaves the others alone. */

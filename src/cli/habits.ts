@@ -1,15 +1,19 @@
 /** `hindtrack habits FOLDER`: what keeps coming back over all the flights of a folder, worked out on all cores. */
-import { type FileHandle, mkdir, open, rename } from "node:fs/promises";
+import { createHash } from "node:crypto";
+import { mkdir } from "node:fs/promises";
 import { availableParallelism } from "node:os";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
 import { CAUTION, chooseFlights, habitsOf, habitsText, type ObservedFlight, shownName } from "../index.ts";
+import { ExerciseTable } from "./exercise-table.ts";
 import { LABELS, readLabels } from "./flight-labels.ts";
 import { type FolderFlight, flightsIn } from "./folder.ts";
-import type { FlightResult, FlightTask } from "./habits-worker.ts";
+import type { FlightTask, Settings } from "./habits-worker.ts";
+import { inOrder } from "./on-all-cores.ts";
+import { openBytes, openPoints, openStandard } from "./open-beside.ts";
 import { complainOf, note, UnusableFile } from "./output.ts";
 import { folderProgress } from "./progress.ts";
-import { halfWritten, writeWhole } from "./write-whole.ts";
+import { writeWhole } from "./write-whole.ts";
 
 interface Options {
   readonly out?: string;
@@ -18,12 +22,11 @@ interface Options {
   readonly from?: string;
   readonly to?: string;
   readonly labels?: string;
+  readonly points?: readonly string[];
+  readonly standard?: string;
   readonly jobs: number;
   readonly json?: boolean;
 }
-
-/** Flights given out ahead for each core: enough that none waits, few enough that results do not pile up. Chosen. */
-const AHEAD = 4;
 
 function wholeDay(text: string): string {
   const time = /^\d{4}-\d{2}-\d{2}$/.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
@@ -36,62 +39,6 @@ const dayAfter = (text: string): string => new Date(Date.parse(wholeDay(text)) +
 function jobs(text: string): number {
   if (!/^[1-9]\d{0,2}$/.test(text)) throw new InvalidArgumentError("count from 1.");
   return Number(text);
-}
-
-/** Runs the tasks on their cores and hands the results over in the order of the tasks. */
-async function inOrder(
-  tasks: readonly FlightTask[],
-  cores: number,
-  take: (result: FlightResult, task: FlightTask) => Promise<void>,
-): Promise<void> {
-  const { Tinypool } = await import("tinypool");
-  const threads = Math.max(1, Math.min(cores, tasks.length));
-  const pool = new Tinypool({
-    filename: new URL("./habits-worker.js", import.meta.url).href,
-    minThreads: threads,
-    maxThreads: threads,
-  });
-  const lost = (error: unknown): FlightResult => ({
-    done: false,
-    why: [`the work on it broke off: ${error instanceof Error ? error.message : error}`],
-  });
-  const waiting: { readonly task: FlightTask; readonly result: Promise<FlightResult> }[] = [];
-  const next = async () => {
-    const { task, result } = waiting.shift()!;
-    await take(await result, task);
-  };
-  try {
-    for (const task of tasks) {
-      waiting.push({ task, result: pool.run(task).catch(lost) });
-      if (waiting.length >= AHEAD * threads) await next();
-    }
-    while (waiting.length > 0) await next();
-  } finally {
-    await pool.destroy();
-  }
-}
-
-/** The flat table of all exercises, written as the flights come in and put in its place when it is whole. */
-class ExerciseTable {
-  private file: FileHandle | null = null;
-  private readonly path: string;
-  constructor(folder: string) {
-    this.path = join(folder, "exercises.csv");
-  }
-  async add(csv: string): Promise<void> {
-    const body = csv.indexOf("\n") + 1;
-    if (this.file === null) {
-      this.file = await open(halfWritten(this.path, process.pid), "w");
-      await this.file.write(csv.slice(0, body));
-    }
-    await this.file.write(csv.slice(body));
-  }
-  async close(): Promise<void> {
-    if (!this.file) return;
-    await this.file.close();
-    await rename(halfWritten(this.path, process.pid), this.path);
-    note(`wrote ${this.path}`);
-  }
 }
 
 /** The same flight may lie there as a log and as a document: what began and ended at the same moments is one. */
@@ -109,13 +56,24 @@ function once(flights: readonly ObservedFlight[]): { kept: ObservedFlight[]; twi
   return { kept, twice };
 }
 
+/** Opens what all flights are held against, so that what is wrong with it is said at once and only once. */
+async function settingsOf({ points = [], standard }: Options): Promise<Settings> {
+  await openPoints(points);
+  const held = standard === undefined ? "" : await openStandard(standard);
+  const hash = createHash("sha256").update(JSON.stringify(held));
+  for (const path of points) hash.update(await openBytes(path));
+  return { points, standard: standard ?? null, key: hash.digest("hex") };
+}
+
 async function run(folder: string, options: Options): Promise<void> {
   const { out = null } = options;
-  const found = await flightsIn(folder, out);
+  const settings = await settingsOf(options);
+  const lists = new Set((options.points ?? []).map((path) => resolve(path)));
+  const found = (await flightsIn(folder, out)).filter(({ path }) => !lists.has(resolve(path)));
   const labels = await readLabels(options.labels ?? join(folder, LABELS), options.labels !== undefined);
   const tasks = found.map((flight: FolderFlight): FlightTask => {
     const known = labels.get(flight.name) ?? { pilot: null, aircraft: null };
-    return { flight, ...known, out };
+    return { flight, ...known, out, settings };
   });
   if (tasks.length === 0) {
     complainOf(`${folder}: no track logs or debriefs in it; logs are GPX, KML, KMZ, FAI IGC or CSV`);
@@ -189,6 +147,15 @@ Files that cannot be used are left out and named at the end; then the exit code 
     .option(
       "--labels <file>",
       `a table with the columns file, pilot, aircraft; ${LABELS} in the folder if not given`,
+    )
+    .option(
+      "--points <file>",
+      "fixes and runways that briefs may name, as for debrief; may be given again",
+      (path: string, before: readonly string[] = []) => [...before, path],
+    )
+    .option(
+      "--standard <name or file>",
+      "what to hold all flights against, as for debrief; what each brief names if not given",
     )
     .option("--jobs <number>", "how many cores to use", jobs, availableParallelism())
     .option("--json", "the habits as JSON")

@@ -1,5 +1,5 @@
 /** What may come back in holds: the outbound leg against the racetrack that closes, the roll-out by side, the time. */
-import type { HoldFacts, HoldLap, HoldRecord } from "../debrief/document.ts";
+import type { DebriefDocument, HoldFacts, HoldLap, HoldRecord } from "../debrief/document.ts";
 import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { type Measured, meanOf, type Tendency, tendency } from "./tendency.ts";
 import { A_THIRD, missingShare } from "./wind-share.ts";
@@ -16,13 +16,17 @@ const LEG_TIME: Seconds = 10;
 
 type Lap = (lap: HoldLap, facts: HoldFacts) => Measured | null;
 
-/** The mean of the laps. A hold found without a brief counts where its inbound course is sure, but for what was asked of it. */
+/**
+ * The mean of the laps. A hold that was only found counts where no brief says what was meant, its inbound course is sure
+ * and it is no circuit; but nothing was asked of its legs.
+ */
 const laps =
   (measure: Lap, briefed = false) =>
-  ({ source, facts }: HoldRecord): Measured | null =>
-    !facts || facts.sure === false || (briefed && source !== "brief")
-      ? null
-      : meanOf(facts.laps.map((lap) => measure(lap, facts)));
+  ({ source, facts }: HoldRecord, { brief }: DebriefDocument): Measured | null => {
+    if (!facts) return null;
+    const meant = source === "brief" || (!briefed && !brief && facts.sure === true && !facts.maybeCircuit);
+    return meant ? meanOf(facts.laps.map((lap) => measure(lap, facts))) : null;
+  };
 
 const flownTurns = ({ asFlown, turns }: HoldFacts) => asFlown?.turns ?? turns;
 
@@ -62,7 +66,7 @@ const hold = (
   id: string,
   unit: Tendency["unit"],
   tolerance: number,
-  measure: (exercise: HoldRecord) => Measured | null,
+  measure: Tendency<HoldRecord>["measure"],
 ): Tendency => tendency("hold", { id, unit, oneSided: false, tolerance: () => tolerance, measure });
 
 export const HOLD_TENDENCIES: readonly Tendency[] = [

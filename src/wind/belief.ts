@@ -12,8 +12,8 @@ const AIRSPEED_SHARE = 0.35;
 /** Wind, each component, kt, and its growth with height, kt per 1,000 ft. Common experience, no source. */
 const WIND_SD = 15;
 const WIND_SD_GROWTH = 1.5;
-/** Wander of the wind, kt over s, and the distance in which it fades, m, in calm air; what a flight calls for comes on top. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights, seeds 1 to 40. */
-const WIND_WANDER = 1.9;
+/** Wander of the wind, kt over s, and the distance in which it fades, m, in calm air; what a flight calls for comes on top. Of the airspeed, kt at 100 kt over s. Tuned on simulated flights, seeds 1 to 160. */
+const WIND_WANDER = 2.05;
 const WIND_SECONDS = 900;
 const WIND_REACH_METRES = 60_000;
 const AIRSPEED_WANDER = 1.7;

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
 import { seeded } from "../support/flown.ts";
+import { matched } from "./bound.ts";
 import { Meter } from "./compare.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
@@ -10,17 +11,20 @@ import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
 const SEEDS = 12;
 const FIRST_SEED = 400_000;
 const STRAIGHTS = 150;
+const MATCHED_SEEDS = 40;
 
 /**
- * Limits on the root mean square error of the wind vector, kt, from the prototype that the project was planned on (see
- * each line), widened by a third: twelve flights scatter so much.
+ * Limits on the root mean square error of the wind vector, kt, widened by a third: twelve flights scatter so much. From
+ * the prototype that the project was planned on and what was wanted of its successor (chosen courses); the hour by the
+ * big run, as what is wanted there, 1.75 kt, is less than a filter told the moments of all changes has in these flights.
  */
 const LIMITS: Readonly<Record<string, number>> = {
   "one 360": 1.3 * 1.33,
   "two laps of a hold": 1.25 * 1.33,
   "procedure turn": 1.5 * 1.33,
   "cross-country": 5.5, // courses drawn with changes of 30 to 90 degrees either way: some hardly differ
-  "training hour": 2.6 * 1.33,
+  "chosen courses": 2.2 * 1.33,
+  "training hour": 1.9 * 1.33,
 };
 const meter = (scenario: (typeof SCENARIOS)[number], options = {}) => {
   const m = new Meter();
@@ -39,7 +43,7 @@ describe("simulated flights, blind", () => {
       const r = meter(scenario);
       expect(r.rmse).toBeLessThan(LIMITS[scenario.name]!);
       expect(r.coverage).toBeGreaterThan(0.9);
-      if (!scenario.name.includes("country")) expect(r.claimed).toBeGreaterThan(0.7);
+      if (!/country|courses/.test(scenario.name)) expect(r.claimed).toBeGreaterThan(0.7);
     },
   );
 
@@ -78,9 +82,22 @@ describe("simulated flights, blind", () => {
 
   it.each(MISMATCHES)("holds the truth in its ellipse with $name", ({ options }) => {
     const laps = meter(SCENARIOS.find((s) => s.name === "two laps of a hold")!, options);
-    expect(laps.coverage).toBeGreaterThan(0.85);
+    // 0.9 is wanted and has by the big run; errors of one flight go together, and twelve scatter by 0.03
+    expect(laps.coverage).toBeGreaterThan(0.87);
     const hour = meter(SCENARIOS.find((s) => s.name === "training hour")!, options);
-    expect(hour.coverage).toBeGreaterThan(0.82);
+    expect(hour.coverage).toBeGreaterThan(0.87);
+  });
+
+  it("told the noise, the filter stays within 5 % of the Cramer-Rao bound in sum", () => {
+    let [error, bound] = [0, 0];
+    for (const scenario of SCENARIOS.filter((s) => s.matched)) {
+      for (let seed = FIRST_SEED; seed < FIRST_SEED + MATCHED_SEEDS; seed++) {
+        const best = matched(flyScenario(scenario, seed));
+        error += best.error / MATCHED_SEEDS;
+        bound += best.bound / MATCHED_SEEDS;
+      }
+    }
+    expect(Math.sqrt(error / bound)).toBeLessThan(1.05);
   });
 
   it.each(LOGGINGS)("finds the wind of two laps in a log of %s s", (every) => {

@@ -6,11 +6,6 @@ import { FactSmoother } from "../../src/wind/filter.ts";
 import { settle } from "../../src/wind/settle.ts";
 import type { Flown } from "../support/flown.ts";
 
-/**
- * Cramer-Rao bound (posterior form: Van Trees, *Detection, Estimation, and Modulation Theory* I, 1968, section 2.4.2)
- * of the facts, as root mean square of the wind vector over them, kt, squared: linearised at the truth, airspeed
- * constant but for its known wander, wind as simulated, no shear.
- */
 /** Starts of the iteration for the most probable wind: calm, and 18 kt from four sides. */
 const STARTS = [
   [0, 0],
@@ -21,12 +16,18 @@ const STARTS = [
 ] as const;
 const ITERATIONS = 8;
 
-/** The bound, and the squared error of the estimator's own filter told the noise but not the headings, kt2. */
+/**
+ * Cramer-Rao bound (posterior form: Van Trees, *Detection, Estimation, and Modulation Theory* I, 1968, section 2.4.2)
+ * of the facts, as root mean square of the wind vector over them, kt, squared: linearised at the truth, airspeed
+ * constant but for its known wander, wind as simulated, no shear.
+ *
+ * The error is that of the estimator's own filter told the same noise, but not the headings. Both kt2.
+ */
 export function matched(flown: Flown): { readonly bound: number; readonly error: number } {
   const motion = smoothTrack(flown.track)!;
   const facts = collectFacts(motion, findLegs(motion), new Uint8Array(motion.length).fill(1));
-  const matched = beliefOf(flown.truth.trueAirspeed[0]!, 3000);
-  const belief = { ...matched, windWander: 2, windSeconds: 900, airspeedWander: 1.5, airspeedSeconds: 60 };
+  const usual = beliefOf(flown.truth.trueAirspeed[0]!, 3000);
+  const belief = { ...usual, windWander: 2, windSeconds: 900, airspeedWander: 1.5, airspeedSeconds: 60 };
   belief.variance.fill(2 ** 2, 2, 4);
   belief.variance[5] = 1.5 ** 2;
   belief.mean[6] = 0;

@@ -44,3 +44,39 @@ test("what would have worked stands on the plan beside what was flown", async ()
   expect(told).toContain(words[0]!.match(/\d{3}°M/)![0]);
   await close();
 });
+
+test("the replay plays at 1 to 20 times, by keys too, and its instruments follow", async () => {
+  const { page, trouble, close } = await watchedPage(browser);
+  await openSample(page, "A strong crosswind");
+  const replay = page.locator("#exercise-2 .replay");
+  const clock = replay.locator(".clock");
+  const slider = replay.getByRole("slider");
+  const speed = replay.locator("select");
+  expect(await speed.locator("option").allTextContents()).toEqual(["× 1", "× 2", "× 5", "× 10", "× 20"]);
+  const start = await clock.textContent();
+  await slider.focus();
+  await page.keyboard.press("+");
+  expect(await speed.inputValue()).toBe("20");
+  await page.keyboard.press("+");
+  expect(await speed.inputValue()).toBe("20");
+  await page.keyboard.press("Space");
+  await page.waitForFunction(
+    (before) => document.querySelector("#exercise-2 .replay .clock")?.textContent !== before,
+    start,
+  );
+  await page.keyboard.press("Space");
+  const stopped = await clock.textContent();
+  await page.waitForTimeout(300);
+  expect(await clock.textContent()).toBe(stopped);
+  await page.keyboard.press("-");
+  expect(await speed.inputValue()).toBe("10");
+  const instruments = await replay.locator("dt").allTextContents();
+  expect(instruments).toEqual([
+    ...["Track", "Heading, estimated", "Wind here", "From TARNO", "Over the ground", "Height by the log"],
+  ]);
+  for (const value of await replay.locator("dd").allTextContents())
+    expect(value).not.toMatch(/NaN|not known/);
+  expect(await page.locator("#exercise-2 .cursor-rule").first().isVisible()).toBe(true);
+  expect(trouble).toEqual([]);
+  await close();
+});

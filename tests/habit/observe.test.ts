@@ -76,6 +76,20 @@ describe("what does not count", () => {
     expect(said(fitted as DebriefDocument, "needle-side")).toEqual([]);
   });
 
+  it("a hold that was found though the brief asks for something else, or that may be a circuit", async () => {
+    const document = structuredClone(await documentOf("hold-direct-well-flown"));
+    const counts = () => said(document, "roll-out-past-right").length;
+    expect(counts()).toBe(1);
+    for (const e of document.exercises) e.source = "found";
+    expect(counts()).toBe(0);
+    document.brief = null;
+    for (const e of document.exercises) if (e.kind === "hold" && e.facts) e.facts.sure = true;
+    expect(counts()).toBe(1);
+    expect(said(document, "leg-time")).toEqual([]);
+    for (const e of document.exercises) if (e.kind === "hold" && e.facts) e.facts.maybeCircuit = true;
+    expect(counts()).toBe(0);
+  });
+
   it("a document of an earlier version lacks some facts, and says nothing of them", async () => {
     const document = structuredClone(await documentOf("calm-and-tidy"));
     for (const e of document.exercises) if (e.kind === "course" && e.facts) delete e.facts.needle.mean;

@@ -16,13 +16,14 @@ import {
 } from "./contract.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
+import { MarkedWay } from "./MarkedWay.tsx";
 import { line, pathThrough } from "./path.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { ticksWithin } from "./rows.ts";
 import { fixedScales, PAPER_PX } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
 import { WindSign } from "./WindArrow.tsx";
-import type { Point } from "./windGeometry.ts";
+import { onPaper, type Point } from "./windGeometry.ts";
 import { millimetreText } from "./words.ts";
 
 export function ApproachPlan(props: {
@@ -67,7 +68,11 @@ export function ApproachPlan(props: {
               <path key={from} class="flown" d={pathThrough(points.slice(from, to))} />
             ))}
         </g>
+        <g clip-path={`url(#${clip})`}>
+          <MarkedWay cursor={cursor} timeMs={series.timeMs} points={points} />
+        </g>
         <RunwaySign facts={facts} frame={frame} />
+        <Nose exercise={exercise} frame={frame} />
         <Joined {...{ facts, series, points, frame }} />
         {facts.finalFix && facts.finalFix.distanceNm <= farNm && (
           <FixSign
@@ -191,6 +196,31 @@ function Joined(props: {
           </g>
         );
       })}
+    </>
+  );
+}
+
+/** The heading that holds the final in its wind, as a stroke of this length on the course, px. */
+const NOSE_PX = 64;
+/** Where it stands: so far before the threshold, as a share of the way from the fix. */
+const NOSE_SHARE = 0.62;
+
+function Nose({ exercise, frame }: { exercise: ApproachRecord; frame: ApproachPlanFrame }) {
+  const { facts, whatWouldHaveWorked: worked } = exercise;
+  if (!facts || worked?.headingTrueDeg == null || worked.windCorrectionDeg === null) return null;
+  const [x, y] = frame.place(0, (facts.finalFix?.distanceNm ?? 5) * NOSE_SHARE);
+  const [ux, uy] = onPaper(worked.windCorrectionDeg, 0);
+  const right = frame.place(frame.rightNm, 0)[0];
+  return (
+    <>
+      <path class="solved" d={line(x, y, x + ux * NOSE_PX, y + uy * NOSE_PX)} />
+      {["nose on", `${flownDirection(worked.headingTrueDeg, worked.headingMagneticDeg)}`, "holds it"].map(
+        (text, k) => (
+          <text key={text} class="lab sol halo" x={right + 8} y={y - 30 + 15 * k}>
+            {text}
+          </text>
+        ),
+      )}
     </>
   );
 }

@@ -2,13 +2,14 @@
 import { useId, useMemo, useRef } from "preact/hooks";
 import { ApproachStrips } from "./ApproachStrips.tsx";
 import { profileLayout, profileMargins } from "./approachLayout.ts";
-import { rowAtDistance, stretchesAlong } from "./approachStretches.ts";
+import { leadsOn, rowAtDistance, stretchesAlong } from "./approachStretches.ts";
 import { approachWindow, uprightHeights } from "./approachWindow.ts";
 import { CursorUpright } from "./CursorUpright.tsx";
 import { type ApproachRecord, type ApproachSeries, count } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
+import { MarkedWay } from "./MarkedWay.tsx";
 import { ProfileGround } from "./ProfileGround.tsx";
 import { ProfileMarks } from "./ProfileMarks.tsx";
 import { line } from "./path.ts";
@@ -35,11 +36,17 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
   const scales = fixedScales(narrow);
   const { left, right } = profileMargins(narrow);
   const window = approachWindow(facts, series, width - left - right, scales);
-  const l = profileLayout(window, scales, narrow, facts.glidePath !== null);
+  const l = profileLayout(window, scales, narrow, {
+    glidePath: facts.glidePath !== null,
+    times: Number.isFinite(series.timeMs[0]),
+  });
   const heights = uprightHeights(facts, series);
   const { distanceToThresholdNm: distance, height95Ft } = series;
   const points = (from: number, to: number, y: (row: number) => number): Point[] =>
     Array.from({ length: to - from }, (_, k) => [l.x(distance[from + k]), y(from + k)]);
+  // the way back would be marked over the way in
+  const leadingOn = (y: (row: number) => number) =>
+    points(0, distance.length, (row) => (leadsOn(series, row) ? y(row) : Number.NaN));
   const flownY = (row: number) => l.y(heights.column[row]);
   const inside = (row: number) => distance[row] <= window.farNm && distance[row] >= window.nearNm;
   const point = (event: PointerEvent) => {
@@ -66,7 +73,7 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
       >
         <Drawing
           kind="profile"
-          name={`${exercise.title} from the side: height, needle${facts.glidePath ? "s" : ""} and rate of descent against the distance to the threshold`}
+          name={`${exercise.title} from the side: height, needle${facts.glidePath ? "s" : ""}${l.rate ? " and rate of descent" : ""} against the distance to the threshold`}
           width={l.width}
           height={l.height}
         >
@@ -97,6 +104,9 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
           <ProfileGround {...{ exercise, series, heights, window, l, clip, narrow }} />
           <g clip-path={`url(#${clip})`}>
             <JudgedLine stretches={stretches} point={(row) => [l.x(distance[row]), flownY(row)]} />
+            {[flownY, (row: number) => stripY(l.lateral, series.needle[row])].map((y, k) => (
+              <MarkedWay key={k} cursor={cursor} timeMs={series.timeMs} points={leadingOn(y)} />
+            ))}
           </g>
           <ProfileMarks {...{ facts, series, heights, window, l, narrow }} />
           <ApproachStrips {...{ exercise, series, stretches, l, clip, narrow, points }} />

@@ -65,22 +65,26 @@ export function ApproachStrips(props: Props) {
           <Line {...props} frame={l.glide} column={glidePathNeedle} limit={limits.glide} doubt={doubt} />
         </Strip>
       )}
-      <Strip
-        frame={l.rate}
-        title={
-          narrow ? "Down, ft/min; dashed: needed" : "Rate of descent, ft/min; dashed: needed to the threshold"
-        }
-        ticks={[
-          [500, "500 up"],
-          [0, "0"],
-          [-500, "500"],
-          [-1000, "1,000"],
-          [-1500, "1,500"],
-        ]}
-      >
-        <Needed {...props} />
-        <Line {...props} frame={l.rate} column={series.verticalFpm} limit={null} />
-      </Strip>
+      {l.rate && (
+        <Strip
+          frame={l.rate}
+          title={
+            narrow
+              ? "Down, ft/min; dashed: needed"
+              : "Rate of descent, ft/min; dashed: needed to the threshold"
+          }
+          ticks={[
+            [500, "500 up"],
+            [0, "0"],
+            [-500, "500"],
+            [-1000, "1,000"],
+            [-1500, "1,500"],
+          ]}
+        >
+          <Needed {...props} frame={l.rate} />
+          <Line {...props} frame={l.rate} column={series.verticalFpm} limit={null} />
+        </Strip>
+      )}
     </g>
   );
 }
@@ -122,9 +126,9 @@ function Line(
 /** Near the threshold the way to go shrinks to nothing and the rate needed means nothing, NM. Own choice. */
 const NEEDED_UNTIL_NM = 0.3;
 
-function Needed({ series, stretches, l, points, clip }: Props) {
+function Needed({ series, stretches, frame, points, clip }: Props & { frame: StripFrame }) {
   const y = (row: number) =>
-    series.distanceToThresholdNm[row] > NEEDED_UNTIL_NM ? stripY(l.rate, series.neededFpm[row]) : Number.NaN;
+    series.distanceToThresholdNm[row] > NEEDED_UNTIL_NM ? stripY(frame, series.neededFpm[row]) : Number.NaN;
   return (
     <g clip-path={`url(#${clip})`}>
       {stretches.map(({ from, to }) => (

@@ -7,6 +7,7 @@ import { QUIET_DEG } from "./courseLayout.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
+import { MarkedWay } from "./MarkedWay.tsx";
 import { judgedRows, nearestRow, stretchesOf } from "./nearestRow.ts";
 import { line } from "./path.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
@@ -102,6 +103,16 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
               <JudgedLine stretches={stretches} point={(row) => [l.x(goneDeg[row]), y.error(row)]} />
             </g>
           </Strip>
+          <g clip-path={`url(#${clip})`}>
+            {[y.off, y.error].map((of, k) => (
+              <MarkedWay
+                key={k}
+                cursor={cursor}
+                timeMs={series.timeMs}
+                points={Array.from(goneDeg, (gone, row) => [l.x(gone), of(row)])}
+              />
+            ))}
+          </g>
           <Radials facts={facts} l={l} />
           <Turns facts={facts} series={series} l={l} narrow={narrow} />
           <CursorUpright

@@ -16,6 +16,7 @@ import {
 import { type Cursor, rowAt } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
+import { MarkedWay } from "./MarkedWay.tsx";
 import { stretchesOf } from "./nearestRow.ts";
 import { pathThrough } from "./path.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
@@ -71,6 +72,7 @@ export function ArcPlan(props: { exercise: ArcRecord; series: ArcSeries; cursor:
         })}
         <path class="course" d={pathThrough(arcAt(facts.radiusNm))} />
         <JudgedLine stretches={stretchesOf(series.judged)} point={(row) => points[row]} />
+        <MarkedWay cursor={cursor} timeMs={series.timeMs} points={points} />
         <Turns facts={facts} series={series} points={points} />
         {frame.hasStation && <FixSign x={cx} y={cy} ident={facts.fix} dy={18} dx={0} anchor="middle" />}
         <CursorRing cursor={cursor} timeMs={series.timeMs} points={points} />
@@ -80,7 +82,7 @@ export function ArcPlan(props: { exercise: ArcRecord; series: ArcSeries; cursor:
       <p class="drawing-scale">
         {isFixed ? "Fixed scale:" : <b>Too large for the fixed scale:</b>} 1 NM ={" "}
         {millimetreText(frame.mmPerMile)}, north-up. The coasts lie {limit} NM outside and inside the arc.
-        Rings: where the turn onto it and the turn off it began.
+        {facts.turnIn || facts.turnOff ? " Rings: where a turn onto it or off it began." : ""}
       </p>
     </div>
   );

@@ -16,6 +16,8 @@ const FOOT_PX = 26;
 
 export interface AskedFlownRow {
   readonly flown: number | null;
+  /** Half-widths of 95 % intervals. */
+  readonly flown95: number | null;
   readonly asked: number | null;
   readonly asked95: number | null;
 }
@@ -25,6 +27,7 @@ const solvedOf = ({ solved }: HoldLap) => (solved && !("none" in solved) ? solve
 export const factorRows = ({ laps }: Pick<HoldFacts, "laps">): AskedFlownRow[] =>
   laps.map((lap) => ({
     flown: lap.factorOfNeed,
+    flown95: lap.factorOfNeed95,
     asked: solvedOf(lap)?.factor ?? null,
     asked95: lap.doubt?.factor95 ?? null,
   }));
@@ -35,6 +38,7 @@ export const timeRows = ({ laps }: Pick<HoldFacts, "laps">): AskedFlownRow[] =>
     const solved = solvedOf(lap);
     return {
       flown: lap.outbound.seconds,
+      flown95: null,
       asked: solved && clockOutbound(solved),
       asked95: lap.doubt?.outbound95S ?? null,
     };
@@ -141,7 +145,7 @@ function Row(props: {
   digits: number;
 }) {
   const { row, number, y, x, most, digits } = props;
-  const { flown, asked, asked95 } = row;
+  const { flown, flown95, asked, asked95 } = row;
   const beyond = Math.max(flown ?? 0, asked ?? 0) > most;
   return (
     <>
@@ -164,6 +168,9 @@ function Row(props: {
             ])}Z`}
           />
         </>
+      )}
+      {flown !== null && flown95 !== null && (
+        <path class="whisk" d={line(x(flown - flown95), y, x(flown + flown95), y)} />
       )}
       {flown !== null && <circle class="dot" cx={x(flown)} cy={y} r={3.6} />}
       {beyond && (

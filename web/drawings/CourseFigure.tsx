@@ -2,11 +2,12 @@
 import { useSignalEffect } from "@preact/signals";
 import { Chart, Filler, LinearScale, LineController, LineElement, PointElement } from "chart.js";
 import { useLayoutEffect, useRef } from "preact/hooks";
+import { CursorRule } from "./CursorRule.tsx";
 import type { CourseFacts, CourseRecord, CourseSeries, DocumentLeg } from "./contract.ts";
 import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
 import { type CourseRow, limitDrawn, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
-import { type Cursor, markedSpan, rowAt } from "./cursor.ts";
+import { type Cursor, markedSpan } from "./cursor.ts";
 import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
@@ -94,6 +95,18 @@ function Rows(props: {
           return (
             <div class="course-row" key={row.from}>
               <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
+              {timed && !paper && (
+                <CursorRule
+                  cursor={cursor}
+                  timeMs={series.timeMs}
+                  from={row.from}
+                  to={row.to}
+                  pxPerMs={pxPerUnit}
+                  left={m.left}
+                  top={m.top}
+                  height={rowSize(given).height - m.top - m.bottom}
+                />
+              )}
               {timed && (
                 <WindStrip
                   legs={legs}
@@ -124,7 +137,7 @@ function Rows(props: {
   );
 }
 
-type RowProps = Omit<CourseRow, "cursor" | "marked" | "devicePixelRatio"> & {
+type RowProps = Omit<CourseRow, "marked" | "devicePixelRatio"> & {
   title: string;
   cursorSignal: Cursor;
   paper: boolean;
@@ -138,17 +151,13 @@ function RowCanvas(props: RowProps) {
   const timed = isTimed(series);
   useLayoutEffect(() => {
     if (!canvas.current) return;
-    const place = () => {
-      const row = paper ? null : rowAt(series.timeMs, cursor.peek());
-      return row === null ? null : series.timeMs[row];
-    };
     const marked = () => (paper || !timed ? null : markedSpan(cursor).peek());
     canvas.current.width = size.width;
     canvas.current.height = size.height;
     const ratio = paper ? PAPER_PIXEL_RATIO : Math.max(1, devicePixelRatio);
     const drawn = new Chart(
       canvas.current,
-      courseChart({ ...props, cursor: place, marked, devicePixelRatio: ratio }) as never,
+      courseChart({ ...props, marked, devicePixelRatio: ratio }) as never,
     );
     chart.current = drawn as unknown as Chart<"line">;
     return () => {
@@ -168,14 +177,6 @@ function RowCanvas(props: RowProps) {
     size.height,
     title,
   ]);
-  const marked = useRef(false);
-  useSignalEffect(() => {
-    const moment = cursor.value;
-    const inside = moment !== null && moment >= from - 1000 && moment <= to + 1000;
-    // Only the row that holds the moment is drawn again, and the one that has just lost it.
-    if (inside || marked.current) chart.current?.draw();
-    marked.current = inside;
-  });
   useSignalEffect(() => {
     void markedSpan(cursor).value;
     chart.current?.draw();

@@ -12,7 +12,7 @@ const USUAL_LIMIT_FT = 100;
 /** Half the length of the coasts about the height wanted, px. */
 const GATE_PX = 22;
 /** Least room for the name of a constant descent, px. */
-const NAME_PX = 96;
+const NAME_PX = 80;
 
 interface Props {
   readonly exercise: DescentRecord;
@@ -53,7 +53,7 @@ function Constants({ facts, series, l, clip }: Props) {
     .sort((a, b) => a.start[0] - b.start[0]);
   const names = apart(
     shown.map(({ start }) => start[0]),
-    NAME_PX * 0.75,
+    NAME_PX,
   );
   return (
     <>
@@ -61,7 +61,7 @@ function Constants({ facts, series, l, clip }: Props) {
         <g key={words}>
           <path class="solved" clip-path={`url(#${clip})`} d={pathThrough(points)} />
           <path class="radius" d={line(names[k], l.top - 16, start[0], start[1])} />
-          <text class="lab sol halo" x={names[k]} y={l.top - 20} text-anchor={k === 0 ? "start" : "middle"}>
+          <text class="lab sol halo" x={names[k]} y={l.top - 20}>
             {words}
           </text>
         </g>
@@ -89,7 +89,12 @@ function Wanted({ exercise, facts, l, narrow }: Props) {
         {count(facts.toFt)} ft
       </text>
       {facts.beforeNm > 0 && <path class="gate" d={line(fix, l.bottom - 30, fix, l.bottom)} />}
-      <text class="lab b halo" x={fix - 5} y={l.bottom - 6} text-anchor="end">
+      <text
+        class="lab b halo"
+        x={narrow ? Math.min(fix, x - GATE_PX) - 5 : fix + 5}
+        y={l.bottom - 6}
+        text-anchor={narrow ? "end" : "start"}
+      >
         {facts.fix}
       </text>
     </>

@@ -8,6 +8,7 @@ import { DescentRates } from "./DescentRates.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { descentLayout } from "./descentLayout.ts";
 import { JudgedLine } from "./JudgedLine.tsx";
+import { MarkedWay } from "./MarkedWay.tsx";
 import { nearestRow, stretchesOf } from "./nearestRow.ts";
 import { line } from "./path.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
@@ -79,6 +80,7 @@ export function DescentProfile(props: { exercise: DescentRecord; series: Descent
           <DescentMarks {...{ exercise, facts, series, l, clip, narrow }} />
           <g clip-path={`url(#${clip})`}>
             <JudgedLine stretches={stretches} point={(row) => [l.x(toGo[row]), l.y(altitudeFt[row])]} />
+            <MarkedWay cursor={cursor} timeMs={series.timeMs} points={edge(0)} />
           </g>
           <DescentRates {...{ series, stretches, l, clip, narrow }} />
           <path class="axis" d={line(l.left, l.axis, l.right, l.axis)} />

@@ -1,4 +1,6 @@
 /** The moment replayed: the needle, the track against the course, and how long until the needle would tell. */
+
+import { CourseReadout } from "./CourseReadout.tsx";
 import { type CourseRecord, type CourseSeries, offCourse } from "./contract.ts";
 import { isTimed } from "./courseColumns.ts";
 import type { Cursor } from "./cursor.ts";
@@ -9,13 +11,15 @@ import { sideWord } from "./words.ts";
 
 export function Replay(props: { exercise: CourseRecord; series: CourseSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
-  if (!isTimed(series) || exercise.facts === null) return null;
+  const { facts } = exercise;
+  if (!isTimed(series) || facts === null) return null;
   return (
     <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
       {(row) => (
         <>
           <NeedleRule needle={series.needle[row]} />
           <TrackAgainstCourse exercise={exercise} error={series.trackAngleErrorDeg[row]} />
+          <CourseReadout facts={facts} series={series} row={row} />
           <Sentence exercise={exercise} series={series} row={row} />
         </>
       )}
@@ -50,11 +54,7 @@ function Sentence({ exercise, series, row }: { exercise: CourseRecord; series: C
           <b>
             {Math.abs(error).toFixed(0)}° {sideWord(error)}
           </b>{" "}
-          of course
-          {Number.isFinite(speed) && `, ${Math.round(speed)} kt over the ground`}
-          {facts.fix !== null &&
-            `, ${distance.toFixed(1)} NM ${facts.form === "from" ? "from" : "to"} ${facts.fix}`}
-          .
+          of course.
         </>
       )}
       {seconds !== null && (

@@ -26,7 +26,8 @@ export interface ProfileLayout {
   readonly lateral: StripFrame;
   /** Null where there is no glide path. */
   readonly glide: StripFrame | null;
-  readonly rate: StripFrame;
+  /** Null where the log has no times. */
+  readonly rate: StripFrame | null;
   /** Where the miles stand. */
   readonly axis: number;
   readonly x: (distanceNm: number) => number;
@@ -37,7 +38,7 @@ export function profileLayout(
   window: ApproachWindow,
   scales: FixedScales,
   narrow: boolean,
-  hasGlidePath: boolean,
+  has: { readonly glidePath: boolean; readonly times: boolean },
 ): ProfileLayout {
   const margins = profileMargins(narrow);
   const pxPerFoot = (scales.mmPerThousandFeet * PX_PER_MM) / 1000;
@@ -50,16 +51,14 @@ export function profileLayout(
   });
   // right of course lies below, and so does what is below the path
   const lateral = frame(bottom + BETWEEN_PX, needle, -1, 1);
-  const glide = hasGlidePath ? frame(lateral.top + needle + BETWEEN_PX, needle, 1, -1) : null;
+  const glide = has.glidePath ? frame(lateral.top + needle + BETWEEN_PX, needle, 1, -1) : null;
   const rateHeight =
     ((RATE_SHOWN.up + RATE_SHOWN.down) / 1000) * scales.mmPerThousandFeetPerMinute * PX_PER_MM;
-  const rate = frame(
-    (glide ?? lateral).top + needle + BETWEEN_PX,
-    rateHeight,
-    RATE_SHOWN.up,
-    -RATE_SHOWN.down,
-  );
-  const axis = rate.top + rateHeight + 8;
+  const last = glide ?? lateral;
+  const rate = has.times
+    ? frame(last.top + needle + BETWEEN_PX, rateHeight, RATE_SHOWN.up, -RATE_SHOWN.down)
+    : null;
+  const axis = (rate ? rate.top + rateHeight : last.top + needle) + 8;
   return {
     left: margins.left,
     right: margins.left + plot,

@@ -16,7 +16,6 @@ import {
 import { veilSpans } from "./judgedWords.ts";
 import { momentsOf } from "./moments.ts";
 import { coast } from "./plugins/coast.ts";
-import { cursorLine } from "./plugins/cursorLine.ts";
 import { dimensionLines } from "./plugins/dimensionLines.ts";
 import { frame } from "./plugins/frame.ts";
 import { isolineMiles, isolines } from "./plugins/isolines.ts";
@@ -122,7 +121,6 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
     coast({ axis: "needle", limit: limit, label: limitWords, palette, labelOutside: !narrow }),
     veil({ axis: "needle", spans: veilSpans(facts, series), palette }),
     spanBar(row.marked, palette),
-    cursorLine(row.cursor, palette),
   ];
   if (timed) {
     plugins.splice(1, 0, frame({ axis: "error", quiet: QUIET_DEG, title: "Track angle error", palette }));

@@ -43,8 +43,6 @@ export interface CourseRow {
   readonly continued: boolean;
   readonly palette: Palette;
   readonly devicePixelRatio: number;
-  /** The abscissa of the moment pointed at, or null. */
-  readonly cursor: () => number | null;
   /** The stretch that is marked, or null. */
   readonly marked: () => MomentSpan | null;
 }

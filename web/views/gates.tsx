@@ -48,7 +48,7 @@ export function Gates({ title, facts }: { title: string; facts: ApproachFacts })
       )}
       <p class="fine">
         {missing.length > 0 &&
-          `Not passed, or not to be told without the elevation: ${missing.map(({ heightFt }) => `${count(heightFt)} ft`).join(", ")}. `}
+          `Not passed, or not to be told without times and elevation: ${missing.map(({ heightFt }) => `${count(heightFt)} ft`).join(", ")}. `}
         {notShown.length > 0 &&
           `What stabilised criteria ask for and a track log does not show: ${notShown.map(plain).join(", ")}.`}
       </p>

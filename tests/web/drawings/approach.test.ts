@@ -21,7 +21,7 @@ function drawn(given: InventedApproach = {}) {
   const { exercise, series } = inventApproach(given);
   const facts = exercise.facts!;
   const window = approachWindow(facts, series, room, wide);
-  return { facts, series, window, l: profileLayout(window, wide, false, true) };
+  return { facts, series, window, l: profileLayout(window, wide, false, { glidePath: true, times: true }) };
 }
 
 describe("the profile of an approach", () => {
@@ -48,7 +48,7 @@ describe("the profile of an approach", () => {
     expect(l.y(1500)).toBeLessThan(l.y(0));
     expect(stripY(l.lateral, 0.5)).toBeGreaterThan(stripY(l.lateral, 0));
     expect(stripY(l.glide!, -0.5)).toBeGreaterThan(stripY(l.glide!, 0));
-    expect(stripY(l.rate, -500)).toBeGreaterThan(stripY(l.rate, 0));
+    expect(stripY(l.rate!, -500)).toBeGreaterThan(stripY(l.rate!, 0));
   });
 
   it("a needle past full scale stands at its peg, an unknown one nowhere", () => {

@@ -21,7 +21,6 @@ const row = (timed: boolean, crossTrack = [0, 0.2, 0.5, 1.4, 0.5, 0]) => {
     continued: false,
     palette,
     devicePixelRatio: 1,
-    cursor: () => null,
     marked: () => null,
   };
 };
