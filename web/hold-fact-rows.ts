@@ -53,6 +53,23 @@ function entryRows({ entry, inboundTrueDeg, inboundMagneticDeg }: HoldFacts): Fa
   ];
 }
 
+/** The needle of the inbound legs, worst of all, where a published course is judged by one. */
+function needleRows({ laps, scale }: HoldFacts): FactRow[] {
+  const judged = laps.flatMap(({ tracking }, i) => (tracking ? [{ ...tracking, lap: i + 1 }] : []));
+  if (!scale || judged.length === 0) return [];
+  const worst = judged.reduce((a, b) => (Math.abs(b.worstNeedle) > Math.abs(a.worstNeedle) ? b : a));
+  const never = judged.filter(({ establishedUtc }) => establishedUtc === null).map(({ lap }) => lap);
+  const missed = never.length > 0 ? `; never established in lap ${never.join(", ")}` : "";
+  const near = scale.kind === "angular" ? ", to a mile before the station" : "";
+  return [
+    {
+      fact: "Needle inbound, worst",
+      value: `${sided(worst.worstNeedle, 2, "")} ${plusMinus(worst.doubt95, 2, "")}`,
+      note: `of full scale, ${scale.label}${near}; lap ${worst.lap} at ${clockSeconds(worst.worstUtc)}, ${sided(worst.worstAcrossNm, 2, " NM")}${missed}`,
+    },
+  ];
+}
+
 /** The mean over the laps and both turns of each. */
 function turnRows({ laps }: HoldFacts): FactRow[] {
   const turns = laps.flatMap((lap) => [
@@ -107,6 +124,7 @@ function limitRows({ speed, nonHoldingSide: side, altitude, wind }: HoldFacts): 
 export const holdFactRows = (facts: HoldFacts): FactRow[] => [
   ...publishedRows(facts),
   ...entryRows(facts),
+  ...needleRows(facts),
   ...turnRows(facts),
   ...limitRows(facts),
   ...facts.cannotTell.map(({ fact, reason }) => ({

@@ -17,6 +17,8 @@ export function lapsCsv(document: DebriefDocument): string {
       ...["wind_from_true_deg", "wind_speed_kt", "tas_kt", "inbound_correction_asked_right_deg"],
       ...["outbound_heading_asked_true_deg", "outbound_correction_asked_right_deg"],
       ...["outbound_between_turns_asked_s", "factor_asked", "factor_asked95"],
+      ...["inbound_established_utc", "inbound_needle_worst_right", "inbound_needle95", "leg_timed"],
+      ...["leg_off_s", "leg_off_nm"],
     ],
     document.exercises.flatMap((e, i) =>
       e.kind === "hold" && e.facts
@@ -39,6 +41,7 @@ function lapCells(lap: HoldLap): Cell[] {
     ...[turns.outbound.bankDeg, turns.inbound?.bankDeg, lap.groundSpeedKt, lap.altitude?.meanFt],
     ...[wind?.fromTrueDeg, wind?.speedKt, wind?.tasKt, solved?.inboundCorrectionDeg],
     ...[solved?.outboundHeadingTrueDeg, solved?.outboundCorrectionDeg, solved?.outboundS, solved?.factor],
-    lap.doubt?.factor95,
+    ...[lap.doubt?.factor95, lap.tracking?.establishedUtc, lap.tracking?.worstNeedle, lap.tracking?.doubt95],
+    ...[lap.legOff?.leg, lap.legOff?.seconds, lap.legOff?.distanceNm],
   ];
 }

@@ -31,9 +31,9 @@ export function ExerciseBody({ exercise, columns, flight, cursor, nextHold }: Pr
       </>
     );
   }
-  if (exercise.kind === "hold" && columns.kind === "hold")
-    return <HoldBody exercise={exercise} series={columns} cursor={cursor} nextHold={nextHold} />;
   const { standard } = flight.document;
+  if (exercise.kind === "hold" && columns.kind === "hold")
+    return <HoldBody {...{ exercise, series: columns, standard, cursor, nextHold }} />;
   if (exercise.kind === "approach" && columns.kind === "approach")
     return <ApproachBody {...{ exercise, series: columns, standard, cursor }} />;
   if (exercise.kind === "arc" && columns.kind === "arc")

@@ -1,22 +1,24 @@
 /** A hold on the sheet: its plan with what was asked beside it, the replay, the laps and the facts. */
 import { useRef } from "preact/hooks";
-import type { HoldFacts, HoldRecord, HoldSeries } from "../../src/index.ts";
+import type { DebriefDocument, HoldFacts, HoldRecord, HoldSeries } from "../../src/index.ts";
 import { AskedFlown, type Cursor, HoldKey, HoldPlan, HoldReplay, useWidth } from "../drawings/index.ts";
 import { holdFactRows } from "../hold-fact-rows.ts";
 import { Facts } from "./facts.tsx";
 import { Laps } from "./laps.tsx";
+import { Verdicts } from "./verdicts.tsx";
 
 export type NextHoldOf = (facts: HoldFacts) => void;
 
 interface Props {
   readonly exercise: HoldRecord;
   readonly series: HoldSeries;
+  readonly standard: DebriefDocument["standard"];
   /** Takes the hold to the panel for the next one; left out where there is none. */
   readonly nextHold: NextHoldOf | undefined;
   readonly cursor: Cursor;
 }
 
-export function HoldBody({ exercise, series, cursor, nextHold }: Props) {
+export function HoldBody({ exercise, series, standard, cursor, nextHold }: Props) {
   const { facts, title } = exercise;
   const box = useRef<HTMLElement>(null);
   const width = useWidth(box);
@@ -45,6 +47,7 @@ export function HoldBody({ exercise, series, cursor, nextHold }: Props) {
       )}
       <HoldReplay exercise={exercise} series={series} cursor={cursor} />
       <Laps title={title} facts={facts} />
+      <Verdicts exercise={exercise} standard={standard} />
       <Facts title={title} rows={holdFactRows(facts)} />
     </>
   );
