@@ -70,9 +70,7 @@ export function measureApproach({
 }: ApproachToMeasure): ApproachMeasured {
   const reversal = motion && findProcedureTurn(asked, matched, motion, legs);
   const span = { start: Math.min(matched.start, reversal?.outboundStart ?? matched.start), end: matched.end };
-  const datum = motion
-    ? heightDatum(motion, asked.runway, motion.time[Math.min(span.end, motion.length) - 1]!)
-    : untied(asked.runway.elevation);
+  const datum = motion ? heightDatum(motion, asked.runway, span) : untied(asked.runway.elevation);
   const exercise = { ...asked, runway: { ...asked.runway, elevation: datum.elevation } };
   const guide = guideOf(exercise);
   const pathGuide = pathGuideOf(exercise);

@@ -88,8 +88,8 @@ const EU = "Part-FCL Appendix 7, flight test tolerances";
  * standard. A dot is half scale (see `stabilised.ts`).
  */
 const GATES: TestStandard["approach"]["gates"] = {
-  needle: within(0.5, STABILISED[0]!.citation),
-  sink: within(1000, STABILISED[0]!.citation),
+  needle: within(STABILISED[0]!.lateral!, "Flight Safety Foundation, ALAR, as quoted: within one dot"),
+  sink: within(STABILISED[0]!.mostSink, "Flight Safety Foundation, ALAR, as quoted: at most 1,000 ft/min"),
 };
 
 /**

@@ -1,14 +1,11 @@
 /** Approaches, arcs and descents on the sheet: their drawings can be read, pointed at, used by keyboard, printed and saved. */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { flyScenario } from "../../src/index.ts";
+import { serious, sideways } from "./legible.ts";
 import { drop, launch, sheetStands, type Watched, watchedPage } from "./page.ts";
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
 beforeAll(async () => {
@@ -30,21 +27,6 @@ async function opened(scenario: string, options = {}): Promise<Watched> {
 /** All words of a drawing. */
 const wordsOf = (page: Page, selector: string): Promise<string[]> =>
   page.locator(`${selector} text`).allTextContents();
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-
-async function serious(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const axe = (window as unknown as { axe: typeof import("axe-core") }).axe;
-    const { violations, passes } = await axe.run(".ex");
-    if (passes.length === 0) return ["axe-core looked at nothing"];
-    return violations
-      .filter((v) => v.impact === "serious" || v.impact === "critical")
-      .map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ")).join(", ")}`);
-  });
-}
 
 test("a precision approach: path, gates and decision are named; pointing at it marks profile, plan and replay", async () => {
   const { page, trouble, close } = await opened("approach-tidy-precision");

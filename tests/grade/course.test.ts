@@ -13,10 +13,18 @@ interface Case {
   readonly scale?: "angular" | "linear";
   readonly heights?: [lowest: number, highest: number];
   readonly target?: number | null;
+  /** Half-width of the altimeter's 95 %, ft. */
+  readonly altimeter?: number;
 }
 
 /** A course of 300 s at 3,000 ft; the needle's 95 % doubt is 0.04, the altimeter's 200 ft. */
-function facts({ needle, scale = "angular", heights = [2980, 3020], target = 3000 }: Case): CourseFacts {
+function facts({
+  needle,
+  scale = "angular",
+  heights = [2980, 3020],
+  target = 3000,
+  altimeter = 200,
+}: Case): CourseFacts {
   const beyond = (limit: number) => (Math.abs(needle) > limit ? 0.1 : 0);
   const [lowestFt, highestFt] = heights;
   return {
@@ -38,7 +46,7 @@ function facts({ needle, scale = "angular", heights = [2980, 3020], target = 300
       highestFt,
       change95Ft: 20,
       worstFt: highestFt,
-      altimeter95Ft: 200,
+      altimeter95Ft: altimeter,
       worstUtc: null,
     },
     cannotTell: [],
@@ -121,4 +129,22 @@ describe("by construction", () => {
     const bare: TestStandard = { ...us, course: { needle: null, briefly: null, altitude: null } };
     expect(gradeCourse(facts({ needle: 2 }), bare)).toEqual([]);
   });
+});
+
+describe("every criterion of a course, whatever is added to the list", () => {
+  const flights: Case[] = [
+    { needle: 0.5 },
+    { needle: 0.9 },
+    { needle: 0.74, heights: [2905, 3095] },
+    { needle: 0.5, heights: [2850, 3100] },
+    { needle: 0.5, heights: [3280, 3300] },
+    { needle: 0.5, heights: [2990, 3010], target: 3000, altimeter: 30 },
+  ];
+  it.each(COURSE_CRITERIA.map(({ id }) => id))(
+    "%s has a flight that meets it, one that does not, one that cannot tell",
+    (id) => {
+      const given = new Set(flights.map((c) => verdict(us, id, c)?.verdict));
+      expect([...given]).toEqual(expect.arrayContaining(["met", "not met", "cannot tell"]));
+    },
+  );
 });

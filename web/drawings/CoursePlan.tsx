@@ -26,7 +26,8 @@ import { WorkedWay } from "./WorkedWay.tsx";
 import type { Point } from "./windGeometry.ts";
 import { millimetreText } from "./words.ts";
 
-const PAPER_PX = 700;
+/** Narrower than the chart, so that plan and figures of an exercise share a page. */
+const PAPER_PX = 470;
 
 export function CoursePlan(props: {
   exercise: CourseRecord;

@@ -61,8 +61,10 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
     <section class="scroll" tabIndex={0} aria-label="Wind on the straights">
       <table class="data">
         <caption>
-          Straights of a minute or more, north-up, 10 kt = 5 mm; with {turns} {turns === 1 ? "turn" : "turns"}
-          {shorter > 0 && ` and ${shorter} shorter`} between them
+          Straights of a minute or more, north-up, 10 kt = 5 mm
+          {turns > 0 && `; with ${turns} ${turns === 1 ? "turn" : "turns"}`}
+          {turns > 0 && shorter > 0 && ` and ${shorter} shorter`}
+          {turns > 0 && " between them"}
         </caption>
         <thead>
           <tr>
@@ -128,15 +130,17 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
               <Legs legs={document.legs} />
               <div>
                 <InTurn>
-                  <figure>
-                    <VelocityCircle document={document} series={series} />
-                    <figcaption>
-                      Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on
-                      the dotted circle; the wind moves the whole circle to the dashed one. The arrow is the
-                      wind, its oval the 95 % doubt. Hollow dots were flown 1,500 ft and more above or below
-                      it.
-                    </figcaption>
-                  </figure>
+                  {document.legs.some((leg) => leg.kind === "turn") && (
+                    <figure>
+                      <VelocityCircle document={document} series={series} />
+                      <figcaption>
+                        Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on
+                        the dotted circle; the wind moves the whole circle to the dashed one. The arrow is the
+                        wind, its oval the 95 % doubt. Hollow dots were flown 1,500 ft and more above or below
+                        it.
+                      </figcaption>
+                    </figure>
+                  )}
                   {shownByHeight(document.windByHeight) && (
                     <figure>
                       <div>
