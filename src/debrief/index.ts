@@ -15,6 +15,7 @@ import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/ind
 import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
+import { implausibleAirspeed, implausiblePlaces } from "./implausible.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";
 import { pathSeries } from "./path-series.ts";
@@ -70,9 +71,11 @@ export function debriefFlight({
   const legs = motion ? findLegs(motion) : [];
   const start = motion ? motion.time[0]! : null;
   const brief = draft ? resolveBrief(draft, { time: start }) : null;
+  const written = brief?.aircraft ?? null;
+  const airspeedOff = brief && written && motion ? implausibleAirspeed(written, motion, brief.file) : null;
   const wind = motion
     ? estimateWind(motion, legs, {
-        airspeed: brief?.aircraft ?? null,
+        airspeed: airspeedOff ? null : written,
         winds: brief?.winds ?? [],
         measured: measuredAir(track, motion),
       })
@@ -111,7 +114,12 @@ export function debriefFlight({
         longitude,
         kind,
       })),
-      issues: [...brief.issues, ...unknownStandard(brief, named ?? given)].map((issue) => ({
+      issues: [
+        ...implausiblePlaces(brief, path, start),
+        ...(airspeedOff ? [airspeedOff] : []),
+        ...brief.issues,
+        ...unknownStandard(brief, named ?? given),
+      ].map((issue) => ({
         ...issue,
         where: { ...issue.where },
         facts: { ...issue.facts },

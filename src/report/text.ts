@@ -5,6 +5,7 @@ import {
   capital,
   clock,
   count,
+  DOUBT_WORDS,
   day,
   duration,
   exerciseSentence,
@@ -91,7 +92,9 @@ function exercise(document: DebriefDocument, measured: DocumentExercise, index: 
 }
 
 export function debriefText(document: DebriefDocument): string {
-  const issues = [...document.log.issues, ...(document.brief?.issues ?? [])];
+  const issues = [...document.log.issues, ...(document.brief?.issues ?? [])].filter(
+    ({ code }) => !(code in DOUBT_WORDS), // said at the top
+  );
   return `${[
     ...head(document),
     ...document.exercises.flatMap((e, i) => exercise(document, e, i)),

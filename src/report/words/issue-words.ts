@@ -1,5 +1,6 @@
 /** What each issue code means in words, and what to do about it. */
 import type { DocumentIssue } from "../../debrief/document.ts";
+import { DOUBT_WORDS } from "./doubt-words.ts";
 import { FORMAT_WORDS } from "./format-words.ts";
 import { HOLD_FIELD_WORDS } from "./hold-fields.ts";
 import { count } from "./number.ts";
@@ -212,4 +213,5 @@ export const ISSUE_WORDS: Readonly<Record<string, Words>> = {
   ...POINTS,
   ...BRIEF,
   ...HOLD_FIELD_WORDS,
+  ...DOUBT_WORDS,
 };

@@ -1,5 +1,7 @@
-/** What a reader must know of a log before believing the rest: no flight in it, silent for long, too few points. */
+/** What a reader must know of a log before believing the rest: no flight in it, silent for long, too few points, or a brief or log that cannot be true. */
 import type { DebriefDocument } from "../../debrief/document.ts";
+import { DOUBT_WORDS } from "./doubt-words.ts";
+import { issueSentence } from "./issue.ts";
 import { clock, count, day, duration } from "./number.ts";
 
 /** Fewer points draw no flight. Own choice. */
@@ -15,9 +17,12 @@ const TURNS_UNSEEN_S = 15;
 
 const STANDARD_TURN_DEG_S = 3;
 
-/** Sentences for the top of a sheet, most telling first; none for a log of a point a few seconds. */
-export function logCautions({ log }: DebriefDocument): string[] {
-  return [noFlight(log), silence(log), sparse(log)].filter((sentence) => sentence !== "");
+/** Sentences for the top of a sheet, most telling first; none for a log of a point a few seconds and a brief that fits it. */
+export function logCautions({ log, brief }: DebriefDocument): string[] {
+  const doubted = [...(brief?.issues ?? []), ...log.issues].filter(({ code }) => code in DOUBT_WORDS);
+  return [noFlight(log), ...doubted.map(issueSentence), silence(log), sparse(log)].filter(
+    (sentence) => sentence !== "",
+  );
 }
 
 type Log = DebriefDocument["log"];
