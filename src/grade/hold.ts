@@ -71,7 +71,8 @@ const NEEDLE: Criterion<HoldFacts> = {
       return { cannotTell: inbound ? "joined-near-station" : "course-not-flown-inbound" };
     }
     const { doubt95, worstUtc } = tracking;
-    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc };
+    const unseen = worst(laps, (lap) => lap.tracking?.unseen?.most)?.lap.tracking?.unseen;
+    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc, unseen };
   },
 };
 
