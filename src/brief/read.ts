@@ -3,7 +3,7 @@ import { type KnownPoints, pointsNamed } from "../geodesy/index.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { Fix } from "./brief.ts";
-import { foundType } from "./direction.ts";
+import { declinationOf, foundType } from "./direction.ts";
 import type { BriefDraft, DraftExercise } from "./draft.ts";
 import { readExercise } from "./exercise.ts";
 import { lookUpIn } from "./look-up.ts";
@@ -35,6 +35,7 @@ export function readBrief(text: string, file: string, known: KnownPoints | null 
   const written = placed.values as Record<string, unknown>;
   validated(frameSchema, written, [], placed, issues);
   const leftOut = { exercises: 0, fixes: 0, winds: 0, aircraft: 0 };
+  const lost: number[] = [];
 
   const fixes = new Map<string, Fix | null>();
   for (const [ident, value] of Object.entries(mapOf(written.fixes))) {
@@ -55,7 +56,7 @@ export function readBrief(text: string, file: string, known: KnownPoints | null 
   listOf(written.exercises).forEach((value, i) => {
     const exercise = readExercise(value, ["exercises", i], placed, lookUp, issues);
     if (exercise) exercises.push(exercise);
-    else leftOut.exercises++;
+    else lost.push(i + 1);
   });
 
   if (listOf(written.exercises).length === 0 && Array.isArray(written.exercises)) {
@@ -63,8 +64,10 @@ export function readBrief(text: string, file: string, known: KnownPoints | null 
   }
   issues.sort((a, b) => a.where.line! - b.where.line! || a.where.column! - b.where.column!);
   if (exercises.length === 0 || written.brief !== 1) throw new UnusableInput(issues);
+  leftOut.exercises = lost.length;
   if (Object.values(leftOut).some((count) => count > 0)) {
-    issues.push({ code: "brief-left-out", severity: "warning", where: { file }, facts: leftOut });
+    const facts = { ...leftOut, which: lost.join(", ") };
+    issues.push({ code: "brief-left-out", severity: "warning", where: { file }, facts });
   }
   return {
     title: typeof written.title === "string" && written.title.trim() !== "" ? written.title : file,
@@ -110,7 +113,11 @@ function readFix(
   issues: Issue[],
 ): Fix | null {
   const written = placedByList(ident, value, known);
-  const fix = validated(fixSchema, written, ["fixes", ident], placed, issues);
+  const sided =
+    typeof Object(written).declination === "string"
+      ? { ...Object(written), declination: declinationOf(Object(written).declination) }
+      : written;
+  const fix = validated(fixSchema, sided, ["fixes", ident], placed, issues);
   return (
     fix && {
       ident,

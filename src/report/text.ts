@@ -5,7 +5,6 @@ import {
   capital,
   clock,
   count,
-  DOUBT_WORDS,
   day,
   duration,
   exerciseSentence,
@@ -20,6 +19,7 @@ import {
   secondsBetween,
   shownName,
   sideNotes,
+  TOP_WORDS,
   verdictSentence,
   windSentence,
 } from "./words/index.ts";
@@ -93,7 +93,7 @@ function exercise(document: DebriefDocument, measured: DocumentExercise, index: 
 
 export function debriefText(document: DebriefDocument): string {
   const issues = [...document.log.issues, ...(document.brief?.issues ?? [])].filter(
-    ({ code }) => !(code in DOUBT_WORDS), // said at the top
+    ({ code }) => !(code in TOP_WORDS), // said at the top
   );
   return `${[
     ...head(document),

@@ -1,7 +1,6 @@
 /** Every sentence that Hindtrack says. */
 export { offArc } from "./arc-finding.ts";
 export { asFineAs } from "./as-fine.ts";
-export { DOUBT_WORDS } from "./doubt-words.ts";
 export {
   exerciseSentence,
   lapSentences,
@@ -31,10 +30,11 @@ export {
   practiseSentence,
 } from "./habit.ts";
 export { issueSentence } from "./issue.ts";
-export { logCautions } from "./log-cautions.ts";
+export { logCautions, noFlight } from "./log-cautions.ts";
 export { fileStem, shownName } from "./name.ts";
 export * from "./number.ts";
 export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
+export { TOP_WORDS } from "./top-words.ts";
 export {
   decidedBy,
   decidingVerdict,

@@ -1,9 +1,9 @@
 /** What each issue code means in words, and what to do about it. */
 import type { DocumentIssue } from "../../debrief/document.ts";
-import { DOUBT_WORDS } from "./doubt-words.ts";
 import { FORMAT_WORDS } from "./format-words.ts";
 import { HOLD_FIELD_WORDS } from "./hold-fields.ts";
 import { count } from "./number.ts";
+import { TOP_WORDS } from "./top-words.ts";
 
 type Facts = DocumentIssue["facts"];
 type Words = (facts: Facts) => string;
@@ -191,18 +191,11 @@ const BRIEF: Record<string, Words> = {
   "brief-empty-window": () => "the time window has no length. Write its start and its end.",
   "brief-window-too-long": (f) =>
     `the window ${f.start} to ${f.end} is ${f.hours} hours long, and an exercise takes ${f.most} at most. Write its start first, then its end, UTC.`,
-  "brief-left-out": (f) =>
-    `left out because of errors: ${Object.entries(f)
-      .filter(([, n]) => Number(n) > 0)
-      .map(([what, n]) => `${n} of its ${what}`)
-      .join(", ")}. The rest was compared.`,
   "route-leg-without-length": (f) => `the leg from ${f.from} to ${f.to} has no length and was left out.`,
   "route-without-legs": (f) =>
     `the route ${quote(f.route)} has no leg: it needs two points at different places.`,
   "window-without-date": (f) =>
     `${f.exercise}: the window ${f.start} to ${f.end} needs a log with times; the exercise was looked for by its geometry instead.`,
-  "no-variation": (f) =>
-    `${f.exercise}: no magnetic model fits ${known(f.date) ? `the date ${f.date}` : "a log without a date"}, so the course cannot be turned true and was not compared. Give the fix a declination, or write the course true, as in 218T.`,
   "variation-date-assumed": (f) =>
     `the log has no date, so the variation at ${f.fix} is that of ${f.model} on ${f.date}. Give the fix a declination, or write the course true, as in 218T.`,
 };
@@ -213,5 +206,5 @@ export const ISSUE_WORDS: Readonly<Record<string, Words>> = {
   ...POINTS,
   ...BRIEF,
   ...HOLD_FIELD_WORDS,
-  ...DOUBT_WORDS,
+  ...TOP_WORDS,
 };
