@@ -33,6 +33,7 @@ export function standIn(): void {
     requestAnimationFrame: () => 0,
     document: { querySelector: () => null, getElementById: () => null },
     localStorage: words,
+    navigator: {},
     Worker: WaitingWorker,
   };
   for (const [name, value] of Object.entries(page))
