@@ -10,7 +10,7 @@ import { failureWords } from "./outcome-words.ts";
 import { go, place } from "./place.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
 import { rowFor } from "./row-for.ts";
-import { begin, goToSheet, show, workedOut } from "./show.ts";
+import { begin, goToSheet, show, showFlight, workedOut } from "./show.ts";
 import { addedTo, BEGINNING_BYTES, isPointList, sortedFiles } from "./sorting.ts";
 import { arrivals, arrive, beginArrival, dismiss } from "./store/arrivals.ts";
 import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
@@ -25,10 +25,16 @@ async function openArrival(request: OpenRequest, arrival: Arrival | null): Promi
   const outcome = await workedOut(request);
   if (outcome.kind === "done") {
     const kept = arrival && (await orSay(rowFor(outcome.flight.document, request, arrival)));
-    const said = notices.value;
-    show(outcome.flight, request, kept?.row ?? null);
-    alsoSay(...said);
-    if (kept?.known) alsoSay("This flight was in the logbook already; what was noted on it stands.");
+    if (kept?.asChosen === false) {
+      // It stands in the logbook with choices of its own, as against which standard it is held.
+      if (!(await showFlight(kept.row.id))) return;
+    } else {
+      const said = notices.value;
+      show(outcome.flight, request, kept?.row ?? null);
+      alsoSay(...said);
+    }
+    if (kept?.known)
+      alsoSay("This flight was in the logbook already; what was chosen and noted there stands.");
     goToSheet();
     return;
   }

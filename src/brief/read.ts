@@ -1,12 +1,12 @@
 /** From the text of a brief to a draft: what is readable is kept, every problem is told with its place. */
-import { type KnownPoints, pointsNamed } from "../geodesy/index.ts";
+import type { KnownPoints } from "../geodesy/index.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { Fix } from "./brief.ts";
 import { declinationOf, foundType } from "./direction.ts";
 import type { BriefDraft, DraftExercise } from "./draft.ts";
 import { readExercise } from "./exercise.ts";
-import { lookUpIn } from "./look-up.ts";
+import { type LookUp, lookUpIn } from "./look-up.ts";
 import { errorAt, validated } from "./problems.ts";
 import { type PlacedValues, readText } from "./text.ts";
 import { aircraftSchema, fixSchema, frameSchema, windSchema } from "./written.ts";
@@ -38,12 +38,12 @@ export function readBrief(text: string, file: string, known: KnownPoints | null 
   const lost: number[] = [];
 
   const fixes = new Map<string, Fix | null>();
+  const lookUp = lookUpIn(fixes, known, placed, issues);
   for (const [ident, value] of Object.entries(mapOf(written.fixes))) {
-    const fix = readFix(ident, value, known, placed, issues);
+    const fix = readFix(ident, value, lookUp, placed, issues);
     fixes.set(ident, fix);
     if (!fix) leftOut.fixes++;
   }
-  const lookUp = lookUpIn(fixes, known, placed, issues);
   const winds: WindPrior[] = [];
   listOf(written.wind).forEach((value, i) => {
     const wind = readWind(value, i, placed, issues);
@@ -89,11 +89,12 @@ const mapOf = (value: unknown): Record<string, unknown> =>
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
 /** A fix that gives no place of its own takes it from the lists; what else it gives holds. */
-function placedByList(ident: string, value: unknown, known: KnownPoints | null): unknown {
+function placedByList(ident: string, value: unknown, lookUp: LookUp): unknown {
   const own = Object(value) as Record<string, unknown>;
   if (Object.hasOwn(own, "lat") || Object.hasOwn(own, "lon")) return value;
-  const listed = known ? pointsNamed(known, ident)[0] : undefined;
-  if (!listed || (value !== null && typeof value !== "object")) return value;
+  if (value !== null && typeof value !== "object") return value;
+  const listed = lookUp.listed(ident, ["fixes", ident]);
+  if (!listed) return value;
   const { latitude: lat, longitude: lon, kind, declination, elevation } = listed;
   return {
     lat,
@@ -108,11 +109,11 @@ function placedByList(ident: string, value: unknown, known: KnownPoints | null):
 function readFix(
   ident: string,
   value: unknown,
-  known: KnownPoints | null,
+  lookUp: LookUp,
   placed: PlacedValues,
   issues: Issue[],
 ): Fix | null {
-  const written = placedByList(ident, value, known);
+  const written = placedByList(ident, value, lookUp);
   const sided =
     typeof Object(written).declination === "string"
       ? { ...Object(written), declination: declinationOf(Object(written).declination) }

@@ -608,6 +608,18 @@ describe("by construction: fixes and runways of the user's own lists", () => {
     expect(blind.issues.map((i) => i.code)).toEqual(["brief-ident-twice"]);
   });
 
+  it("says it too of a fix that the brief lists without its place", () => {
+    const text =
+      "brief: 1\nfixes:\n  TARNO: { kind: ndb }\nexercises:\n  - { course: 218, to: TARNO }\n  - { hold: TARNO, inbound: 218 }\n";
+    const draft = read(text);
+    expect(draft.fixes).toEqual([expect.objectContaining({ ident: "TARNO", latitude: 35.6, kind: "ndb" })]);
+    expect(draft.issues).toMatchObject([
+      { code: "brief-ident-by-place", where: { path: "fixes.TARNO", line: 3 }, facts: { ident: "TARNO" } },
+    ]);
+    const blind = readBrief(text, "lesson.yaml", { ...known, near: null });
+    expect(blind.issues.map((i) => i.code)).toEqual(["brief-ident-twice"]);
+  });
+
   it("lets the brief's own fix stand before the list's, and fill up what the list does not say", () => {
     const text =
       "brief: 1\nfixes:\n  TARNO: { lat: 1, lon: 2 }\n  BELVO: { kind: ndb }\nexercises:\n  - { leg: [TARNO, BELVO] }\n";

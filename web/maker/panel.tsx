@@ -128,7 +128,7 @@ export function Panel({ flight }: { flight: Flight }) {
   useEffect(() => title.current?.focus(), []);
   const exercises = exercisesOf(values.value);
   const close = () => {
-    closeMaker();
+    void closeMaker();
     requestAnimationFrame(() => document.getElementById("brief-open")?.focus());
   };
   return (
