@@ -68,7 +68,10 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
         const extreme = side === "below" ? below : aboveLow;
         if (!extreme) return { value: 0, doubt95: 0, beyond: null, worstUtc: null };
         const { ft, doubt95Ft, utc } = extreme;
-        return { value: ft, doubt95: doubt95Ft, beyond: null, worstUtc: utc, doubtIs: "height-by-gps" };
+        return {
+          ...{ value: ft, toward: ft, doubt95: doubt95Ft, beyond: null, worstUtc: utc },
+          doubtIs: "height-by-gps",
+        };
       },
     }),
   ),
@@ -154,8 +157,14 @@ function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
         const gate = gateOf(facts);
         if (!gate?.utc || gate.verticalFpm === null || gate.vertical95Fpm === null)
           return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
-        const value = Math.max(0, -gate.verticalFpm);
-        return { value, doubt95: gate.vertical95Fpm, beyond: null, worstUtc: gate.utc };
+        const toward = -gate.verticalFpm;
+        return {
+          value: Math.max(0, toward),
+          toward,
+          doubt95: gate.vertical95Fpm,
+          beyond: null,
+          worstUtc: gate.utc,
+        };
       },
     },
   ];

@@ -2,7 +2,7 @@
 import type { Seconds } from "../quantity/units.ts";
 import type { UnseenRecord } from "../quantity/unseen.ts";
 import type { Limit, TestStandard } from "../standard/tolerance.ts";
-import { confidenceWithin } from "./confidence.ts";
+import { confidenceBelow, confidenceWithin } from "./confidence.ts";
 import type { Verdict } from "./verdict.ts";
 
 /** What a criterion finds. */
@@ -10,7 +10,7 @@ export type Found =
   | {
       /** Size of the deviation that decides, never negative. */
       readonly value: number;
-      /** Where one side only is out: the deviation toward it, negative on the other side; `value` where not given. */
+      /** Where one side only is out: the deviation toward it, negative on the other side. Not given: either side is out. */
       readonly toward?: number;
       readonly doubt95: number;
       readonly beyond: Seconds | null;
@@ -41,8 +41,10 @@ const SURE = 0.95;
 /**
  * One verdict a criterion for which the standard has a limit. `facts` null: the exercise was not flown.
  *
- * *Met* where the value lies inside the limit with 95 % confidence, *not met* where it lies outside with as much,
- * else *cannot tell*. No value is *met* that may have passed the limit where the log is silent. A criterion that fails inside says so on its own line and leaves the others alone.
+ * *Met* where the value lies inside the limit with 95 % confidence, *not met* where it lies past it on its own side
+ * with as much (a doubt wider than the limit is no proof of being outside), else *cannot tell*. No value is *met* that
+ * may have passed the limit where the log is silent. A criterion that fails inside says so on its own line and leaves
+ * the others alone.
  */
 export function judge<Facts>(
   criteria: readonly Criterion<Facts>[],
@@ -74,7 +76,8 @@ function verdictOf<Facts>(
   if (found === null) return null;
   if ("cannotTell" in found) return { ...line, ...without, verdict: "cannot tell", reason: found.cannotTell };
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
-  const inside = confidenceWithin(found.toward ?? value, doubt95, limit);
+  const short = confidenceBelow(found.toward ?? value, doubt95, limit);
+  const inside = found.toward === undefined ? confidenceWithin(value, doubt95, limit) : short;
   const told = { ...line, value, doubt95, beyondS, worstUtc };
   const { unseen } = found;
   const unseenInside = unseen ? confidenceWithin(unseen.most, doubt95, limit) : inside;
@@ -83,9 +86,9 @@ function verdictOf<Facts>(
     return { ...told, verdict: "cannot tell", ...silent };
   }
   if (inside >= SURE) return { ...told, verdict: "met", reason: null, confidence: inside };
-  if (leave && inside <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {
+  if (leave && short <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {
     return { ...told, verdict: "cannot tell", reason: "brief-excursion", confidence: inside };
   }
-  if (inside <= 1 - SURE) return { ...told, verdict: "not met", reason: null, confidence: 1 - inside };
+  if (short <= 1 - SURE) return { ...told, verdict: "not met", reason: null, confidence: 1 - short };
   return { ...told, verdict: "cannot tell", reason: doubtIs, confidence: inside };
 }

@@ -119,7 +119,8 @@ const SPEED: Criterion<HoldFacts> = {
       : null,
   find({ speed }): Found {
     if (!speed) return { cannotTell: "wind-not-known" };
-    return { value: speed.indicatedKt, doubt95: speed.doubt95Kt, beyond: null, worstUtc: null };
+    const { indicatedKt: value, doubt95Kt: doubt95 } = speed;
+    return { value, toward: value, doubt95, beyond: null, worstUtc: null };
   },
 };
 

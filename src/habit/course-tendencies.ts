@@ -1,12 +1,11 @@
 /** What may come back on courses: the side, the wind, the lead, the chase, the intercept. */
 import type { CourseFacts, CourseRecord } from "../debrief/document.ts";
-import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
+import type { AngleSize, Seconds } from "../quantity/units.ts";
 import { CHASING, chasedPerMinute } from "./chasing.ts";
+import { limitOf } from "./limit.ts";
 import { type Measured, type Tendency, tendency } from "./tendency.ts";
 import { A_THIRD, missingShare } from "./wind-share.ts";
 
-/** Where a document names no standard: three quarters of full scale, FAA-S-ACS-8C V.A.S6. */
-const NEEDLE: Share = 0.75;
 /** A correction that needs less is in the wander of the heading. Chosen: twice the 2 degrees of hand-flown wander. */
 const LEAST_NEEDED: AngleSize = 4;
 /** Below it neither side is upwind. Chosen: as far as a heading's own wander. */
@@ -24,8 +23,7 @@ const of =
       ? null
       : measure(facts);
 
-const needleLimit = ({ verdicts }: CourseRecord): Share =>
-  verdicts.find(({ criterion }) => criterion === "course-needle")?.limit ?? NEEDLE;
+const needleLimit = limitOf("course-needle");
 
 const needle = ({ needle: { mean, doubt95 } }: CourseFacts): Measured | null =>
   mean === undefined ? null : { value: mean, doubt95: Math.min(1, doubt95) };

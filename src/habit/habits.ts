@@ -49,7 +49,10 @@ export interface Habit {
   readonly chanceBeyond: Share | null;
   readonly exercises: number;
   readonly flights: number;
-  /** Borne out by the flights; null where none is. `perFlight` in tolerances; the line runs over the index of the flight. */
+  /**
+   * Borne out by the flights; null where none is, or where it leads from one side to the other and is neither better nor
+   * worse. `perFlight` in tolerances; the line runs over the index of the flight.
+   */
   readonly trend: {
     readonly perFlight: number;
     readonly from: number;
@@ -130,6 +133,18 @@ function statusOf(mean: RobustMean | null, chance: Share | null, beyond: Share |
   return Math.max(-mean.low95, mean.high95) <= SMALL ? "small" : "cannot-tell";
 }
 
+/**
+ * Whether the line ends nearer to 0 than it began. Null where it begins on one side and ends on the other, unless one
+ * end alone is small: who goes from far right to far left has unlearnt nothing.
+ */
+function isBetter({ slope, from }: Line, byFlight: Tried["byFlight"]): boolean | null {
+  const at = [...byFlight.keys()];
+  const [first, last] = [from + slope * Math.min(...at), from + slope * Math.max(...at)];
+  const small = (value: number) => Math.abs(value) <= SMALL;
+  if (first * last < 0 && small(first) === small(last)) return null;
+  return Math.abs(last) < Math.abs(first);
+}
+
 /** The flights with the largest means on the side of the habit. */
 function seenOn({ byFlight, mean }: Tried): number[] {
   if (!mean) return [];
@@ -143,7 +158,7 @@ function seenOn({ byFlight, mean }: Tried): number[] {
 }
 
 /**
- * The habits over flights in flown order. Each is held against what is small (a third of the tolerance), not against
+ * The habits over flights in flown order. Each is held against what is small (a quarter of the tolerance), not against
  * nothing at all, because nobody's mean is exactly 0; the chances of all that are tried are held together by Benjamini
  * and Hochberg, and likewise those of the trends.
  */
@@ -162,6 +177,7 @@ export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
     const beyond = shareOf(told, beyonds, t);
     const trendChance = shareOf(trended, trends, t);
     const { mean, trend } = t;
+    const better = trend && isBetter(trend, t.byFlight);
     const borneOut =
       trend && mean && trendChance !== null && trendChance <= FALSE_DISCOVERIES && trend.slope !== 0;
     return {
@@ -175,14 +191,10 @@ export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
       chanceBeyond: beyond,
       exercises: t.points.length,
       flights: t.byFlight.size,
-      trend: borneOut
-        ? {
-            perFlight: trend.slope,
-            from: trend.from,
-            better: trend.slope * mean.mean < 0,
-            chance: trendChance,
-          }
-        : null,
+      trend:
+        borneOut && better !== null
+          ? { perFlight: trend.slope, from: trend.from, better, chance: trendChance }
+          : null,
       points: t.points,
       seenOn: seenOn(t),
     };

@@ -1,9 +1,14 @@
 /** What exercises say of tendencies, by the samples and their truth: signs, sides and units. */
 import { describe, expect, it } from "vitest";
-import type { DebriefDocument } from "../../src/debrief/document.ts";
+import type { DebriefDocument, Verdict } from "../../src/debrief/document.ts";
 import { observeFlight, TENDENCIES } from "../../src/habit/index.ts";
 import { courses, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
+
+const VERDICT: Omit<Verdict, "criterion" | "limit"> = {
+  ...({ title: "by construction", unit: "share", verdict: "cannot tell", reason: "no-height" } as const),
+  ...{ value: null, doubt95: null, confidence: null, beyondS: null, worstUtc: null, citation: "" },
+};
 
 const said = (document: DebriefDocument, tendency: string) =>
   observeFlight(document, { id: "one" }).observations.filter((o) => o.tendency === tendency);
@@ -106,5 +111,30 @@ describe("what does not count", () => {
     const after = said(document, "needle-side")[0]!;
     expect(after.tolerance).toBe(0.5);
     near(after.value, before.value * 1.5, 1e-12);
+  });
+
+  it.each([
+    // Part-FCL Appendix 7: half scale; the legs of a hold as a school may set them
+    ["approach-tidy-precision", "approach-needle", 0.5, "final-side", 0.75],
+    ["approach-tidy-precision", "approach-glide-path", 0.5, "final-path", 0.75],
+    ["hold-direct-well-flown", "hold-leg-time", 5, "leg-time", 10],
+  ])("%s: so it is by %s", async (sample, criterion, limit, tendency, otherwise) => {
+    const document = structuredClone(await documentOf(sample));
+    for (const e of document.exercises) e.verdicts = [];
+    const unnamed = said(document, tendency)[0]!;
+    expect(unnamed.tolerance).toBe(otherwise);
+    const set = { ...VERDICT, criterion, limit } as Verdict;
+    for (const e of document.exercises) e.verdicts = [set];
+    const held = said(document, tendency)[0]!;
+    expect(held.tolerance).toBe(limit);
+    near(held.value, (unnamed.value * otherwise) / limit, 1e-12);
+  });
+
+  it("an arc by the school's own limit", () => {
+    const arc = TENDENCIES.find(({ id }) => id === "arc-outside")!;
+    const held = (limit: number | null) =>
+      arc.tolerance({ verdicts: [{ ...VERDICT, criterion: "arc-distance", limit }] } as never);
+    expect(held(0.5)).toBe(0.5);
+    expect(held(null)).toBe(1); // FAA-S-ACS-8C V.A.S6
   });
 });
