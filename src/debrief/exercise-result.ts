@@ -20,8 +20,10 @@ import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
 import type { TestStandard } from "../standard/tolerance.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
+import type { Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
+import { descendedOnPressure, heldOnPressure } from "./pressure-heights.ts";
 import type { ExerciseSeries, PathSeries } from "./series.ts";
 
 /** When an exercise was flown: as matched, found, or where a line was fitted. */
@@ -34,6 +36,8 @@ export interface Flown {
 /** The flight as the exercises are measured on it. */
 export interface Flight {
   readonly path: PathSeries;
+  /** As of the track: where its heights are on 1013.25 hPa. */
+  readonly heightsBy?: Track["heightsBy"];
   readonly motion: Motion | null;
   readonly legs: readonly Leg[];
   readonly wind: WindEstimate | null;
@@ -48,11 +52,12 @@ export interface ExerciseResult {
   readonly series: ExerciseSeries | null;
 }
 
-export const columnsOf = ({ path, motion }: Flight) => ({
+export const columnsOf = ({ path, motion, heightsBy }: Flight) => ({
   time: motion ? path.timeMs : null,
   latitude: path.latitude,
   longitude: path.longitude,
   altitude: path.altitudeFt,
+  ...(heightsBy && { heightsBy }),
 });
 
 /** What the document says of every exercise, of whatever kind. */
@@ -103,13 +108,19 @@ export function courseResult(
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
-  const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
+  const {
+    facts: measured,
+    findings,
+    whatWouldHaveWorked,
+    series,
+  } = measureCourse({
     exercise,
     path: columnsOf(flight),
     span,
     motion: flight.motion,
     wind: flight.wind,
   });
+  const facts = flight.heightsBy ? heldOnPressure(measured) : measured;
   const record = {
     ...told(exercise.title, source, flown, flight),
     verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
@@ -119,7 +130,7 @@ export function courseResult(
 
 export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, flight: Flight): ExerciseResult {
   const { motion, legs, wind } = flight;
-  const { series, ...measured } = measureArc({
+  const { series, facts, ...rest } = measureArc({
     exercise,
     path: columnsOf(flight),
     span,
@@ -127,6 +138,7 @@ export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, fligh
     legs,
     wind,
   });
+  const measured = { ...rest, facts: flight.heightsBy ? heldOnPressure(facts) : facts };
   const verdicts = flight.standard ? gradeArc(measured.facts, flight.standard) : [];
   const record = { ...told(exercise.title, "brief", flown, flight), verdicts };
   return { record: { kind: "arc", ...record, ...measured }, series };
@@ -139,7 +151,8 @@ export function descentResult(
   flight: Flight,
 ): ExerciseResult {
   const { motion, wind } = flight;
-  const { series, ...measured } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const { series, ...gone } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const measured = flight.heightsBy ? descendedOnPressure(gone) : gone;
   const verdicts = flight.standard ? gradeDescent(measured.facts, flight.standard) : [];
   const record = { ...told(exercise.title, "brief", flown, flight), verdicts, whatWouldHaveWorked: null };
   return { record: { kind: "descent", ...record, ...measured }, series };
@@ -157,7 +170,8 @@ export function holdResult(
 ): ExerciseResult {
   const { motion, wind } = flight;
   const standard = holdingOf(flight);
-  const { facts, findings, series } = measureHold({ exercise, found, motion, wind, standard });
+  const { facts: held, findings, series } = measureHold({ exercise, found, motion, wind, standard });
+  const facts = flight.heightsBy ? heldOnPressure(held) : held;
   const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
   const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
   const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;

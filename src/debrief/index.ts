@@ -85,7 +85,8 @@ export function debriefFlight({
   const named = brief?.standard ? standardNamed(brief.standard) : null;
   const standard = given === "none" ? null : (given ?? named);
   const near = motion ? runwaysNear(motion, runways) : [];
-  const flight = { path, motion, legs, wind, runways: near, standard };
+  const { heightsBy } = track;
+  const flight = { path, ...(heightsBy && { heightsBy }), motion, legs, wind, runways: near, standard };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
   const middle = path.latitude.length >> 1;

@@ -4,6 +4,11 @@ import type { UnseenRecord } from "../quantity/unseen.ts";
 import type { Limit, TestStandard } from "../standard/tolerance.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
+/** What the facts of an exercise say cannot be told. */
+export interface Untold {
+  readonly cannotTell: readonly { readonly reason: string }[];
+}
+
 /** What the facts of an exercise say of its heights. */
 export interface Heights {
   readonly targetFt: FeetMsl | null;
@@ -17,11 +22,15 @@ export interface Heights {
   readonly unseenTarget?: UnseenRecord | null | undefined;
 }
 
+/** What a height against the briefed one lies in doubt by: a GPS, or a pressure whose setting is not known. */
+export const doubtOfHeight = ({ cannotTell }: Untold): string =>
+  cannotTell.some(({ reason }) => reason === "height-is-pressure") ? "height-is-pressure" : "height-by-gps";
+
 /**
  * Half of the whole range tells, whatever the altimeter showed: who ranges over more than twice the limit was
  * outside it at least once. Against the briefed height itself a GPS can seldom tell.
  */
-export function altitudeCriteria<Facts>(
+export function altitudeCriteria<Facts extends Untold>(
   kind: string,
   limit: (standard: TestStandard) => Limit<Feet> | null,
   heightsOf: (facts: Facts) => Heights | null,
@@ -50,7 +59,14 @@ export function altitudeCriteria<Facts>(
         const { targetFt, worstFt, altimeter95Ft, worstUtc, unseenTarget: unseen } = heights;
         if (targetFt === null) return null;
         const value = Math.abs(worstFt - targetFt);
-        return { value, doubt95: altimeter95Ft, beyond: null, worstUtc, unseen, doubtIs: "height-by-gps" };
+        return {
+          value,
+          doubt95: altimeter95Ft,
+          beyond: null,
+          worstUtc,
+          unseen,
+          doubtIs: doubtOfHeight(facts),
+        };
       },
     },
   ];

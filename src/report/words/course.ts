@@ -2,6 +2,7 @@
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
+import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
 const CAUSES = new Set([
@@ -13,6 +14,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
   "wind-not-known": "the wind here is not known from this log",
   "wind-along-only": "only the wind along this course is known, not the wind across it",
+  "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
   "all-near-station": "all of it was flown within a mile of the station",
 };

@@ -2,11 +2,13 @@
 import type { Overrule, Verdict } from "../../debrief/document.ts";
 import { seconds } from "./measured.ts";
 import { count } from "./number.ts";
+import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
   "log-silent": "between two points of the log it may have passed the limit",
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
+  "height-is-pressure": PRESSURE_HEIGHTS,
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
   "no-height": "the log has no heights",
   "left-for-landing":
@@ -98,8 +100,9 @@ export const overruleWords = ({ verdict, by, why }: Overrule): string =>
 const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
 const shareOfLimit = ({ value, limit }: Verdict): number =>
   value === null || limit === null ? 0 : value / limit;
-/** Whether a verdict says anything: a height that a GPS cannot tell does not. */
-export const says = (verdict: Verdict): boolean => verdict.reason !== "height-by-gps";
+/** Whether a verdict says anything: a height that a GPS or a pressure cannot tell does not. */
+export const says = (verdict: Verdict): boolean =>
+  verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
 
 /** The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it. Null without verdicts. */
 export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | null {
