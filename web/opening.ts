@@ -8,10 +8,11 @@ import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
 import type { Debriefed, OpenRequest } from "./messages.ts";
 import { failureWords } from "./outcome-words.ts";
 import { go, place } from "./place.ts";
+import { isPointFile } from "./places-file.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
 import { rowFor } from "./row-for.ts";
 import { begin, goToSheet, show, showFlight, workedOut } from "./show.ts";
-import { addedTo, BEGINNING_BYTES, isPointList, sortedFiles } from "./sorting.ts";
+import { addedTo, sortedFiles } from "./sorting.ts";
 import { arrivals, arrive, beginArrival, dismiss } from "./store/arrivals.ts";
 import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
@@ -89,17 +90,18 @@ export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
   const lists: File[] = [];
   for (const file of dropped) {
     if (await isArchive(file)) void openLogbook(file);
-    else if (isPointList(await file.slice(0, BEGINNING_BYTES).text())) lists.push(file);
+    else if (await isPointFile(file)) lists.push(file);
     else files.push(file);
   }
-  if (lists.length > 0) {
-    const { addLists } = await import("./maker/points.ts");
-    const words = await addLists(lists);
-    // Finals to their runways are found when the flight is worked out anew.
-    if (files.length === 0 && place.value === "sheet") await openAnew({}, false);
-    alsoSay(...words);
-  }
-  if (files.length === 0) return;
+  const words = lists.length > 0 ? await (await import("./maker/points.ts")).addLists(lists) : [];
+  if (files.length > 0) await openDropped(files);
+  // Finals to their runways are found when the flight is worked out anew.
+  else if (lists.length > 0 && place.value === "sheet") await openAnew({}, false);
+  alsoSay(...words);
+}
+
+/** A log begins a new sheet at once; what belongs to the flight on the sheet is awaited. */
+async function openDropped(files: readonly File[]): Promise<void> {
   const standing = place.value === "sheet" ? flight.value?.request : null;
   const given = await sortedFiles(files);
   if (!standing || given.logs.length > 0) return openOnSheet(files);

@@ -17,6 +17,7 @@ import {
 import { known, startLists } from "./points.ts";
 import { readMaking } from "./reading.ts";
 import { follow } from "./rework.ts";
+import { standardChosenLast } from "./standard.ts";
 import { listOf, type Values } from "./values.ts";
 
 /** The half-typed brief of one flight, kept against a reload. */
@@ -48,14 +49,17 @@ function keepValues(now: Values | null): void {
   }
 }
 
-/** A brief from nothing: the standard can be chosen otherwise, but without one nothing would be judged. */
-const emptyBrief = (): Values => ({
-  brief: 1,
-  title: `Lesson of ${day(new Date(flightTime.peek() ?? Date.now()).toISOString())}`,
-  standard: "instrument-rating-us",
-  fixes: {},
-  exercises: [],
-});
+/** A brief from nothing: held against what the reader chose, and until then against nothing. */
+function emptyBrief(): Values {
+  const standard = standardChosenLast();
+  return {
+    brief: 1,
+    title: `Lesson of ${day(new Date(flightTime.peek() ?? Date.now()).toISOString())}`,
+    ...(standard ? { standard } : {}),
+    fixes: {},
+    exercises: [],
+  };
+}
 
 /** Ends the following of the sheet; tells whether the last change stands. */
 let unfollow: (() => Promise<boolean>) | null = null;
