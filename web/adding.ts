@@ -7,26 +7,13 @@ import { alsoSay, orSay } from "./flight.ts";
 import type { OpenRequest } from "./messages.ts";
 import { failureWords, flightsWords, unreadWords } from "./outcome-words.ts";
 import { go } from "./place.ts";
-import { choicesOf, keptFiles, requestOf } from "./request.ts";
+import { choicesOf, keptFiles } from "./request.ts";
 import { rowFor } from "./row-for.ts";
 import { dismiss } from "./store/arrivals.ts";
-import {
-  addFlights,
-  beginFlight,
-  clearAway,
-  flightRow,
-  flightRows,
-  flightsOf,
-  keepDocument,
-  keepTrouble,
-  type NewFlight,
-  sourceOf,
-} from "./store/flights.ts";
+import { addFlights, clearAway, flightRow, flightRows, flightsOf, type NewFlight } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
 import type { Arrival, FlightRow, Labels } from "./store/schema.ts";
-
-/** A flight that ended the page so often is left as it is. As for arrivals. */
-const MOST_TRIES = 3;
+import { columnsWords, workOutOne } from "./working-out.ts";
 
 export interface Adding {
   readonly words: string;
@@ -45,44 +32,25 @@ function stopAdding(): void {
   analyst.end(true);
 }
 
-const columnsWords = (file: string): string =>
-  `${shownName(file)}: open it alone to say which column is which.`;
-
-async function keepOutcome(id: string, outcome: Outcome): Promise<void> {
-  if (outcome.kind === "done") await keepDocument(id, outcome.flight.document, ANALYSIS_VERSION);
-  else if (outcome.kind === "unusable" || outcome.kind === "fault")
-    await keepTrouble(id, failureWords(outcome).join(" "), ANALYSIS_VERSION);
-  else if (outcome.kind === "columns") await keepTrouble(id, columnsWords(outcome.file), ANALYSIS_VERSION);
+interface WorkedOut {
+  /** What was to be done, with the other flights that came to light. */
+  readonly rows: readonly FlightRow[];
+  /** How many were worked out before it was stopped. */
+  readonly done: number;
 }
 
-async function workOutOne(id: string): Promise<void> {
-  const [row, source] = await Promise.all([flightRow(id), sourceOf(id)]);
-  if (!row || !source || row.analysis === ANALYSIS_VERSION) return;
-  if ((await beginFlight(id)) > MOST_TRIES) {
-    await keepTrouble(id, "The page closed each time while working this flight out.", ANALYSIS_VERSION);
-    return;
-  }
-  const request = requestOf(source.files, source.choices);
-  await keepOutcome(id, await analyst.run(request, () => {}));
-}
-
-/** How many were worked out before it was stopped. */
-async function workOut(rows: readonly FlightRow[], what: string): Promise<number> {
+async function workOut(known: readonly FlightRow[], what: string): Promise<WorkedOut> {
   stopped = false;
+  const rows = [...known];
   let done = 0;
-  for (const { id, fileNames } of rows) {
-    if (stopped) break;
-    adding.value = {
-      words: `${what}: ${shownName(fileNames[0] ?? "")}`,
-      done,
-      of: rows.length,
-      stop: stopAdding,
-    };
-    await orSay(workOutOne(id));
+  for (let next = rows[0]; next && !stopped; next = rows[done]) {
+    const words = `${what}: ${shownName(next.fileNames[0] ?? "")}`;
+    adding.value = { words, done, of: rows.length, stop: stopAdding };
+    rows.push(...((await orSay(workOutOne(analyst, next.id))) ?? []));
     if (!stopped) done++;
   }
   adding.value = null;
-  return done;
+  return { rows, done };
 }
 
 /** Takes what waits in the logbook, or was made by another analysis, one after the other. */
@@ -138,15 +106,15 @@ export async function addSeveral(
   );
   const rows = sorted && (await orSay(addFlights(sorted.fresh, arrival.id)));
   if (!rows) return;
-  const done = await inTurn("adding", () => workOut(rows, "Working out"));
+  const { rows: all, done } = await inTurn("adding", () => workOut(rows, "Working out"));
   const already = sorted.known > 0 ? ` ${sorted.known} of these stood there already.` : "";
-  if (done === rows.length) {
+  if (done === all.length) {
     alsoSay(`${flightsWords(done)} added to the logbook.${already}`);
     return;
   }
-  const waiting = await orSay(Promise.all(rows.map(({ id }) => flightRow(id))));
+  const waiting = await orSay(Promise.all(all.map(({ id }) => flightRow(id))));
   await orSay(clearAway((waiting ?? []).flatMap((row) => (row && row.analysis === null ? [row.id] : []))));
-  alsoSay(`Cancelled: ${done} of ${flightsWords(rows.length)} added to the logbook.${already}`);
+  alsoSay(`Cancelled: ${done} of ${flightsWords(all.length)} added to the logbook.${already}`);
 }
 
 /** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */

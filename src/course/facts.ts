@@ -1,6 +1,6 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 
 const scaleSchema = z.discriminatedUnion("kind", [
@@ -46,6 +46,9 @@ export const altitudeSchema = z.strictObject({
   /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
   altimeter95Ft: z.number(),
   worstUtc: utc.nullable(),
+  /** Of half the range, and of the worst off the target. */
+  unseenRange: unseenSchema,
+  unseenTarget: unseenSchema,
 });
 
 /**
@@ -118,6 +121,7 @@ export const courseFactsSchema = z.strictObject({
     rmsNm: z.number(),
     /** Half-width of the 95 % interval of one value, from the smoothed position. */
     doubt95Nm: z.number(),
+    unseen: unseenSchema,
   }),
   needle: z.strictObject({
     max: z.number(),
@@ -125,6 +129,7 @@ export const courseFactsSchema = z.strictObject({
     /** Right of course positive. Not in documents of earlier versions, like all that is optional here. */
     mean: z.number().optional(),
     doubt95: z.number(),
+    unseen: unseenSchema,
     beyondQuarter: z.number(),
     beyondHalf: z.number(),
     beyondThreeQuarter: z.number(),

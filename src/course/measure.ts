@@ -24,6 +24,7 @@ import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import type { CourseSeries } from "./series.ts";
+import { edgeFindings, roomOf, silentEdges } from "./silent-edges.ts";
 import { measureCorrection } from "./wind-correction.ts";
 
 export interface CourseToMeasure {
@@ -67,7 +68,8 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
   const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
   const { joining, chased, excursions } = findDepartures(departures);
-  const altitude = altitudeFacts(exercise, rows, judged.span, weights);
+  const edges = fitted ? [] : silentEdges(rows, judged.span, motion, roomOf(exercise, rows, judged.span));
+  const altitude = altitudeFacts(exercise, rows, judged.span, weights, edges);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
     ...correctionFacts(rows, windFact, measured),
@@ -85,8 +87,8 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     line: lineOf(exercise, rows, judged.span),
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
-    crossTrack: crossTrackFacts(rows, judged.span, weights),
-    needle: needleFacts(exercise.scale, rows, judged.span, weights),
+    crossTrack: crossTrackFacts(rows, judged.span, weights, edges),
+    needle: needleFacts(exercise.scale, rows, judged.span, weights, edges),
     trackAngleError: trackFacts(rows, judged.span, weights),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
@@ -113,7 +115,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     cannotTell,
   };
 
-  const findings = findingsOf({
+  const told = findingsOf({
     exercise,
     rows,
     judged,
@@ -124,6 +126,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     correctionOver,
     overshootNeedle: overshootNeedle ?? 0,
   });
+  const findings = [...told, ...edgeFindings(edges)];
   const worst = excursions.reduce<(typeof excursions)[number] | null>(
     (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
     null,

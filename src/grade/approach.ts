@@ -28,8 +28,14 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
     unit: "share",
     limit: ({ approach }) => approach.needle,
     find(facts, limit, { approach }): Found {
-      const { max, doubt95, maxUtc: worstUtc } = facts.needle;
-      const found = { value: Math.abs(max), doubt95, beyond: beyond(facts.needle, facts, limit), worstUtc };
+      const { max, doubt95, maxUtc: worstUtc, unseen } = facts.needle;
+      const found = {
+        value: Math.abs(max),
+        doubt95,
+        beyond: beyond(facts.needle, facts, limit),
+        worstUtc,
+        unseen,
+      };
       const linear = facts.guidance.halfAngleDeg === null;
       return approach.briefly && linear ? { ...found, leave: { upTo: approach.briefly.limit } } : found;
     },
@@ -47,7 +53,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
       const { surest, widest } = path;
       const { needle, doubt95, utc } = Math.abs(surest.needle) - surest.doubt95 > limit ? surest : widest;
       const out = beyond(path.needle, facts, limit);
-      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc };
+      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc, unseen: path.needle.unseen };
     },
   },
   ...(["below", "aboveLow"] as const).map(

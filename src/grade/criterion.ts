@@ -1,5 +1,6 @@
 /** A criterion: a small record that judges the facts of one kind of exercise against a standard. */
 import type { Seconds } from "../quantity/units.ts";
+import type { UnseenRecord } from "../quantity/unseen.ts";
 import type { Limit, TestStandard } from "../standard/tolerance.ts";
 import { confidenceWithin } from "./confidence.ts";
 import type { Verdict } from "./verdict.ts";
@@ -13,6 +14,8 @@ export type Found =
       readonly toward?: number;
       readonly doubt95: number;
       readonly beyond: Seconds | null;
+      /** The most that the value may have come to where the log is silent. */
+      readonly unseen?: UnseenRecord | null | undefined;
       readonly worstUtc: string | null;
       /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
       readonly doubtIs?: string;
@@ -39,7 +42,7 @@ const SURE = 0.95;
  * One verdict a criterion for which the standard has a limit. `facts` null: the exercise was not flown.
  *
  * *Met* where the value lies inside the limit with 95 % confidence, *not met* where it lies outside with as much,
- * else *cannot tell*. A criterion that fails inside says so on its own line and leaves the others alone.
+ * else *cannot tell*. No value is *met* that may have passed the limit where the log is silent. A criterion that fails inside says so on its own line and leaves the others alone.
  */
 export function judge<Facts>(
   criteria: readonly Criterion<Facts>[],
@@ -73,6 +76,12 @@ function verdictOf<Facts>(
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
   const inside = confidenceWithin(found.toward ?? value, doubt95, limit);
   const told = { ...line, value, doubt95, beyondS, worstUtc };
+  const { unseen } = found;
+  const unseenInside = unseen ? confidenceWithin(unseen.most, doubt95, limit) : inside;
+  if (inside >= SURE && unseen && unseenInside < SURE) {
+    const silent = { reason: "log-silent", silentS: unseen.seconds, confidence: null };
+    return { ...told, verdict: "cannot tell", ...silent };
+  }
   if (inside >= SURE) return { ...told, verdict: "met", reason: null, confidence: inside };
   if (leave && inside <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {
     return { ...told, verdict: "cannot tell", reason: "brief-excursion", confidence: inside };

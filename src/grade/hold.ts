@@ -68,10 +68,11 @@ const NEEDLE: Criterion<HoldFacts> = {
     const { tracking } = found?.lap ?? {};
     if (!found || !tracking) {
       const inbound = laps.some((lap) => lap.inbound);
-      return { cannotTell: inbound ? "all-near-station" : "course-not-flown-inbound" };
+      return { cannotTell: inbound ? "joined-near-station" : "course-not-flown-inbound" };
     }
     const { doubt95, worstUtc } = tracking;
-    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc };
+    const unseen = worst(laps, (lap) => lap.tracking?.unseen?.most)?.lap.tracking?.unseen;
+    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc, unseen };
   },
 };
 

@@ -21,15 +21,17 @@ export interface Line {
  * 1379-1389. Null where no two differ in time.
  */
 export function theilSen(points: readonly Dated[]): Line | null {
-  const slopes: number[] = [];
+  const pairs = new Float64Array((points.length * (points.length - 1)) / 2);
+  let count = 0;
   for (let i = 0; i < points.length; i++) {
+    const { at, value } = points[i]!;
     for (let j = i + 1; j < points.length; j++) {
-      const time = points[j]!.at - points[i]!.at;
-      if (time !== 0) slopes.push((points[j]!.value - points[i]!.value) / time);
+      const time = points[j]!.at - at;
+      if (time !== 0) pairs[count++] = (points[j]!.value - value) / time;
     }
   }
-  if (slopes.length === 0) return null;
-  const slope = median(Float64Array.from(slopes));
+  if (count === 0) return null;
+  const slope = median(pairs.subarray(0, count));
   return { slope, from: median(Float64Array.from(points, (p) => p.value - slope * p.at)) };
 }
 

@@ -1,6 +1,6 @@
 /** One lap of a hold in numbers: the schema. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { noRacetrackSchema, racetrackDoubtSchema, racetrackSchema, ruleSchema } from "./racetrack-facts.ts";
 
@@ -85,7 +85,7 @@ export const lapSchema = z.strictObject({
     .nullable(),
   /**
    * By the needle on the published inbound course, from established on it to the mile before a station, else to the fix;
-   * where it never was established, at the end of that. Of full scale, right of the course positive.
+   * where it never was established, at the end of that; null where the course was joined within that mile only. Of full scale, right of the course positive.
    */
   tracking: z
     .strictObject({
@@ -95,6 +95,7 @@ export const lapSchema = z.strictObject({
       worstAcrossNm: z.number(),
       worstUtc: utc,
       doubt95: z.number(),
+      unseen: unseenSchema,
       beyondHalfS: z.number(),
       beyondThreeQuarterS: z.number(),
     })

@@ -95,6 +95,26 @@ test("logs of four flights with their briefs, dropped together, are four flights
     expect(await rows(page).count()).toBe(4);
   }));
 
+/** The first quarter of an hour of a sample, and the same flown again four hours later after a stay. */
+function twoFlights(): string {
+  const lines = sampleFile("calm-and-tidy", "log.gpx").split("\n");
+  const points = lines.filter((line) => line.includes("<trkpt")).slice(0, 900);
+  const later = points.map((line) => line.replace(/T01:/, "T05:"));
+  const stay = Array.from({ length: 120 }, (_, i) =>
+    points[0]!.replace(/T\d\d:\d\d:\d\d/, `T05:0${Math.floor(i / 60)}:${String(i % 60).padStart(2, "0")}`),
+  );
+  return lines.join("\n").replace("</trkseg>", `</trkseg><trkseg>${[...stay, ...later].join("\n")}</trkseg>`);
+}
+
+test("a log of two flights, dropped with another, gives two rows", () =>
+  on(async ({ page }) => {
+    await drop(page, [{ name: "day.gpx", text: twoFlights() }, MANY[2]!, MANY[3]!]);
+    await said(page, /3 flights added to the logbook/);
+    await allStand(page, 3);
+    const days = await rows(page).locator(".d").allTextContents();
+    expect(days.filter((text) => text.includes("05:"))).toHaveLength(1);
+  }));
+
 test("adding can be cancelled: what is finished stays, the rest is as if it had not come", () =>
   on(async ({ page }) => {
     await drop(page, MANY);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readingProgress } from "../../src/cli/progress.ts";
+import { folderProgress, readingProgress } from "../../src/cli/progress.ts";
 
 /** A terminal, or not, and a clock that the test sets. */
 function watched(isTTY: boolean, size: number) {
@@ -41,5 +41,20 @@ describe("by construction: progress on a terminal", () => {
       progress.end();
       expect(written).toEqual([]);
     }
+  });
+
+  it("of a folder tells how many are done, made before, not usable, and how long it may take", () => {
+    const written: string[] = [];
+    const clock = { ms: 0 };
+    const out = { isTTY: true, write: (text: string) => written.push(text) > 0 };
+    const progress = folderProgress(100, out as never, () => clock.ms);
+    clock.ms = 120_000;
+    progress.say({ done: 30, reused: 10, bad: 2 });
+    progress.end();
+    // 20 worked out in 2 minutes, 68 to go: 6.8 minutes
+    expect(written[0]).toBe(
+      "\r\u001b[K32 of 100 flights, 10 made before, 2 not usable, about 7 min left (Ctrl-C keeps what is done)",
+    );
+    expect(written[1]).toBe("\r\u001b[K");
   });
 });

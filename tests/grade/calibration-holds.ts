@@ -35,6 +35,7 @@ function trueNeedle(
   const [latitude, longitude] = hold.fix;
   const worst = hold.laps.flatMap(({ inboundUtc, endUtc }) => {
     const rows: { needle: number; parallel: boolean }[] = [];
+    let atFix = 0;
     for (let k = 1; k < columns.length; k++) {
       const time = start + columns.seconds[k]! * 1000;
       if (time < Date.parse(inboundUtc) || time > Date.parse(endUtc)) continue;
@@ -48,6 +49,7 @@ function trueNeedle(
         };
       };
       const [before, now] = [from(k - 1), from(k)];
+      atFix = now.across;
       if (now.along >= 0 || (kind === "vor" && Math.hypot(now.along, now.across) < 1)) continue;
       const angle = Math.atan2(now.across - before.across, now.along - before.along) / RADIAN;
       const needle = kind === "vor" ? Math.atan2(now.across, -now.along) / RADIAN / 10 : now.across;
@@ -56,6 +58,8 @@ function trueNeedle(
     if (rows.length < 2) return [];
     const held = (i: number) => rows.slice(i, i + 11).every((r) => r.needle <= 0.5 && r.parallel);
     const established = rows.findIndex((_, i) => i + 10 < rows.length && held(i));
+    // within a mile of the station: 0.087 NM are half scale there
+    if (established < 0 && kind === "vor" && Math.abs(atFix) <= 0.087) return [];
     return [Math.max(...rows.slice(established < 0 ? -1 : established).map((r) => r.needle))];
   });
   return worst.length > 0 ? Math.max(...worst) : null;

@@ -109,7 +109,7 @@ describe("FAA-S-ACS-8C III.B.S4: at most ¾ scale inbound, ±100 ft; Part-FCL ap
     expect(verdict("hold-needle", { needles: [0.9, 0.8] }, eu)?.beyondS).toBe(14);
   });
   it("legs that were flown within a mile of the station only cannot be told", () => {
-    expect(verdict("hold-needle", { needles: [null] })).toMatchObject({ reason: "all-near-station" });
+    expect(verdict("hold-needle", { needles: [null] })).toMatchObject({ reason: "joined-near-station" });
   });
   it.each([
     [[2960, 3040], "met"],

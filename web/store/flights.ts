@@ -38,7 +38,9 @@ const rowOf = ({ files, labels = NO_LABELS, fingerprint }: NewFlight, now: numbe
   trouble: null,
   tries: 0,
   notes: NO_NOTES,
-  ...labels,
+  pilot: labels.pilot,
+  aircraft: labels.aircraft,
+  tags: labels.tags,
 });
 
 /** Flights that wait to be worked out; the arrival that they came from goes in the same step. @throws StorageTrouble */

@@ -31,17 +31,18 @@ export function ApproachBody({ exercise, series, standard, cursor }: Props) {
         <ApproachProfile exercise={exercise} series={series} cursor={cursor} />
       </figure>
       <InTurn>
+        <FromAbove {...{ exercise, facts, series, cursor }} />
         <ApproachReplay exercise={exercise} series={series} cursor={cursor} />
-        <FromAbove {...{ exercise, facts, series, standard, cursor }} />
         <ApproachTable title={title} facts={facts} series={series} />
+        <Verdicts exercise={exercise} standard={standard} />
       </InTurn>
     </>
   );
 }
 
-/** The plan with gates and figures beside it, and the verdicts under both. */
-function FromAbove(props: Props & { facts: ApproachFacts }) {
-  const { exercise, facts, series, standard, cursor } = props;
+/** The plan with gates and figures beside it. */
+function FromAbove(props: Omit<Props, "standard"> & { facts: ApproachFacts }) {
+  const { exercise, facts, series, cursor } = props;
   const { title } = exercise;
   const box = useRef<HTMLDivElement>(null);
   const width = useWidth(box);
@@ -55,9 +56,6 @@ function FromAbove(props: Props & { facts: ApproachFacts }) {
       </div>
       <div class="in-figures">
         <Facts title={title} rows={approachFactRows(facts)} />
-      </div>
-      <div class="judged">
-        <Verdicts exercise={exercise} standard={standard} />
       </div>
     </div>
   );

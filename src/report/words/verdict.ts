@@ -1,9 +1,11 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
 import type { Overrule, Verdict } from "../../debrief/document.ts";
+import { seconds } from "./measured.ts";
 import { count } from "./number.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
+  "log-silent": "between two points of the log it may have passed the limit",
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
   "no-height": "the log has no heights",
@@ -18,6 +20,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "course-not-flown-inbound": "the inbound course was never flown to the fix",
   "wrong-way": "the turns were flown to the other side",
   "no-times": "the log has no times",
+  "joined-near-station":
+    "the inbound course was joined within a mile of the station, where a needle is not judged",
   "all-near-station": "all of it was flown within a mile of the station",
   "fault-in-criterion": "this criterion failed; that is a fault of the program",
 };
@@ -65,8 +69,12 @@ export function verdictConfidence({ confidence, verdict }: Verdict): string {
 }
 
 /** Why it cannot be told, without capital and full stop; empty for other verdicts. */
-export const verdictReason = ({ reason }: Verdict): string =>
-  reason === null ? "" : (REASONS[reason] ?? reason.replaceAll("-", " "));
+export function verdictReason({ reason, silentS }: Verdict): string {
+  if (reason === null) return "";
+  if (reason === "log-silent" && silentS != null)
+    return `the log is silent for ${seconds(silentS)}, and it may have passed the limit then`;
+  return REASONS[reason] ?? reason.replaceAll("-", " ");
+}
 
 /** A verdict as it stands once the instructor has had a word. */
 export interface Standing extends Verdict {

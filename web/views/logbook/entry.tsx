@@ -7,30 +7,34 @@ import { NameField } from "./name-field.tsx";
 export function Entry({ id }: { id: string }) {
   const row = rows.value?.find((r) => r.id === id);
   if (!row) return null;
+  const said = [row.pilot && `Pilot ${row.pilot}`, row.aircraft && `aircraft ${row.aircraft}`];
   return (
-    <section class="asks entry screen" aria-label="In the logbook">
-      <NameField
-        name="pilot"
-        label="Pilot"
-        value={row.pilot}
-        known={pilots.value}
-        change={(pilot) => void labelOne(id, { pilot: pilot.trim() })}
-      />
-      <NameField
-        name="aircraft"
-        label="Aircraft"
-        value={row.aircraft}
-        known={aircraft.value}
-        change={(name) => void labelOne(id, { aircraft: name.trim() })}
-      />
-      <NameField
-        name="tags"
-        label="Tags"
-        value={row.tags.join(", ")}
-        placeholder="night, lesson 6"
-        known={tags.value}
-        change={(typed) => void labelOne(id, { tags: tagsOf(typed) })}
-      />
-    </section>
+    <>
+      <p class="entry-paper">{said.filter(Boolean).join(", ")}</p>
+      <section class="asks entry screen" aria-label="In the logbook">
+        <NameField
+          name="pilot"
+          label="Pilot"
+          value={row.pilot}
+          known={pilots.value}
+          change={(pilot) => void labelOne(id, { pilot: pilot.trim() })}
+        />
+        <NameField
+          name="aircraft"
+          label="Aircraft"
+          value={row.aircraft}
+          known={aircraft.value}
+          change={(name) => void labelOne(id, { aircraft: name.trim() })}
+        />
+        <NameField
+          name="tags"
+          label="Tags"
+          value={row.tags.join(", ")}
+          placeholder="night, lesson 6"
+          known={tags.value}
+          change={(typed) => void labelOne(id, { tags: tagsOf(typed) })}
+        />
+      </section>
+    </>
   );
 }

@@ -18,8 +18,18 @@ function useRoom(): string {
   return words;
 }
 
+/** Whether the browser has promised not to clear the logbook by itself; null where it cannot say. */
+function usePromise(): readonly [promised: boolean | null, ask: () => void] {
+  const [promised, setPromised] = useState<boolean | null>(null);
+  useEffect(() => {
+    void navigator.storage?.persisted?.().then(setPromised);
+  }, []);
+  return [promised, () => void navigator.storage.persist().then(setPromised)];
+}
+
 export function Keep() {
   const room = useRoom();
+  const [promised, ask] = usePromise();
   const save = async () => {
     const archive = await packedLogbook();
     if (archive) downloadBlob(`hindtrack-logbook-${new Date().toISOString().slice(0, 10)}.zip`, archive);
@@ -34,7 +44,17 @@ export function Keep() {
           Save the logbook as one file
         </button>
       </p>
-      <p class="fine">{room} Browsers may clear what is stored when the disk is short of room.</p>
+      <p class="fine">
+        {room}{" "}
+        {promised
+          ? "This browser has promised not to clear it by itself."
+          : "Browsers may clear what is stored when the disk is short of room."}{" "}
+        {promised === false && (
+          <button type="button" onClick={ask}>
+            Ask this one not to
+          </button>
+        )}
+      </p>
     </section>
   );
 }
