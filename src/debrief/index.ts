@@ -15,7 +15,8 @@ import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/ind
 import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
-import { implausibleAirspeed, implausiblePlaces } from "./implausible.ts";
+import { implausibleAirspeed, implausiblePlaces } from "./implausible-brief.ts";
+import { implausibleLog } from "./implausible-log.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";
 import { pathSeries } from "./path-series.ts";
@@ -50,7 +51,12 @@ export function debriefFlight({
 }: DebriefInput): Debrief {
   const cleaned = cleanTrack(log.track);
   if (cleaned.track.length < 2) {
+    // where nothing is left, what took the points is the reason
+    const why = cleaned.issues
+      .filter(({ code }) => code !== "no-usable-points")
+      .map((issue) => ({ ...issue, where: { file: log.file, ...issue.where } }));
     throw new UnusableInput([
+      ...(cleaned.track.length === 0 ? why : []),
       {
         code: "too-few-points",
         severity: "error",
@@ -61,7 +67,7 @@ export function debriefFlight({
           backwards: cleaned.dropped["time-going-back"] ?? 0,
         },
       },
-      ...cleaned.issues.map((issue) => ({ ...issue, where: { file: log.file, ...issue.where } })),
+      ...(cleaned.track.length === 0 ? [] : why),
     ]);
   }
 
@@ -99,7 +105,7 @@ export function debriefFlight({
     format: "hindtrack-debrief",
     version: 1,
     caution: CAUTION,
-    log: logRecord(log, cleaned, chosen, motion !== null),
+    log: logRecord(log, cleaned, chosen, motion !== null, implausibleLog(log, cleaned, motion, brief)),
     brief: brief && {
       title: brief.title,
       file: brief.file,

@@ -13,7 +13,13 @@ export const TOP_WORDS: Readonly<Record<string, (facts: DocumentIssue["facts"]) 
   "brief-declination-off": (f) =>
     `the declination of ${f.ident} is written as ${side(Number(f.writtenDeg))}, but the variation there is ${side(Number(f.modelDeg))} by ${f.model}. It was used as written; where it is a slip, every magnetic course here is off by ${Math.round(Number(f.offDeg))}°.`,
   "brief-airspeed-off": (f) =>
-    `a true airspeed of ${f.tasKt} kt does not fit the flight: its ground speed is mostly ${f.groundSpeedKt} kt, and a wind of over ${f.windKt} kt would have been needed. It was not used; write tas_kt in knots.`,
+    `a true airspeed of ${f.tasKt} kt does not fit the flight: its ground speed is mostly ${count(Number(f.groundSpeedKt))} kt, and a wind of over ${count(Number(f.windKt))} kt would have been needed. It was not used; write tas_kt in knots.`,
+  "log-too-fast": (f) =>
+    `its ground speed is mostly ${count(Number(f.groundSpeedKt))} kt, and no such aircraft flies over ${f.mostKt} kt: its times or its places are wrong, and so is what follows. Export the log again.`,
+  "log-mostly-left-out": (f) =>
+    `${count(Number(f.count))} of its ${count(Number(f.points))} points cannot be true and were left out${Number(f.backwards) > Number(f.count) / 2 ? ", most because their times go back: sort the log by time" : ""}. What is left is hardly the flight; export the log again.`,
+  "log-height-unit": (f) =>
+    `its heights are mostly near ${count(Number(f.flownFt))} ft, where the brief has ${count(Number(f.briefFt))} ft: ${f.high ? "were they written in feet where metres belong?" : "were they written in metres where feet belong?"} Nothing was changed; where it is so, no height here holds.`,
   "brief-left-out": (f) => {
     const parts = [
       Number(f.exercises) > 0

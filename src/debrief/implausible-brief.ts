@@ -5,8 +5,8 @@ import { turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
 import type { AirspeedPrior } from "../quantity/prior.ts";
 import type { Knots, NauticalMiles, TurnDegrees, UtcMillis } from "../quantity/units.ts";
-import { airborneRows } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
+import { FASTEST, usual } from "./implausible-log.ts";
 
 /** A place farther from all of the flight. Chosen: twice what the widest radio aid serves (130 NM, from memory). */
 const FAR: NauticalMiles = 300;
@@ -78,15 +78,13 @@ export function implausibleAirspeed(
   motion: Motion,
   file: string,
 ): Issue | null {
-  const flown = airborneRows(motion);
-  const speeds = motion.groundSpeed.filter((_, k) => flown[k] === 1).sort();
-  const usual = speeds[speeds.length >> 1];
-  if (usual === undefined) return null;
-  const needed = Math.abs(usual - trueAirspeed);
-  if (needed <= Math.max(MUCH_WIND, WIND_SHARE * trueAirspeed)) return null;
+  const groundSpeed = usual(motion, "groundSpeed");
+  const needed = Math.abs(groundSpeed - trueAirspeed);
+  // where the ground speed is none to be flown, the log is wrong, and says so
+  if (!(groundSpeed <= FASTEST) || needed <= Math.max(MUCH_WIND, WIND_SHARE * trueAirspeed)) return null;
   const facts = {
     tasKt: trueAirspeed,
-    groundSpeedKt: Math.round(usual),
+    groundSpeedKt: Math.round(groundSpeed),
     windKt: Math.floor(needed / 10) * 10,
   };
   return { code: "brief-airspeed-off", severity: "warning", where: { file }, facts };
