@@ -30,6 +30,16 @@ import type { Rows } from "./path.ts";
 const SPOKEN = 0.01;
 const SPOKEN_FT = 10;
 
+/** A height that changes by so much, nearly all of it one way, was left on purpose where none was briefed. Chosen: five times the limit of a height held. */
+const ON_PURPOSE_FT = 500;
+const ONE_WAY = 0.8;
+
+/** A climb or a descent that no brief asked to be held level; null where it may have been meant to be. */
+function onPurpose(first: number, last: number, range: number): "climb" | "descent" | null {
+  if (range < ON_PURPOSE_FT || Math.abs(last - first) < ONE_WAY * range) return null;
+  return last > first ? "climb" : "descent";
+}
+
 type Timed = Pick<Rows, "timed" | "timeMs">;
 
 export const utcAt = (rows: Timed, row: number): string | null =>
@@ -150,6 +160,7 @@ export function altitudeFacts(
   const highest = known.reduce((a, b) => Math.max(a, b));
   const strayed = (_: number, seconds: number) => strayedInHeight(seconds);
   const unseen = unseenOf(rows, span, rows.altitudeFt, strayed, edges);
+  const purpose = target === null ? onPurpose(known[0]!, known.at(-1)!, highest - lowest) : null;
   const range = (Math.max(highest, unseen?.high ?? highest) - Math.min(lowest, unseen?.low ?? lowest)) / 2;
   const half = (highest - lowest) / 2;
   const shifted: Unseen | null =
@@ -164,6 +175,7 @@ export function altitudeFacts(
     worstFt: rows.altitudeFt[worst]!,
     altimeter95Ft: altimeterDoubt95(rows.altitudeFt[worst]!),
     worstUtc: utcAt(rows, worst),
+    ...(purpose ? { onPurpose: purpose } : {}),
     ...(unseen && range - half >= SPOKEN_FT ? { unseenRange: { most: range, seconds: unseen.seconds } } : {}),
     ...(offTarget ? { unseenTarget: offTarget } : {}),
   };

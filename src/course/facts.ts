@@ -46,6 +46,8 @@ export const altitudeSchema = z.strictObject({
   /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
   altimeter95Ft: z.number(),
   worstUtc: utc.nullable(),
+  /** Without a briefed height: it climbed or went down on purpose, by so much and one way. */
+  onPurpose: z.enum(["climb", "descent"]).optional(),
   /** Of half the range, and of the worst off the target. */
   unseenRange: unseenSchema,
   unseenTarget: unseenSchema,
@@ -114,6 +116,20 @@ export const courseFactsSchema = z.strictObject({
   flownNm: z.number(),
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
+  /** What of the time that the brief gave was flown along the course before it was established, and is not judged; null or missing where nothing was. */
+  beforeEstablished: z
+    .strictObject({
+      windowS: z.number(),
+      judgedS: z.number(),
+      /** Along the course, the track within 10° of it. */
+      alongS: z.number(),
+      /** Farthest off then, right positive. */
+      worstNeedle: z.number(),
+      worstNm: z.number(),
+      worstUtc: utc.nullable(),
+    })
+    .nullable()
+    .optional(),
   crossTrack: z.strictObject({
     maxNm: z.number(),
     maxUtc: utc.nullable(),

@@ -11,6 +11,7 @@ import { countReversals, measureIntercept } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import { beforeEstablished, partFindings } from "./before-established.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
 import { worstCauses } from "./cause.ts";
 import { findDepartures } from "./departures.ts";
@@ -66,8 +67,11 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
       : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
+  const before = beforeEstablished(exercise, rows, judged);
   const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
-  const { joining, chased, excursions } = findDepartures(departures);
+  const { chased, excursions, ...left } = findDepartures(departures);
+  // minutes along the course, off it, are no turn that ended short of it
+  const joining = before ? null : left.joining;
   const edges = fitted ? [] : silentEdges(rows, judged.span, motion, roomOf(exercise, rows, judged.span));
   const altitude = altitudeFacts(exercise, rows, judged.span, weights, edges);
   const cannotTell: CannotTell[] = [
@@ -87,6 +91,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     line: lineOf(exercise, rows, judged.span),
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
+    ...(before ? { beforeEstablished: before } : {}),
     crossTrack: crossTrackFacts(rows, judged.span, weights, edges),
     needle: needleFacts(exercise.scale, rows, judged.span, weights, edges),
     trackAngleError: trackFacts(rows, judged.span, weights),
@@ -126,7 +131,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     correctionOver,
     overshootNeedle: overshootNeedle ?? 0,
   });
-  const findings = [...told, ...edgeFindings(edges)];
+  const findings = [...partFindings(before, rows, judged), ...told, ...edgeFindings(edges)];
   const worst = excursions.reduce<(typeof excursions)[number] | null>(
     (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
     null,

@@ -18,6 +18,7 @@ export interface Heights {
   readonly worstFt: FeetMsl;
   readonly altimeter95Ft: Feet;
   readonly worstUtc: string | null;
+  readonly onPurpose?: "climb" | "descent" | undefined;
   readonly unseenRange?: UnseenRecord | null | undefined;
   readonly unseenTarget?: UnseenRecord | null | undefined;
 }
@@ -44,6 +45,7 @@ export function altitudeCriteria<Facts extends Untold>(
       find(facts): Found {
         const heights = heightsOf(facts);
         if (!heights) return { cannotTell: "no-height" };
+        if (heights.onPurpose) return { cannotTell: `${heights.onPurpose}-without-height` };
         const { lowestFt, highestFt, change95Ft, worstUtc, unseenRange: unseen } = heights;
         return { value: (highestFt - lowestFt) / 2, doubt95: change95Ft, beyond: null, worstUtc, unseen };
       },

@@ -17,6 +17,8 @@ export type Found =
       /** The most that the value may have come to where the log is silent. */
       readonly unseen?: UnseenRecord | null | undefined;
       readonly worstUtc: string | null;
+      /** Where only a part of the time that was given is judged: when it begins, and the worst of what came before. */
+      readonly part?: { readonly fromUtc: string | null; readonly before: number };
       /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
       readonly doubtIs?: string;
       /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
@@ -78,12 +80,16 @@ function verdictOf<Facts>(
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
   const short = confidenceBelow(found.toward ?? value, doubt95, limit);
   const inside = found.toward === undefined ? confidenceWithin(value, doubt95, limit) : short;
-  const told = { ...line, value, doubt95, beyondS, worstUtc };
+  const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
+  const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
   const { unseen } = found;
   const unseenInside = unseen ? confidenceWithin(unseen.most, doubt95, limit) : inside;
   if (inside >= SURE && unseen && unseenInside < SURE) {
     const silent = { reason: "log-silent", silentS: unseen.seconds, confidence: null };
     return { ...told, verdict: "cannot tell", ...silent };
+  }
+  if (inside >= SURE && found.part && confidenceWithin(found.part.before, doubt95, limit) < SURE) {
+    return { ...told, verdict: "cannot tell", reason: "part-of-window", confidence: null };
   }
   if (inside >= SURE) return { ...told, verdict: "met", reason: null, confidence: inside };
   if (leave && short <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {

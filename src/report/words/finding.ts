@@ -96,6 +96,8 @@ const WORDS: Readonly<Record<string, Words>> = {
     `The turn onto the course came early: it ended along the course but ${num(f.byNm).toFixed(2)} NM ${f.side} of it.`,
   "intercept-overshot": (f) =>
     `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${num(f.overshootNeedle) > 1 ? "over full scale" : share(f.overshootNeedle)}, before it came back.`,
+  "judged-in-part": (f, finding) =>
+    `Only ${seconds(f.judgedS)} of the ${seconds(f.windowS)} that the brief gives are judged, from ${finding.evidence.fromUtc ? `${clock(finding.evidence.fromUtc)} UTC on, when` : "where"} it was first established on the course. Before that it was flown along the course up to ${offCourse(num(f.worstNm))}, ${num(f.worstNeedle) > 1 ? "over full scale" : share(f.worstNeedle)}.`,
   "gap-in-exercise": (f) =>
     `The log is silent for ${seconds(f.silentS)} within this exercise (${num(f.gaps) === 1 ? "one gap" : `${f.gaps} gaps`}, the longest ${seconds(f.longestS)}); nothing is said about that time.`,
   "gap-beside-exercise": (f, { evidence }) =>
