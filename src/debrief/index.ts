@@ -6,6 +6,7 @@ import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
 import { standardNamed } from "../grade/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
+import { droppedByCode } from "../import/index.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import { rounded } from "../quantity/round.ts";
@@ -17,6 +18,7 @@ import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";
+import { leftOutOf } from "./not-seen.ts";
 import { pathSeries } from "./path-series.ts";
 import type { FlightSeries } from "./series.ts";
 
@@ -82,7 +84,8 @@ export function debriefFlight({
   const named = brief?.standard ? standardNamed(brief.standard) : null;
   const standard = given === "none" ? null : (given ?? named);
   const near = motion ? runwaysNear(motion, runways) : [];
-  const flight = { path, motion, legs, wind, runways: near, standard };
+  const leftOut = leftOutOf(log.pointsSeen, { ...droppedByCode(log.issues), ...cleaned.dropped });
+  const flight = { path, motion, legs, wind, runways: near, standard, leftOut };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
   const middle = path.latitude.length >> 1;
