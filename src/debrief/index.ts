@@ -6,6 +6,7 @@ import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
 import { standardNamed } from "../grade/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
+import { droppedByCode } from "../import/index.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import { rounded } from "../quantity/round.ts";
@@ -19,6 +20,7 @@ import { implausibleAirspeed, implausiblePlaces } from "./implausible-brief.ts";
 import { implausibleLog } from "./implausible-log.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";
+import { leftOutOf } from "./not-seen.ts";
 import { pathSeries } from "./path-series.ts";
 import type { FlightSeries } from "./series.ts";
 
@@ -92,7 +94,17 @@ export function debriefFlight({
   const standard = given === "none" ? null : (given ?? named);
   const near = motion ? runwaysNear(motion, runways) : [];
   const { heightsBy } = track;
-  const flight = { path, ...(heightsBy && { heightsBy }), motion, legs, wind, runways: near, standard };
+  const leftOut = leftOutOf(log.pointsSeen, { ...droppedByCode(log.issues), ...cleaned.dropped });
+  const flight = {
+    path,
+    ...(heightsBy && { heightsBy }),
+    motion,
+    legs,
+    wind,
+    runways: near,
+    standard,
+    leftOut,
+  };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
   const middle = path.latitude.length >> 1;

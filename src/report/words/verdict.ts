@@ -9,6 +9,9 @@ const REASONS: Readonly<Record<string, string>> = {
   "log-silent": "between two points of the log it may have passed the limit",
   "climb-without-height": "it climbed all along, and the brief gives no altitude to hold",
   "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
+  "log-ends": "the log ends before it, in flight",
+  "log-begins": "the log begins after it, in flight",
+  "points-left-out": "much of the log could not be used, and it may have been flown then",
   "part-of-window":
     "only a part of the time that the brief gives is judged, and before it, along the course, the needle was past the limit",
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
