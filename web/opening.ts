@@ -1,5 +1,5 @@
 /** Files in hand: kept first, then read, then on the sheet or, if they are of many flights, in the logbook. */
-import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
+import { ANALYSIS_VERSION } from "../src/index.ts";
 import { addQuietly, addSeveral } from "./adding.ts";
 import { alone } from "./alone.ts";
 import { isArchive } from "./archive/look.ts";
@@ -11,19 +11,18 @@ import { go, place } from "./place.ts";
 import { isPointFile } from "./places-file.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
 import { rowFor } from "./row-for.ts";
+import { leaveAside, MOST_TRIES } from "./setting-aside.ts";
 import { begin, goToSheet, show, showFlight, workedOut } from "./show.ts";
 import { addedTo, sortedFiles } from "./sorting.ts";
-import { arrivals, arrive, beginArrival, dismiss } from "./store/arrivals.ts";
+import { arrivals, arrive, beginArrival, dismiss, endArrivalTry } from "./store/arrivals.ts";
 import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
 import { type Arrival, type FlightRow, type Labels, NO_LABELS } from "./store/schema.ts";
 
-/** Files that ended the page so often while they were read are left aside. Chosen: once may be chance, twice the user's own doing. */
-const MOST_TRIES = 3;
-
 async function openArrival(request: OpenRequest, arrival: Arrival | null): Promise<void> {
   if (arrival) await orSay(beginArrival(arrival.id));
   const outcome = await workedOut(request);
+  if (arrival && outcome.kind !== "done") await orSay(endArrivalTry(arrival.id));
   if (outcome.kind === "done") {
     const kept = arrival && (await orSay(rowFor(outcome.flight.document, request, arrival)));
     if (kept?.asChosen === false) {
@@ -170,9 +169,7 @@ export async function resumeArrivals(): Promise<void> {
   const waiting = (await orSay(arrivals())) ?? [];
   for (const [i, arrival] of waiting.entries()) {
     if (arrival.tries >= MOST_TRIES) {
-      await orSay(dismiss(arrival.id));
-      const names = arrival.files.map(({ name }) => shownName(name)).join(", ");
-      alsoSay(`${names}: the page closed each time while reading this, and it is left aside.`);
+      await leaveAside(arrival);
       continue;
     }
     const request = requestOf(arrival.files, arrival.choices);
@@ -183,7 +180,10 @@ export async function resumeArrivals(): Promise<void> {
         await beginArrival(arrival.id);
         return takeIn(first.bytes, first.name, arrival);
       }
-      if (i < waiting.length - 1 || !isFree) return addQuietly(request, arrival);
+      if (i < waiting.length - 1 || !isFree) {
+        await beginArrival(arrival.id);
+        return addQuietly(request, arrival);
+      }
       begin("Reading");
       return openArrival(request, arrival);
     });
