@@ -167,9 +167,8 @@ export function descentResult(
   return { record: { kind: "descent", ...record, ...measured }, series };
 }
 
-/** Whose holds are flown: those of the standard that the exercises are held against; of the United States where none is ours. */
-const holdingOf = ({ standard }: Flight): HoldingStandard =>
-  standard?.id === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
+/** Whose holds are flown: as the standard says; measured by those of the United States where none says it, and then not judged by them. */
+const holdingOf = ({ standard }: Flight): HoldingStandard => HOLDING[standard?.hold.rules ?? "us"];
 
 export function holdResult(
   exercise: HoldExercise | null,

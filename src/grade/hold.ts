@@ -81,8 +81,9 @@ const LEG_TIME: Criterion<HoldFacts> = {
   title: "Time of a leg, worst, off what was asked",
   unit: "s",
   limit: ({ hold }) => hold.legTime,
-  find({ laps, leg, legTime95S }): Found | null {
+  find({ laps, leg, legTime95S }, _, { hold }): Found | null {
     if (leg.by !== "time") return null;
+    if (!hold.rules) return { cannotTell: "holding-rules-not-named" };
     const found = worst(laps, ({ legOff }) => (legOff?.seconds == null ? null : Math.abs(legOff.seconds)));
     if (!found) return { cannotTell: "no-whole-leg" };
     const { lap, value } = found;
@@ -114,7 +115,7 @@ const SPEED: Criterion<HoldFacts> = {
   title: "Holding speed, estimated",
   unit: "kt",
   limit: ({ hold }, facts) =>
-    hold.speed && facts?.speed?.mostKt != null
+    hold.speed && hold.rules && facts?.speed?.mostKt != null
       ? { limit: facts.speed.mostKt, edge: "within", citation: facts.speed.citation }
       : null,
   find({ speed }): Found {

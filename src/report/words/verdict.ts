@@ -17,6 +17,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
+  "holding-rules-not-named":
+    "the standard does not say whose holding rules count (holding: us or icao), and so which leg is timed",
   "no-height": "the log has no heights",
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
