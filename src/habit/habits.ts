@@ -6,7 +6,7 @@ import { type RobustMean, robustMean } from "./robust-mean.ts";
 import { studentWithin } from "./student.ts";
 import { TENDENCIES } from "./tendencies.ts";
 import type { Tendency } from "./tendency.ts";
-import { type Line, mannKendall, theilSen } from "./trend.ts";
+import { endsNearer, type Line, mannKendall, theilSen } from "./trend.ts";
 
 /** Nothing is said below. Chosen beforehand (an interval needs two flights; fewer exercises are anecdotes). */
 export const LEAST_EXERCISES = 5;
@@ -133,18 +133,6 @@ function statusOf(mean: RobustMean | null, chance: Share | null, beyond: Share |
   return Math.max(-mean.low95, mean.high95) <= SMALL ? "small" : "cannot-tell";
 }
 
-/**
- * Whether the line ends nearer to 0 than it began. Null where it begins on one side and ends on the other, unless one
- * end alone is small: who goes from far right to far left has unlearnt nothing.
- */
-function isBetter({ slope, from }: Line, byFlight: Tried["byFlight"]): boolean | null {
-  const at = [...byFlight.keys()];
-  const [first, last] = [from + slope * Math.min(...at), from + slope * Math.max(...at)];
-  const small = (value: number) => Math.abs(value) <= SMALL;
-  if (first * last < 0 && small(first) === small(last)) return null;
-  return Math.abs(last) < Math.abs(first);
-}
-
 /** The flights with the largest means on the side of the habit. */
 function seenOn({ byFlight, mean }: Tried): number[] {
   if (!mean) return [];
@@ -177,7 +165,7 @@ export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
     const beyond = shareOf(told, beyonds, t);
     const trendChance = shareOf(trended, trends, t);
     const { mean, trend } = t;
-    const better = trend && isBetter(trend, t.byFlight);
+    const better = trend && endsNearer(trend, [...t.byFlight.keys()], SMALL);
     const borneOut =
       trend && mean && trendChance !== null && trendChance <= FALSE_DISCOVERIES && trend.slope !== 0;
     return {

@@ -130,6 +130,28 @@ describe("what does not count", () => {
     near(held.value, (unnamed.value * otherwise) / limit, 1e-12);
   });
 
+  it("a drift that was never corrected is late, not left out", async () => {
+    const document = structuredClone(await documentOf("strong-crosswind-badly-corrected"));
+    document.exercises.length = 1;
+    const { excursions } = courses(document)[0]!.facts;
+    const drift = (seconds: number, leadS: number | null) => ({
+      ...excursions[0]!,
+      ...{ trackOffUtc: "2026-10-17T01:00:00Z", leadS },
+      worstUtc: new Date(Date.UTC(2026, 9, 17, 1) + seconds * 1000).toISOString(),
+    });
+    const lead = (...drifts: ReturnType<typeof drift>[]) => {
+      excursions.splice(0, excursions.length, ...drifts);
+      return said(document, "first-correction").map(({ value, tolerance }) => value * tolerance);
+    };
+    const first = drift(200, null);
+    expect(lead(first)).toEqual([200]);
+    expect(lead(first, drift(30, 20))).toEqual([220]);
+    expect(lead(drift(90, 80), drift(50, 40))).toEqual([60]);
+    // cut off by the end of the course before it could be late: tells nothing, and lowers nothing
+    expect(lead(drift(15, null))).toEqual([]);
+    expect(lead(drift(15, null), drift(90, 80))[0]!).toBeGreaterThanOrEqual(80);
+  });
+
   it("an arc by the school's own limit", () => {
     const arc = TENDENCIES.find(({ id }) => id === "arc-outside")!;
     const held = (limit: number | null) =>

@@ -22,6 +22,7 @@ export {
   habitSides,
   habitStatus,
   habitsHead,
+  habitsWhose,
   habitTitle,
   habitTolerance,
   habitToleranceFrom,
