@@ -26,8 +26,6 @@ export const FORMAT_WORDS: Readonly<Record<string, Words>> = {
     /^unknown compression/.test(String(f.reason))
       ? `it is packed in a way that is not read here (${f.reason}). Unpack it and open the log itself.`
       : `the archive is damaged or cut off (${f.reason}). What could be unpacked was read; export it again to get the rest.`,
-  "more-in-archive": (f) =>
-    `${counted(f.others, "further file")} in the archive ${were(f.others)} not read. Unpack it to open them.`,
   "line-too-long": (f) =>
     `${counted(f.lines, "line")} of over 65,536 characters ${were(f.lines)} read only to there.`,
   "unknown-line": (f) =>

@@ -1,4 +1,7 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { debriefFlight } from "../../../src/debrief/index.ts";
+import { readLog } from "../../../src/import/index.ts";
 import { UnusableInput } from "../../../src/quantity/issue.ts";
 import { debriefText, fileStem, issueSentence, logCautions, shownName } from "../../../src/report/index.ts";
 import { debriefOf, gpxText, type LoggedPoint } from "../../support/debriefed.ts";
@@ -68,6 +71,12 @@ describe("by construction: what must be known of a log before the rest is believ
     const sentence = issueSentence((error as UnusableInput).issues[0] as never);
     expect(sentence).toMatch(/times run backwards: 99 of its 100 points .* Sort the log by time/);
   });
+});
+
+it("a second flight in an archive is not passed over in silence", async () => {
+  const bytes = readFileSync(new URL("../../import/fixtures/kmz-two-documents.kmz", import.meta.url));
+  const { document } = debriefFlight({ log: await readLog([bytes], "two.kmz"), brief: null });
+  expect(logCautions(document).join(" ")).toMatch(/two\.kmz: the archive holds 1 further file .* Unpack it/);
 });
 
 describe("by construction: names that come from files", () => {
