@@ -137,7 +137,7 @@ export async function openAnew(change: Partial<OpenRequest>, fromTheTop = true):
   const outcome = await workedOut(request);
   if (outcome.kind === "unusable" || outcome.kind === "fault") notices.value = failureWords(outcome);
   if (outcome.kind !== "done") return;
-  const row = before.id === null ? null : await orSay(keepAnew(before.id, request, outcome.flight));
+  const row = before.id === null ? null : await keptAnew(before.id, request, outcome.flight);
   show(outcome.flight, request, row);
   if (fromTheTop) goToSheet();
 }
@@ -151,7 +151,11 @@ export async function openOther(other: number): Promise<void> {
   await openFiles({ ...standing.request, flight: other }, labels);
 }
 
-/** Keeps other files and choices of a flight in the logbook, and what came of them. */
+/** As `keepAnew`; where the browser could not keep it, which is said, the flight and its notes stay those of the row. */
+const keptAnew = async (id: string, request: OpenRequest, flight: Debriefed): Promise<FlightRow | null> =>
+  (await orSay(keepAnew(id, request, flight))) ?? (await orSay(flightRow(id)));
+
+/** Keeps other files and choices of a flight in the logbook, and what came of them. @throws StorageTrouble */
 export async function keepAnew(
   id: string,
   request: OpenRequest,

@@ -68,6 +68,12 @@ function keepOnTheWay(id: string, way: OnTheWay): boolean {
   }
 }
 
+/** Notes that stand elsewhere after a new working out go into the row by the way of those just typed, so that none stands there twice. */
+export function carryMoved({ id, notes: base }: FlightRow, notes: InstructorNotes): void {
+  if (keepOnTheWay(id, { base, notes })) void orSay(carry(id));
+  else void orSay(changeRows([id], (now) => ({ notes: mergedNotes(base, notes, now.notes) })));
+}
+
 /** Keeps the notes of one flight; `shown` is what its sheet began with. */
 export function rowKeeper(id: string, shown: InstructorNotes): NotesKeeper {
   let base = shown;

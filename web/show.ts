@@ -6,9 +6,8 @@ import type { Debriefed, OpenRequest } from "./messages.ts";
 import { failureWords, sheetWords } from "./outcome-words.ts";
 import { goToFlight } from "./place.ts";
 import { requestOf } from "./request.ts";
-import { notesOfRow } from "./row-notes.ts";
-import { changeRows, flightRow, keepDocument, markOpened, sourceOf } from "./store/flights.ts";
-import { mergedNotes } from "./store/merged-notes.ts";
+import { carryMoved, notesOfRow } from "./row-notes.ts";
+import { flightRow, keepDocument, markOpened, sourceOf } from "./store/flights.ts";
 import type { FlightRow } from "./store/schema.ts";
 
 const analyst = newAnalyst();
@@ -49,9 +48,7 @@ export async function workedOut(request: OpenRequest): Promise<Outcome> {
 function withRowNotes(document: DebriefDocument, row: FlightRow): DebriefDocument {
   const noted = withNotes(document, notesOfRow(row, document));
   const notes = notesOf(noted);
-  if (JSON.stringify(notes) !== JSON.stringify(row.notes)) {
-    void orSay(changeRows([row.id], (now) => ({ notes: mergedNotes(row.notes, notes, now.notes) })));
-  }
+  if (JSON.stringify(notes) !== JSON.stringify(row.notes)) carryMoved(row, notes);
   return noted;
 }
 

@@ -37,7 +37,7 @@ const UNDATED = Date.UTC(2027, 6, 1);
  * Columns: ident, lat, lon; perhaps kind, elevation (feet unless the heading says m), declination (east positive, or
  * E and W). A runway has its far end (end lat, end lon), or a course (magnetic unless marked T) and a length. "22/04" with both
  * ends gives both landing directions. Counted: `unreadable-place` and `place-without-ident` (row left out),
- * `unreadable-value`; `runway-without-direction` (kept as a point); noted: `runway-length-assumed`,
+ * `unreadable-value`; `runway-without-direction` (kept as a point), `runway-length-assumed`; noted:
  * `runway-course-by-model`; doubted: `runway-off-its-number`, `runway-too-long`.
  */
 export class PointTable {
@@ -171,7 +171,7 @@ export class PointTable {
     let length = this.feet(row, "length", line);
     if (length === null || length <= 0) {
       const facts = { ident: point.ident, lengthFt: ASSUMED_RUNWAY_FT };
-      this.tally.add("runway-length-assumed", "note", place, { facts });
+      this.tally.add("runway-length-assumed", "warning", place, { facts });
       length = ASSUMED_RUNWAY_FT;
     }
     return runwayEnd(point, degrees, length);

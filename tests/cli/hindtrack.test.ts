@@ -76,6 +76,13 @@ describe("hindtrack debrief", () => {
     expect(without.stderr).toContain("TARNO");
   });
 
+  it("says the length that it took for a runway of --points, and what hangs on it", () => {
+    const list = file("short.csv", "ident,lat,lon,kind,course\n22,35.672,172.395,runway,221.5T\n");
+    const { status, stderr } = hindtrack("debrief", log, "--points", list);
+    expect(status).toBe(0);
+    expect(stderr).toMatch(/short\.csv.*no length is written for the runway 22.*3,000 ft.*localizer/);
+  });
+
   it("offers the final to a runway of --points without a brief, with a table of approaches", () => {
     const { gpx } = flyScenario("approach-tidy-precision", 5002);
     const approach = file("approach.gpx", gpx);

@@ -100,8 +100,15 @@ describe("by construction: a table of points", () => {
       3,
     );
     expect(await codes("ident,lat,lon,course\nA 27,35,172,270\n")).toEqual([
+      "runway-length-assumed", // a warning stands before a note
       "runway-course-by-model",
-      "runway-length-assumed",
+    ]);
+  });
+
+  it("warns of a length that was taken: the width of a localizer hangs on it", async () => {
+    const { issues } = await read("ident,lat,lon,course,declination\nA 27,35,172,270,2E\n");
+    expect(issues).toMatchObject([
+      { code: "runway-length-assumed", severity: "warning", facts: { ident: "A 27", lengthFt: 3000 } },
     ]);
   });
 

@@ -1,5 +1,6 @@
 /** Which fields an exercise of each kind has, in trade units, and where the reader's complaints about them point. */
 import { NEEDLE_SCALES } from "../../src/index.ts";
+import { endComplaint } from "./runway-line.ts";
 import { typedSteps } from "./steps.ts";
 import { type Path, typedPlace } from "./values.ts";
 
@@ -66,11 +67,6 @@ const number = (label: string, hint: string, path: Path, needed = false): Field 
 });
 const placeComplaint = (text: string): string | null =>
   typedPlace(text) ? null : "Write latitude and longitude, as in 35.6720, 172.3950.";
-const endComplaint = (text: string): string | null =>
-  typedPlace(text) || /^\d{1,3}([.,]\d+)?\s*°?\s*[TM]?$/i.test(text.trim())
-    ? null
-    : "Write latitude and longitude, or the runway’s course, as in 218 or 218T.";
-
 const approach = (...path: Path): Path => ["approach", ...path];
 
 const FIELDS: Readonly<Record<ExerciseKind, readonly Field[]>> = {
@@ -142,8 +138,8 @@ const FIELDS: Readonly<Record<ExerciseKind, readonly Field[]>> = {
       complaint: placeComplaint,
     },
     {
-      label: "Far end, or course",
-      hint: "35.6619, 172.3840 or 218T",
+      label: "Far end, or course and length",
+      hint: "35.6619, 172.3840 or 218T 2600",
       takes: "text",
       at: approach("runway", "end"),
       needed: true,

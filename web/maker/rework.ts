@@ -6,6 +6,7 @@ import { keepAnew } from "../opening.ts";
 import { failureWords } from "../outcome-words.ts";
 import { showAgain } from "../show.ts";
 import { addedTo, sortedFiles } from "../sorting.ts";
+import { flightRow } from "../store/flights.ts";
 import { history, reading } from "./making.ts";
 import { BRIEF_FILE } from "./reading.ts";
 
@@ -103,7 +104,9 @@ async function rework(desk: Desk, { text, standard }: Wanted): Promise<boolean> 
   }
   if (outcome.kind !== "done" || openedAgain(on)) return false;
   const row = on.id === null ? null : await orSay(keepAnew(on.id, request, outcome.flight));
-  if (isOnSheet()) showAgain(outcome.flight, request, row);
+  // Where it could not be kept, which is said, the flight and its notes stay those of the row.
+  const its = row ?? (on.id === null ? null : await orSay(flightRow(on.id)));
+  if (isOnSheet()) showAgain(outcome.flight, request, its);
   desk.on = { ...on, ...outcome.flight, request };
   return on.id === null || row !== null;
 }

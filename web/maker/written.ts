@@ -1,5 +1,6 @@
 /** From what was typed to a written brief: numbers become numbers, empty fields go, places become coordinates. */
-import { ASSUMED_RUNWAY_FT, direction, readRunwayCourse, runwayEnd, variationAt } from "../../src/index.ts";
+import { direction, readRunwayCourse, runwayEnd, variationAt } from "../../src/index.ts";
+import { typedRunwayLine } from "./runway-line.ts";
 import { typedSteps } from "./steps.ts";
 import { isMap, listOf, type Path, typedNumber, typedPlace, type Values } from "./values.ts";
 import { windsWritten } from "./winds.ts";
@@ -31,17 +32,19 @@ const empty = (value: unknown): boolean =>
   value === null ||
   (Array.isArray(value) && value.every((v) => v === ""));
 
-/** The far end of a runway that was typed as a course; the text itself where it is neither. */
+/** The far end of a runway that was typed as a course and a length; the text itself where it is neither. */
 function typedEnd(text: string, threshold: unknown, time: number | null): unknown {
   const place = typedPlace(text);
   if (place) return place;
-  const course = readRunwayCourse(text, false);
+  const { courseText, lengthFt } = typedRunwayLine(text) ?? {};
+  if (courseText === undefined || lengthFt === undefined) return text;
+  const course = readRunwayCourse(courseText, false);
   const [latitude, longitude] = listOf(threshold).map(Number);
   if (course === null || latitude === undefined || longitude === undefined) return text;
   const from = { latitude, longitude };
   const variation = course.reference === "true" ? 0 : variationAt(from, time ?? Date.now())?.degrees;
   if (variation === undefined) return text;
-  const end = runwayEnd(from, direction(course.degrees + variation), ASSUMED_RUNWAY_FT);
+  const end = runwayEnd(from, direction(course.degrees + variation), lengthFt);
   return [end.latitude, end.longitude];
 }
 

@@ -69,7 +69,7 @@ const FILE: Record<string, Words> = {
   "runway-without-direction": (f) =>
     `the runway ${f.ident} has neither a far end nor a readable course, so it was kept as a point only. Write end lat and end lon, or a course such as 218T.`,
   "runway-length-assumed": (f) =>
-    `no length is written for the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""}; ${count(Number(f.lengthFt))} ft were taken. Its direction is as written.`,
+    `no length is written for the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""}; ${count(Number(f.lengthFt))} ft were taken. Its direction is as written; the width of a localizer hangs on the length: write it.`,
   "runway-course-by-model": (f) =>
     `the course of the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""} is magnetic and was turned true by ${f.model}. Write its declination, or the course true, as in 218T.`,
   "runway-off-its-number": (f) =>

@@ -1,10 +1,12 @@
 /** What is typed in the maker of a brief becomes a written brief; by construction. */
+import geographiclib from "geographiclib-geodesic";
 import { describe, expect, it } from "vitest";
 import { readBrief } from "../../../src/brief/index.ts";
 import { fieldText, kindOf, NEW_EXERCISE, withField } from "../../../web/maker/field-values.ts";
 import { fieldsOf } from "../../../web/maker/fields.ts";
 import { redone, startOf, stepped, undone } from "../../../web/maker/history.ts";
 import { complaintsAt, draftAt, readMaking, resolvedAt, savedOf } from "../../../web/maker/reading.ts";
+import { endComplaint } from "../../../web/maker/runway-line.ts";
 import { at, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
 import { typedWinds, windsText, windsTyped } from "../../../web/maker/winds.ts";
 import { writtenValues } from "../../../web/maker/written.ts";
@@ -75,7 +77,7 @@ describe("a typed brief as it is written", () => {
     });
   });
 
-  it("takes a runway from its two ends, or from its threshold and course", () => {
+  it("takes a runway from its two ends, or from its threshold, course and length", () => {
     const runway = (end: string) => ({
       approach: {
         runway: { ident: "22", threshold: "35.672, 172.395", end, elevation_ft: "420" },
@@ -84,10 +86,25 @@ describe("a typed brief as it is written", () => {
     });
     const ends = read(brief(runway("35.6619, 172.3840"))).draft?.exercises[0];
     expect(ends).toMatchObject({ runway: { end: { latitude: 35.6619, longitude: 172.384 } } });
-    const course = resolvedAt(read(brief(runway("221.5T"))), 0, TIME);
+    const course = resolvedAt(read(brief(runway("221.5T 2600"))), 0, TIME);
     expect(course?.kind === "approach" && course.course.azimuth).toBeCloseTo(221.5, 6);
-    const magnetic = resolvedAt(read(brief(runway("219"))), 0, TIME);
+    const magnetic = resolvedAt(read(brief(runway("219 2600 ft"))), 0, TIME);
     expect(magnetic?.kind === "approach" && magnetic.magnetic).toBeCloseTo(219, 6);
+    const { threshold, end } = course?.kind === "approach" ? course.runway : (null as never);
+    const { s12 } = geographiclib.Geodesic.WGS84.Inverse(
+      threshold.latitude,
+      threshold.longitude,
+      end.latitude,
+      end.longitude,
+    );
+    expect(s12).toBeCloseTo(2600 * 0.3048, 3); // the international foot
+    // without a length it is no runway yet: none is taken for it
+    for (const bare of ["221.5T", "219", "219M"]) {
+      expect(draftAt(read(brief(runway(bare))), 0)).toBeNull();
+      expect(endComplaint(bare)).toMatch(/length in feet/);
+    }
+    for (const whole of ["221.5T 2600", "219/2600", "219, 2600 ft", "35.6619, 172.3840"])
+      expect(endComplaint(whole)).toBeNull();
   });
 
   it("takes step-downs in one line, and shows them so again", () => {
