@@ -136,8 +136,7 @@ export {
   readRunwayCourse,
   type TableBeginning,
 } from "./import/index.ts";
-// how a direction is spoken
-export { direction, threeFigures } from "./quantity/angle.ts";
+export { direction, magneticFromTrue, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
@@ -154,3 +153,5 @@ export { THRESHOLD_CROSSING } from "./standard/approach-guidance.ts";
 export { NEEDLE_SCALES } from "./standard/needle.ts";
 // what exercises are held against
 export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";
+// how a direction is spoken
+export { altimeterDoubt95 } from "./track/index.ts";

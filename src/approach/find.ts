@@ -23,7 +23,7 @@ const NEAREST: NauticalMiles = 1.2;
 const SHORTEST: NauticalMiles = 0.6;
 const AT_RUNWAY: NauticalMiles = 0.2;
 const LOW: Feet = 1300;
-/** Descending on the whole: 1.5 to 7 degrees. Chosen: any flown final lies inside. */
+/** Descending on the whole: 1.2 to 7 degrees. Chosen: any flown final lies inside. */
 const ANGLES: readonly [AngleSize, AngleSize] = [1.2, 7];
 /** A break in it that is bridged. Chosen: a correction. */
 const BRIDGED: Seconds = 20;

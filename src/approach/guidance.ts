@@ -30,6 +30,16 @@ export function needleAt(guide: NeedleGuide, distance: NauticalMiles, across: Na
   return needleOf(scale, across, reach);
 }
 
+/** Whether full scale rests on a length of the runway that nobody gave: the antenna, or the origin of the angle, stands past its end. */
+export const restsOnAssumedLength = ({
+  guidance: { kind, antenna, width },
+  runway,
+}: ApproachExercise): boolean =>
+  runway.lengthAssumed === true &&
+  (kind === "localizer"
+    ? antenna === null && width === null
+    : kind === "lpv" || kind === "lnav-vnav" || kind === "centre-line");
+
 /** Half of the width between the two full deflections. */
 export function fullScaleAt(guide: NeedleGuide, distance: NauticalMiles): NauticalMiles {
   const { scale, reach } = guide.at(distance);

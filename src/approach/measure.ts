@@ -21,7 +21,7 @@ import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
 import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
-import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
+import { fullScaleAt, guideOf, onFinal, restsOnAssumedLength } from "./guidance.ts";
 import { heightDatum, untied } from "./height.ts";
 import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
@@ -56,7 +56,7 @@ export interface ApproachMeasured {
 }
 
 /**
- * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`,
+ * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`, `runway-length-assumed`,
  * `no-height`, `height-not-anchored`, `height-is-pressure`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
@@ -173,6 +173,7 @@ export function measureApproach({
     notShown: [...NOT_SHOWN],
     cannotTell: [
       ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
+      ...(restsOnAssumedLength(exercise) ? [{ fact: "needle", reason: "runway-length-assumed" }] : []),
       ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
       ...(known && Number.isNaN(runway.elevation)
         ? [{ fact: "heightAboveThreshold", reason: "elevation-not-known" }]

@@ -50,12 +50,13 @@ export function draftApproach(
     fix: fixAt(step.fix, ["step_downs", i, "fix"]),
   }));
   if (unknown) return null;
-  const { ident = null, threshold, end, elevation_ft } = written.runway;
+  const { ident = null, threshold, end, elevation_ft, length_assumed } = written.runway;
   const runway: Runway = {
     ident,
     threshold: placeOf(threshold),
     end: placeOf(end),
     elevation: elevation_ft,
+    ...(length_assumed && { lengthAssumed: length_assumed }),
   };
   const kind = written.guidance;
   const angle = written.glide_path_deg;

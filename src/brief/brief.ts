@@ -113,6 +113,8 @@ export interface Runway {
   readonly end: Position;
   /** Of the threshold. NaN where not known: of a list without elevations; a brief always gives it. */
   readonly elevation: FeetMsl;
+  /** Its length was not known, so that `end` tells the direction alone. */
+  readonly lengthAssumed?: true;
 }
 
 /** What the lateral needle was set to. Null: not written, so that the standard's usual value holds. */

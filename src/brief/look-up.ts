@@ -18,6 +18,7 @@ export interface WrittenRunway {
   readonly threshold: readonly [number, number];
   readonly end: readonly [number, number];
   readonly elevation_ft: number;
+  readonly length_assumed?: true;
 }
 
 export interface LookUp {
@@ -105,12 +106,13 @@ export function lookUpIn(
       issues.push(errorAt(placed, path, "brief-runway-without-elevation", { ident }));
       return null;
     }
-    const { threshold, end, elevation } = first;
+    const { threshold, end, elevation, lengthAssumed } = first;
     return {
       ident,
       threshold: [threshold.latitude, threshold.longitude],
       end: [end.latitude, end.longitude],
       elevation_ft: elevation,
+      ...(lengthAssumed && { length_assumed: lengthAssumed }),
     };
   };
   return { fix, listed, runway, taken };

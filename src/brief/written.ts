@@ -66,6 +66,10 @@ const runway = z.strictObject({
   threshold: z.tuple([latitude, longitude]),
   end: z.tuple([latitude, longitude]).describe("the far end"),
   elevation_ft: altitude.describe("of the threshold"),
+  length_assumed: z
+    .literal(true)
+    .optional()
+    .describe("the far end tells the direction alone: the length is not known"),
 });
 const approach = z.strictObject({
   approach: z.strictObject({

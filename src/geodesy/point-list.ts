@@ -22,6 +22,8 @@ export interface ListedRunway {
   readonly end: Position;
   /** Of the threshold. */
   readonly elevation: FeetMsl | null;
+  /** Its length was not known, so that `end` tells the direction alone. */
+  readonly lengthAssumed?: true;
 }
 
 export interface PointList {

@@ -22,6 +22,10 @@ function beyond(needle: Needle, { judged }: ApproachFacts, limit: Share): number
 const barometric = ({ guidance }: ApproachFacts, { barometricPath }: Approach): boolean =>
   guidance.kind === "lnav-vnav" && barometricPath !== null;
 
+/** Why the lateral needle cannot be judged, where it cannot. */
+const needleUntold = ({ cannotTell }: ApproachFacts): string | null =>
+  cannotTell.find(({ fact }) => fact === "needle")?.reason ?? null;
+
 const FINAL: readonly Criterion<ApproachFacts>[] = [
   {
     id: "approach-needle",
@@ -29,6 +33,8 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
     unit: "share",
     limit: ({ approach }) => approach.needle,
     find(facts, limit, { approach }): Found {
+      const untold = needleUntold(facts);
+      if (untold) return { cannotTell: untold };
       const { max, doubt95, maxUtc: worstUtc, unseen } = facts.needle;
       const found = {
         value: Math.abs(max),
@@ -142,6 +148,8 @@ function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
       if (!asked(facts)) return null;
       const gate = gateOf(facts);
       if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+      const untold = part === "lateral" ? needleUntold(facts) : null;
+      if (untold) return { cannotTell: untold };
       const shown = gate[part];
       if (!shown) return null;
       const { value, doubt95 } = shown;

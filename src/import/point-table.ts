@@ -33,6 +33,9 @@ const NUMBER_FITS: AngleSize = 30;
 /** A list has no date; its magnetic courses are turned by the model in the middle of the years it is made for (WMM2025: 2025.0 to 2030.0). */
 const UNDATED = Date.UTC(2027, 6, 1);
 
+/** The far end of a runway: as written, or by its course and length. */
+type FarEnd = Pick<ListedRunway, "end" | "lengthAssumed">;
+
 /**
  * Columns: ident, lat, lon; perhaps kind, elevation (feet unless the heading says m), declination (east positive, or
  * E and W). A runway has its far end (end lat, end lon), or a course (magnetic unless marked T) and a length. "22/04" with both
@@ -112,28 +115,34 @@ export class PointTable {
     };
     this.points.push(point);
     if (!isRunway) return;
-    const far = end ?? this.farEnd(row, point, line);
+    const far = end ? { end } : this.farEnd(row, point, line);
     if (far === null) this.tally.add("runway-without-direction", "warning", place, { facts: { ident } });
     else this.addRunway(point, far, end === null ? null : this.feet(row, "endElevation", line), line);
   }
 
   /** "LIND 22/04" with two ends is two landing directions, each named with what stands before. */
-  private addRunway(point: ListedPoint, end: Position, endElevation: number | null, line: number): void {
+  private addRunway(
+    point: ListedPoint,
+    { end, ...assumed }: FarEnd,
+    endElevation: number | null,
+    line: number,
+  ): void {
     const threshold: Position = { latitude: point.latitude, longitude: point.longitude };
     const { ident, elevation } = point;
     this.doubtRunway(point, end, line);
     const both = /^(.*?)(\d{1,2}[LRC]?)\s*[/-]\s*(\d{1,2}[LRC]?)$/i.exec(ident);
     if (both === null) {
-      this.runways.push({ ident, threshold, end, elevation });
+      this.runways.push({ ident, threshold, end, elevation, ...assumed });
       return;
     }
     const [, field = "", here, there] = both;
-    this.runways.push({ ident: `${field}${here}`, threshold, end, elevation });
+    this.runways.push({ ident: `${field}${here}`, threshold, end, elevation, ...assumed });
     this.runways.push({
       ident: `${field}${there}`,
       threshold: end,
       end: threshold,
       elevation: endElevation ?? elevation,
+      ...assumed,
     });
   }
 
@@ -153,7 +162,7 @@ export class PointTable {
     this.tally.add("runway-off-its-number", "warning", place, { facts, detail: ident });
   }
 
-  private farEnd(row: readonly string[], point: ListedPoint, line: number): Position | null {
+  private farEnd(row: readonly string[], point: ListedPoint, line: number): FarEnd | null {
     const place = { line, column: 0, point: -1 };
     const course = readRunwayCourse(this.text(row, "course"), this.delimiter !== ",");
     if (course === null) return null;
@@ -168,13 +177,13 @@ export class PointTable {
       }
       degrees = trueFromMagnetic(degrees, variation);
     }
-    let length = this.feet(row, "length", line);
+    const length = this.feet(row, "length", line);
     if (length === null || length <= 0) {
       const facts = { ident: point.ident, lengthFt: ASSUMED_RUNWAY_FT };
       this.tally.add("runway-length-assumed", "warning", place, { facts });
-      length = ASSUMED_RUNWAY_FT;
+      return { end: runwayEnd(point, degrees, ASSUMED_RUNWAY_FT), lengthAssumed: true };
     }
-    return runwayEnd(point, degrees, length);
+    return { end: runwayEnd(point, degrees, length) };
   }
 
   private text(row: readonly string[], column: PointColumn): string {

@@ -637,6 +637,7 @@ describe("by construction: fixes and runways of the user's own lists", () => {
       kind: "approach",
       runway: { ident: "LIND 22", threshold: { latitude: 35.7, longitude: 172.2 }, elevation: 410 },
     });
+    expect(first).not.toMatchObject({ runway: { lengthAssumed: true } });
     expect(read(approach("LIND 04")).issues.map((i) => i.code)).toContain("brief-runway-without-elevation");
     const wrong = read(approach("LIND 23")).issues.find((i) => i.code === "brief-unknown-runway");
     expect(wrong).toMatchObject({ facts: { didYouMean: "LIND 22" }, where: { line: 3, column: 27 } });

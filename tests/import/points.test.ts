@@ -99,6 +99,9 @@ describe("by construction: a table of points", () => {
       (3000 * 0.3048 * Math.cos((280 * Math.PI) / 180)) / 1843, // a minute of latitude at the equator, m (WGS84)
       3,
     );
+    expect(given.runways[0]).not.toHaveProperty("lengthAssumed");
+    const { runways } = await read("ident,lat,lon,course\nA 27,35,172,270\n");
+    expect(runways[0]).toMatchObject({ lengthAssumed: true });
     expect(await codes("ident,lat,lon,course\nA 27,35,172,270\n")).toEqual([
       "runway-length-assumed", // a warning stands before a note
       "runway-course-by-model",

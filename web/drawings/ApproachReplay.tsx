@@ -5,6 +5,7 @@ import {
   type ApproachSeries,
   count,
   flownDirection,
+  magneticFromTrue,
   sided,
 } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
@@ -46,9 +47,11 @@ const aboveOrBelow = (ft: number): string => `${count(Math.abs(ft))} ft ${ft > 0
 
 function Readout({ facts, series, row }: { facts: ApproachFacts; series: ApproachSeries; row: number }) {
   const { finalCourseTrueDeg: course, finalCourseMagneticDeg: magnetic } = facts;
-  const west = magnetic === null ? null : course - magnetic;
+  const variation = magnetic === null ? null : course - magnetic;
   const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) => flownDirection(deg, west === null ? null : deg - west));
+    known(trueDeg, (deg) =>
+      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
+    );
   const kind = facts.segments[series.segment[row]]?.kind;
   const distance = series.distanceToThresholdNm[row];
   const place = `${Math.abs(distance).toFixed(1)} NM ${distance < 0 ? "past" : "before"} the threshold`;

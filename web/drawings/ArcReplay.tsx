@@ -1,5 +1,12 @@
 /** The moment of an arc replayed: radial, distance, how far off, heading, track, and the correction. */
-import { type ArcFacts, type ArcRecord, type ArcSeries, flownDirection, sided } from "./contract.ts";
+import {
+  type ArcFacts,
+  type ArcRecord,
+  type ArcSeries,
+  flownDirection,
+  magneticFromTrue,
+  sided,
+} from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { ReplayBar } from "./ReplayBar.tsx";
 
@@ -25,9 +32,11 @@ export const offTheArc = (nm: number): string => {
 
 function Readout({ facts, series, row }: { facts: ArcFacts; series: ArcSeries; row: number }) {
   const { fromRadialTrueDeg, fromRadialMagneticDeg: magnetic } = facts;
-  const west = magnetic === null ? null : fromRadialTrueDeg - magnetic;
+  const variation = magnetic === null ? null : fromRadialTrueDeg - magnetic;
   const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) => flownDirection(deg, west === null ? null : deg - west));
+    known(trueDeg, (deg) =>
+      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
+    );
   return (
     <dl class="readout">
       <dt>Radial</dt>

@@ -120,7 +120,8 @@ function Crossing({ facts, l, narrow }: Props) {
   const { crossing } = facts;
   if (!crossing) return null;
   const [x, y] = [l.x(0), l.y(crossing.altitudeFt)];
-  const off = Math.round(crossing.overFt);
+  // to 10 ft, as the words have it
+  const off = Math.round(crossing.overFt / 10) * 10;
   return (
     <>
       <path class="dim" d={line(x, l.y(facts.toFt), x, y)} />

@@ -7,6 +7,7 @@ import { DescentMarks } from "./DescentMarks.tsx";
 import { DescentRates } from "./DescentRates.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { descentLayout } from "./descentLayout.ts";
+import { heightDoubts } from "./heightDoubt.ts";
 import { JudgedLine } from "./JudgedLine.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
 import { nearestRow, stretchesOf } from "./nearestRow.ts";
@@ -32,8 +33,9 @@ export function DescentProfile(props: { exercise: DescentRecord; series: Descent
   const scales = fixedScales(narrow);
   const l = descentLayout(facts, series, width, scales, narrow);
   const { distanceToGoNm: toGo, altitudeFt } = series;
-  const doubt = facts.crossing?.doubt95Ft ?? Number.NaN;
-  const edge = (ft: number): Point[] => Array.from(toGo, (nm, i) => [l.x(nm), l.y(altitudeFt[i] + ft)]);
+  const doubts = heightDoubts(facts, altitudeFt);
+  const edge = (times: number): Point[] =>
+    Array.from(toGo, (nm, i) => [l.x(nm), l.y(altitudeFt[i] + (doubts ? times * doubts[i] : 0))]);
   const point = (event: PointerEvent) => {
     const at = event.clientX - (event.currentTarget as Element).getBoundingClientRect().left;
     const row =
@@ -74,9 +76,7 @@ export function DescentProfile(props: { exercise: DescentRecord; series: Descent
               </text>
             </g>
           ))}
-          <g clip-path={`url(#${clip})`}>
-            <DoubtBand upper={edge(doubt)} lower={edge(-doubt)} />
-          </g>
+          <g clip-path={`url(#${clip})`}>{doubts && <DoubtBand upper={edge(1)} lower={edge(-1)} />}</g>
           <DescentMarks {...{ exercise, facts, series, l, clip, narrow }} />
           <g clip-path={`url(#${clip})`}>
             <JudgedLine stretches={stretches} point={(row) => [l.x(toGo[row]), l.y(altitudeFt[row])]} />
@@ -108,8 +108,8 @@ export function DescentProfile(props: { exercise: DescentRecord; series: Descent
       <p class="drawing-scale">
         {isFixed ? "Fixed scale:" : <b>Too large for the fixed scale:</b>} 1 NM ={" "}
         {millimetreText(l.mmPerMile)}, 1,000 ft = {millimetreText(l.mmPerThousandFeet)}. Thick: from where it
-        began to the point. Grey: what an altimeter may have shown (95 %). Dashed: constant descents that
-        would just have met the height.
+        began to the point. {doubts && "Grey: what an altimeter may have shown (95 %). "}Dashed: constant
+        descents that would just have met the height.
       </p>
     </div>
   );

@@ -4,6 +4,7 @@ import {
   type HoldFacts,
   type HoldRecord,
   type HoldSeries,
+  magneticFromTrue,
   offCourse,
   sided,
 } from "./contract.ts";
@@ -33,9 +34,11 @@ const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
 function Readout({ facts, series, row }: { facts: HoldFacts; series: HoldSeries; row: number }) {
   const moment = holdMoment(facts, series, row);
   const { inboundTrueDeg, inboundMagneticDeg, fix } = facts;
-  const west = inboundMagneticDeg === null ? null : inboundTrueDeg - inboundMagneticDeg;
+  const variation = inboundMagneticDeg === null ? null : inboundTrueDeg - inboundMagneticDeg;
   const flown = (trueDeg: number): string =>
-    Number.isFinite(trueDeg) ? flownDirection(trueDeg, west === null ? null : trueDeg - west) : "not known";
+    Number.isFinite(trueDeg)
+      ? flownDirection(trueDeg, variation === null ? null : magneticFromTrue(trueDeg, variation))
+      : "not known";
   const where = [
     ...(moment.lap === null ? [] : [`Lap ${moment.lap}`]),
     PARTS[moment.part],

@@ -34,6 +34,7 @@ export type {
 export type NeedleScaleFacts = CourseFacts["scale"];
 export {
   acrossAt,
+  altimeterDoubt95,
   clock,
   clockOutbound,
   count,
@@ -41,6 +42,7 @@ export {
   flownDirection,
   isFull,
   METRES_PER_FOOT,
+  magneticFromTrue,
   nauticalMilesFromMetres,
   needleOf,
   offCourse,

@@ -4,6 +4,7 @@ import {
   type ArcSeries,
   clockSeconds,
   flownDirection,
+  magneticFromTrue,
   sided,
   utcOf,
 } from "../../src/index.ts";
@@ -19,10 +20,12 @@ export function ArcTable({ title, facts, series }: { title: string; facts: ArcFa
   const rows = Array.from({ length: Math.floor(facts.sweepDeg / STEP_DEG) + 1 }, (_, k) =>
     nearestRow(series.goneDeg, k * STEP_DEG, STEP_DEG / 5, within),
   ).filter((row) => row !== null);
-  const west =
+  const variation =
     facts.fromRadialMagneticDeg === null ? null : facts.fromRadialTrueDeg - facts.fromRadialMagneticDeg;
   const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) => flownDirection(deg, west === null ? null : deg - west));
+    known(trueDeg, (deg) =>
+      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
+    );
   return (
     <details class="screen">
       <summary>The charts as a table, every {STEP_DEG}° of the arc</summary>

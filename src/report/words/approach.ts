@@ -11,6 +11,8 @@ type Gate = ApproachFacts["gates"][number];
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates and no parts",
   "height-is-pressure": PRESSURE_HEIGHTS,
+  "runway-length-assumed":
+    "the length of the runway is not known, and with it the width of the needle: a usual one is taken",
   "no-height": "the log has no heights, so nothing is told of the way down",
   "height-not-anchored":
     "the log says nothing of what its heights count from and shows no roll on this field to tie them to",

@@ -57,9 +57,10 @@ export function asFineAs({ medianIntervalS }: Log, exercise: DocumentExercise): 
     return { ...exercise, findings, facts };
   }
   if (exercise.kind === "approach" && exercise.facts) {
-    const { descent } = exercise.facts;
+    const { descent, procedureTurn: turn } = exercise.facts;
     const slower = descent && { ...descent, levels: descent.levels.map((level) => timed(level, whole)) };
-    return { ...exercise, findings, facts: { ...exercise.facts, descent: slower } };
+    const procedureTurn = turn && { ...turn, outboundS: whole(turn.outboundS), awayS: whole(turn.awayS) };
+    return { ...exercise, findings, facts: { ...exercise.facts, descent: slower, procedureTurn } };
   }
   return { ...exercise, findings };
 }

@@ -19,6 +19,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
   "holding-rules-not-named":
     "the standard does not say whose holding rules count (holding: us or icao), and so which leg is timed",
+  "runway-length-assumed": "the length of the runway is not known, and with it the width of the needle",
   "no-height": "the log has no heights",
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",

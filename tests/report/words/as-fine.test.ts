@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import type { DebriefDocument, HoldRecord } from "../../../src/debrief/document.ts";
+import type {
+  ApproachFacts,
+  ApproachRecord,
+  DebriefDocument,
+  HoldRecord,
+} from "../../../src/debrief/document.ts";
 import {
   asFineAs,
   exerciseSentence,
@@ -65,6 +70,19 @@ describe("by construction: durations in words are whole steps between the points
   it("a log with a point a second is told as it was measured", async () => {
     const { document } = await sampleDebrief("strong-crosswind-badly-corrected");
     for (const exercise of document.exercises) expect(asFineAs(document.log, exercise)).toBe(exercise);
+  });
+
+  it("so are the legs of a procedure turn", async () => {
+    const { document } = await sampleDebrief("approach-tidy-precision");
+    const flown = document.exercises.find(
+      (e): e is ApproachRecord => e.kind === "approach" && e.facts !== null,
+    )!;
+    const procedureTurn = { outboundS: 62, awayS: 31 } as ApproachFacts["procedureTurn"];
+    const coarse = asFineAs(
+      { medianIntervalS: 15 },
+      { ...flown, facts: { ...flown.facts!, procedureTurn } },
+    ) as ApproachRecord;
+    expect(coarse.facts!.procedureTurn).toMatchObject({ outboundS: 60, awayS: 30 });
   });
 
   it("legs of a hold are whole steps and at least one; the time asked for stays", async () => {

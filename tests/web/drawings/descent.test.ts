@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { DescentFacts, DescentSeries } from "../../../src/index.ts";
 import { heightOnConstant } from "../../../web/drawings/constantDescent.ts";
 import { descentLayout } from "../../../web/drawings/descentLayout.ts";
+import { heightDoubts } from "../../../web/drawings/heightDoubt.ts";
 import { stripY } from "../../../web/drawings/Strip.tsx";
 import { fixedScales } from "../../../web/drawings/scale.ts";
 import { near } from "../../support/near.ts";
@@ -62,6 +63,27 @@ describe("the profile of a descent", () => {
     expect(l.mmPerMile).toBeLessThan(10);
     expect(l.mmPerThousandFeet).toBeLessThan(20);
     expect(l.y(20_000)).toBeGreaterThanOrEqual(l.top);
+  });
+});
+
+describe("what an altimeter may have shown", () => {
+  const { facts, series } = descent();
+  it("grows with the height: 4 ft for each 1,000 ft and degree (common practice, no source), 15 degrees, beside 75 ft and 43 ft", () => {
+    const doubts = heightDoubts(
+      { crossing: { ...facts.crossing!, doubt95Ft: Math.hypot(43, 75, 120) } },
+      Float64Array.of(2000, 8000),
+    )!;
+    near(doubts[0]!, Math.hypot(43, 75, 2 * 60), 0.5, "ft");
+    near(doubts[1]!, Math.hypot(43, 75, 8 * 60), 0.5, "ft");
+  });
+  it("a setting that is not known counts at every height alike", () => {
+    const crossing = { ...facts.crossing!, doubt95Ft: Math.hypot(43, 75, 120, 600) };
+    const [low, high] = heightDoubts({ crossing }, Float64Array.of(2000, 8000))!;
+    near(low!, Math.hypot(43, 75, 120, 600), 0.5, "ft");
+    near(high!, Math.hypot(43, 75, 480, 600), 0.5, "ft");
+  });
+  it("is not told without a crossing", () => {
+    expect(heightDoubts({ crossing: null }, series.altitudeFt)).toBeNull();
   });
 });
 
