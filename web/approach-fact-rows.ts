@@ -130,9 +130,9 @@ function vertical({ glidePath, flownPath, descent, minimum }: ApproachFacts): Fa
 function minima({ stepDowns, minimum }: ApproachFacts): FactRow[] {
   const margin = (marginFt: number, doubt: number | null): string =>
     `${ft(Math.abs(marginFt))} ${marginFt < 0 ? "below" : "above"}${doubt === null ? "" : ` ± ${Math.round(doubt)}`}`;
-  const rows = stepDowns.map(({ name, limitFt, lowestFt, marginFt, doubt95Ft }) => ({
+  const rows = stepDowns.map(({ name, limitFt, lowestFt, marginFt, altimeter95Ft }) => ({
     fact: `${count(limitFt)} ft to ${name}`,
-    value: marginFt === null ? "cannot tell" : margin(marginFt, doubt95Ft),
+    value: marginFt === null ? "cannot tell" : margin(marginFt, altimeter95Ft),
     note: lowestFt === null ? "" : `lowest ${ft(lowestFt)}`,
   }));
   if (!minimum) return rows;
@@ -146,7 +146,7 @@ function minima({ stepDowns, minimum }: ApproachFacts): FactRow[] {
   if (minimum.marginFt !== null)
     rows.push({
       fact: "Lowest before the climb",
-      value: margin(minimum.marginFt, minimum.doubt95Ft),
+      value: margin(minimum.marginFt, minimum.altimeter95Ft),
       note: minimum.lowestFt === null ? "" : `${ft(minimum.lowestFt)} ${at(minimum.lowestUtc)}`,
     });
   return rows;

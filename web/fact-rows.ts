@@ -119,7 +119,7 @@ function otherRows({ intercept, altitude, judged }: CourseFacts): FactRow[] {
   }
   if (altitude) {
     rows.push({
-      fact: "Height by GPS, mean",
+      fact: "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
       note: altitude.targetFt === null ? "" : `briefed ${count(altitude.targetFt)} ft`,
     });

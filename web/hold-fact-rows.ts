@@ -106,7 +106,7 @@ function limitRows({ speed, nonHoldingSide: side, altitude, wind }: HoldFacts): 
   });
   if (altitude) {
     rows.push({
-      fact: "Height by GPS, mean",
+      fact: "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
       note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}`,
     });

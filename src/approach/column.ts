@@ -37,9 +37,11 @@ export const utcAt = (rows: ApproachRows, moment: Moment): string => utcText(val
 export const utcOfRow = (rows: ApproachRows, row: number): string | null =>
   rows.timed ? utcText(rows.timeMs[row]!) : null;
 
-/** Half-width of the 95 % interval of a height as the altimeter showed it, set at the field: the log's doubt and the instrument's. */
-export const altimeter95 = ({ heightSdFt, heightFt }: ApproachRows, row: number): Feet =>
-  Math.hypot(Z95 * heightSdFt[row]!, altimeterOff95(heightFt[row]!));
+/** Half-width of the 95 % interval of a height as the altimeter showed it, set at the field: the log's doubt and the instrument's. Null where the elevation of the field is not known. */
+export const altimeter95 = ({ heightSdFt, heightFt }: ApproachRows, row: number): Feet | null => {
+  const doubt95 = Math.hypot(Z95 * heightSdFt[row]!, altimeterOff95(heightFt[row]!));
+  return Number.isFinite(doubt95) ? doubt95 : null;
+};
 
 /** Rows [start, end) within so many seconds of a time. */
 export function rowsWithin(rows: ApproachRows, from: number, to: number): { start: number; end: number } {

@@ -11,7 +11,7 @@ import {
 import type { Feet, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
-import { meanOf, passing, utcAt, utcOfRow, valueAt } from "./column.ts";
+import { altimeter95, meanOf, passing, utcAt, utcOfRow, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
@@ -159,6 +159,7 @@ export function stepDownsOf(
       lowestFt: known ? lowest : null,
       marginFt: known ? lowest - altitude : null,
       doubt95Ft: known && at >= 0 ? Z95 * rows.heightSdFt[at]! : null,
+      altimeter95Ft: known && at >= 0 ? altimeter95(rows, at) : null,
     };
   });
 }

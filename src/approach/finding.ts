@@ -2,6 +2,7 @@
 import type { Finding } from "../quantity/record.ts";
 import type { Share } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
+import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { unstable } from "./unstable.ts";
 
@@ -32,7 +33,7 @@ export function findingsOf(facts: ApproachFacts): Finding[] {
   ];
 }
 
-/** Below by more than one standard deviation of the height's doubt: five to one. */
+/** Limits are heights by the altimeter: below by more than one standard deviation of the doubt against it, five to one. */
 const likely = ({ facts: { belowFt, doubt95Ft } }: Finding): boolean =>
   Number(belowFt) > Number(doubt95Ft ?? Infinity) / Z95;
 
@@ -46,8 +47,8 @@ function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
         name: step.name,
         limitFt: step.limitFt,
         belowFt: -step.marginFt,
-        doubt95Ft: step.doubt95Ft,
-        sure: -step.marginFt > (step.doubt95Ft ?? Infinity),
+        doubt95Ft: step.altimeter95Ft,
+        sure: -step.marginFt > (step.altimeter95Ft ?? Infinity),
       },
       evidence: at(step.passedUtc),
     });
@@ -58,8 +59,8 @@ function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
       facts: {
         altitudeFt: minimum.altitudeFt,
         belowFt: -minimum.marginFt,
-        doubt95Ft: minimum.doubt95Ft,
-        sure: -minimum.marginFt > (minimum.doubt95Ft ?? Infinity),
+        doubt95Ft: minimum.altimeter95Ft,
+        sure: -minimum.marginFt > (minimum.altimeter95Ft ?? Infinity),
         passedNm: minimum.passedNm,
       },
       evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
@@ -158,14 +159,19 @@ function within({ needle, crossTrack, glidePath, judged }: ApproachFacts): Findi
 }
 
 /** A minimum descent altitude left before the visual descent point on the way to a landing. */
-function early({ minimum, descent, outcome }: ApproachFacts): Finding[] {
+function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding[] {
   const point = descent?.visualDescentPointNm;
   if (outcome !== "landed" || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
   if (minimum.passedNm - point < EARLY_NM) return [];
   return [
     {
       code: "left-minimum-early",
-      facts: { leftNm: minimum.passedNm, visualDescentPointNm: point, altitudeFt: minimum.altitudeFt },
+      facts: {
+        leftNm: minimum.passedNm,
+        visualDescentPointNm: point,
+        angleDeg: glidePath?.angleDeg ?? GLIDE_PATH.usualAngle,
+        altitudeFt: minimum.altitudeFt,
+      },
       evidence: at(minimum.passedUtc),
     },
   ];

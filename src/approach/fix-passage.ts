@@ -18,7 +18,7 @@ export function fixPassage(
     utc: utcAt(rows, fix),
     altitudeFt: finite(valueAt(rows.altitudeFt, fix)),
     altitude95Ft: heights ? Z95 * rows.heightSdFt[fix.row]! : null,
-    altimeter95Ft: heights ? finite(altimeter95(rows, fix.row)) : null,
+    altimeter95Ft: heights ? altimeter95(rows, fix.row) : null,
     crossTrackNm: valueAt(rows.crossTrackNm, fix),
     needle: valueAt(rows.needle, fix),
     groundSpeedKt: valueAt(rows.groundSpeedKt, fix),

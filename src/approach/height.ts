@@ -7,8 +7,9 @@ import { METRES_PER_FOOT, nauticalMilesFromMetres } from "../quantity/factor.ts"
 import type { Span } from "../quantity/span.ts";
 import type { Feet, FeetMsl, Metres, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
-import { taxiSpeed } from "../track/index.ts";
+import { PRESSURE_HEIGHT_95, taxiSpeed } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
+import type { Track } from "../track/track.ts";
 
 /** One standard deviation of a GPS height, ft: 13 m at 95 %. GPS SPS Performance Standard 2020, 3.8.3, from memory. */
 const HEIGHT_SD: Feet = 13 / Z95 / METRES_PER_FOOT;
@@ -41,12 +42,12 @@ export interface HeightDatum {
   sdAt(time: UtcMillis): Feet;
 }
 
-/** As logged: of an unknown datum. */
-export const untied = (elevation: FeetMsl): HeightDatum => ({
+/** As logged: of an unknown datum, or on 1013.25 hPa with the setting of the day not known. */
+export const untied = (elevation: FeetMsl, heightsBy?: Track["heightsBy"]): HeightDatum => ({
   anchored: "log",
   correction: 0,
   elevation,
-  sdAt: () => Math.hypot(HEIGHT_SD, DATUM_SD),
+  sdAt: () => (heightsBy === "pressure" ? PRESSURE_HEIGHT_95 / Z95 : Math.hypot(HEIGHT_SD, DATUM_SD)),
 });
 
 /** A row on the ground near the runway. */
@@ -89,7 +90,12 @@ function nearestTime(motion: Motion, { start, end }: Span, { latitude, longitude
 }
 
 /** `span`: rows in which the approach was flown. Of those on the ground the ones nearest in time to its threshold count: the error has changed least. */
-export function heightDatum(motion: Motion, runway: Runway, span: Span): HeightDatum {
+export function heightDatum(
+  motion: Motion,
+  runway: Runway,
+  span: Span,
+  heightsBy?: Track["heightsBy"],
+): HeightDatum {
   const about = nearestTime(motion, span, runway.threshold);
   const grounded = groundedRows(motion, runway);
   const given = !Number.isNaN(runway.elevation);
@@ -113,5 +119,5 @@ export function heightDatum(motion: Motion, runway: Runway, span: Span): HeightD
       },
     };
   }
-  return untied(runway.elevation);
+  return untied(runway.elevation, heightsBy);
 }

@@ -57,7 +57,7 @@ export interface ApproachMeasured {
 
 /**
  * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`,
- * `no-height`, `height-not-anchored`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
+ * `no-height`, `height-not-anchored`, `height-is-pressure`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
 export function measureApproach({
@@ -70,7 +70,10 @@ export function measureApproach({
 }: ApproachToMeasure): ApproachMeasured {
   const reversal = motion && findProcedureTurn(asked, matched, motion, legs);
   const span = { start: Math.min(matched.start, reversal?.outboundStart ?? matched.start), end: matched.end };
-  const datum = motion ? heightDatum(motion, asked.runway, span) : untied(asked.runway.elevation);
+  const { heightsBy } = path;
+  const datum = motion
+    ? heightDatum(motion, asked.runway, span, heightsBy)
+    : untied(asked.runway.elevation, heightsBy);
   const exercise = { ...asked, runway: { ...asked.runway, elevation: datum.elevation } };
   const guide = guideOf(exercise);
   const pathGuide = pathGuideOf(exercise);
@@ -174,7 +177,9 @@ export function measureApproach({
       ...(known && Number.isNaN(runway.elevation)
         ? [{ fact: "heightAboveThreshold", reason: "elevation-not-known" }]
         : []),
-      ...(known && datum.anchored === "log" ? [{ fact: "height", reason: "height-not-anchored" }] : []),
+      ...(known && datum.anchored === "log"
+        ? [{ fact: "height", reason: heightsBy ? "height-is-pressure" : "height-not-anchored" }]
+        : []),
       ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
       ...windReasons(windFact),
     ],

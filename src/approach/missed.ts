@@ -50,7 +50,7 @@ export function missedOf(
     distanceNm: valueAt(rows.distanceNm, start),
     altitudeFt: valueAt(rows.altitudeFt, start),
     heightFt: known(valueAt(rows.heightFt, start)),
-    altimeter95Ft: known(altimeter95(rows, start.row)),
+    altimeter95Ft: altimeter95(rows, start.row),
     lowestFt: rows.altitudeFt[lowest]!,
     climbFpm: minutes > 0 ? gained / minutes : 0,
     trackTrueDeg: track,

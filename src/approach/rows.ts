@@ -17,7 +17,7 @@ import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
 import type { AgainstCourse } from "../track/index.ts";
 import { SLOW_POSITION_SD } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import type { Column } from "../track/track.ts";
+import type { Column, Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { fullScaleAt, type NeedleGuide, needleAt } from "./guidance.ts";
 import type { HeightDatum } from "./height.ts";
@@ -30,6 +30,8 @@ export interface ApproachPath {
   readonly latitude: Column<Degrees>;
   readonly longitude: Column<Degrees>;
   readonly altitude: Column<FeetMsl>;
+  /** As of the track: where its heights are on 1013.25 hPa. */
+  readonly heightsBy?: Track["heightsBy"];
 }
 
 /** Rows of one approach. Right of course and above the path positive. NaN where not known. */

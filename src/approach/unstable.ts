@@ -1,36 +1,46 @@
 /** Which gates were passed with something out of the published criteria, and whether the approach was continued. */
 import type { Finding } from "../quantity/record.ts";
+import type { AngleSize, Knots } from "../quantity/units.ts";
+import { BANK_FROM, STABILISED } from "../standard/stabilised.ts";
 import type { ApproachFacts } from "./facts.ts";
 
-/** What is said to be unstable at a gate: numbers of the published criteria, and where those have none, chosen. */
-const STABLE = {
-  needle: 0.5,
-  sinkFpm: 1000,
-  bankDeg: 15,
-  /** Chosen: no text gives a limit for a ground speed or a track. */
-  speedChangeKt: 15,
-  trackDeg: 6,
-} as const;
+type Gate = ApproachFacts["gates"][number];
+
+/** The least that any of the published texts asks for; infinite where none has a limit. */
+const least = (of: "lateral" | "vertical" | "mostSink" | "mostBankLow"): number =>
+  Math.min(...STABILISED.map((criteria) => criteria[of] ?? Number.POSITIVE_INFINITY));
+const LATERAL = least("lateral");
+const VERTICAL = least("vertical");
+const SINK = least("mostSink");
+const BANK = least("mostBankLow");
+/** Chosen: no text gives a limit for a change of ground speed or a track. */
+const SPEED_CHANGE: Knots = 15;
+const TRACK: AngleSize = 6;
+
+/** What was out at a gate beyond its doubt, as codes. The bank at the lower gate alone: above it no text limits it. */
+function outAt(gate: Gate, verticalFpm: number, supposed: boolean): string[] {
+  const { lateral, vertical, vertical95Fpm, bankDeg, groundSpeedChangeKt, trackUnsteadyDeg } = gate;
+  const beyond = (needle: Gate["lateral"], limit: number): boolean =>
+    needle !== null && Math.abs(needle.value) - needle.doubt95 > limit;
+  const out: [string, boolean][] = [
+    ["lateral", beyond(lateral, LATERAL)],
+    ["vertical", !supposed && beyond(vertical, VERTICAL)],
+    ["rate", -verticalFpm - (vertical95Fpm ?? 0) > SINK],
+    ["bank", gate.heightFt <= BANK_FROM && Math.abs(bankDeg ?? 0) > BANK],
+    ["speed", Math.abs(groundSpeedChangeKt ?? 0) > SPEED_CHANGE],
+    ["track", (trackUnsteadyDeg ?? 0) > TRACK],
+  ];
+  return out.filter(([, is]) => is).map(([code]) => code);
+}
+
 /** Each gate that was passed with something out, and flown on below. */
-export function unstable({ gates, glidePath, outcome, missed }: ApproachFacts): Finding[] {
+export function unstable({ gates, glidePath, outcome, missed, runway }: ApproachFacts): Finding[] {
   return gates.flatMap((gate): Finding[] => {
     if (!gate.utc || gate.verticalFpm === null) return [];
-    const out = [
-      ...(gate.lateral && Math.abs(gate.lateral.value) - gate.lateral.doubt95 > STABLE.needle
-        ? ["lateral"]
-        : []),
-      ...(gate.vertical &&
-      !glidePath?.supposed &&
-      Math.abs(gate.vertical.value) - gate.vertical.doubt95 > STABLE.needle
-        ? ["vertical"]
-        : []),
-      ...(-gate.verticalFpm > STABLE.sinkFpm ? ["rate"] : []),
-      ...(Math.abs(gate.bankDeg ?? 0) > STABLE.bankDeg ? ["bank"] : []),
-      ...(Math.abs(gate.groundSpeedChangeKt ?? 0) > STABLE.speedChangeKt ? ["speed"] : []),
-      ...((gate.trackUnsteadyDeg ?? 0) > STABLE.trackDeg ? ["track"] : []),
-    ];
+    const out = outAt(gate, gate.verticalFpm, glidePath?.supposed === true);
     if (out.length === 0) return [];
-    const lowest = missed ? missed.lowestFt : null;
+    // a wheel on the runway may read a few feet under its threshold
+    const lowest = missed && Math.max(0, missed.lowestFt - (runway.elevationFt ?? Number.NaN));
     return [
       {
         code: "unstable-at-gate",
@@ -44,7 +54,7 @@ export function unstable({ gates, glidePath, outcome, missed }: ApproachFacts): 
           groundSpeedChangeKt: gate.groundSpeedChangeKt,
           trackUnsteadyDeg: gate.trackUnsteadyDeg,
           continued: outcome === "landed" || lowest !== null,
-          lowestFt: lowest,
+          lowestAboveThresholdFt: lowest,
         },
         evidence: { fromUtc: gate.utc, toUtc: gate.utc },
       },

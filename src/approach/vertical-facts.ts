@@ -81,6 +81,8 @@ export const stepDownsSchema = z.array(
     /** Lowest less limit: negative below it. */
     marginFt: z.number().nullable(),
     doubt95Ft: z.number().nullable(),
+    /** The same against what the altimeter showed, set at the field. */
+    altimeter95Ft: z.number().nullable(),
   }),
 );
 

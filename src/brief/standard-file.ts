@@ -25,6 +25,10 @@ export const writtenStandardSchema = z
         entry_deg: z.number().nonnegative().max(30).describe("outside the sector of the entry").optional(),
         leg_s: z.number().positive().max(120).describe("seconds to each side of the leg's time").optional(),
         leg_nm: z.number().positive().max(5).describe("NM to each side of the leg's length").optional(),
+        holding: z
+          .enum(["us", "icao"])
+          .describe("whose published holding times and speeds count; without it neither is judged")
+          .optional(),
         speed: z.boolean().describe("whether the published holding speeds are judged").optional(),
       })
       .optional(),
@@ -78,6 +82,7 @@ export function readStandard(text: string, file: string): TestStandard {
       entry: limit(hold?.entry_deg),
       legTime: limit(hold?.leg_s),
       legDistance: limit(hold?.leg_nm),
+      rules: hold?.holding ?? null,
       speed: hold?.speed ?? false,
     },
     arc: { distance: limit(arc?.distance_nm), altitude: limit(arc?.altitude_ft) },

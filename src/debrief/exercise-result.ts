@@ -14,14 +14,18 @@ import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
 import type { Match } from "../match/index.ts";
 import { threeFigures } from "../quantity/angle.ts";
+import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
 import type { TestStandard } from "../standard/tolerance.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
+import type { Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
+import type { LeftOut } from "./not-seen.ts";
+import { descendedOnPressure, heldOnPressure } from "./pressure-heights.ts";
 import type { ExerciseSeries, PathSeries } from "./series.ts";
 
 /** When an exercise was flown: as matched, found, or where a line was fitted. */
@@ -34,11 +38,14 @@ export interface Flown {
 /** The flight as the exercises are measured on it. */
 export interface Flight {
   readonly path: PathSeries;
+  /** As of the track: where its heights are on 1013.25 hPa. */
+  readonly heightsBy?: Track["heightsBy"];
   readonly motion: Motion | null;
   readonly legs: readonly Leg[];
   readonly wind: WindEstimate | null;
   /** Landing directions that are known beside the brief, near to the flight. */
   readonly runways: readonly KnownRunway[];
+  readonly leftOut: LeftOut;
   /** What the exercises are held against, or null. */
   readonly standard: TestStandard | null;
 }
@@ -48,11 +55,12 @@ export interface ExerciseResult {
   readonly series: ExerciseSeries | null;
 }
 
-export const columnsOf = ({ path, motion }: Flight) => ({
+export const columnsOf = ({ path, motion, heightsBy }: Flight) => ({
   time: motion ? path.timeMs : null,
   latitude: path.latitude,
   longitude: path.longitude,
   altitude: path.altitudeFt,
+  ...(heightsBy && { heightsBy }),
 });
 
 /** What the document says of every exercise, of whatever kind. */
@@ -82,15 +90,21 @@ function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
   }
 }
 
-/** Not found on this flight. */
-export function unmeasured(exercise: Exercise, flown: Flown, flight: Flight): ExerciseResult {
+/** Not found on this flight; `why`: the reason that it may have been flown all the same. */
+export function unmeasured(
+  exercise: Exercise,
+  flown: Flown,
+  flight: Flight,
+  why: Finding | null,
+): ExerciseResult {
   const { kind, title } = exercise;
   const { standard } = flight;
+  const verdicts = standard ? notFlown(kind, standard) : [];
   const record = {
     ...told(title, "brief", flown, flight),
     facts: null,
-    findings: [],
-    verdicts: standard ? notFlown(kind, standard) : [],
+    findings: why ? [why] : [],
+    verdicts: verdicts.map((v) => (why ? { ...v, verdict: "cannot tell" as const, reason: why.code } : v)),
     whatWouldHaveWorked: null,
   };
   return { record: { kind, ...record }, series: null };
@@ -103,13 +117,19 @@ export function courseResult(
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
-  const { facts, findings, whatWouldHaveWorked, series } = measureCourse({
+  const {
+    facts: measured,
+    findings,
+    whatWouldHaveWorked,
+    series,
+  } = measureCourse({
     exercise,
     path: columnsOf(flight),
     span,
     motion: flight.motion,
     wind: flight.wind,
   });
+  const facts = flight.heightsBy ? heldOnPressure(measured) : measured;
   const record = {
     ...told(exercise.title, source, flown, flight),
     verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
@@ -119,7 +139,7 @@ export function courseResult(
 
 export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, flight: Flight): ExerciseResult {
   const { motion, legs, wind } = flight;
-  const { series, ...measured } = measureArc({
+  const { series, facts, ...rest } = measureArc({
     exercise,
     path: columnsOf(flight),
     span,
@@ -127,6 +147,7 @@ export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, fligh
     legs,
     wind,
   });
+  const measured = { ...rest, facts: flight.heightsBy ? heldOnPressure(facts) : facts };
   const verdicts = flight.standard ? gradeArc(measured.facts, flight.standard) : [];
   const record = { ...told(exercise.title, "brief", flown, flight), verdicts };
   return { record: { kind: "arc", ...record, ...measured }, series };
@@ -139,15 +160,15 @@ export function descentResult(
   flight: Flight,
 ): ExerciseResult {
   const { motion, wind } = flight;
-  const { series, ...measured } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const { series, ...gone } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const measured = flight.heightsBy ? descendedOnPressure(gone) : gone;
   const verdicts = flight.standard ? gradeDescent(measured.facts, flight.standard) : [];
   const record = { ...told(exercise.title, "brief", flown, flight), verdicts, whatWouldHaveWorked: null };
   return { record: { kind: "descent", ...record, ...measured }, series };
 }
 
-/** Whose holds are flown: those of the standard that the exercises are held against; of the United States where none is ours. */
-const holdingOf = ({ standard }: Flight): HoldingStandard =>
-  standard?.id === "instrument-rating-eu" ? HOLDING.icao : HOLDING.us;
+/** Whose holds are flown: as the standard says; measured by those of the United States where none says it, and then not judged by them. */
+const holdingOf = ({ standard }: Flight): HoldingStandard => HOLDING[standard?.hold.rules ?? "us"];
 
 export function holdResult(
   exercise: HoldExercise | null,
@@ -157,7 +178,8 @@ export function holdResult(
 ): ExerciseResult {
   const { motion, wind } = flight;
   const standard = holdingOf(flight);
-  const { facts, findings, series } = measureHold({ exercise, found, motion, wind, standard });
+  const { facts: held, findings, series } = measureHold({ exercise, found, motion, wind, standard });
+  const facts = flight.heightsBy ? heldOnPressure(held) : held;
   const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
   const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
   const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;

@@ -2,6 +2,7 @@
 import type { ApproachFacts } from "../approach/facts.ts";
 import type { Share } from "../quantity/units.ts";
 import type { MinimumLimits, TestStandard } from "../standard/tolerance.ts";
+import { doubtOfHeight } from "./altitude.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
 type Needle = ApproachFacts["needle"];
@@ -28,8 +29,14 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
     unit: "share",
     limit: ({ approach }) => approach.needle,
     find(facts, limit, { approach }): Found {
-      const { max, doubt95, maxUtc: worstUtc } = facts.needle;
-      const found = { value: Math.abs(max), doubt95, beyond: beyond(facts.needle, facts, limit), worstUtc };
+      const { max, doubt95, maxUtc: worstUtc, unseen } = facts.needle;
+      const found = {
+        value: Math.abs(max),
+        doubt95,
+        beyond: beyond(facts.needle, facts, limit),
+        worstUtc,
+        unseen,
+      };
       const linear = facts.guidance.halfAngleDeg === null;
       return approach.briefly && linear ? { ...found, leave: { upTo: approach.briefly.limit } } : found;
     },
@@ -47,7 +54,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
       const { surest, widest } = path;
       const { needle, doubt95, utc } = Math.abs(surest.needle) - surest.doubt95 > limit ? surest : widest;
       const out = beyond(path.needle, facts, limit);
-      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc };
+      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc, unseen: path.needle.unseen };
     },
   },
   ...(["below", "aboveLow"] as const).map(
@@ -64,7 +71,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
         const { ft, doubt95Ft, utc } = extreme;
         return {
           ...{ value: ft, toward: ft, doubt95: doubt95Ft, beyond: null, worstUtc: utc },
-          doubtIs: "height-by-gps",
+          doubtIs: doubtOfHeight(facts),
         };
       },
     }),
@@ -76,13 +83,14 @@ const OVER_FIX: Criterion<ApproachFacts> = {
   title: "Height over the final fix, against the briefed one",
   unit: "ft",
   limit: ({ approach }) => approach.fixAltitude,
-  find({ finalFix, finalFixPassage: passage }): Found | null {
+  find(facts): Found | null {
+    const { finalFix, finalFixPassage: passage } = facts;
     if (!finalFix || finalFix.altitudeFt === null) return null;
     if (!passage) return { cannotTell: "fix-not-passed" };
     if (passage.altitudeFt === null || passage.altimeter95Ft === null) return { cannotTell: "no-height" };
     const value = Math.abs(passage.altitudeFt - finalFix.altitudeFt);
     const doubt95 = passage.altimeter95Ft;
-    return { value, doubt95, beyond: null, worstUtc: passage.utc, doubtIs: "height-by-gps" };
+    return { value, doubt95, beyond: null, worstUtc: passage.utc, doubtIs: doubtOfHeight(facts) };
   },
 };
 
@@ -94,7 +102,8 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
     title: `${side === "below" ? "Below" : "Above"} ${name}`,
     unit: "ft",
     limit: ({ approach: a }) => (kind === "descent" ? a.minimumDescent : a.decision)[side],
-    find({ minimum, missed, outcome, height }): Found | null {
+    find(facts): Found | null {
+      const { minimum, missed, outcome, height } = facts;
       if (minimum?.kind !== kind) return null;
       if (!height) return { cannotTell: "no-height" };
       if (outcome === "landed") return kind === "descent" ? { cannotTell: "left-for-landing" } : null;
@@ -109,7 +118,7 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
         doubt95,
         beyond: null,
         worstUtc,
-        doubtIs: "height-by-gps",
+        doubtIs: doubtOfHeight(facts),
       };
     },
   };

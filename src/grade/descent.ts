@@ -1,5 +1,6 @@
 /** The criterion of a descent: the height at the point where it was wanted. */
 import type { DescentFacts } from "../course/descent-facts.ts";
+import { doubtOfHeight } from "./altitude.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
 export const DESCENT_CRITERIA: readonly Criterion<DescentFacts>[] = [
@@ -8,7 +9,8 @@ export const DESCENT_CRITERIA: readonly Criterion<DescentFacts>[] = [
     title: "Height at the point, against the briefed one",
     unit: "ft",
     limit: ({ descent }) => descent.altitude,
-    find({ crossing }): Found {
+    find(facts): Found {
+      const { crossing } = facts;
       if (!crossing) return { cannotTell: "no-height" };
       const { overFt, doubt95Ft, utc: worstUtc } = crossing;
       return {
@@ -16,7 +18,7 @@ export const DESCENT_CRITERIA: readonly Criterion<DescentFacts>[] = [
         doubt95: doubt95Ft,
         beyond: null,
         worstUtc,
-        doubtIs: "height-by-gps",
+        doubtIs: doubtOfHeight(facts),
       };
     },
   },

@@ -71,7 +71,8 @@ const NEEDLE: Criterion<HoldFacts> = {
       return { cannotTell: inbound ? "joined-near-station" : "course-not-flown-inbound" };
     }
     const { doubt95, worstUtc } = tracking;
-    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc };
+    const unseen = worst(laps, (lap) => lap.tracking?.unseen?.most)?.lap.tracking?.unseen;
+    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc, unseen };
   },
 };
 
@@ -80,8 +81,9 @@ const LEG_TIME: Criterion<HoldFacts> = {
   title: "Time of a leg, worst, off what was asked",
   unit: "s",
   limit: ({ hold }) => hold.legTime,
-  find({ laps, leg, legTime95S }): Found | null {
+  find({ laps, leg, legTime95S }, _, { hold }): Found | null {
     if (leg.by !== "time") return null;
+    if (!hold.rules) return { cannotTell: "holding-rules-not-named" };
     const found = worst(laps, ({ legOff }) => (legOff?.seconds == null ? null : Math.abs(legOff.seconds)));
     if (!found) return { cannotTell: "no-whole-leg" };
     const { lap, value } = found;
@@ -113,7 +115,7 @@ const SPEED: Criterion<HoldFacts> = {
   title: "Holding speed, estimated",
   unit: "kt",
   limit: ({ hold }, facts) =>
-    hold.speed && facts?.speed?.mostKt != null
+    hold.speed && hold.rules && facts?.speed?.mostKt != null
       ? { limit: facts.speed.mostKt, edge: "within", citation: facts.speed.citation }
       : null,
   find({ speed }): Found {

@@ -31,7 +31,7 @@ const RECORDS = "ABCDEFGHIJKLMNO";
  * crossed forwards, and back by a line out of order. Lines out of order are put in order (`lines-out-of-order`).
  * `altitude` is the GNSS height brought from the ellipsoid to sea level with EGM96 (`height-above-ellipsoid`),
  * unless the header says that it is above the geoid; unknown for a 2D fix (V, `fix-without-height`); where the log
- * has no GNSS height at all it is the pressure altitude (`height-is-pressure`). `pressureAltitude` is on 1013.25 hPa.
+ * has no GNSS height at all it is the pressure altitude (`height-is-pressure`, `heightsBy` of the track). `pressureAltitude` is on 1013.25 hPa.
  * Without a date header times count from 1970-01-01 (`no-date`). The task (C records) becomes a route.
  * Source: FAI, Technical Specification for GNSS Flight Recorders, 2nd ed. with AL8, 2023, App. A4.
  */
@@ -83,11 +83,13 @@ export class IgcReader implements LineLogReader {
     const { tally, columns } = this;
     const raw = columns.finish(file, "igc");
     const altitude = raw.altitude;
+    let byPressure = false;
     if (!this.dated && raw.length > 0) tally.add("no-date", "warning", at(0));
     if (this.dated) for (let i = 0; i < this.undated; i++) raw.time[i]! += this.day * MS_PER_DAY;
     if (!this.someGnss) {
       if (raw.pressureAltitude?.some((h) => h !== 0)) {
         altitude.set(raw.pressureAltitude);
+        byPressure = true;
         tally.add("height-is-pressure", "warning", at(0), { facts: { hPa: 1013.25 } });
       } else altitude.fill(Number.NaN);
     } else if (!this.aboveGeoid) {
@@ -99,7 +101,8 @@ export class IgcReader implements LineLogReader {
       const facts = { geoid: "EGM96", geoidM: Math.round(geoid(raw.latitude[0]!, raw.longitude[0]!)) };
       tally.add("height-above-ellipsoid", "note", at(0), { facts });
     }
-    const track = plausibleSpeeds(inTimeOrder(raw, tally), tally);
+    const told = byPressure ? { ...raw, heightsBy: "pressure" as const } : raw;
+    const track = plausibleSpeeds(inTimeOrder(told, tally), tally);
     const routes = this.task.length > 0 ? [{ name: "task", points: this.task }] : [];
     return { track, waypoints: [], routes, pointsSeen: this.seen };
   }

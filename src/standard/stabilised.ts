@@ -13,7 +13,7 @@ export interface StabilisedCriteria {
   /** Over and under the reference (indicated) speed. */
   readonly speedOver: Knots | null;
   readonly speedUnder: Knots | null;
-  /** Bank below 500 ft above ground. */
+  /** Bank at `BANK_FROM` above ground and below. */
   readonly mostBankLow: AngleSize | null;
   readonly citation: string;
 }
@@ -61,6 +61,9 @@ export const STABILISED: readonly StabilisedCriteria[] = [
     citation: "Transport Canada TP 9939: within half scale, at most 1,000 ft/min, +20/-0 kt, as quoted",
   },
 ];
+
+/** From here down the bank has a limit. Source: the Instrument Procedures Handbook above. */
+export const BANK_FROM: Feet = 500;
 
 /** Heights above the threshold at which an approach is looked at. In all three of the texts above. */
 export const GATES: readonly Feet[] = [1000, 500];

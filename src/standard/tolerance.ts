@@ -1,6 +1,6 @@
 /** What a test of the instrument rating allows, as published: limits as data with citations, no logic. */
 import type { AngleSize, Feet, FeetPerMinute, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
-import { ENTRY_TOLERANCE } from "./holding.ts";
+import { ENTRY_TOLERANCE, type HoldingStandard } from "./holding.ts";
 import { STABILISED } from "./stabilised.ts";
 
 /** A limit, and where it is written. How it is worded: at the limit is still in (`within`), or already out (`less-than`). */
@@ -32,6 +32,8 @@ export interface TestStandard {
     /** Of the leg that is timed, or measured, to each side. */
     readonly legTime: Limit<Seconds> | null;
     readonly legDistance: Limit<NauticalMiles> | null;
+    /** Whose published times, speeds and timed leg count; null where the standard does not say: then no time and no speed is judged. */
+    readonly rules: HoldingStandard["id"] | null;
     /** Whether the holding speeds of its rules bind. */
     readonly speed: boolean;
   };
@@ -132,6 +134,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         LEG_DISTANCE,
         `${US} III.B: the leg length as cleared, without a number; 0.3 NM is our own choice`,
       ),
+      rules: "us",
       speed: true,
     },
     arc: {
@@ -180,6 +183,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         LEG_DISTANCE,
         "ICAO Doc 8168 Vol. I, as quoted: limited by distance, without a tolerance; 0.3 NM is our own choice",
       ),
+      rules: "icao",
       speed: true,
     },
     arc: {

@@ -25,6 +25,8 @@ export interface Track {
   readonly longitude: Column<Degrees>;
   /** The log's height as given; GPX states no datum. NaN where missing. */
   readonly altitude: Column<FeetMsl>;
+  /** What `altitude` is where it is no GNSS height: pressure altitude on 1013.25 hPa, which may lie hundreds of feet off sea level. */
+  readonly heightsBy?: "pressure";
   /** Counts up at each break that the recorder itself made (a new track or segment). */
   readonly segment: Int32Array;
   /** Line of the file where the point begins, from 1; 0 where unknown. */

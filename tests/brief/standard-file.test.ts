@@ -32,8 +32,22 @@ describe("a school's own standard, by construction", () => {
     expect(standard.course.altitude?.limit).toBe(80);
     expect(standard.arc.distance?.limit).toBe(0.5);
     expect(standard.hold).toEqual({
-      ...{ needle: null, altitude: null, entry: null, legTime: null, legDistance: null, speed: false },
+      ...{
+        needle: null,
+        altitude: null,
+        entry: null,
+        legTime: null,
+        legDistance: null,
+        rules: null,
+        speed: false,
+      },
     });
+  });
+
+  it("whose holding rules count is the school's to say", () => {
+    const text = `${TEXT}hold: { leg_s: 15, speed: true, holding: icao }\n`;
+    expect(readStandard(text, "school.yaml").hold).toMatchObject({ rules: "icao", speed: true });
+    expect(codes(text.replace("icao", "ours"))).toEqual(["brief-not-allowed 7"]);
   });
 
   it("limits of descents and approaches are read", () => {

@@ -89,6 +89,7 @@ function facts(c: Case): ApproachFacts {
     missed: { altitudeFt: 600 + margin, altimeter95Ft: altimeter95, startUtc: UTC },
     outcome,
     gates: [gate(1000), gate(500)],
+    cannotTell: [],
   } as unknown as ApproachFacts;
 }
 
@@ -234,6 +235,7 @@ describe("arcs: FAA-S-ACS-8C V.A.S6, 1 NM; descents: V.B.S7 and Part-FCL Appendi
   const descent = (overFt: number | null) =>
     ({
       crossing: overFt === null ? null : { overFt, doubt95Ft: 160, utc: UTC },
+      cannotTell: [],
     }) as unknown as DescentFacts;
   it.each([
     [40, "cannot tell", "height-by-gps"],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readStandard } from "../../src/brief/index.ts";
 import { gradeHold, standardNamed } from "../../src/grade/index.ts";
 import type { HoldFacts } from "../../src/hold/facts.ts";
 import { TEST_STANDARDS, type TestStandard } from "../../src/standard/tolerance.ts";
@@ -134,6 +135,25 @@ describe("common practice, no source: a leg within 10 s of its time, or 0.3 NM o
     expect(verdict("hold-leg-length", { offNm: 0.1 })?.verdict).toBe("met");
     expect(verdict("hold-leg-length", { offNm: -0.6 })?.verdict).toBe("not met");
     expect(verdict("hold-leg-time", { offNm: 0.1 })).toBeUndefined();
+  });
+});
+
+describe("a school that does not say whose holding rules count", () => {
+  const school = (holding: string) =>
+    readStandard(
+      `standard: 1\nid: a\ntitle: A\ncitation: A 1\nhold: { leg_s: 10, speed: true${holding} }\n`,
+      "school.yaml",
+    );
+  it("is judged by no rules of another's: no time, and the reason; no speed", () => {
+    expect(verdict("hold-leg-time", { legOff: [30] }, school(""))).toMatchObject({
+      verdict: "cannot tell",
+      reason: "holding-rules-not-named",
+    });
+    expect(verdict("hold-speed", { speed: 250 }, school(""))).toBeUndefined();
+  });
+  it("and by those that it names", () => {
+    expect(verdict("hold-leg-time", { legOff: [30] }, school(", holding: us"))?.verdict).toBe("not met");
+    expect(verdict("hold-speed", { speed: 250 }, school(", holding: us"))?.verdict).toBe("not met");
   });
 });
 

@@ -45,12 +45,12 @@ export function cameTo(exercise: DocumentExercise): string {
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
 }
 
-/** As in "490 ft above 1,800 ft (± 160 ft by GPS)". */
+/** As in "490 ft above 1,800 ft (± 160 ft)". */
 function crossingWords({ crossing, toFt }: DescentFacts): string {
   if (!crossing) return "height at the point not known";
   const size = `${count(Math.abs(Math.round(crossing.overFt / 10) * 10))} ft`;
   const side = crossing.overFt > 0 ? "above" : "below";
-  return `${size} ${side} ${count(toFt)} ft (± ${count(Math.round(crossing.doubt95Ft / 10) * 10)} ft by GPS)`;
+  return `${size} ${side} ${count(toFt)} ft (± ${count(Math.round(crossing.doubt95Ft / 10) * 10)} ft)`;
 }
 
 /** Within this every lap counts as rolled out on course, in the words of the line-up. Own choice. */

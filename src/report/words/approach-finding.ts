@@ -21,13 +21,13 @@ export function beforeThreshold(nm: unknown): string {
   return `${miles(size)} ${size > 0 ? "before" : "past"} the threshold`;
 }
 
-/** Whether a height below a limit is beyond the doubt of a GPS height. */
+/** Whether a height below a limit is beyond the doubt of the log's height against the altimeter's. */
 const told = (f: Finding["facts"]): string => {
   const doubt = given(f.doubt95Ft);
   if (f.sure === true) return ` (± ${feet(doubt)})`;
   return doubt === null
     ? ", as far as the log tells"
-    : `, but this log tells heights only to ± ${feet(doubt)}`;
+    : `, but this log tells the altimeter’s height only to ± ${feet(doubt)}`;
 };
 
 const OUT: Readonly<Record<string, (f: Finding["facts"]) => string>> = {
@@ -46,8 +46,8 @@ function unstable(f: Finding["facts"]): string {
     .split(", ")
     .map((what) => OUT[what]?.(f) ?? what);
   const list = out.length > 1 ? `${out.slice(0, -1).join(", ")} and ${out.at(-1)}` : out[0];
-  const lowest = given(f.lowestFt);
-  const then = lowest === null ? "" : ` Continued down to ${feet(lowest)}.`;
+  const lowest = given(f.lowestAboveThresholdFt);
+  const then = lowest === null ? "" : ` Continued down to ${feet(lowest)} above it.`;
   return `Not stable ${count(num(f.heightFt))} ft above the threshold: ${list}.${f.continued === true && lowest === null ? " Continued to a landing." : then}`;
 }
 
@@ -59,7 +59,7 @@ function climbed(f: Finding["facts"]): string {
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
   const track = Math.round(num(f.trackErrorDeg));
   const held = track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${feet(f.heightFt)} above it`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${held}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${feet(f.heightFt)} above the threshold`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${held}.`;
 }
 
 export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
@@ -89,7 +89,7 @@ export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
       ? `Over full scale ${f.side} the glide path, ${feet(Math.abs(num(f.worstFt)))}, ${beforeThreshold(f.worstAtNm)}.`
       : `The glide path was held within ${needleWords(f.worstNeedle)}, worst ${feet(Math.abs(num(f.worstFt)))} ${f.side} it.`,
   "left-minimum-early": (f) =>
-    `The minimum of ${count(num(f.altitudeFt))} ft was left ${miles(f.leftNm)} before the threshold; a descent on 3° begins ${miles(f.visualDescentPointNm)} before it.`,
+    `The minimum of ${count(num(f.altitudeFt))} ft was left ${miles(f.leftNm)} before the threshold; a descent on ${num(f.angleDeg)}° begins ${miles(f.visualDescentPointNm)} before it.`,
   "missed-approach": (f) => `Missed approach ${climbed(f)}`,
   "low-pass": (f) => `A touch or a low pass, then a climb ${climbed(f)}`,
   landed: (f) =>

@@ -3,12 +3,14 @@ import type { ApproachFacts, ApproachRecord } from "../../debrief/document.ts";
 import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, degreesToSide, flownDirection, percent, plain } from "./number.ts";
+import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
 
 type Gate = ApproachFacts["gates"][number];
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates and no parts",
+  "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights, so nothing is told of the way down",
   "height-not-anchored":
     "the log says nothing of what its heights count from and shows no roll on this field to tie them to",

@@ -2,6 +2,7 @@
 import type { ArcFacts, ArcRecord, Finding } from "../../debrief/document.ts";
 import { ARC_WORDS, offArc, toStation, windFromStation } from "./arc-finding.ts";
 import { capital, clock, flownDirection, percent, plain, plusMinus } from "./number.ts";
+import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
 
 const CAUSES = new Set([
@@ -10,6 +11,7 @@ const CAUSES = new Set([
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
   "wind-not-known": "the wind here is not known from this log",
+  "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
 };
 

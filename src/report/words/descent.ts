@@ -2,6 +2,7 @@
 import type { ConstantDescent, DescentFacts, DescentRecord, Finding } from "../../debrief/document.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, plain } from "./number.ts";
+import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding) => string;
 
@@ -11,6 +12,7 @@ const gradient = (ftPerNm: unknown): string => `${count(num(ftPerNm))} ft/NM`;
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates",
+  "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
   "gps-height":
     "heights are by GPS, not by the altimeter that was flown by; the doubt covers the receiver, the air and the instrument, taking the log’s heights as above sea level",
@@ -20,11 +22,13 @@ const REASONS: Readonly<Record<string, string>> = {
 const place = (fix: unknown, beforeNm: unknown): string =>
   num(beforeNm) > 0 ? `${num(beforeNm)} NM before ${fix}` : `at ${fix}`;
 
-const crossing = (f: Finding["facts"]): string => `${feet(f.altitudeFt)} by GPS ${place(f.fix, f.beforeNm)}`;
+const source = (f: Finding["facts"]): string => (f.by === "pressure" ? "on 1013.25 hPa" : "by GPS");
+const crossing = (f: Finding["facts"]): string =>
+  `${feet(f.altitudeFt)} ${source(f)} ${place(f.fix, f.beforeNm)}`;
 const off = (f: Finding["facts"]): string =>
   `${feet(Math.abs(num(f.overFt)))} ${num(f.overFt) > 0 ? "above" : "below"} ${count(num(f.toFt))} ft`;
 const untellable = (f: Finding["facts"]): string =>
-  `, but a GPS height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`;
+  `, but ${f.by === "pressure" ? "such a" : "a GPS"} height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`;
 
 function began(f: Finding["facts"]): string {
   const flown = given(f.flownDownFpm);

@@ -110,7 +110,7 @@ export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "over-speed-limit": (f) =>
     `The indicated airspeed was about ${Math.round(num(f.indicatedKt))} kt (± ${Math.ceil(num(f.doubt95Kt))} kt, estimated from the true one and the height), over the holding limit of ${Math.round(num(f.mostKt))} kt.`,
   "height-not-held": (f) =>
-    `The height by GPS went from ${count(num(f.lowestFt))} to ${count(num(f.highestFt))} ft in the hold.`,
+    `The height in the log went from ${count(num(f.lowestFt))} to ${count(num(f.highestFt))} ft in the hold.`,
   "on-non-holding-side": (f) =>
     `It went ${num(f.farthestNm).toFixed(2)} NM beyond the inbound course, on the non-holding side for ${whole(f.seconds)} in all; that is geometry, not the procedure’s protected airspace.`,
   "hold-well-flown": wellFlown,

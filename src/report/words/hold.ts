@@ -3,11 +3,13 @@ import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
 import { findingSentence } from "./finding.ts";
 import { FACTOR_DOUBT, flownTurns, holdDirection, pastCourse, pastOf, times } from "./hold-finding.ts";
 import { capital, degreesToSide, plain, plusMinus } from "./number.ts";
+import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn, windHeadline } from "./wind.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
   "wind-not-known": "the wind here is not known from this log, and so no correction, bank or racetrack",
   "wind-along-only": "only part of the wind is known here, and so no correction, bank or racetrack",
+  "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
   "doubt-holds-limit": "the speed is so near the holding limit that its doubt holds the limit",
 };

@@ -1,0 +1,109 @@
+/** What is said of an approach is said to the doubt that its limit has, from one datum, and against the published criteria alone. */
+import { describe, expect, it } from "vitest";
+import type { ApproachFacts } from "../../src/approach/facts.ts";
+import { unstable } from "../../src/approach/unstable.ts";
+import { APPROACH_WORDS } from "../../src/report/words/approach-finding.ts";
+import { approachTo, FIELD, measured, type Row, straightIn } from "../support/flown-approach.ts";
+
+const centred = () => 0;
+const said = (
+  findings: readonly { code: string; facts: Record<string, unknown> }[],
+  code: string,
+): string => {
+  const found = findings.find((f) => f.code === code)!;
+  return APPROACH_WORDS[code]!(found.facts as never, found as never);
+};
+
+describe("limits are heights by the altimeter, 75 ft of which are its own (FAA AIM 7-2-3, from memory)", () => {
+  const exercise = approachTo(FIELD, {
+    guidance: { kind: "lnav", width: null, antenna: null, station: null, rnp: null },
+    glidePath: null,
+    minimum: { kind: "descent", altitude: FIELD.elevation + 480 },
+    stepDowns: [{ name: "2.5 NM", distance: 2.5, altitude: FIELD.elevation + 880 }],
+  });
+  /** Took off from the runway before, so that the log's heights are tied to it; then so far below each limit, and a climb. */
+  const below = (by: number) => {
+    const height = (b: number) =>
+      b > 5
+        ? 1650
+        : b > 2.5
+          ? Math.max(880 - by, 1650 - (5 - b) * 533)
+          : Math.max(480 - by, 880 - by - (2.5 - b) * 533);
+    const down = straightIn(9, centred, height, { roll: false, to: 0 });
+    const last = down.at(-1)!;
+    const climb = Array.from({ length: 150 }, (_, k) => ({
+      t: last.t + 1 + k,
+      before: last.before - (k + 1) / 40,
+      aside: 0,
+      height: 480 - by + 10 * k,
+    }));
+    const roll: Row[] = Array.from({ length: 60 }, (_, t) => ({ t, before: -0.1, aside: 0, height: 0 }));
+    return measured(exercise, [...roll, ...[...down, ...climb].map((r) => ({ ...r, t: r.t + 600 }))]);
+  };
+  it("75 ft under them, beyond the GPS's doubt and within the altimeter's, is not sure", () => {
+    const { facts, findings } = below(75);
+    expect(facts.minimum!.doubt95Ft).toBeLessThan(70);
+    expect(facts.minimum!.altimeter95Ft).toBeGreaterThan(80);
+    for (const code of ["below-step-down", "below-minimum"]) {
+      const found = findings.find((f) => f.code === code)!;
+      expect(found.facts.sure, code).toBe(false);
+      expect(Number(found.facts.doubt95Ft), code).toBeGreaterThan(80);
+      expect(said(findings, code)).toContain("tells the altimeter’s height only to ±");
+    }
+  });
+  it("250 ft under them is", () => {
+    for (const code of ["below-step-down", "below-minimum"])
+      expect(below(250).findings.find((f) => f.code === code)!.facts.sure, code).toBe(true);
+  });
+  it("the height of the climb away names what it is above", () => {
+    expect(said(below(0).findings, "missed-approach")).toMatch(/\d ft above the threshold;/);
+  });
+});
+
+it("the descent from the minimum is told at the path's own angle", () => {
+  const steep = approachTo(FIELD, {
+    glidePath: { angle: 3.5, crossing: 50 },
+    minimum: { kind: "descent", altitude: FIELD.elevation + 480 },
+  });
+  // left at 3 NM, where 3.5 degrees would leave it 430 / 371.6 NM before the threshold
+  const height = (b: number) => Math.min(1650, b > 3 ? 480 + Math.max(0, b - 3.2) * 650 : 50 + b * 143);
+  const { findings } = measured(steep, straightIn(9, centred, height));
+  expect(said(findings, "left-minimum-early")).toContain("a descent on 3.5° begins 1.2 NM before it");
+});
+
+describe("stable at the gates, by FAA-H-8083-16: 1,000 ft/min from 1,000 ft down, bank under 15° below 500 ft", () => {
+  const gate = (heightFt: number, changes: object) => ({
+    heightFt,
+    utc: "2026-10-17T01:00:00.000Z",
+    lateral: { value: 0, doubt95: 0.04 },
+    vertical: null,
+    verticalFpm: -500,
+    vertical95Fpm: 70,
+    bankDeg: 0,
+    groundSpeedChangeKt: 0,
+    trackUnsteadyDeg: 0,
+    ...changes,
+  });
+  const out = (heightFt: number, changes: object) =>
+    unstable({
+      gates: [gate(heightFt, changes)],
+      glidePath: null,
+      outcome: "missed",
+      runway: { elevationFt: 1000 },
+      missed: { lowestFt: 1420 },
+    } as unknown as ApproachFacts);
+  it.each([
+    [1000, { verticalFpm: -1040 }, undefined],
+    [1000, { verticalFpm: -1100 }, "rate"],
+    [1000, { bankDeg: 20 }, undefined],
+    [500, { bankDeg: 20 }, "bank"],
+    [500, { bankDeg: -20, verticalFpm: -1100 }, "rate, bank"],
+  ])("at %s ft %o: %s", (heightFt, changes, expected) => {
+    expect(out(heightFt, changes)[0]?.facts.out).toBe(expected);
+  });
+  it("and how low it was continued counts from the threshold too: 1,420 ft over one of 1,000", () => {
+    expect(said(out(1000, { verticalFpm: -1200 }), "unstable-at-gate")).toBe(
+      "Not stable 1,000 ft above the threshold: sinking at 1,200 ft/min. Continued down to 420 ft above it.",
+    );
+  });
+});
