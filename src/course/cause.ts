@@ -38,6 +38,10 @@ function windCause({ side }: Pick<Excursion, "side">, m: CorrectionMeasured): Wi
   return Math.abs(m.flown) <= ON_THE_COURSE ? "wind-uncorrected" : applied < 1 ? some : null;
 }
 
+/** The need lies within its own doubt, and may be one that explains it. */
+const unknowable = ({ needed, doubt95 }: CorrectionMeasured): boolean =>
+  Math.abs(needed) < doubt95 && Math.abs(needed) + doubt95 >= LEAST_NEED;
+
 /** Each cause of an excursion as a finding, with the values that it rests on and its share. */
 export function causeFindings({ record }: ExcursionRows, m: CorrectionMeasured | null): Finding[] {
   const { side, trackErrorDeg, causes } = record;
@@ -117,6 +121,7 @@ function drifted({ record }: ExcursionRows, { correction }: CausesFrom, rolledOu
   const wind = correction && windCause(record, correction);
   if (rolledOut && wind !== "wind-uncorrected") return [{ cause: "rolled-out-off", share: 1 }];
   if (!correction) return [{ cause: "cannot-tell", share: 1 }];
+  if (unknowable(correction)) return [{ cause: "cannot-tell", share: 1 }];
   if (wind === null) return [{ cause: "heading-off", share: 1 }];
   if (wind !== "corrected-wrong-way") return [{ cause: wind, share: 1 }];
   // the heading turned with the wind adds to what the wind alone would have done

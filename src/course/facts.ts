@@ -55,7 +55,7 @@ export const altitudeSchema = z.strictObject({
 
 /**
  * `turned-late`, `turned-early`: the turn onto the course; `rolled-out-off`: its error stood from the roll-out on;
- * `heading-off`: the wind does not explain it; `cannot-tell`: the wind is not known.
+ * `heading-off`: the wind does not explain it; `cannot-tell`: the wind is not known, or not well enough.
  */
 const causeSchema = z.strictObject({
   cause: z.enum([

@@ -1,12 +1,8 @@
 /** Legs of a hold that were not flown for the time or to the distance given. */
 import type { Finding } from "../quantity/record.ts";
-import type { NauticalMiles } from "../quantity/units.ts";
+import { LEG_DISTANCE, LEG_TIME } from "../standard/tolerance.ts";
 import { isSolved } from "./asked.ts";
 import type { HoldFacts } from "./facts.ts";
-import { LEG_TIME_OFF } from "./leg-off.ts";
-
-/** Chosen: what a distance is read to, twice. */
-const LEG_DISTANCE_OFF: NauticalMiles = 0.3;
 
 /** Legs against the time or distance given, on the leg that the standard times. */
 export function legFindings(facts: HoldFacts): Finding[] {
@@ -15,7 +11,7 @@ export function legFindings(facts: HoldFacts): Finding[] {
     const { legOff, outbound, inbound, solved } = lap;
     if (!legOff) return [];
     if (leg.by === "distance") {
-      if (!(Math.abs(legOff.distanceNm ?? 0) >= LEG_DISTANCE_OFF)) return [];
+      if (!(Math.abs(legOff.distanceNm ?? 0) >= LEG_DISTANCE)) return [];
       const told = { lap: i + 1, endedNm: outbound.endDistanceNm, askedNm: leg.distanceNm };
       return [
         {
@@ -25,7 +21,7 @@ export function legFindings(facts: HoldFacts): Finding[] {
         },
       ];
     }
-    if (!(Math.abs(legOff.seconds ?? 0) > LEG_TIME_OFF)) return [];
+    if (!(Math.abs(legOff.seconds ?? 0) > LEG_TIME)) return [];
     const outboundTimed = legOff.leg === "outbound";
     return [
       {

@@ -1,10 +1,8 @@
 /** How far a leg was from the time or distance given, on the leg that the standard times. */
 import { METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { NauticalMiles, Seconds } from "../quantity/units.ts";
+import { LEG_TIME } from "../standard/tolerance.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
-
-/** Common practice, no source. */
-export const LEG_TIME_OFF: Seconds = 10;
 
 /** What may have been read where the outbound leg ended: from the distance along the course to the slant range of a station at the fix. */
 function distanceRead({ outbound, altitude }: Omit<HoldLap, "legOff">): [NauticalMiles, NauticalMiles] {
@@ -38,7 +36,7 @@ export function legOffOf(
   if (timing === "icao") return { leg: "outbound", seconds: outboundOff, distanceNm: null };
   if (!inbound) return null;
   const inboundOff = off(inbound.seconds);
-  const learns = index === 0 && Math.abs(outboundOff) <= LEG_TIME_OFF && Math.abs(inboundOff) > LEG_TIME_OFF;
+  const learns = index === 0 && Math.abs(outboundOff) <= LEG_TIME && Math.abs(inboundOff) > LEG_TIME;
   return learns
     ? { leg: "outbound", seconds: outboundOff, distanceNm: null }
     : { leg: "inbound", seconds: inboundOff, distanceNm: null };

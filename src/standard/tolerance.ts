@@ -79,8 +79,8 @@ const within = <T extends number>(limit: T, citation: string): Limit<T> => ({
 });
 
 /** The tests ask for the time or length of a leg without a number. Common practice, no source; of the distance: chosen, twice what one is read to. */
-const LEG_TIME: Seconds = 10;
-const LEG_DISTANCE: NauticalMiles = 0.3;
+export const LEG_TIME: Seconds = 10;
+export const LEG_DISTANCE: NauticalMiles = 0.3;
 
 const US = "FAA-S-ACS-8C";
 const EU = "Part-FCL Appendix 7, flight test tolerances";

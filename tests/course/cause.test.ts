@@ -53,6 +53,18 @@ describe("by construction: shares of what carried an aircraft 0.4 NM right", () 
     near(found[1]!.share, 0.25, 1e-9);
   });
 
+  it.each([
+    [4, 4.5, "cannot-tell"],
+    [-4, 4.5, "cannot-tell"],
+    [1, 2.5, "cannot-tell"],
+    // at most 2.5°, which is less than the 3° that are worth a cause
+    [1, 1.5, "heading-off"],
+    [4, 1.5, "heading-off"],
+  ])("%s° ± %s° needed: %s", (needed, doubt95, cause) => {
+    const known = { flown: 5, needed, doubt95 } as CorrectionMeasured;
+    expect(shares(drift(0, 0.4), known, null)).toEqual([{ cause, share: 1 }]);
+  });
+
   it("with the wind unknown nothing is guessed", () => {
     expect(shares(drift(0, 0.4), null, null)).toEqual([{ cause: "cannot-tell", share: 1 }]);
   });

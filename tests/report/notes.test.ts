@@ -1,7 +1,14 @@
 import { csvParse } from "d3-dsv";
 import { describe, expect, it } from "vitest";
 import { withNotes } from "../../src/debrief/notes.ts";
-import { debriefText, decidingVerdict, exercisesCsv, standing, verdictsCsv } from "../../src/report/index.ts";
+import {
+  debriefText,
+  decidedBy,
+  decidingVerdict,
+  exercisesCsv,
+  standing,
+  verdictsCsv,
+} from "../../src/report/index.ts";
 import { sampleDebrief } from "../support/debriefed.ts";
 
 async function signed() {
@@ -35,6 +42,18 @@ describe("by construction: what the instructor wrote, beside what was computed",
     expect(decidingVerdict(standing(verdicts, [{ ...told, by: "", why: "" }]))?.criterion).toBe(
       height.criterion,
     );
+  });
+
+  it("without a value to name, what decided is named alone", () => {
+    const unknown = {
+      ...{ criterion: "course-height-steady", title: "Height, about its own middle", unit: "ft" as const },
+      ...{ verdict: "cannot tell" as const, reason: "no-height", value: null, doubt95: null, limit: 100 },
+      ...{ confidence: null, beyondS: null, worstUtc: null, citation: "by construction" },
+    };
+    expect(decidedBy(unknown)).toBe("height, about its own middle: the log has no heights");
+    const overrule = { exercise: 0, title: "", criterion: unknown.criterion, verdict: "met" as const };
+    const [told] = standing([unknown], [{ ...overrule, by: "", why: "" }]);
+    expect(decidedBy(told!)).toBe("height, about its own middle");
   });
 
   it("is in the text and in the tables, harmless to a spreadsheet", async () => {

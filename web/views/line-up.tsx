@@ -32,15 +32,16 @@ import { VerdictWord } from "./verdicts.tsx";
 /** A lesson has fewer exercises; only a log of days has more. */
 const ROWS_A_TASK = 40;
 
-function words(exercise: DocumentExercise): string {
+/** What it came to where no verdict says so, as in "needle to 0.86 of full scale, 0.31 NM R". */
+export function cameTo(exercise: DocumentExercise): string {
   if (!exercise.facts) return whyNotMeasured(exercise);
   if (exercise.kind === "hold") return holdWords(exercise.facts);
   if (exercise.kind === "arc") return `farthest ${offArc(exercise.facts.deviation.maxNm)}`;
   if (exercise.kind === "descent") return crossingWords(exercise.facts);
-  if (exercise.kind !== "course") return "";
   const { facts } = exercise;
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
-  if (facts.form === "fitted") return `strayed to ${off} of its own straight line`;
+  if (exercise.kind === "course" && exercise.facts?.form === "fitted")
+    return `strayed to ${off} of its own straight line`;
   return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
 }
 
@@ -97,7 +98,7 @@ function Row({ number, exercise, columns, judged }: RowProps) {
         {exercise.kind === "hold" && exercise.facts && <RollOutMark facts={exercise.facts} />}
       </td>
       {judged && <td class="v">{decides && <VerdictWord {...decides} />}</td>}
-      <td class="why">{decides && facts ? decidedBy(decides) : words(exercise)}</td>
+      <td class="why">{decides && facts ? decidedBy(decides) : cameTo(exercise)}</td>
     </tr>
   );
 }

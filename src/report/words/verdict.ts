@@ -133,7 +133,7 @@ export function decidedBy(verdict: Verdict): string {
   const { value, unit } = verdict;
   if (verdict.verdict === "not flown") return "";
   const name = nameOf(verdict);
-  if (value === null) return `${name}: ${verdictReason(verdict)}`;
+  if (value === null) return [name, verdictReason(verdict)].filter((part) => part !== "").join(": ");
   const size =
     unit === "share" ? `${value.toFixed(2)} of full scale` : `${amount(value, unit)}${unitWords(unit)}`;
   return `${name}, ${size}, limit ${verdictLimit(verdict)}`;

@@ -29,6 +29,9 @@ const NO_CODES = new Set([
   "gpx-route",
   "written-true",
   "timed-placemark",
+  "log-begins",
+  "log-ends",
+  "points-left-out",
 ]);
 const issueCodes = codesIn(/^(import|track|brief|debrief|cli)\//).filter((c) => !NO_CODES.has(c));
 /** Findings of courses, whose words are tried on the facts below. */
