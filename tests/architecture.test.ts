@@ -25,7 +25,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     ...["grade", "course", "hold", "approach", "match", "wind", "import", "brief", "track"],
     ...["standard", "geodesy", "quantity"],
   ],
-  habit: ["debrief", "quantity"],
+  habit: ["debrief", "standard", "quantity"],
   report: ["habit", "debrief", "quantity"],
 };
 

@@ -1,5 +1,5 @@
 /** Files in hand: kept first, then read, then on the sheet or, if they are of many flights, in the logbook. */
-import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
+import { ANALYSIS_VERSION } from "../src/index.ts";
 import { addQuietly, addSeveral } from "./adding.ts";
 import { alone } from "./alone.ts";
 import { isArchive } from "./archive/look.ts";
@@ -8,27 +8,33 @@ import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
 import type { Debriefed, OpenRequest } from "./messages.ts";
 import { failureWords } from "./outcome-words.ts";
 import { go, place } from "./place.ts";
+import { isPointFile } from "./places-file.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
 import { rowFor } from "./row-for.ts";
-import { begin, goToSheet, show, workedOut } from "./show.ts";
-import { addedTo, BEGINNING_BYTES, isPointList, sortedFiles } from "./sorting.ts";
-import { arrivals, arrive, beginArrival, dismiss } from "./store/arrivals.ts";
+import { leaveAside, MOST_TRIES } from "./setting-aside.ts";
+import { begin, goToSheet, show, showFlight, workedOut } from "./show.ts";
+import { addedTo, sortedFiles } from "./sorting.ts";
+import { arrivals, arrive, beginArrival, dismiss, endArrivalTry } from "./store/arrivals.ts";
 import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
 import { type Arrival, type FlightRow, type Labels, NO_LABELS } from "./store/schema.ts";
 
-/** Files that ended the page so often while they were read are left aside. Chosen: once may be chance, twice the user's own doing. */
-const MOST_TRIES = 3;
-
 async function openArrival(request: OpenRequest, arrival: Arrival | null): Promise<void> {
   if (arrival) await orSay(beginArrival(arrival.id));
   const outcome = await workedOut(request);
+  if (arrival && outcome.kind !== "done") await orSay(endArrivalTry(arrival.id));
   if (outcome.kind === "done") {
     const kept = arrival && (await orSay(rowFor(outcome.flight.document, request, arrival)));
-    const said = notices.value;
-    show(outcome.flight, request, kept?.row ?? null);
-    alsoSay(...said);
-    if (kept?.known) alsoSay("This flight was in the logbook already; what was noted on it stands.");
+    if (kept?.asChosen === false) {
+      // It stands in the logbook with choices of its own, as against which standard it is held.
+      if (!(await showFlight(kept.row.id))) return;
+    } else {
+      const said = notices.value;
+      show(outcome.flight, request, kept?.row ?? null);
+      alsoSay(...said);
+    }
+    if (kept?.known)
+      alsoSay("This flight was in the logbook already; what was chosen and noted there stands.");
     goToSheet();
     return;
   }
@@ -83,17 +89,18 @@ export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
   const lists: File[] = [];
   for (const file of dropped) {
     if (await isArchive(file)) void openLogbook(file);
-    else if (isPointList(await file.slice(0, BEGINNING_BYTES).text())) lists.push(file);
+    else if (await isPointFile(file)) lists.push(file);
     else files.push(file);
   }
-  if (lists.length > 0) {
-    const { addLists } = await import("./maker/points.ts");
-    const words = await addLists(lists);
-    // Finals to their runways are found when the flight is worked out anew.
-    if (files.length === 0 && place.value === "sheet") await openAnew({}, false);
-    alsoSay(...words);
-  }
-  if (files.length === 0) return;
+  const words = lists.length > 0 ? await (await import("./maker/points.ts")).addLists(lists) : [];
+  if (files.length > 0) await openDropped(files);
+  // Finals to their runways are found when the flight is worked out anew.
+  else if (lists.length > 0 && place.value === "sheet") await openAnew({}, false);
+  alsoSay(...words);
+}
+
+/** A log begins a new sheet at once; what belongs to the flight on the sheet is awaited. */
+async function openDropped(files: readonly File[]): Promise<void> {
   const standing = place.value === "sheet" ? flight.value?.request : null;
   const given = await sortedFiles(files);
   if (!standing || given.logs.length > 0) return openOnSheet(files);
@@ -162,9 +169,7 @@ export async function resumeArrivals(): Promise<void> {
   const waiting = (await orSay(arrivals())) ?? [];
   for (const [i, arrival] of waiting.entries()) {
     if (arrival.tries >= MOST_TRIES) {
-      await orSay(dismiss(arrival.id));
-      const names = arrival.files.map(({ name }) => shownName(name)).join(", ");
-      alsoSay(`${names}: the page closed each time while reading this, and it is left aside.`);
+      await leaveAside(arrival);
       continue;
     }
     const request = requestOf(arrival.files, arrival.choices);
@@ -175,7 +180,10 @@ export async function resumeArrivals(): Promise<void> {
         await beginArrival(arrival.id);
         return takeIn(first.bytes, first.name, arrival);
       }
-      if (i < waiting.length - 1 || !isFree) return addQuietly(request, arrival);
+      if (i < waiting.length - 1 || !isFree) {
+        await beginArrival(arrival.id);
+        return addQuietly(request, arrival);
+      }
       begin("Reading");
       return openArrival(request, arrival);
     });

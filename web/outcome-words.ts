@@ -1,5 +1,5 @@
 /** What there is to say when files have been read, or could not be. */
-import { type DocumentIssue, issueSentence, shownName } from "../src/index.ts";
+import { type DocumentIssue, issueSentence, shownName, TOP_WORDS } from "../src/index.ts";
 import type { Outcome } from "./analyst.ts";
 import type { Debriefed, Unread } from "./messages.ts";
 
@@ -8,7 +8,8 @@ const leftOutSentence = (names: readonly string[], log: string): string =>
 
 /** What must not wait until the foot of the sheet: files not read, parts of the brief not usable. */
 export function sheetWords({ leftOut, document }: Debriefed): string[] {
-  const brief = document.brief?.issues.filter((issue) => issue.severity !== "note") ?? [];
+  const brief =
+    document.brief?.issues.filter(({ severity, code }) => severity !== "note" && !(code in TOP_WORDS)) ?? [];
   const log = document.log.issues.filter((issue) => issue.severity === "error");
   return [
     ...(leftOut.length > 0 ? [leftOutSentence(leftOut, document.log.file)] : []),

@@ -23,6 +23,8 @@ export default defineConfig(({ command }) => ({
     emptyOutDir: true,
     // No file becomes a data address: the policy lets nothing be fetched from one.
     assetsInlineLimit: 0,
+    // It comes from this machine, and is kept for the next time: the analysis may be one file. kB.
+    chunkSizeWarningLimit: 1500,
     modulePreload: { polyfill: false },
     // The page takes words and types from the door; the analysis itself goes to the worker alone.
     rolldownOptions: {
@@ -32,5 +34,5 @@ export default defineConfig(({ command }) => ({
   },
   worker: { format: "es" },
   server: { host: "127.0.0.1", fs: { allow: [".."] } },
-  preview: { host: "127.0.0.1", headers: HEADERS },
+  preview: { host: "127.0.0.1", port: Number(process.env.PORT) || 4173, headers: HEADERS },
 }));

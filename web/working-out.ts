@@ -3,6 +3,7 @@ import { ANALYSIS_VERSION, type DebriefDocument, shownName } from "../src/index.
 import type { Analyst, Outcome } from "./analyst.ts";
 import { failureWords } from "./outcome-words.ts";
 import { requestOf } from "./request.ts";
+import { CLOSED_EACH_TIME, MOST_TRIES } from "./setting-aside.ts";
 import {
   addFlights,
   beginFlight,
@@ -15,9 +16,6 @@ import {
   sourceOf,
 } from "./store/flights.ts";
 import type { FlightRow, Source } from "./store/schema.ts";
-
-/** A flight that ended the page so often is left as it is. As for arrivals. */
-const MOST_TRIES = 3;
 
 export const columnsWords = (file: string): string =>
   `${shownName(file)}: open it alone to say which column is which.`;
@@ -62,7 +60,7 @@ export async function workOutOne(analyst: Analyst, id: string): Promise<FlightRo
   const [row, source] = await Promise.all([flightRow(id), sourceOf(id)]);
   if (!row || !source || row.analysis === ANALYSIS_VERSION) return [];
   if ((await beginFlight(id)) > MOST_TRIES) {
-    await keepTrouble(id, "The page closed each time while working this flight out.", ANALYSIS_VERSION);
+    await keepTrouble(id, CLOSED_EACH_TIME, ANALYSIS_VERSION);
     return [];
   }
   const request = requestOf(source.files, source.choices);

@@ -1,5 +1,6 @@
 /** Deviations over the judged final: cross-track, and a needle's largest, mean and shares. */
 import type { Span } from "../quantity/span.ts";
+import { strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
 import { median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import { utcOfRow } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -34,6 +35,17 @@ export function crossTrackFacts(
   };
 }
 
+/** What shows in no figure is not spoken of. */
+const SPOKEN = 0.01;
+
+/** How far a needle may have strayed over full scale within some seconds, at a row. */
+export type NeedleStray = Parameters<typeof unseenOf>[3];
+
+const sideways =
+  ({ fullScaleNm: full }: ApproachRows): NeedleStray =>
+  (speed, seconds, row) =>
+    strayedAcross(speed, seconds) / ((full[Math.max(0, row - 1)]! + full[row]!) / 2);
+
 /** `sd`: of the needle itself; where not given, from the position and the full scale. Null where nothing is known. */
 export function needleFacts(
   rows: ApproachRows,
@@ -41,10 +53,12 @@ export function needleFacts(
   weights: Float64Array,
   needle: Float64Array,
   sd?: Float64Array,
+  strayed: NeedleStray = sideways(rows),
 ): ApproachFacts["needle"] | null {
   const worst = rowOfLargest(needle, final);
   if (worst < 0) return null;
   const { mean, rms, weight } = weigh(needle, final, weights);
+  const unseen = unseenRecord(unseenOf(rows, final, needle, strayed), needle[worst]!, SPOKEN);
   const beyond = (limit: number) => shareBeyond(needle, final, weights, limit);
   return {
     max: needle[worst]!,
@@ -53,6 +67,7 @@ export function needleFacts(
     mean: weight > 0 ? mean : needle[worst]!,
     rms: weight > 0 ? rms : Math.abs(needle[worst]!),
     doubt95: Z95 * (sd ? sd[worst]! : rows.positionSdNm[worst]! / rows.fullScaleNm[worst]!),
+    ...(unseen ? { unseen } : {}),
     beyondHalf: beyond(0.5),
     beyondThreeQuarter: beyond(0.75),
     beyondFull: beyond(1),

@@ -1,6 +1,6 @@
 /** Parts that the facts of an approach are made of: a place, a needle over the final, a gate. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 
 /** Latitude, longitude. */
 export const placeSchema = z.tuple([z.number(), z.number()]);
@@ -16,6 +16,7 @@ export const needleSchema = z.strictObject({
   mean: z.number(),
   rms: z.number(),
   doubt95: z.number(),
+  unseen: unseenSchema,
   beyondHalf: z.number(),
   beyondThreeQuarter: z.number(),
   beyondFull: z.number(),

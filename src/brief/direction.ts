@@ -5,6 +5,15 @@ import { direction } from "../quantity/angle.ts";
 export const DIRECTION_PATTERN =
   /^\s*(360(\.0+)?|(3[0-5][0-9]|[0-2]?[0-9]?[0-9])(\.[0-9]+)?)\s*°?\s*[TtMm]?\s*$/;
 
+/** `2.5E`, `3 W`, `2.5°E`: a declination with its side, as in a point list. */
+export const DECLINATION_PATTERN = /^\s*(\d+(?:\.\d+)?)\s*°?\s*([EeWw])\s*$/;
+
+/** Degrees, east positive, of a declination written with its side; anything else as it is, for the schema to judge. */
+export function declinationOf(value: unknown): unknown {
+  const [, size, side] = (typeof value === "string" && DECLINATION_PATTERN.exec(value)) || [];
+  return size === undefined ? value : /w/i.test(side!) ? -Number(size) : Number(size);
+}
+
 export interface WrittenDirection {
   /** [0, 360), in its own reference. */
   readonly degrees: number;

@@ -1,5 +1,11 @@
 /** The fixes and runways that exercises name: of the brief itself, else of the user's point lists. */
-import { distanceNm, type KnownPoints, pointsNamed, runwaysNamed } from "../geodesy/index.ts";
+import {
+  distanceNm,
+  type KnownPoints,
+  type ListedPoint,
+  pointsNamed,
+  runwaysNamed,
+} from "../geodesy/index.ts";
 import type { Issue } from "../quantity/issue.ts";
 import type { Fix } from "./brief.ts";
 import { nearMiss } from "./near-miss.ts";
@@ -18,6 +24,8 @@ export interface WrittenRunway {
 export interface LookUp {
   /** Null where there is no such fix (noted as an issue) or it was in error (noted already). */
   readonly fix: (ident: string, path: Path) => Fix | null;
+  /** A point of the lists alone, whatever the brief has; null where there is none. */
+  readonly listed: (ident: string, path: Path) => ListedPoint | null;
   /** Null where no list has such a runway, or its elevation is not known (noted). */
   readonly runway: (ident: string, path: Path) => WrittenRunway | null;
   /** Fixes taken from the lists, in the order of their first use. */
@@ -55,13 +63,17 @@ export function lookUpIn(
       issues.push({ code: "brief-ident-by-place", severity: "note", where, facts });
     }
   };
-  const listed = (ident: string, path: Path): Fix | null => {
-    const already = taken.find((fix) => fix.ident === ident);
-    if (already || !known) return already ?? null;
-    const found = pointsNamed(known, ident);
-    if (found.length === 0) return null;
+  const listed = (ident: string, path: Path): ListedPoint | null => {
+    const found = known ? pointsNamed(known, ident) : [];
     tellWhich(ident, path, found);
-    const { latitude, longitude, kind, declination, elevation } = found[0]!;
+    return found[0] ?? null;
+  };
+  const take = (ident: string, path: Path): Fix | null => {
+    const already = taken.find((fix) => fix.ident === ident);
+    if (already) return already;
+    const found = listed(ident, path);
+    if (!found) return null;
+    const { latitude, longitude, kind, declination, elevation } = found;
     const fix: Fix = { ident, latitude, longitude, kind, declination, elevation };
     taken.push(fix);
     return fix;
@@ -69,7 +81,7 @@ export function lookUpIn(
   const fix = (ident: string, path: Path): Fix | null => {
     const own = fixes.get(ident);
     if (own !== undefined) return own;
-    const found = listed(ident, path);
+    const found = take(ident, path);
     if (found) return found;
     const names = [...fixes.keys()];
     const facts = { ident, didYouMean: nearMiss(ident, names), known: names.join(", ") };
@@ -103,5 +115,5 @@ export function lookUpIn(
       ...(lengthAssumed && { length_assumed: lengthAssumed }),
     };
   };
-  return { fix, runway, taken };
+  return { fix, listed, runway, taken };
 }

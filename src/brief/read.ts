@@ -1,12 +1,12 @@
 /** From the text of a brief to a draft: what is readable is kept, every problem is told with its place. */
-import { type KnownPoints, pointsNamed } from "../geodesy/index.ts";
+import type { KnownPoints } from "../geodesy/index.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { Fix } from "./brief.ts";
-import { foundType } from "./direction.ts";
+import { declinationOf, foundType } from "./direction.ts";
 import type { BriefDraft, DraftExercise } from "./draft.ts";
 import { readExercise } from "./exercise.ts";
-import { lookUpIn } from "./look-up.ts";
+import { type LookUp, lookUpIn } from "./look-up.ts";
 import { errorAt, validated } from "./problems.ts";
 import { type PlacedValues, readText } from "./text.ts";
 import { aircraftSchema, fixSchema, frameSchema, windSchema } from "./written.ts";
@@ -35,14 +35,15 @@ export function readBrief(text: string, file: string, known: KnownPoints | null 
   const written = placed.values as Record<string, unknown>;
   validated(frameSchema, written, [], placed, issues);
   const leftOut = { exercises: 0, fixes: 0, winds: 0, aircraft: 0 };
+  const lost: number[] = [];
 
   const fixes = new Map<string, Fix | null>();
+  const lookUp = lookUpIn(fixes, known, placed, issues);
   for (const [ident, value] of Object.entries(mapOf(written.fixes))) {
-    const fix = readFix(ident, value, known, placed, issues);
+    const fix = readFix(ident, value, lookUp, placed, issues);
     fixes.set(ident, fix);
     if (!fix) leftOut.fixes++;
   }
-  const lookUp = lookUpIn(fixes, known, placed, issues);
   const winds: WindPrior[] = [];
   listOf(written.wind).forEach((value, i) => {
     const wind = readWind(value, i, placed, issues);
@@ -55,7 +56,7 @@ export function readBrief(text: string, file: string, known: KnownPoints | null 
   listOf(written.exercises).forEach((value, i) => {
     const exercise = readExercise(value, ["exercises", i], placed, lookUp, issues);
     if (exercise) exercises.push(exercise);
-    else leftOut.exercises++;
+    else lost.push(i + 1);
   });
 
   if (listOf(written.exercises).length === 0 && Array.isArray(written.exercises)) {
@@ -63,8 +64,10 @@ export function readBrief(text: string, file: string, known: KnownPoints | null 
   }
   issues.sort((a, b) => a.where.line! - b.where.line! || a.where.column! - b.where.column!);
   if (exercises.length === 0 || written.brief !== 1) throw new UnusableInput(issues);
+  leftOut.exercises = lost.length;
   if (Object.values(leftOut).some((count) => count > 0)) {
-    issues.push({ code: "brief-left-out", severity: "warning", where: { file }, facts: leftOut });
+    const facts = { ...leftOut, which: lost.join(", ") };
+    issues.push({ code: "brief-left-out", severity: "warning", where: { file }, facts });
   }
   return {
     title: typeof written.title === "string" && written.title.trim() !== "" ? written.title : file,
@@ -86,11 +89,12 @@ const mapOf = (value: unknown): Record<string, unknown> =>
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
 /** A fix that gives no place of its own takes it from the lists; what else it gives holds. */
-function placedByList(ident: string, value: unknown, known: KnownPoints | null): unknown {
+function placedByList(ident: string, value: unknown, lookUp: LookUp): unknown {
   const own = Object(value) as Record<string, unknown>;
   if (Object.hasOwn(own, "lat") || Object.hasOwn(own, "lon")) return value;
-  const listed = known ? pointsNamed(known, ident)[0] : undefined;
-  if (!listed || (value !== null && typeof value !== "object")) return value;
+  if (value !== null && typeof value !== "object") return value;
+  const listed = lookUp.listed(ident, ["fixes", ident]);
+  if (!listed) return value;
   const { latitude: lat, longitude: lon, kind, declination, elevation } = listed;
   return {
     lat,
@@ -105,12 +109,16 @@ function placedByList(ident: string, value: unknown, known: KnownPoints | null):
 function readFix(
   ident: string,
   value: unknown,
-  known: KnownPoints | null,
+  lookUp: LookUp,
   placed: PlacedValues,
   issues: Issue[],
 ): Fix | null {
-  const written = placedByList(ident, value, known);
-  const fix = validated(fixSchema, written, ["fixes", ident], placed, issues);
+  const written = placedByList(ident, value, lookUp);
+  const sided =
+    typeof Object(written).declination === "string"
+      ? { ...Object(written), declination: declinationOf(Object(written).declination) }
+      : written;
+  const fix = validated(fixSchema, sided, ["fixes", ident], placed, issues);
   return (
     fix && {
       ident,

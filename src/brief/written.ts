@@ -1,7 +1,7 @@
 /** A brief as it is written, key by key: the schema that validates it and that editors are given. */
 import { z } from "zod";
 import { NEEDLE_SCALES, type NeedleScaleId } from "../standard/needle.ts";
-import { DIRECTION_PATTERN } from "./direction.ts";
+import { DECLINATION_PATTERN, DIRECTION_PATTERN } from "./direction.ts";
 import { HOLD_LEG_PATTERN } from "./hold-leg.ts";
 
 /** `09:44` or `09:44:30`, perhaps with a Z. */
@@ -19,6 +19,7 @@ const altitude = z.number().min(-2000).max(60_000).describe("feet above mean sea
 const direction = z
   .union([z.number().min(0).max(360), z.string().regex(DIRECTION_PATTERN)])
   .describe("degrees, magnetic unless written with a T, as in 218T");
+const declination = z.number().min(-180).max(180);
 const clock = z.string().regex(CLOCK_PATTERN);
 const scale = z.enum(SCALE_IDS).describe("what full scale of the needle means");
 
@@ -108,7 +109,7 @@ export const fixSchema = z.strictObject({
   lat: latitude,
   lon: longitude,
   kind: z.enum(["vor", "ndb", "dme", "waypoint", "runway", "other"]).optional(),
-  declination: z.number().min(-180).max(180).optional().describe("the station's own, degrees, east positive"),
+  declination: declination.optional().describe("the station's own, degrees, east positive"),
   elevation_ft: altitude.optional(),
 });
 
@@ -144,7 +145,14 @@ const namedApproach = approach.extend({
     runway: z.union([runway, ident.describe("of a point list")]),
   }),
 });
-const namedFix = fixSchema.extend({ lat: latitude.optional(), lon: longitude.optional() });
+const namedFix = fixSchema.extend({
+  lat: latitude.optional(),
+  lon: longitude.optional(),
+  declination: z
+    .union([declination, z.string().regex(DECLINATION_PATTERN)])
+    .optional()
+    .describe("the station's own, degrees, east positive, or with its side, as in 2.5E"),
+});
 
 /** The whole, for the JSON Schema. */
 export const writtenBriefSchema = frameSchema

@@ -12,6 +12,7 @@ import {
   joinLogs,
   lapsCsv,
   legsCsv,
+  noFlight,
   oneFileHtml,
   pointsCsv,
   TEST_STANDARDS,
@@ -20,7 +21,7 @@ import {
 import { type Columns, columnOption } from "./column-option.ts";
 import { inTurn, nearMiddle, openBrief, openPoints, openStandard } from "./open-beside.ts";
 import { openLog } from "./open-log.ts";
-import { note, writeInto } from "./output.ts";
+import { complainOf, note, writeInto } from "./output.ts";
 
 interface Options {
   readonly brief?: string;
@@ -137,6 +138,8 @@ export function debriefCommand(): Command {
     for (const paths of options.join ? [logs] : logs.map((path) => [path])) {
       const path = paths[0]!;
       const log = joinLogs(await inTurn(paths, (each) => openLog(each, options.column)));
+      if (options.column && log.track.kind !== "csv")
+        note(`${path} is no table, so --column was not used for it`);
       const known = points && { ...points, near: nearMiddle(log) };
       const brief = options.brief ? await openBrief(options.brief, known) : null;
       if (!brief && log.routes.length > 0) {
@@ -144,6 +147,11 @@ export function debriefCommand(): Command {
       }
       const runways = points?.runways ?? [];
       const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard, runways });
+      const none = noFlight(debrief.document.log);
+      if (none !== "") {
+        complainOf(`${path}: ${none}`);
+        process.exitCode = 1;
+      }
       if (options.out) await writeInto(options.out, filesOf(debrief, options, fileStem(path)));
       else process.stdout.write(printed(debrief, options));
     }

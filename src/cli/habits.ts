@@ -1,6 +1,5 @@
 /** `hindtrack habits FOLDER`: what keeps coming back over all the flights of a folder, worked out on all cores. */
 import { createHash } from "node:crypto";
-import { mkdir } from "node:fs/promises";
 import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
@@ -9,6 +8,7 @@ import { ExerciseTable } from "./exercise-table.ts";
 import { LABELS, readLabels } from "./flight-labels.ts";
 import { type FolderFlight, flightsIn } from "./folder.ts";
 import type { FlightTask, Settings } from "./habits-worker.ts";
+import { makeFolder } from "./make-folder.ts";
 import { inOrder } from "./on-all-cores.ts";
 import { openBytes, openPoints, openStandard } from "./open-beside.ts";
 import { complainOf, note, UnusableFile } from "./output.ts";
@@ -81,7 +81,7 @@ async function run(folder: string, options: Options): Promise<void> {
     return;
   }
   try {
-    if (out) await mkdir(out, { recursive: true });
+    if (out) await makeFolder(out);
   } catch (error) {
     throw new UnusableFile(out ?? "", "write", error as NodeJS.ErrnoException);
   }

@@ -1,14 +1,18 @@
 /** Where the terminal writes: results on stdout or into a folder, complaints on stderr, one line each. */
-import { mkdir, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import picocolors from "picocolors";
 import { type Cancelled, issueSentence, UnusableInput } from "../index.ts";
+import { makeFolder } from "./make-folder.ts";
 
 /** A file that cannot be opened or written. */
 export class UnusableFile extends Error {
   constructor(path: string, doing: "read" | "write", cause: NodeJS.ErrnoException) {
     const reasons: Record<string, string> = {
-      ENOENT: "there is no such file; check the path",
+      ENOENT:
+        doing === "read"
+          ? "there is no such file; check the path"
+          : "no folder can be made there; name another",
       EISDIR: "it is a folder; name a file in it",
       EACCES: "this user may not; check its permissions",
       ENOTDIR: "a part of its path is not a folder",
@@ -43,7 +47,7 @@ export async function writeInto(
   files: readonly { name: string; text: string }[],
 ): Promise<void> {
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     for (const { name, text } of files) {
       await writeFile(join(folder, name), text);
       note(`wrote ${join(folder, name)}`);

@@ -1,6 +1,7 @@
 /** Writes a file so that it is there whole or not at all, whenever the process is ended. */
-import { mkdir, rename, rm, writeFile } from "node:fs/promises";
+import { rename, rm, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
+import { makeFolder } from "./make-folder.ts";
 import { UnusableFile } from "./output.ts";
 
 /** The name of a file that is being written; whatever bears it may be thrown away. */
@@ -15,7 +16,7 @@ export async function writeWhole(
 ): Promise<void> {
   const part = halfWritten(path, by);
   try {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     await writeFile(part, text);
     await rename(part, path);
   } catch (error) {

@@ -1,6 +1,6 @@
 /** The facts of one arc as flown: numbers, no opinion. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./facts.ts";
 
@@ -81,6 +81,7 @@ export const arcFactsSchema = z.strictObject({
     meanNm: z.number(),
     rmsNm: z.number(),
     doubt95Nm: z.number(),
+    unseen: unseenSchema,
     withinQuarterNm: z.number(),
     withinHalfNm: z.number(),
     withinOneNm: z.number(),

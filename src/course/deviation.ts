@@ -4,6 +4,15 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import {
+  type SilentEdge,
+  strayedAcross,
+  strayedInHeight,
+  type Unseen,
+  type UnseenRecord,
+  unseenOf,
+  unseenRecord,
+} from "../quantity/unseen.ts";
+import {
   distanceFlown,
   median,
   rowOfLargest,
@@ -16,6 +25,20 @@ import type { NeedleScale } from "../standard/needle.ts";
 import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Rows } from "./path.ts";
+
+/** What shows in no figure is not spoken of: a hundredth of a mile or of full scale, and the ten feet that heights are told to. */
+const SPOKEN = 0.01;
+const SPOKEN_FT = 10;
+
+/** A height that changes by so much, nearly all of it one way, was left on purpose where none was briefed. Chosen: five times the limit of a height held. */
+const ON_PURPOSE_FT = 500;
+const ONE_WAY = 0.8;
+
+/** A climb or a descent that no brief asked to be held level; null where it may have been meant to be. */
+function onPurpose(first: number, last: number, range: number): "climb" | "descent" | null {
+  if (range < ON_PURPOSE_FT || Math.abs(last - first) < ONE_WAY * range) return null;
+  return last > first ? "climb" : "descent";
+}
 
 type Timed = Pick<Rows, "timed" | "timeMs">;
 
@@ -39,7 +62,23 @@ export function judgedFacts(
   };
 }
 
-export function crossTrackFacts(rows: Rows, span: Span, weights: Float64Array): CourseFacts["crossTrack"] {
+/** Distances across a line, or off an arc, between the rows of a span. */
+export function unseenAcross(
+  rows: Parameters<typeof unseenOf>[0],
+  span: Span,
+  column: Float64Array,
+  edges: readonly SilentEdge[],
+): UnseenRecord | null {
+  const seen = column[rowOfLargest(column, span)]!;
+  return unseenRecord(unseenOf(rows, span, column, strayedAcross, edges), seen, SPOKEN);
+}
+
+export function crossTrackFacts(
+  rows: Rows,
+  span: Span,
+  weights: Float64Array,
+  edges: readonly SilentEdge[],
+): CourseFacts["crossTrack"] {
   const worst = rowOfLargest(rows.crossTrackNm, span);
   const { mean, rms, weight } = weigh(rows.crossTrackNm, span, weights);
   const known = weight > 0;
@@ -50,6 +89,7 @@ export function crossTrackFacts(rows: Rows, span: Span, weights: Float64Array): 
     meanNm: known ? mean : rows.crossTrackNm[worst]!,
     rmsNm: known ? rms : Math.abs(rows.crossTrackNm[worst]!),
     doubt95Nm: Z95 * median(rows.positionSdNm.subarray(span.start, span.end)),
+    ...unseenPart(unseenAcross(rows, span, rows.crossTrackNm, edges)),
   };
 }
 
@@ -58,8 +98,17 @@ export function needleFacts(
   rows: Rows,
   span: Span,
   weights: Float64Array,
+  edges: readonly SilentEdge[],
 ): CourseFacts["needle"] {
   const worst = rowOfLargest(rows.needle, span);
+  const scaleAt = (row: number) => acrossAt(scale, 1, rows.distanceToFixNm[Math.max(row, span.start)]!);
+  const unseen = unseenOf(
+    rows,
+    span,
+    rows.needle,
+    (speed, seconds, row) => strayedAcross(speed, seconds) / ((scaleAt(row - 1) + scaleAt(row)) / 2),
+    edges,
+  );
   const beyond = (limit: number) => shareBeyond(rows.needle, span, weights, limit);
   const fullScale = acrossAt(scale, 1, rows.distanceToFixNm[worst]!);
   const { mean, weight } = weigh(rows.needle, span, weights);
@@ -69,6 +118,7 @@ export function needleFacts(
     mean: weight > 0 ? mean : rows.needle[worst]!,
     // at the station an angular needle has no scale left: its doubt is the whole of it
     doubt95: fullScale > 0 ? Math.min(10, (Z95 * rows.positionSdNm[worst]!) / fullScale) : 10,
+    ...unseenPart(unseenRecord(unseen, rows.needle[worst]!, SPOKEN)),
     beyondQuarter: beyond(0.25),
     beyondHalf: beyond(0.5),
     beyondThreeQuarter: beyond(0.75),
@@ -97,22 +147,38 @@ export function trackFacts(
 /** Heights as logged; null where the log has none. The worst is farthest from the target, or from the mean. */
 export function altitudeFacts(
   { altitude: target }: Pick<CourseExercise, "altitude">,
-  rows: Timed & Pick<Rows, "altitudeFt">,
+  rows: Parameters<typeof unseenOf>[0] & Pick<Rows, "altitudeFt">,
   span: Span,
   weights: Float64Array,
+  edges: readonly SilentEdge[],
 ): CourseFacts["altitude"] {
   const { mean, weight } = weigh(rows.altitudeFt, span, weights);
   if (!(weight > 0)) return null;
   const known = rows.altitudeFt.subarray(span.start, span.end).filter(Number.isFinite);
   const worst = rowOfLargest(rows.altitudeFt, span, target ?? mean);
+  const lowest = known.reduce((a, b) => Math.min(a, b));
+  const highest = known.reduce((a, b) => Math.max(a, b));
+  const strayed = (_: number, seconds: number) => strayedInHeight(seconds);
+  const unseen = unseenOf(rows, span, rows.altitudeFt, strayed, edges);
+  const purpose = target === null ? onPurpose(known[0]!, known.at(-1)!, highest - lowest) : null;
+  const range = (Math.max(highest, unseen?.high ?? highest) - Math.min(lowest, unseen?.low ?? lowest)) / 2;
+  const half = (highest - lowest) / 2;
+  const shifted: Unseen | null =
+    unseen && target !== null ? { ...unseen, high: unseen.high - target, low: unseen.low - target } : null;
+  const offTarget = unseenRecord(shifted, rows.altitudeFt[worst]! - (target ?? mean), SPOKEN_FT);
   return {
     targetFt: target,
     meanFt: mean,
-    lowestFt: known.reduce((a, b) => Math.min(a, b)),
-    highestFt: known.reduce((a, b) => Math.max(a, b)),
+    lowestFt: lowest,
+    highestFt: highest,
     change95Ft: HEIGHT_CHANGE_95,
     worstFt: rows.altitudeFt[worst]!,
     altimeter95Ft: altimeterDoubt95(rows.altitudeFt[worst]!),
     worstUtc: utcAt(rows, worst),
+    ...(purpose ? { onPurpose: purpose } : {}),
+    ...(unseen && range - half >= SPOKEN_FT ? { unseenRange: { most: range, seconds: unseen.seconds } } : {}),
+    ...(offTarget ? { unseenTarget: offTarget } : {}),
   };
 }
+
+const unseenPart = (unseen: UnseenRecord | null) => (unseen ? { unseen } : {});

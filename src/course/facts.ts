@@ -1,6 +1,6 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 
 const scaleSchema = z.discriminatedUnion("kind", [
@@ -46,6 +46,11 @@ export const altitudeSchema = z.strictObject({
   /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
   altimeter95Ft: z.number(),
   worstUtc: utc.nullable(),
+  /** Without a briefed height: it climbed or went down on purpose, by so much and one way. */
+  onPurpose: z.enum(["climb", "descent"]).optional(),
+  /** Of half the range, and of the worst off the target. */
+  unseenRange: unseenSchema,
+  unseenTarget: unseenSchema,
 });
 
 /**
@@ -111,6 +116,20 @@ export const courseFactsSchema = z.strictObject({
   flownNm: z.number(),
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
+  /** What of the time that the brief gave was flown along the course before it was established, and is not judged; null or missing where nothing was. */
+  beforeEstablished: z
+    .strictObject({
+      windowS: z.number(),
+      judgedS: z.number(),
+      /** Along the course, the track within 10° of it. */
+      alongS: z.number(),
+      /** Farthest off then, right positive. */
+      worstNeedle: z.number(),
+      worstNm: z.number(),
+      worstUtc: utc.nullable(),
+    })
+    .nullable()
+    .optional(),
   crossTrack: z.strictObject({
     maxNm: z.number(),
     maxUtc: utc.nullable(),
@@ -118,6 +137,7 @@ export const courseFactsSchema = z.strictObject({
     rmsNm: z.number(),
     /** Half-width of the 95 % interval of one value, from the smoothed position. */
     doubt95Nm: z.number(),
+    unseen: unseenSchema,
   }),
   needle: z.strictObject({
     max: z.number(),
@@ -125,6 +145,7 @@ export const courseFactsSchema = z.strictObject({
     /** Right of course positive. Not in documents of earlier versions, like all that is optional here. */
     mean: z.number().optional(),
     doubt95: z.number(),
+    unseen: unseenSchema,
     beyondQuarter: z.number(),
     beyondHalf: z.number(),
     beyondThreeQuarter: z.number(),

@@ -97,9 +97,17 @@ function trackedWithin({ rows, judged, facts }: FindingsFrom): Finding {
       worstNm: facts.crossTrack.maxNm,
       meanNm: facts.crossTrack.meanNm,
       doubt95Nm: facts.crossTrack.doubt95Nm,
+      ...unseenFacts(facts),
     },
     evidence: evidence(rows, judged.span),
   };
+}
+
+/** What the worst may have come to between two points, where that is more. */
+function unseenFacts({ crossTrack, needle }: CourseFacts): Finding["facts"] {
+  const { unseen } = crossTrack;
+  if (!unseen) return {};
+  return { unseenNm: unseen.most, unseenNeedle: needle.unseen?.most ?? null, unseenS: unseen.seconds };
 }
 
 function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): Finding {

@@ -2,10 +2,16 @@
 import type { ArcExercise } from "../brief/brief.ts";
 import { arcPlaces } from "../geodesy/index.ts";
 import { direction, magneticFromTrue } from "../quantity/angle.ts";
-import { METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE, metresFromNauticalMiles } from "../quantity/factor.ts";
+import {
+  DEGREES_PER_RADIAN,
+  METRES_PER_FOOT,
+  METRES_PER_NAUTICAL_MILE,
+  metresFromNauticalMiles,
+} from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Feet, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import type { SilentEdge } from "../quantity/unseen.ts";
 import { intervals, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
@@ -18,9 +24,10 @@ import { type ArcRows, measureArcRows, sideOf, sweepOf } from "./arc-rows.ts";
 import { turnInFacts, turnOffFacts } from "./arc-turns.ts";
 import { arcRemedy, correctionOnArc, driftFacts, driftSpan } from "./arc-wind.ts";
 import type { CannotTell } from "./cannot-tell.ts";
-import { altitudeFacts, judgedFacts, trackFacts, utcAt } from "./deviation.ts";
+import { altitudeFacts, judgedFacts, trackFacts, unseenAcross, utcAt } from "./deviation.ts";
 import type { CoursePath } from "./path.ts";
 import type { ArcSeries } from "./series.ts";
+import { edgeFindings, silentEdges } from "./silent-edges.ts";
 
 export interface ArcToMeasure {
   readonly exercise: ArcExercise;
@@ -52,6 +59,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
   const sweep = sweepOf(exercise);
   const judged = judgedArc(rows, legs, sweep);
   const weights = intervals(rows, judged.span);
+  const milesRound = (degrees: number) => Math.max(0, degrees / DEGREES_PER_RADIAN) * exercise.radius;
   const correction = wind && correctionOnArc(exercise, rows, judged.span, wind);
   const drifted = driftSpan(rows, judged.span);
   const ownWind =
@@ -61,7 +69,11 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
           end: judged.span.end + rows.pathStart,
         })
       : null;
-  const altitude = altitudeFacts(exercise, rows, judged.span, weights);
+  const edges = silentEdges(rows, judged.span, motion, {
+    before: milesRound(rows.goneDeg[judged.span.start]!),
+    after: milesRound(sweep - rows.goneDeg[judged.span.end - 1]!),
+  });
+  const altitude = altitudeFacts(exercise, rows, judged.span, weights, edges);
   const speed = weigh(rows.groundSpeedKt, judged.span, weights);
   const flown = motion && { exercise, path, motion, wind };
   const turnOff = flown && judged.turnOff ? turnOffFacts(flown, judged.turnOff) : null;
@@ -92,7 +104,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
       ...judgedFacts(rows, judged, weights),
       distanceNm: rows.flownNm[judged.span.end - 1]! - rows.flownNm[judged.span.start]!,
     },
-    deviation: deviationFacts(rows, judged.span, weights, magnetic),
+    deviation: deviationFacts(rows, judged.span, weights, magnetic, edges),
     dmeReadsMoreNm: altitude && slantOver(exercise.radius, altitude.meanFt - (exercise.fix.elevation ?? 0)),
     trackAngleError: trackFacts(rows, judged.span, weights),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
@@ -124,7 +136,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
       : null;
   return {
     facts,
-    findings: arcFindings(exercise, rows, judged, facts),
+    findings: [...arcFindings(exercise, rows, judged, facts), ...edgeFindings(edges)],
     whatWouldHaveWorked: remedy,
     series: seriesOf(rows, judged.span),
   };
@@ -135,10 +147,12 @@ function deviationFacts(
   span: Span,
   weights: Float64Array,
   magnetic: (d: TrueDegrees) => number | null,
+  edges: readonly SilentEdge[],
 ): ArcFacts["deviation"] {
   const worst = rowOfLargest(rows.deviationNm, span);
   const { mean, rms, weight } = weigh(rows.deviationNm, span, weights);
   const max = rows.deviationNm[worst]!;
+  const unseen = unseenAcross(rows, span, rows.deviationNm, edges);
   const within = (limit: NauticalMiles) =>
     weight > 0 ? 1 - shareBeyond(rows.deviationNm, span, weights, limit) : Number(Math.abs(max) <= limit);
   const radial = direction(rows.radialDeg[worst]!);
@@ -150,6 +164,7 @@ function deviationFacts(
     meanNm: weight > 0 ? mean : max,
     rmsNm: weight > 0 ? rms : Math.abs(max),
     doubt95Nm: Z95 * median(rows.positionSdNm.subarray(span.start, span.end)),
+    ...(unseen ? { unseen } : {}),
     withinQuarterNm: within(0.25),
     withinHalfNm: within(0.5),
     withinOneNm: within(1),

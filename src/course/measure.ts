@@ -11,6 +11,7 @@ import { countReversals, measureIntercept } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import { beforeEstablished, partFindings } from "./before-established.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
 import { worstCauses } from "./cause.ts";
 import { findDepartures } from "./departures.ts";
@@ -24,6 +25,7 @@ import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import type { CourseSeries } from "./series.ts";
+import { edgeFindings, roomOf, silentEdges } from "./silent-edges.ts";
 import { measureCorrection } from "./wind-correction.ts";
 
 export interface CourseToMeasure {
@@ -65,9 +67,13 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
       : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
+  const before = beforeEstablished(exercise, rows, judged);
   const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
-  const { joining, chased, excursions } = findDepartures(departures);
-  const altitude = altitudeFacts(exercise, rows, judged.span, weights);
+  const { chased, excursions, ...left } = findDepartures(departures);
+  // minutes along the course, off it, are no turn that ended short of it
+  const joining = before ? null : left.joining;
+  const edges = fitted ? [] : silentEdges(rows, judged.span, motion, roomOf(exercise, rows, judged.span));
+  const altitude = altitudeFacts(exercise, rows, judged.span, weights, edges);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
     ...correctionFacts(rows, windFact, measured),
@@ -85,8 +91,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     line: lineOf(exercise, rows, judged.span),
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
-    crossTrack: crossTrackFacts(rows, judged.span, weights),
-    needle: needleFacts(exercise.scale, rows, judged.span, weights),
+    ...(before ? { beforeEstablished: before } : {}),
+    crossTrack: crossTrackFacts(rows, judged.span, weights, edges),
+    needle: needleFacts(exercise.scale, rows, judged.span, weights, edges),
     trackAngleError: trackFacts(rows, judged.span, weights),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
@@ -113,7 +120,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     cannotTell,
   };
 
-  const findings = findingsOf({
+  const told = findingsOf({
     exercise,
     rows,
     judged,
@@ -124,6 +131,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     correctionOver,
     overshootNeedle: overshootNeedle ?? 0,
   });
+  const findings = [...partFindings(before, rows, judged), ...told, ...edgeFindings(edges)];
   const worst = excursions.reduce<(typeof excursions)[number] | null>(
     (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
     null,

@@ -17,6 +17,7 @@ import {
   unmeasured,
 } from "./exercise-result.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
+import { notSeen } from "./not-seen.ts";
 
 /** What was flown though no brief asked for it, with its rows. */
 interface Beside {
@@ -72,6 +73,8 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     },
     runs,
   );
+  const unseen = (i: number) =>
+    matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
   const held: Span[] = [];
   const results = brief.exercises.map((exercise, i): ExerciseResult => {
     const match = matches[i]!;
@@ -80,9 +83,9 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     if (span && exercise.kind === "arc") return arcResult(exercise, span, match, flight);
     if (span && exercise.kind === "descent") return descentResult(exercise, span, match, flight);
     if (span && exercise.kind === "approach") return approachResult(exercise, span, "brief", match, flight);
-    if (!span || !motion || exercise.kind !== "hold") return unmeasured(exercise, match, flight);
+    if (!span || !motion || exercise.kind !== "hold") return unmeasured(exercise, match, flight, unseen(i));
     const found = holdWithin(exercise, span, runs.get(i) ?? [], motion, legs);
-    if (!found) return unmeasured(exercise, match, flight);
+    if (!found) return unmeasured(exercise, match, flight, unseen(i));
     held.push(found.span);
     return holdResult(exercise, found, { ...match, span: found.span }, { ...flight, motion });
   });

@@ -14,6 +14,7 @@ import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
 import type { Match } from "../match/index.ts";
 import { threeFigures } from "../quantity/angle.ts";
+import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
@@ -23,6 +24,7 @@ import type { Motion } from "../track/motion.ts";
 import type { Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
+import type { LeftOut } from "./not-seen.ts";
 import { descendedOnPressure, heldOnPressure } from "./pressure-heights.ts";
 import type { ExerciseSeries, PathSeries } from "./series.ts";
 
@@ -43,6 +45,7 @@ export interface Flight {
   readonly wind: WindEstimate | null;
   /** Landing directions that are known beside the brief, near to the flight. */
   readonly runways: readonly KnownRunway[];
+  readonly leftOut: LeftOut;
   /** What the exercises are held against, or null. */
   readonly standard: TestStandard | null;
 }
@@ -87,15 +90,21 @@ function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
   }
 }
 
-/** Not found on this flight. */
-export function unmeasured(exercise: Exercise, flown: Flown, flight: Flight): ExerciseResult {
+/** Not found on this flight; `why`: the reason that it may have been flown all the same. */
+export function unmeasured(
+  exercise: Exercise,
+  flown: Flown,
+  flight: Flight,
+  why: Finding | null,
+): ExerciseResult {
   const { kind, title } = exercise;
   const { standard } = flight;
+  const verdicts = standard ? notFlown(kind, standard) : [];
   const record = {
     ...told(title, "brief", flown, flight),
     facts: null,
-    findings: [],
-    verdicts: standard ? notFlown(kind, standard) : [],
+    findings: why ? [why] : [],
+    verdicts: verdicts.map((v) => (why ? { ...v, verdict: "cannot tell" as const, reason: why.code } : v)),
     whatWouldHaveWorked: null,
   };
   return { record: { kind, ...record }, series: null };

@@ -6,6 +6,7 @@ import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
 import { standardNamed } from "../grade/index.ts";
 import type { ImportedLog } from "../import/imported.ts";
+import { droppedByCode } from "../import/index.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import { rounded } from "../quantity/round.ts";
@@ -15,8 +16,11 @@ import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/ind
 import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
+import { implausibleAirspeed, implausiblePlaces } from "./implausible-brief.ts";
+import { implausibleLog } from "./implausible-log.ts";
 import { legRecords } from "./leg-records.ts";
 import { logRecord } from "./log-record.ts";
+import { leftOutOf } from "./not-seen.ts";
 import { pathSeries } from "./path-series.ts";
 import type { FlightSeries } from "./series.ts";
 
@@ -49,7 +53,12 @@ export function debriefFlight({
 }: DebriefInput): Debrief {
   const cleaned = cleanTrack(log.track);
   if (cleaned.track.length < 2) {
+    // where nothing is left, what took the points is the reason
+    const why = cleaned.issues
+      .filter(({ code }) => code !== "no-usable-points")
+      .map((issue) => ({ ...issue, where: { file: log.file, ...issue.where } }));
     throw new UnusableInput([
+      ...(cleaned.track.length === 0 ? why : []),
       {
         code: "too-few-points",
         severity: "error",
@@ -60,7 +69,7 @@ export function debriefFlight({
           backwards: cleaned.dropped["time-going-back"] ?? 0,
         },
       },
-      ...cleaned.issues.map((issue) => ({ ...issue, where: { file: log.file, ...issue.where } })),
+      ...(cleaned.track.length === 0 ? [] : why),
     ]);
   }
 
@@ -70,9 +79,11 @@ export function debriefFlight({
   const legs = motion ? findLegs(motion) : [];
   const start = motion ? motion.time[0]! : null;
   const brief = draft ? resolveBrief(draft, { time: start }) : null;
+  const written = brief?.aircraft ?? null;
+  const airspeedOff = brief && written && motion ? implausibleAirspeed(written, motion, brief.file) : null;
   const wind = motion
     ? estimateWind(motion, legs, {
-        airspeed: brief?.aircraft ?? null,
+        airspeed: airspeedOff ? null : written,
         winds: brief?.winds ?? [],
         measured: measuredAir(track, motion),
       })
@@ -83,7 +94,17 @@ export function debriefFlight({
   const standard = given === "none" ? null : (given ?? named);
   const near = motion ? runwaysNear(motion, runways) : [];
   const { heightsBy } = track;
-  const flight = { path, ...(heightsBy && { heightsBy }), motion, legs, wind, runways: near, standard };
+  const leftOut = leftOutOf(log.pointsSeen, { ...droppedByCode(log.issues), ...cleaned.dropped });
+  const flight = {
+    path,
+    ...(heightsBy && { heightsBy }),
+    motion,
+    legs,
+    wind,
+    runways: near,
+    standard,
+    leftOut,
+  };
   const exercises = brief ? briefedExercises(brief, flight) : fittedExercises(flight);
 
   const middle = path.latitude.length >> 1;
@@ -96,7 +117,7 @@ export function debriefFlight({
     format: "hindtrack-debrief",
     version: 1,
     caution: CAUTION,
-    log: logRecord(log, cleaned, chosen, motion !== null),
+    log: logRecord(log, cleaned, chosen, motion !== null, implausibleLog(log, cleaned, motion, brief)),
     brief: brief && {
       title: brief.title,
       file: brief.file,
@@ -112,7 +133,12 @@ export function debriefFlight({
         longitude,
         kind,
       })),
-      issues: [...brief.issues, ...unknownStandard(brief, named ?? given)].map((issue) => ({
+      issues: [
+        ...implausiblePlaces(brief, path, start),
+        ...(airspeedOff ? [airspeedOff] : []),
+        ...brief.issues,
+        ...unknownStandard(brief, named ?? given),
+      ].map((issue) => ({
         ...issue,
         where: { ...issue.where },
         facts: { ...issue.facts },

@@ -1,6 +1,7 @@
 /** What the log was and what was left out of it, as it stands in the document. */
 import type { ImportedLog } from "../import/imported.ts";
 import { droppedByCode } from "../import/index.ts";
+import type { Issue } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
 import { type CleanedTrack, pathLength } from "../track/index.ts";
 import type { Track } from "../track/track.ts";
@@ -27,6 +28,7 @@ export function logRecord(
   cleaned: CleanedTrack,
   chosen: ChosenFlight,
   timed: boolean,
+  doubts: readonly Issue[],
 ): DebriefDocument["log"] {
   const { track } = chosen;
   const between = timed ? intervals(track) : null;
@@ -48,7 +50,7 @@ export function logRecord(
     distanceNm: pathLength(track),
     flights: chosen.flights,
     flight: chosen.index,
-    issues: [...log.issues, ...cleaned.issues, ...chosen.issues].map((issue) => ({
+    issues: [...doubts, ...log.issues, ...cleaned.issues, ...chosen.issues].map((issue) => ({
       code: issue.code,
       severity: issue.severity,
       where: { file: log.file, ...issue.where },

@@ -1,5 +1,6 @@
 /** The two criteria of height, alike for every exercise flown level: how steady it was, and how near the briefed height. */
 import type { Feet, FeetMsl } from "../quantity/units.ts";
+import type { UnseenRecord } from "../quantity/unseen.ts";
 import type { Limit, TestStandard } from "../standard/tolerance.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
@@ -17,6 +18,9 @@ export interface Heights {
   readonly worstFt: FeetMsl;
   readonly altimeter95Ft: Feet;
   readonly worstUtc: string | null;
+  readonly onPurpose?: "climb" | "descent" | undefined;
+  readonly unseenRange?: UnseenRecord | null | undefined;
+  readonly unseenTarget?: UnseenRecord | null | undefined;
 }
 
 /** What a height against the briefed one lies in doubt by: a GPS, or a pressure whose setting is not known. */
@@ -41,8 +45,9 @@ export function altitudeCriteria<Facts extends Untold>(
       find(facts): Found {
         const heights = heightsOf(facts);
         if (!heights) return { cannotTell: "no-height" };
-        const { lowestFt, highestFt, change95Ft, worstUtc } = heights;
-        return { value: (highestFt - lowestFt) / 2, doubt95: change95Ft, beyond: null, worstUtc };
+        if (heights.onPurpose) return { cannotTell: `${heights.onPurpose}-without-height` };
+        const { lowestFt, highestFt, change95Ft, worstUtc, unseenRange: unseen } = heights;
+        return { value: (highestFt - lowestFt) / 2, doubt95: change95Ft, beyond: null, worstUtc, unseen };
       },
     },
     {
@@ -53,10 +58,17 @@ export function altitudeCriteria<Facts extends Untold>(
       find(facts): Found | null {
         const heights = heightsOf(facts);
         if (!heights) return { cannotTell: "no-height" };
-        const { targetFt, worstFt, altimeter95Ft, worstUtc } = heights;
+        const { targetFt, worstFt, altimeter95Ft, worstUtc, unseenTarget: unseen } = heights;
         if (targetFt === null) return null;
         const value = Math.abs(worstFt - targetFt);
-        return { value, doubt95: altimeter95Ft, beyond: null, worstUtc, doubtIs: doubtOfHeight(facts) };
+        return {
+          value,
+          doubt95: altimeter95Ft,
+          beyond: null,
+          worstUtc,
+          unseen,
+          doubtIs: doubtOfHeight(facts),
+        };
       },
     },
   ];

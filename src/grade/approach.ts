@@ -35,8 +35,14 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
     find(facts, limit, { approach }): Found {
       const untold = needleUntold(facts);
       if (untold) return { cannotTell: untold };
-      const { max, doubt95, maxUtc: worstUtc } = facts.needle;
-      const found = { value: Math.abs(max), doubt95, beyond: beyond(facts.needle, facts, limit), worstUtc };
+      const { max, doubt95, maxUtc: worstUtc, unseen } = facts.needle;
+      const found = {
+        value: Math.abs(max),
+        doubt95,
+        beyond: beyond(facts.needle, facts, limit),
+        worstUtc,
+        unseen,
+      };
       const linear = facts.guidance.halfAngleDeg === null;
       return approach.briefly && linear ? { ...found, leave: { upTo: approach.briefly.limit } } : found;
     },
@@ -54,7 +60,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
       const { surest, widest } = path;
       const { needle, doubt95, utc } = Math.abs(surest.needle) - surest.doubt95 > limit ? surest : widest;
       const out = beyond(path.needle, facts, limit);
-      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc };
+      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc, unseen: path.needle.unseen };
     },
   },
   ...(["below", "aboveLow"] as const).map(
@@ -69,7 +75,10 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
         const extreme = side === "below" ? below : aboveLow;
         if (!extreme) return { value: 0, doubt95: 0, beyond: null, worstUtc: null };
         const { ft, doubt95Ft, utc } = extreme;
-        return { value: ft, doubt95: doubt95Ft, beyond: null, worstUtc: utc, doubtIs: doubtOfHeight(facts) };
+        return {
+          ...{ value: ft, toward: ft, doubt95: doubt95Ft, beyond: null, worstUtc: utc },
+          doubtIs: doubtOfHeight(facts),
+        };
       },
     }),
   ),
@@ -159,8 +168,14 @@ function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
         const gate = gateOf(facts);
         if (!gate?.utc || gate.verticalFpm === null || gate.vertical95Fpm === null)
           return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
-        const value = Math.max(0, -gate.verticalFpm);
-        return { value, doubt95: gate.vertical95Fpm, beyond: null, worstUtc: gate.utc };
+        const toward = -gate.verticalFpm;
+        return {
+          value: Math.max(0, toward),
+          toward,
+          doubt95: gate.vertical95Fpm,
+          beyond: null,
+          worstUtc: gate.utc,
+        };
       },
     },
   ];

@@ -11,9 +11,9 @@ export const ARC_CRITERIA: readonly Criterion<ArcFacts>[] = [
     unit: "NM",
     limit: ({ arc }) => arc.distance,
     find({ deviation, judged }, limit): Found {
-      const { maxNm, doubt95Nm, maxUtc: worstUtc, withinOneNm } = deviation;
+      const { maxNm, doubt95Nm, maxUtc: worstUtc, withinOneNm, unseen } = deviation;
       const beyond = limit === 1 && judged.seconds !== null ? (1 - withinOneNm) * judged.seconds : null;
-      return { value: Math.abs(maxNm), doubt95: doubt95Nm, beyond, worstUtc };
+      return { value: Math.abs(maxNm), doubt95: doubt95Nm, beyond, worstUtc, unseen };
     },
   },
   ...altitudeCriteria<ArcFacts>(

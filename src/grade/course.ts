@@ -25,8 +25,19 @@ export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
     find(facts, limit, { course }): Found {
       const untold = facts.cannotTell.find(({ fact }) => fact === "needle");
       if (untold) return { cannotTell: untold.reason };
-      const { max, doubt95, maxUtc: worstUtc } = facts.needle;
-      const found = { value: Math.abs(max), doubt95, beyond: beyond(facts, limit), worstUtc };
+      const { max, doubt95, maxUtc: worstUtc, unseen } = facts.needle;
+      const { beforeEstablished: before } = facts;
+      const part = before
+        ? { part: { fromUtc: facts.judged.fromUtc, before: Math.abs(before.worstNeedle) } }
+        : {};
+      const found = {
+        value: Math.abs(max),
+        doubt95,
+        beyond: beyond(facts, limit),
+        worstUtc,
+        unseen,
+        ...part,
+      };
       if (!course.briefly || facts.scale.kind === "angular") return found;
       return { ...found, leave: { upTo: course.briefly.limit } };
     },

@@ -1,7 +1,8 @@
 /** A criterion: a small record that judges the facts of one kind of exercise against a standard. */
 import type { Seconds } from "../quantity/units.ts";
+import type { UnseenRecord } from "../quantity/unseen.ts";
 import type { Limit, TestStandard } from "../standard/tolerance.ts";
-import { confidenceWithin } from "./confidence.ts";
+import { confidenceBelow, confidenceWithin } from "./confidence.ts";
 import type { Verdict } from "./verdict.ts";
 
 /** What a criterion finds. */
@@ -9,11 +10,15 @@ export type Found =
   | {
       /** Size of the deviation that decides, never negative. */
       readonly value: number;
-      /** Where one side only is out: the deviation toward it, negative on the other side; `value` where not given. */
+      /** Where one side only is out: the deviation toward it, negative on the other side. Not given: either side is out. */
       readonly toward?: number;
       readonly doubt95: number;
       readonly beyond: Seconds | null;
+      /** The most that the value may have come to where the log is silent. */
+      readonly unseen?: UnseenRecord | null | undefined;
       readonly worstUtc: string | null;
+      /** Where only a part of the time that was given is judged: when it begins, and the worst of what came before. */
+      readonly part?: { readonly fromUtc: string | null; readonly before: number };
       /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
       readonly doubtIs?: string;
       /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
@@ -38,8 +43,10 @@ const SURE = 0.95;
 /**
  * One verdict a criterion for which the standard has a limit. `facts` null: the exercise was not flown.
  *
- * *Met* where the value lies inside the limit with 95 % confidence, *not met* where it lies outside with as much,
- * else *cannot tell*. A criterion that fails inside says so on its own line and leaves the others alone.
+ * *Met* where the value lies inside the limit with 95 % confidence, *not met* where it lies past it on its own side
+ * with as much (a doubt wider than the limit is no proof of being outside), else *cannot tell*. No value is *met* that
+ * may have passed the limit where the log is silent. A criterion that fails inside says so on its own line and leaves
+ * the others alone.
  */
 export function judge<Facts>(
   criteria: readonly Criterion<Facts>[],
@@ -71,12 +78,23 @@ function verdictOf<Facts>(
   if (found === null) return null;
   if ("cannotTell" in found) return { ...line, ...without, verdict: "cannot tell", reason: found.cannotTell };
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
-  const inside = confidenceWithin(found.toward ?? value, doubt95, limit);
-  const told = { ...line, value, doubt95, beyondS, worstUtc };
+  const short = confidenceBelow(found.toward ?? value, doubt95, limit);
+  const inside = found.toward === undefined ? confidenceWithin(value, doubt95, limit) : short;
+  const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
+  const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
+  const { unseen } = found;
+  const unseenInside = unseen ? confidenceWithin(unseen.most, doubt95, limit) : inside;
+  if (inside >= SURE && unseen && unseenInside < SURE) {
+    const silent = { reason: "log-silent", silentS: unseen.seconds, confidence: null };
+    return { ...told, verdict: "cannot tell", ...silent };
+  }
+  if (inside >= SURE && found.part && confidenceWithin(found.part.before, doubt95, limit) < SURE) {
+    return { ...told, verdict: "cannot tell", reason: "part-of-window", confidence: null };
+  }
   if (inside >= SURE) return { ...told, verdict: "met", reason: null, confidence: inside };
-  if (leave && inside <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {
+  if (leave && short <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {
     return { ...told, verdict: "cannot tell", reason: "brief-excursion", confidence: inside };
   }
-  if (inside <= 1 - SURE) return { ...told, verdict: "not met", reason: null, confidence: 1 - inside };
+  if (short <= 1 - SURE) return { ...told, verdict: "not met", reason: null, confidence: 1 - short };
   return { ...told, verdict: "cannot tell", reason: doubtIs, confidence: inside };
 }

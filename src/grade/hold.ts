@@ -71,7 +71,8 @@ const NEEDLE: Criterion<HoldFacts> = {
       return { cannotTell: inbound ? "joined-near-station" : "course-not-flown-inbound" };
     }
     const { doubt95, worstUtc } = tracking;
-    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc };
+    const unseen = worst(laps, (lap) => lap.tracking?.unseen?.most)?.lap.tracking?.unseen;
+    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc, unseen };
   },
 };
 
@@ -119,7 +120,8 @@ const SPEED: Criterion<HoldFacts> = {
       : null,
   find({ speed }): Found {
     if (!speed) return { cannotTell: "wind-not-known" };
-    return { value: speed.indicatedKt, doubt95: speed.doubt95Kt, beyond: null, worstUtc: null };
+    const { indicatedKt: value, doubt95Kt: doubt95 } = speed;
+    return { value, toward: value, doubt95, beyond: null, worstUtc: null };
   },
 };
 

@@ -8,6 +8,10 @@ export const verdictSchema = z.strictObject({
   verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
   /** Why it cannot be told, as a code; else null. */
   reason: z.string().nullable(),
+  /** Where only a part of the given time is judged, when it begins. */
+  partFromUtc: utc.nullable().optional(),
+  /** The silence of the log that leaves it open, seconds, where that is the reason; null without times. */
+  silentS: z.number().nullable().optional(),
   /** The deciding value, never negative, with the half-width of its 95 % interval; null where there is none. */
   value: z.number().nullable(),
   doubt95: z.number().nullable(),

@@ -1,24 +1,23 @@
 /** What may come back on final approaches: the side, the path, the intercept, the chase. */
 import type { ApproachFacts, ApproachRecord } from "../debrief/document.ts";
-import type { Share } from "../quantity/units.ts";
 import { CHASING, chasedPerMinute } from "./chasing.ts";
+import { limitOf } from "./limit.ts";
 import { type Measured, type Tendency, tendency } from "./tendency.ts";
 
-/** Localizer and glide path alike: FAA-S-ACS-8C VI.B, less than three quarters of scale, from memory. */
-const NEEDLE: Share = 0.75;
+const needleLimit = limitOf("approach-needle");
 
 type Facts = (facts: ApproachFacts) => Measured | null;
 
 const approach = (
   id: string,
   unit: Tendency["unit"],
-  tolerance: number,
+  tolerance: Tendency<ApproachRecord>["tolerance"],
   measure: Facts,
   oneSided = false,
 ): Tendency =>
   tendency("approach", {
     ...{ id, unit, oneSided },
-    tolerance: () => tolerance,
+    tolerance,
     measure: ({ source, facts }: ApproachRecord) => (source === "brief" && facts ? measure(facts) : null),
   });
 
@@ -29,12 +28,15 @@ const abovePath: Facts = ({ glidePath, height }) =>
     : null;
 
 export const APPROACH_TENDENCIES: readonly Tendency[] = [
-  approach("final-side", "share", NEEDLE, ({ needle }) => ({ value: needle.mean, doubt95: needle.doubt95 })),
-  approach("final-path", "share", NEEDLE, abovePath),
+  approach("final-side", "share", needleLimit, ({ needle }) => ({
+    value: needle.mean,
+    doubt95: needle.doubt95,
+  })),
+  approach("final-path", "share", limitOf("approach-glide-path"), abovePath),
   approach(
     "final-intercept",
     "share",
-    NEEDLE,
+    needleLimit,
     ({ intercept, needle }) =>
       intercept && { value: intercept.overshootNeedle, doubt95: Math.min(1, needle.doubt95) },
     true,
@@ -42,7 +44,7 @@ export const APPROACH_TENDENCIES: readonly Tendency[] = [
   approach(
     "final-chasing",
     "per-min",
-    CHASING,
+    () => CHASING,
     ({ reversals, judged }) => reversals && chasedPerMinute(reversals.perMinute, judged.seconds),
     true,
   ),

@@ -1,12 +1,11 @@
 /** What may come back on courses: the side, the wind, the lead, the chase, the intercept. */
 import type { CourseFacts, CourseRecord } from "../debrief/document.ts";
-import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
+import type { AngleSize, Seconds } from "../quantity/units.ts";
 import { CHASING, chasedPerMinute } from "./chasing.ts";
+import { limitOf } from "./limit.ts";
 import { type Measured, type Tendency, tendency } from "./tendency.ts";
 import { A_THIRD, missingShare } from "./wind-share.ts";
 
-/** Where a document names no standard: three quarters of full scale, FAA-S-ACS-8C V.A.S6. */
-const NEEDLE: Share = 0.75;
 /** A correction that needs less is in the wander of the heading. Chosen: twice the 2 degrees of hand-flown wander. */
 const LEAST_NEEDED: AngleSize = 4;
 /** Below it neither side is upwind. Chosen: as far as a heading's own wander. */
@@ -24,8 +23,7 @@ const of =
       ? null
       : measure(facts);
 
-const needleLimit = ({ verdicts }: CourseRecord): Share =>
-  verdicts.find(({ criterion }) => criterion === "course-needle")?.limit ?? NEEDLE;
+const needleLimit = limitOf("course-needle");
 
 const needle = ({ needle: { mean, doubt95 } }: CourseFacts): Measured | null =>
   mean === undefined ? null : { value: mean, doubt95: Math.min(1, doubt95) };
@@ -51,6 +49,23 @@ const correction =
     return missing && { ...missing, doubt95: missing.doubt95 * Math.min(1, Math.abs(missing.value)) };
   };
 
+/**
+ * The time that was drifted, for each correction that came: a drift that no correction ended counts with its time, for
+ * as long as it is known, and short ones beside it lower nothing. Source: J. F. Lawless, *Statistical Models and Methods
+ * for Lifetime Data* (1982), 3.1: the mean of times some of which are cut off, from memory. Where none was corrected the
+ * time is a lower bound, and tells only when that is late already.
+ */
+const lead: Facts = ({ excursions }) => {
+  let seconds = 0;
+  let corrected = 0;
+  for (const { leadS, trackOffUtc, worstUtc } of excursions) {
+    seconds += leadS ?? (Date.parse(worstUtc) - Date.parse(trackOffUtc)) / 1000;
+    if (leadS !== null) corrected++;
+  }
+  if (corrected === 0 && seconds < LEAD) return null;
+  return { value: seconds / Math.max(1, corrected), doubt95: 0 };
+};
+
 const course = (
   id: string,
   unit: Tendency["unit"],
@@ -64,18 +79,7 @@ export const COURSE_TENDENCIES: readonly Tendency[] = [
   course("needle-downwind", "share", needleLimit, downwind),
   course("correction-inbound", "part", () => A_THIRD, correction("to", "leg")),
   course("correction-outbound", "part", () => A_THIRD, correction("from")),
-  course(
-    "first-correction",
-    "s",
-    () => LEAD,
-    ({ excursions }) => {
-      const leads = excursions.flatMap(({ leadS }) => (leadS === null ? [] : [leadS]));
-      return leads.length === 0
-        ? null
-        : { value: leads.reduce((a, b) => a + b, 0) / leads.length, doubt95: 0 };
-    },
-    true,
-  ),
+  course("first-correction", "s", () => LEAD, lead, true),
   course(
     "chasing",
     "per-min",

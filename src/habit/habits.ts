@@ -6,7 +6,7 @@ import { type RobustMean, robustMean } from "./robust-mean.ts";
 import { studentWithin } from "./student.ts";
 import { TENDENCIES } from "./tendencies.ts";
 import type { Tendency } from "./tendency.ts";
-import { type Line, mannKendall, theilSen } from "./trend.ts";
+import { endsNearer, type Line, mannKendall, theilSen } from "./trend.ts";
 
 /** Nothing is said below. Chosen beforehand (an interval needs two flights; fewer exercises are anecdotes). */
 export const LEAST_EXERCISES = 5;
@@ -49,7 +49,10 @@ export interface Habit {
   readonly chanceBeyond: Share | null;
   readonly exercises: number;
   readonly flights: number;
-  /** Borne out by the flights; null where none is. `perFlight` in tolerances; the line runs over the index of the flight. */
+  /**
+   * Borne out by the flights; null where none is, or where it leads from one side to the other and is neither better nor
+   * worse. `perFlight` in tolerances; the line runs over the index of the flight.
+   */
   readonly trend: {
     readonly perFlight: number;
     readonly from: number;
@@ -143,7 +146,7 @@ function seenOn({ byFlight, mean }: Tried): number[] {
 }
 
 /**
- * The habits over flights in flown order. Each is held against what is small (a third of the tolerance), not against
+ * The habits over flights in flown order. Each is held against what is small (a quarter of the tolerance), not against
  * nothing at all, because nobody's mean is exactly 0; the chances of all that are tried are held together by Benjamini
  * and Hochberg, and likewise those of the trends.
  */
@@ -162,6 +165,7 @@ export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
     const beyond = shareOf(told, beyonds, t);
     const trendChance = shareOf(trended, trends, t);
     const { mean, trend } = t;
+    const better = trend && endsNearer(trend, [...t.byFlight.keys()], SMALL);
     const borneOut =
       trend && mean && trendChance !== null && trendChance <= FALSE_DISCOVERIES && trend.slope !== 0;
     return {
@@ -175,14 +179,10 @@ export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
       chanceBeyond: beyond,
       exercises: t.points.length,
       flights: t.byFlight.size,
-      trend: borneOut
-        ? {
-            perFlight: trend.slope,
-            from: trend.from,
-            better: trend.slope * mean.mean < 0,
-            chance: trendChance,
-          }
-        : null,
+      trend:
+        borneOut && better !== null
+          ? { perFlight: trend.slope, from: trend.from, better, chance: trendChance }
+          : null,
       points: t.points,
       seenOn: seenOn(t),
     };

@@ -1,6 +1,7 @@
 /** What may come back in holds: the outbound leg against the racetrack that closes, the roll-out by side, the time. */
 import type { DebriefDocument, HoldFacts, HoldLap, HoldRecord } from "../debrief/document.ts";
-import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { AngleSize, NauticalMiles } from "../quantity/units.ts";
+import { limitOf } from "./limit.ts";
 import { type Measured, meanOf, type Tendency, tendency } from "./tendency.ts";
 import { A_THIRD, missingShare } from "./wind-share.ts";
 
@@ -11,8 +12,6 @@ const LEAST_INBOUND: AngleSize = 5;
 const NEAR: NauticalMiles = 0.07;
 /** Chosen: three quarters of the scale of a VOR a minute from it at 100 kt, 0.22 NM. */
 const ROLL_OUT: NauticalMiles = 0.2;
-/** Common practice, no source. */
-const LEG_TIME: Seconds = 10;
 
 type Lap = (lap: HoldLap, facts: HoldFacts) => Measured | null;
 
@@ -65,14 +64,14 @@ const legTime: Lap = ({ outbound: out, inbound: back }, { leg, timing }) => {
 const hold = (
   id: string,
   unit: Tendency["unit"],
-  tolerance: number,
+  tolerance: Tendency<HoldRecord>["tolerance"],
   measure: Tendency<HoldRecord>["measure"],
-): Tendency => tendency("hold", { id, unit, oneSided: false, tolerance: () => tolerance, measure });
+): Tendency => tendency("hold", { id, unit, oneSided: false, tolerance, measure });
 
 export const HOLD_TENDENCIES: readonly Tendency[] = [
-  hold("hold-outbound", "part", A_THIRD, laps(outbound)),
-  hold("hold-inbound", "part", A_THIRD, laps(inbound)),
-  hold("roll-out-past-left", "NM", ROLL_OUT, laps(past("left"))),
-  hold("roll-out-past-right", "NM", ROLL_OUT, laps(past("right"))),
-  hold("leg-time", "s", LEG_TIME, laps(legTime, true)),
+  hold("hold-outbound", "part", () => A_THIRD, laps(outbound)),
+  hold("hold-inbound", "part", () => A_THIRD, laps(inbound)),
+  hold("roll-out-past-left", "NM", () => ROLL_OUT, laps(past("left"))),
+  hold("roll-out-past-right", "NM", () => ROLL_OUT, laps(past("right"))),
+  hold("leg-time", "s", limitOf("hold-leg-time"), laps(legTime, true)),
 ];

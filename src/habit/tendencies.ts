@@ -2,11 +2,10 @@
 import { APPROACH_TENDENCIES } from "./approach-tendencies.ts";
 import { COURSE_TENDENCIES } from "./course-tendencies.ts";
 import { HOLD_TENDENCIES } from "./hold-tendencies.ts";
+import { limitOf } from "./limit.ts";
 import { type Tendency, tendency } from "./tendency.ts";
 import { TURN_TENDENCIES } from "./turn-tendencies.ts";
 
-/** Off the radius of an arc. FAA-S-ACS-8C V.A.S6: within 1 NM. */
-const ARC = 1;
 /** Chosen: at the usual 500 ft/min, 30 s late leaves 250 ft to lose at the point. */
 const DESCENT_LATE = 30;
 /** How well a log tells when a descent began, s: its beginning is soft, and heights come in steps. Chosen. */
@@ -24,7 +23,7 @@ export const TENDENCIES: readonly Tendency[] = [
     id: "arc-outside",
     unit: "NM",
     oneSided: false,
-    tolerance: () => ARC,
+    tolerance: limitOf("arc-distance"),
     measure: ({ facts }) => facts && { value: facts.deviation.meanNm, doubt95: facts.deviation.doubt95Nm },
   }),
   /** Begun later than the rate flown asked for positive. */

@@ -35,6 +35,16 @@ export function theilSen(points: readonly Dated[]): Line | null {
   return { slope, from: median(Float64Array.from(points, (p) => p.value - slope * p.at)) };
 }
 
+/**
+ * Whether the line ends nearer to 0 than it began, over these flights. Null where it begins on one side and ends on the
+ * other, unless one end alone is small: who goes from far right to far left has unlearnt nothing.
+ */
+export function endsNearer({ slope, from }: Line, at: readonly number[], small: number): boolean | null {
+  const [first, last] = [from + slope * Math.min(...at), from + slope * Math.max(...at)];
+  if (first * last < 0 && Math.abs(first) <= small === Math.abs(last) <= small) return null;
+  return Math.abs(last) < Math.abs(first);
+}
+
 /** Up to so many values without ties every order is counted; beyond, the normal limit is as good (Kendall 1975). */
 const COUNTED_UP_TO = 10;
 

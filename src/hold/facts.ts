@@ -1,6 +1,6 @@
 /** Holds in numbers: the schemas of what the document says of them. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { lapSchema } from "./lap-facts.ts";
 import { noRacetrackSchema, racetrackDoubtSchema, racetrackSchema } from "./racetrack-facts.ts";
@@ -95,6 +95,8 @@ export const holdFactsSchema = z.strictObject({
       worstFt: z.number(),
       altimeter95Ft: z.number(),
       worstUtc: utc,
+      /** Of half the range. */
+      unseenRange: unseenSchema,
     })
     .nullable(),
   /** The airspeed against the holding limit of the standard at that height. `indicated` is estimated from the true airspeed and the height. */

@@ -6,6 +6,7 @@ import { cosDeg, direction, directionOf, sinDeg, turnFrom } from "../quantity/an
 import { METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { NauticalMiles, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { SpedRows } from "../quantity/unseen.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import { SLOW_POSITION_SD } from "../track/index.ts";
@@ -103,6 +104,13 @@ export function directionAt(frame: HoldFrame, column: Float64Array, at: UtcMilli
 export function across95At(frame: HoldFrame, at: UtcMillis): NauticalMiles {
   const smoothed = valueAt(frame, frame.motion.positionSd.subarray(frame.start), at);
   return Z95 * Math.hypot(smoothed / METRES_PER_NAUTICAL_MILE, SLOW_POSITION_SD);
+}
+
+/** The rows of the frame as they are asked what the log did not see. */
+export function spedRows({ time, along, across, motion, start, length }: HoldFrame): SpedRows {
+  const gapBefore = new Uint8Array(length);
+  const groundSpeedKt = motion.groundSpeed.subarray(start, start + length);
+  return { timed: true, timeMs: time, alongNm: along, crossTrackNm: across, gapBefore, groundSpeedKt };
 }
 
 /** Mean of a column over time from one time to another, straight between rows; NaN where it is not known throughout. */

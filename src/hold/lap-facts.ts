@@ -1,6 +1,6 @@
 /** One lap of a hold in numbers: the schema. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { noRacetrackSchema, racetrackDoubtSchema, racetrackSchema, ruleSchema } from "./racetrack-facts.ts";
 
@@ -95,6 +95,7 @@ export const lapSchema = z.strictObject({
       worstAcrossNm: z.number(),
       worstUtc: utc,
       doubt95: z.number(),
+      unseen: unseenSchema,
       beyondHalfS: z.number(),
       beyondThreeQuarterS: z.number(),
     })

@@ -2,10 +2,14 @@
 import { acrossAt, type FullScale, needleOf } from "../quantity/needle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
+import { strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import { ESTABLISHED_NEEDLE, establishedRow } from "../track/index.ts";
 import type { HoldLap } from "./facts.ts";
-import { across95At, type HoldFrame, offInbound, rowsBetween, valueAt } from "./frame.ts";
+import { across95At, type HoldFrame, offInbound, rowsBetween, spedRows, valueAt } from "./frame.ts";
+
+/** What shows in no figure is not spoken of. */
+const SPOKEN = 0.01;
 
 /** Null where there is nothing to judge: no such leg, no scale, or the course was joined within a mile of the station only. */
 export function trackingOf(
@@ -47,6 +51,14 @@ export function trackingOf(
     if (size > 0.5) beyond.half += seconds;
     if (size > 0.75) beyond.threeQuarter += seconds;
   }
+  const full = (i: number) => acrossAt(scale, 1, frame.along[Math.max(start, i)]!);
+  const strayed = (speed: number, seconds: number, i: number) =>
+    strayedAcross(speed, seconds) / ((full(i - 1) + full(i)) / 2);
+  const unseen = unseenRecord(
+    unseenOf(spedRows(frame), { start, end }, needle, strayed),
+    needle[worst]!,
+    SPOKEN,
+  );
   return {
     establishedUtc: established === null ? null : utcText(time[start]!),
     seconds: (time[end - 1]! - time[start]!) / 1000,
@@ -54,6 +66,7 @@ export function trackingOf(
     worstAcrossNm: across[worst]!,
     worstUtc: utcText(time[worst]!),
     doubt95: across95At(frame, time[worst]!) / acrossAt(scale, 1, frame.along[worst]!),
+    ...(unseen ? { unseen } : {}),
     beyondHalfS: beyond.half,
     beyondThreeQuarterS: beyond.threeQuarter,
   };

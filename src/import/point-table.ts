@@ -1,13 +1,16 @@
 /** A point list as a table: a line of headings, then a row a point or a runway. */
 import {
   ASSUMED_RUNWAY_FT,
+  inverse,
   type ListedPoint,
   type ListedRunway,
   type Position,
   runwayEnd,
   variationAt,
 } from "../geodesy/index.ts";
-import { trueFromMagnetic } from "../quantity/angle.ts";
+import { magneticFromTrue, threeFigures, trueFromMagnetic, turnFrom } from "../quantity/angle.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
+import type { AngleSize, Metres } from "../quantity/units.ts";
 import { readAngle } from "./csv-angle.ts";
 import { DELIMITERS, type Delimiter, splitLine } from "./csv-split.ts";
 import {
@@ -23,6 +26,10 @@ import type { Tally } from "./tally.ts";
 
 /** Lines before the headings that may say other things. */
 const PREAMBLE = 50;
+/** Longer than any runway; the longest are some 5.5 km (from memory). */
+const LONGEST_RUNWAY: Metres = 7000;
+/** A runway's number is its magnetic course in tens, and lags behind the variation. Chosen: three numbers off is a slip. */
+const NUMBER_FITS: AngleSize = 30;
 /** A list has no date; its magnetic courses are turned by the model in the middle of the years it is made for (WMM2025: 2025.0 to 2030.0). */
 const UNDATED = Date.UTC(2027, 6, 1);
 
@@ -34,7 +41,7 @@ type FarEnd = Pick<ListedRunway, "end" | "lengthAssumed">;
  * E and W). A runway has its far end (end lat, end lon), or a course (magnetic unless marked T) and a length. "22/04" with both
  * ends gives both landing directions. Counted: `unreadable-place` and `place-without-ident` (row left out),
  * `unreadable-value`; `runway-without-direction` (kept as a point); noted: `runway-length-assumed`,
- * `runway-course-by-model`.
+ * `runway-course-by-model`; doubted: `runway-off-its-number`, `runway-too-long`.
  */
 export class PointTable {
   readonly points: ListedPoint[] = [];
@@ -110,13 +117,19 @@ export class PointTable {
     if (!isRunway) return;
     const far = end ? { end } : this.farEnd(row, point, line);
     if (far === null) this.tally.add("runway-without-direction", "warning", place, { facts: { ident } });
-    else this.addRunway(point, far, end === null ? null : this.feet(row, "endElevation", line));
+    else this.addRunway(point, far, end === null ? null : this.feet(row, "endElevation", line), line);
   }
 
   /** "LIND 22/04" with two ends is two landing directions, each named with what stands before. */
-  private addRunway(point: ListedPoint, { end, ...assumed }: FarEnd, endElevation: number | null): void {
+  private addRunway(
+    point: ListedPoint,
+    { end, ...assumed }: FarEnd,
+    endElevation: number | null,
+    line: number,
+  ): void {
     const threshold: Position = { latitude: point.latitude, longitude: point.longitude };
     const { ident, elevation } = point;
+    this.doubtRunway(point, end, line);
     const both = /^(.*?)(\d{1,2}[LRC]?)\s*[/-]\s*(\d{1,2}[LRC]?)$/i.exec(ident);
     if (both === null) {
       this.runways.push({ ident, threshold, end, elevation, ...assumed });
@@ -131,6 +144,22 @@ export class PointTable {
       elevation: endElevation ?? elevation,
       ...assumed,
     });
+  }
+
+  /** A direction far from the runway's number, and a length that no runway has: told, and used as written. */
+  private doubtRunway({ ident, declination, ...threshold }: ListedPoint, end: Position, line: number): void {
+    const place = { line, column: 0, point: -1 };
+    const { distance, azimuthAtStart } = inverse(threshold, end);
+    if (distance > LONGEST_RUNWAY) {
+      const lengthNm = Math.round(nauticalMilesFromMetres(distance));
+      this.tally.add("runway-too-long", "warning", place, { facts: { ident, lengthNm }, detail: ident });
+    }
+    const number = Number(/(\d{1,2})[LRC]?(?:\s*[/-]\s*\d{1,2}[LRC]?)?$/i.exec(ident)?.[1] ?? Number.NaN);
+    const variation = declination ?? variationAt(threshold, UNDATED)?.degrees ?? 0;
+    const course = magneticFromTrue(azimuthAtStart, variation);
+    if (!(number >= 1 && number <= 36) || Math.abs(turnFrom(number * 10, course)) <= NUMBER_FITS) return;
+    const facts = { ident, courseMagnetic: threeFigures(course) };
+    this.tally.add("runway-off-its-number", "warning", place, { facts, detail: ident });
   }
 
   private farEnd(row: readonly string[], point: ListedPoint, line: number): FarEnd | null {

@@ -30,9 +30,12 @@ export async function readLog(
   // Where the columns of a table are not known, nothing was looked for.
   if (log.issues.some(({ code }) => code === "no-headings")) throw new UnusableInput(log.issues);
   const facts = { seen: log.pointsSeen, waypoints: log.waypoints.length, routes: log.routes.length };
+  // what stopped the reading is why no point was found
+  const isReason = ({ severity }: Issue) => severity === "error";
   throw new UnusableInput([
+    ...log.issues.filter(isReason),
     { code: "no-points", severity: "error", where: { file, line: 1 }, facts },
-    ...log.issues,
+    ...log.issues.filter((issue) => !isReason(issue)),
   ]);
 }
 

@@ -19,6 +19,12 @@ export const issueSchema = z.strictObject({
   facts: z.record(z.string(), factSchema),
 });
 
+/** The most that the size of a deviation may have come to between two points, and the seconds between them (null without times); null or missing where no more than was seen. */
+export const unseenSchema = z
+  .strictObject({ most: z.number(), seconds: z.number().nullable() })
+  .nullable()
+  .optional();
+
 /** What a finding rests on: a time (null where the log has none) and the values. */
 export const findingSchema = z.strictObject({
   code: z.string(),

@@ -12,6 +12,7 @@ import {
   habitSentence,
   habitStatus,
   habitsHead,
+  habitsWhose,
   habitTitle,
   habitTolerance,
   habitToleranceFrom,
@@ -60,6 +61,7 @@ function numbers({ habits }: HabitReport): string[] {
 }
 
 export function habitsText(report: HabitReport): string {
+  const whose = habitsWhose(report);
   return `${[
     TITLE,
     "=".repeat(TITLE.length),
@@ -68,6 +70,7 @@ export function habitsText(report: HabitReport): string {
     "",
     wrap(CAUTION),
     "",
+    ...(whose === "" ? [] : [wrap(whose), ""]),
     "Practise next",
     ...practise(report),
     ...(report.habits.length === 0

@@ -19,6 +19,7 @@ import {
   secondsBetween,
   shownName,
   sideNotes,
+  TOP_WORDS,
   verdictSentence,
   windSentence,
 } from "./words/index.ts";
@@ -91,7 +92,9 @@ function exercise(document: DebriefDocument, measured: DocumentExercise, index: 
 }
 
 export function debriefText(document: DebriefDocument): string {
-  const issues = [...document.log.issues, ...(document.brief?.issues ?? [])];
+  const issues = [...document.log.issues, ...(document.brief?.issues ?? [])].filter(
+    ({ code }) => !(code in TOP_WORDS), // said at the top
+  );
   return `${[
     ...head(document),
     ...document.exercises.flatMap((e, i) => exercise(document, e, i)),

@@ -118,7 +118,10 @@ function lesson(
       step,
       ...away,
     ],
-    brief: approachBrief(`Lesson 9, ${about.charAt(0).toLowerCase()}${about.slice(1)}`, keys),
+    brief: approachBrief(
+      `Lesson 9, ${about.charAt(0).toLowerCase()}${about.slice(1).replace(/\.$/, "")}`,
+      keys,
+    ),
   };
 }
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readBrief } from "../../src/brief/index.ts";
 import { type Issue, UnusableInput } from "../../src/quantity/issue.ts";
+import { issueSentence } from "../../src/report/index.ts";
 
 const FIXES = `fixes:
   TARNO: { lat: 35.6, lon: 172.3, kind: vor, declination: 2.5 }
@@ -300,7 +301,7 @@ describe("what is readable is kept, what is left out is counted", () => {
     expect(draft.issues.at(-1)).toMatchObject({
       code: "brief-left-out",
       severity: "warning",
-      facts: { exercises: 1, fixes: 0, winds: 0, aircraft: 0 },
+      facts: { exercises: 1, which: "2", fixes: 0, winds: 0, aircraft: 0 },
     });
   });
 
@@ -308,6 +309,30 @@ describe("what is readable is kept, what is left out is counted", () => {
     const text = withExercises(GOOD, "{ leg: [TARNO, BELVO] }").replace("35.668", "91");
     expect(issuesOf(text).map((i) => i.code)).toEqual(["brief-out-of-range", "brief-left-out"]);
     expect(issuesOf(text)[1]!.facts).toMatchObject({ exercises: 1, fixes: 1 });
+  });
+
+  it("which exercises are missing, and that an airspeed went with its aircraft, is told", () => {
+    const draft = readBrief(
+      `${withExercises("{ course: 400, to: TARNO }", GOOD, "{ sing: TARNO }")}aircraft: { tas_kt: 100, category: Z }\n`,
+      "b.yaml",
+    );
+    expect(issueSentence(draft.issues.at(-1)! as never)).toBe(
+      "b.yaml: left out because of errors: its exercises 1, 3; its aircraft, and with it the true airspeed. The others follow, numbered anew.",
+    );
+  });
+
+  it.each([
+    ["2.5E", 2.5],
+    ["2.5 W", -2.5],
+    ["3°w", -3],
+  ])("a declination of %s is %d°, as a point list writes it", (text, degrees) => {
+    const brief = `brief: 1\nfixes:\n  TARNO: { lat: 35.6, lon: 172.3, declination: ${text} }\nexercises:\n  - ${GOOD}\n`;
+    expect(readBrief(brief, "b.yaml").fixes[0]!.declination).toBe(degrees);
+  });
+
+  it.each(["2.5N", "-2.5E", "190E", "east"])("a declination of %s is refused", (text) => {
+    const brief = `brief: 1\nfixes:\n  TARNO: { lat: 35.6, lon: 172.3, declination: ${text} }\nexercises:\n  - ${GOOD}\n`;
+    expect(() => readBrief(brief, "b.yaml")).toThrow(/brief-(wrong-type|out-of-range).*declination/);
   });
 
   it("with no exercise left nothing is usable", () => {
@@ -580,6 +605,18 @@ describe("by construction: fixes and runways of the user's own lists", () => {
       ...known,
       near: null,
     });
+    expect(blind.issues.map((i) => i.code)).toEqual(["brief-ident-twice"]);
+  });
+
+  it("says it too of a fix that the brief lists without its place", () => {
+    const text =
+      "brief: 1\nfixes:\n  TARNO: { kind: ndb }\nexercises:\n  - { course: 218, to: TARNO }\n  - { hold: TARNO, inbound: 218 }\n";
+    const draft = read(text);
+    expect(draft.fixes).toEqual([expect.objectContaining({ ident: "TARNO", latitude: 35.6, kind: "ndb" })]);
+    expect(draft.issues).toMatchObject([
+      { code: "brief-ident-by-place", where: { path: "fixes.TARNO", line: 3 }, facts: { ident: "TARNO" } },
+    ]);
+    const blind = readBrief(text, "lesson.yaml", { ...known, near: null });
     expect(blind.issues.map((i) => i.code)).toEqual(["brief-ident-twice"]);
   });
 

@@ -71,6 +71,9 @@ test("from an empty logbook, a log and the knowledge of one course and one hold 
     const began = Date.now();
     await openLog(page);
     const brief = await openMaker(page);
+    const against = brief.getByRole("combobox", { name: "Held against" });
+    expect(await against.inputValue(), "nobody has chosen a standard").toBe("");
+    await against.selectOption("instrument-rating-us");
     await brief.getByRole("button", { name: "a course", exact: true }).click();
     await brief.getByRole("textbox", { name: "Course" }).fill("282");
     await brief.getByRole("combobox", { name: "Fix", exact: true }).fill("TARNO");
@@ -265,6 +268,25 @@ test("a list dropped on the page stays, and the final to its runway is found and
       () => document.querySelector(".lineup caption")?.textContent === "The lesson in flown order",
     );
   }));
+
+test.each([
+  ["vale.gpx", '<gpx version="1.1"><wpt lat="35.6" lon="172.3"><name>TARNO</name></wpt></gpx>'],
+  [
+    "vale.kml",
+    "<kml><Document><Placemark><name>TARNO</name><Point><coordinates>172.3,35.6</coordinates></Point></Placemark></Document></kml>",
+  ],
+])("points dropped as %s stay as a list, beside a log too", (name, text) =>
+  on(async ({ page }) => {
+    await drop(page, [
+      { name: "log.gpx", text: HOLD },
+      { name, text },
+    ]);
+    await page.getByText(`${name}: 1 point, kept in this browser.`).waitFor();
+    await sheetStands(page);
+    const brief = await openMaker(page);
+    await brief.getByText(`${name}: 1 point.`).waitFor();
+  }),
+);
 
 test("what is half typed is there again after a reload", () =>
   on(async ({ page }) => {

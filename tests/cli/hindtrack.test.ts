@@ -164,7 +164,12 @@ describe("hindtrack debrief", () => {
     expect(stderr).toMatch(message);
   });
 
-  const TABLE = "2026-10-17T09:44:10Z;35,6;172,3;914\n2026-10-17T09:44:11Z;35,6;172,301;914\n".repeat(3);
+  const COLUMNS = ["time=1", "latitude=2", "longitude=3", "altitude=4 [m]"].flatMap((c) => ["--column", c]);
+  const FLAT = "2026-10-17T09:44:10Z;35,6;172,3;914\n2026-10-17T09:44:11Z;35,6;172,301;914\n".repeat(3);
+  const TABLE = Array.from(
+    { length: 60 },
+    (_, i) => `2026-10-17T09:44:${10 + Math.floor(i / 2)}.${(i % 2) * 5}Z;35,6;172,${3000 + i * 3};914\n`,
+  ).join("");
 
   it("asks for the columns of a table that does not tell them, and reads it by --column", () => {
     const table = file("bare.csv", TABLE);
@@ -172,11 +177,10 @@ describe("hindtrack debrief", () => {
       status: 1,
       stderr: expect.stringMatching(/bare\.csv, line 1: .*--column/),
     });
-    const named = ["time=1", "latitude=2", "longitude=3", "altitude=4 [m]"].flatMap((c) => ["--column", c]);
-    const { status, stdout } = hindtrack("debrief", table, ...named, "--json");
+    const { status, stdout } = hindtrack("debrief", table, ...COLUMNS, "--json");
     expect(status).toBe(0);
     expect(documentSchema.parse(JSON.parse(stdout)).log).toMatchObject({
-      points: 6,
+      points: 60,
       startUtc: "2026-10-17T09:44:10Z",
     });
     expect(hindtrack("debrief", table, "--column", "hight=4")).toMatchObject({
@@ -212,6 +216,29 @@ describe("hindtrack debrief", () => {
       expect(said).toBe(`hindtrack: ${pipe}: cancelled while it was read; nothing was written for it\n`);
     },
   );
+
+  it("ends with 1 where there is no flight in a log, and says so on stderr as well", () => {
+    const { status, stdout, stderr } = hindtrack("debrief", file("bare.csv", FLAT), ...COLUMNS);
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/bare\.csv: There is no flight in this log/);
+    expect(stdout).toContain("There is no flight in this log");
+  });
+
+  it("says that --column does nothing for a log that is no table", () => {
+    const { status, stderr } = hindtrack("debrief", log, "--column", "latitude=2");
+    expect({ status, stderr }).toEqual({
+      status: 0,
+      stderr: `${log} is no table, so --column was not used for it\n`,
+    });
+  });
+
+  it.skipIf(process.platform !== "linux")("ends with 1 where no folder can be made for --out", () => {
+    const { status, stderr } = hindtrack("debrief", log, "--out", "/proc/hindtrack-x");
+    expect({ status, stderr }).toEqual({
+      status: 1,
+      stderr: "hindtrack: /proc/hindtrack-x: cannot write it: no folder can be made there; name another\n",
+    });
+  });
 
   const briefWith = (line: string) =>
     `brief: 1\nfixes:\n  TARNO: { lat: 35.6, lon: 172.3, kind: vor }\nexercises:\n  - ${line}\n`;

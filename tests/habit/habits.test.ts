@@ -141,6 +141,18 @@ describe("what is said", () => {
     expect(trend(0, 1)).toBeNull();
   });
 
+  it("a line from one side to the other is better where it ends next to nothing, worse where it began there, else neither", () => {
+    const { normal } = seeded(22);
+    const trend = (first: number, last: number) =>
+      late(flights(15, (i) => ({ "descent-late": [first + ((last - first) * i) / 14 + 0.02 * normal()] })))
+        .trend;
+    expect(trend(1.5, -1.2)).toBeNull(); // its mean lies above 0
+    expect(trend(-1.2, 1.5)).toBeNull();
+    expect(trend(1.5, -0.1)).toMatchObject({ better: true });
+    expect(trend(0.1, -1.5)).toMatchObject({ better: false });
+    expect(trend(0.1, -0.1)).toBeNull();
+  });
+
   it("no trend of fewer than five flights", () => {
     expect(late(flights(4, (i) => ({ "descent-late": [2 - 0.5 * i, 2 - 0.5 * i] }))).trend).toBeNull();
   });

@@ -1,9 +1,14 @@
 /** What exercises say of tendencies, by the samples and their truth: signs, sides and units. */
 import { describe, expect, it } from "vitest";
-import type { DebriefDocument } from "../../src/debrief/document.ts";
+import type { DebriefDocument, Verdict } from "../../src/debrief/document.ts";
 import { observeFlight, TENDENCIES } from "../../src/habit/index.ts";
 import { courses, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
+
+const VERDICT: Omit<Verdict, "criterion" | "limit"> = {
+  ...({ title: "by construction", unit: "share", verdict: "cannot tell", reason: "no-height" } as const),
+  ...{ value: null, doubt95: null, confidence: null, beyondS: null, worstUtc: null, citation: "" },
+};
 
 const said = (document: DebriefDocument, tendency: string) =>
   observeFlight(document, { id: "one" }).observations.filter((o) => o.tendency === tendency);
@@ -106,5 +111,52 @@ describe("what does not count", () => {
     const after = said(document, "needle-side")[0]!;
     expect(after.tolerance).toBe(0.5);
     near(after.value, before.value * 1.5, 1e-12);
+  });
+
+  it.each([
+    // Part-FCL Appendix 7: half scale; the legs of a hold as a school may set them
+    ["approach-tidy-precision", "approach-needle", 0.5, "final-side", 0.75],
+    ["approach-tidy-precision", "approach-glide-path", 0.5, "final-path", 0.75],
+    ["hold-direct-well-flown", "hold-leg-time", 5, "leg-time", 10],
+  ])("%s: so it is by %s", async (sample, criterion, limit, tendency, otherwise) => {
+    const document = structuredClone(await documentOf(sample));
+    for (const e of document.exercises) e.verdicts = [];
+    const unnamed = said(document, tendency)[0]!;
+    expect(unnamed.tolerance).toBe(otherwise);
+    const set = { ...VERDICT, criterion, limit } as Verdict;
+    for (const e of document.exercises) e.verdicts = [set];
+    const held = said(document, tendency)[0]!;
+    expect(held.tolerance).toBe(limit);
+    near(held.value, (unnamed.value * otherwise) / limit, 1e-12);
+  });
+
+  it("a drift that was never corrected is late, not left out", async () => {
+    const document = structuredClone(await documentOf("strong-crosswind-badly-corrected"));
+    document.exercises.length = 1;
+    const { excursions } = courses(document)[0]!.facts;
+    const drift = (seconds: number, leadS: number | null) => ({
+      ...excursions[0]!,
+      ...{ trackOffUtc: "2026-10-17T01:00:00Z", leadS },
+      worstUtc: new Date(Date.UTC(2026, 9, 17, 1) + seconds * 1000).toISOString(),
+    });
+    const lead = (...drifts: ReturnType<typeof drift>[]) => {
+      excursions.splice(0, excursions.length, ...drifts);
+      return said(document, "first-correction").map(({ value, tolerance }) => value * tolerance);
+    };
+    const first = drift(200, null);
+    expect(lead(first)).toEqual([200]);
+    expect(lead(first, drift(30, 20))).toEqual([220]);
+    expect(lead(drift(90, 80), drift(50, 40))).toEqual([60]);
+    // cut off by the end of the course before it could be late: tells nothing, and lowers nothing
+    expect(lead(drift(15, null))).toEqual([]);
+    expect(lead(drift(15, null), drift(90, 80))[0]!).toBeGreaterThanOrEqual(80);
+  });
+
+  it("an arc by the school's own limit", () => {
+    const arc = TENDENCIES.find(({ id }) => id === "arc-outside")!;
+    const held = (limit: number | null) =>
+      arc.tolerance({ verdicts: [{ ...VERDICT, criterion: "arc-distance", limit }] } as never);
+    expect(held(0.5)).toBe(0.5);
+    expect(held(null)).toBe(1); // FAA-S-ACS-8C V.A.S6
   });
 });

@@ -12,6 +12,8 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   "place-repeated": "points.test.ts",
   "runway-without-direction": "points.test.ts",
   "runway-length-assumed": "points.test.ts",
+  "runway-off-its-number": "points.test.ts",
+  "runway-too-long": "points.test.ts",
   "runway-course-by-model": "points.test.ts",
   "recorded-twice": "join.test.ts",
   "untimed-not-joined": "join.test.ts",

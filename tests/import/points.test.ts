@@ -108,6 +108,11 @@ describe("by construction: a table of points", () => {
     ]);
   });
 
+  it("tells how many places cannot be read, and where", async () => {
+    const { issues } = await read("ident,lat,lon\nBELVO,35.6,172.1\nTARNO,,172.3\nKESTI,135.785,172.3\n");
+    expect(issueSentence(issues[0]! as never)).toMatch(/2 waypoints or route points have .*: lines 3, 4\./);
+  });
+
   const FAULTS: readonly (readonly [string, string, string[]])[] = [
     ["no headings", "35.6,172.3\n35.7,172.4\n", ["no-point-headings"]],
     ["a log instead of a list", "time,lat,lon\n10:00:00,35.6,172.3\n", ["no-point-headings"]],
@@ -116,6 +121,16 @@ describe("by construction: a table of points", () => {
     ["no ident", "ident,lat,lon\n,35.6,172.3\nBELVO,35.6,172.1\n", ["place-without-ident"]],
     ["an odd elevation", "ident,lat,lon,elevation\nTARNO,35.6,172.3,high\n", ["unreadable-value"]],
     ["a runway without end", "ident,lat,lon,kind\nLIND 22,35.7,172.2,runway\n", ["runway-without-direction"]],
+    [
+      "a runway 09 that points west",
+      "ident,lat,lon,kind,declination,course,length_ft\nX 09,35.6,172.3,runway,2E,270T,2600\n",
+      ["runway-off-its-number"],
+    ],
+    [
+      "a runway of 56 NM",
+      "ident,lat,lon,kind,end lat,end lon\nZ 36,35.672,172.395,runway,36.6,172.4\n",
+      ["runway-too-long"],
+    ],
     ["the same point twice", "ident,lat,lon\nTARNO,35.6,172.3\ntarno,35.6,172.3001\n", ["place-repeated"]],
   ];
   it.each(FAULTS)("%s is told in one line of words", async (_, text, expected) => {

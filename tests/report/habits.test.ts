@@ -112,6 +112,20 @@ describe("the text", () => {
     expect(text).not.toMatch(/undefined|NaN|null/);
   });
 
+  it("of several pilots says that they are together, before what to practise", () => {
+    const of = (...pilots: (string | null)[]): HabitReport => {
+      const one = report([habit({ seenOn: [] })]);
+      return { ...one, flights: pilots.map((pilot, i) => ({ ...one.flights[0]!, id: `f${i}`, pilot })) };
+    };
+    const text = habitsText(of("A", "B", "A", null)).replace(/\s+/g, " ");
+    expect(text).toContain("4 flights of 2 pilots together, 12 exercises");
+    expect(text).toMatch(
+      /Of 2 pilots together, and 1 flight of nobody named: an average over them.* Practise next/,
+    );
+    for (const alone of [of("A", "A"), of(null, null)])
+      expect(habitsText(alone)).not.toMatch(/pilots? together/);
+  });
+
   it("says plainly that there is nothing to say yet", () => {
     expect(habitsText(report([]))).toMatch(/Not enough yet: five exercises on two flights/);
     const few = habit({ status: "too-few", mean: null, exercises: 3, flights: 2 });

@@ -12,15 +12,16 @@ export interface VerdictPlace {
   readonly past: number | null;
 }
 
-/** Null where there is no value, so no dot. */
+/** Null where there is no value, so no dot. Where nothing at all is allowed, as below a minimum, half of the line is twice the doubt. */
 export function verdictPlace({ value, doubt95, limit }: Verdict): VerdictPlace | null {
-  if (value === null || limit === null || !(limit > 0)) return null;
-  const share = value / limit;
-  const doubt = (doubt95 ?? 0) / limit;
+  if (value === null || limit === null || limit < 0) return null;
+  const one = limit || 2 * (doubt95 ?? 0) || Math.abs(value) || 1;
+  const share = (limit === 0 ? 1 : 0) + value / one;
+  const doubt = (doubt95 ?? 0) / one;
   const kept = (x: number) => Math.min(MOST_LIMITS, Math.max(0, x));
   return {
     at: kept(share),
     whisker: [kept(share - doubt), kept(share + doubt)],
-    past: share > MOST_LIMITS ? share : null,
+    past: limit > 0 && share > MOST_LIMITS ? share : null,
   };
 }

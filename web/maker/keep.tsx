@@ -8,6 +8,7 @@ import { dropTemplate, keepTemplate, templates } from "../store/templates.ts";
 import { storageTrouble } from "../store/trouble.ts";
 import { download } from "../views/save.tsx";
 import { history, reading, redo, replace, undo, values, withoutTimes } from "./making.ts";
+import { savedOf } from "./reading.ts";
 import { textOf } from "./values.ts";
 
 /** What is wrong with a brief that is loaded, in words. */
@@ -16,6 +17,18 @@ function faults(error: unknown): string[] {
   return error.issues.map((issue) =>
     issueSentence({ ...issue, where: { ...issue.where }, facts: { ...issue.facts } }),
   );
+}
+
+const exercises = (n: number): string => (n === 1 ? "1 exercise" : `${n} exercises`);
+
+/** Downloads the brief as far as it can be read again; says what is not in the file. */
+function saved(flight: Flight): string[] {
+  const file = savedOf(reading.peek(), values.peek());
+  if (!file) return ["Nothing is saved yet: no exercise has all its fields. What was typed stays here."];
+  download(`${fileStem(flight.document.log.file)}.brief.yaml`, "application/yaml", file.yaml);
+  return file.behind > 0
+    ? [`Saved without ${exercises(file.behind)} that wait for their fields; what was typed stays here.`]
+    : [];
 }
 
 function useTemplates(say: (words: readonly string[]) => void) {
@@ -132,16 +145,7 @@ export function Keep({ flight, close }: { flight: Flight; close: () => void }) {
         <button type="button" onClick={redo} disabled={!steps || steps.after.length === 0}>
           Redo
         </button>
-        <button
-          type="button"
-          onClick={() =>
-            download(
-              `${fileStem(flight.document.log.file)}.brief.yaml`,
-              "application/yaml",
-              reading.value.yaml,
-            )
-          }
-        >
+        <button type="button" onClick={() => setWords(saved(flight))}>
           Save the brief (YAML)
         </button>
         <button type="button" onClick={() => input.current?.click()}>

@@ -23,7 +23,7 @@ export function Maker({ flight }: { flight: Flight }) {
   if (made?.history.value) return <made.Panel flight={flight} />;
   const has = flight.document.brief !== null;
   return (
-    <p class="fine save screen">
+    <div class="fine save screen beside">
       <button
         id="brief-open"
         type="button"
@@ -32,8 +32,8 @@ export function Maker({ flight }: { flight: Flight }) {
       >
         {has ? "Change the brief" : "Say what was meant: make a brief"}
       </button>
-      {!has && " Courses, holds and approaches are then held against what the lesson asked for."}
-    </p>
+      {!has && <p>Courses, holds and approaches are then held against what the lesson asked for.</p>}
+    </div>
   );
 }
 

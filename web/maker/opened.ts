@@ -17,6 +17,7 @@ import {
 import { known, startLists } from "./points.ts";
 import { readMaking } from "./reading.ts";
 import { follow } from "./rework.ts";
+import { standardChosenLast } from "./standard.ts";
 import { listOf, type Values } from "./values.ts";
 
 /** The half-typed brief of one flight, kept against a reload. */
@@ -48,22 +49,26 @@ function keepValues(now: Values | null): void {
   }
 }
 
-/** A brief from nothing: the standard can be chosen otherwise, but without one nothing would be judged. */
-const emptyBrief = (): Values => ({
-  brief: 1,
-  title: `Lesson of ${day(new Date(flightTime.peek() ?? Date.now()).toISOString())}`,
-  standard: "instrument-rating-us",
-  fixes: {},
-  exercises: [],
-});
+/** A brief from nothing: held against what the reader chose, and until then against nothing. */
+function emptyBrief(): Values {
+  const standard = standardChosenLast();
+  return {
+    brief: 1,
+    title: `Lesson of ${day(new Date(flightTime.peek() ?? Date.now()).toISOString())}`,
+    ...(standard ? { standard } : {}),
+    fixes: {},
+    exercises: [],
+  };
+}
 
-let unfollow: (() => void) | null = null;
+/** Ends the following of the sheet; tells whether the last change stands. */
+let unfollow: (() => Promise<boolean>) | null = null;
 
 /** Another flight came onto the sheet: its brief is another. What was half typed stays kept for the one before. */
 function leaveWithFlight(opened: number): () => void {
   return effect(() => {
     if (flight.value?.opened === opened) return;
-    unfollow?.();
+    void unfollow?.();
     unfollow = null;
     stop();
   });
@@ -81,24 +86,26 @@ export function openMaker(): void {
   }
   start(keptValues() ?? now);
   // What the sheet stands on, as it would be written here: opening alone changes nothing.
-  const stopFollowing = follow(on.briefText ? readMaking(now, known.peek(), flightTime.peek()).usable : null);
+  const text = on.briefText ? readMaking(now, known.peek(), flightTime.peek()).usable : null;
+  const stopFollowing = follow(on, text);
   const stopKeeping = effect(() => {
     if (history.value) keepValues(values.value);
   });
   const stopLeaving = leaveWithFlight(on.opened);
   unfollow = () => {
-    stopFollowing();
     stopKeeping();
     stopLeaving();
+    return stopFollowing();
   };
 }
 
-/** The brief stands on the sheet; what could not be read of it is not kept any longer. */
-export function closeMaker(): void {
-  unfollow?.();
+/** Once the brief stands on the sheet, what could not be read of it is not kept any longer; until then all of it is. */
+export async function closeMaker(): Promise<void> {
+  const ending = unfollow?.();
   unfollow = null;
   stop();
-  keepValues(null);
+  // The maker may have been opened again meanwhile: what is kept then is of another making.
+  if ((await ending) !== false && !history.peek()) keepValues(null);
 }
 
 /** What was flown becomes what was meant; the maker opens on it where it was closed. */

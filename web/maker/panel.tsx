@@ -15,6 +15,7 @@ import { known } from "./points.ts";
 import { Points } from "./points-table.tsx";
 import { complaintsAt, exercisesOf } from "./reading.ts";
 import { isReworking } from "./rework.ts";
+import { chooseStandard } from "./standard.ts";
 import { Times } from "./times.tsx";
 import { at, mapOf, type Path, textOf } from "./values.ts";
 import { typedWinds, windsText, windsTyped } from "./winds.ts";
@@ -44,8 +45,9 @@ function General({ flight }: { flight: Flight }) {
       <FieldLine
         id="brief-standard"
         label="Held against"
-        choices={[...published, ...own, ["", flight.school ?? "nothing: no verdicts"]]}
+        choices={[["", flight.school ?? "choose: no verdicts until then"], ...published, ...own]}
         {...field(["standard"])}
+        put={chooseStandard}
       />
       <FieldLine
         id="brief-wind"
@@ -128,7 +130,7 @@ export function Panel({ flight }: { flight: Flight }) {
   useEffect(() => title.current?.focus(), []);
   const exercises = exercisesOf(values.value);
   const close = () => {
-    closeMaker();
+    void closeMaker();
     requestAnimationFrame(() => document.getElementById("brief-open")?.focus());
   };
   return (

@@ -18,7 +18,7 @@ import { writtenValues } from "./written.ts";
 export const BRIEF_FILE = "brief.yaml";
 
 export interface Reading {
-  /** To be saved, whatever is wrong in it: with the fixes that were taken from lists. */
+  /** To be kept, whatever is wrong in it: with the fixes that were taken from lists. */
   readonly yaml: string;
   /** The same without the exercises and fixes that cannot be read; null where none is left. */
   readonly usable: string | null;
@@ -59,6 +59,12 @@ export function readMaking(values: Values, known: KnownPoints, time: number | nu
     ...found,
     usable: draft && briefText(usableOf(whole, { ...found, usable: null }) as WrittenValues),
   };
+}
+
+/** What a file is given: only exercises that can be read again, and how many stay behind on the page. Null where none can. */
+export function savedOf({ usable, draft }: Reading, values: Values): { yaml: string; behind: number } | null {
+  if (usable === null || draft === null) return null;
+  return { yaml: usable, behind: listOf(values.exercises).length - draft.exercises.length };
 }
 
 /** Without what cannot be read, part by part, so that the rest works. */

@@ -1,7 +1,7 @@
 /** The debrief follows the brief: a moment after the last change the flight is worked out anew, and the sheet stays where it is. */
 import { effect, signal } from "@preact/signals";
 import { newAnalyst } from "../analyst.ts";
-import { flight, notices, orSay } from "../flight.ts";
+import { alsoSay, type Flight, flight, notices, orSay } from "../flight.ts";
 import { keepAnew } from "../opening.ts";
 import { failureWords } from "../outcome-words.ts";
 import { showAgain } from "../show.ts";
@@ -15,62 +15,95 @@ const QUIET_MS = 500;
 const analyst = newAnalyst();
 export const isReworking = signal(false);
 
-/** The text that the sheet stands on; null for no brief. */
-let worked: string | null = null;
-let waiting: ReturnType<typeof setTimeout> | null = null;
+/** A brief as it is to stand on the sheet; `text` null for no brief. */
+interface Wanted {
+  readonly text: string | null;
+  readonly standard: string | null;
+}
 
-/** From now on the sheet follows; `text` is what it stands on. Returns what ends that. */
-export function follow(text: string | null): () => void {
-  worked = text;
+/** What is typed belongs to the flight that the maker was opened on, whatever comes onto the sheet meanwhile. */
+interface Desk {
+  /** That flight, as it was worked out last. */
+  on: Flight;
+  wanted: Wanted;
+  /** The text that was worked out last, with or without success. */
+  worked: string | null;
+  /** Whether that text stands on the sheet or in the logbook. */
+  stands: boolean;
+}
+
+/**
+ * From now on the sheet follows; `text` is what it stands on. Returns what ends that: the last change is worked out
+ * too, and the promise tells whether it stands.
+ */
+export function follow(on: Flight, text: string | null): () => Promise<boolean> {
+  const standard = on.document.brief?.standard ?? null;
+  const desk: Desk = { on, wanted: { text, standard }, worked: text, stands: true };
+  let waiting: ReturnType<typeof setTimeout> | undefined;
   const stop = effect(() => {
-    if (!history.value) return;
-    const { usable } = reading.value;
-    if (waiting) clearTimeout(waiting);
-    if (usable !== worked) waiting = setTimeout(() => void catchUp(), QUIET_MS);
+    // Of another flight the same words would be another brief: its points and its day are others.
+    if (!history.value || flight.value?.opened !== desk.on.opened) return;
+    const { usable, draft } = reading.value;
+    desk.wanted = { text: usable, standard: draft?.standard ?? null };
+    clearTimeout(waiting);
+    if (usable !== desk.worked) waiting = setTimeout(() => void catchUp(desk), QUIET_MS);
   });
   return () => {
     stop();
-    if (waiting) clearTimeout(waiting);
-    void catchUp();
+    clearTimeout(waiting);
+    return catchUp(desk);
   };
 }
 
+let turn: Promise<unknown> = Promise.resolve();
+
 /** One after the other: what was changed in the meantime is worked out next. */
-async function catchUp(): Promise<void> {
-  if (isReworking.peek()) return;
-  const { usable } = reading.peek();
-  if (!history.peek() || usable === worked) return;
-  isReworking.value = true;
-  try {
-    worked = usable;
-    await rework(usable);
-  } finally {
-    isReworking.value = false;
-  }
-  if (history.peek() && reading.peek().usable !== worked) void catchUp();
+function catchUp(desk: Desk): Promise<boolean> {
+  const caught = turn.then(async () => {
+    while (desk.wanted.text !== desk.worked) {
+      const { wanted } = desk;
+      desk.worked = wanted.text;
+      isReworking.value = true;
+      try {
+        desk.stands = await rework(desk, wanted);
+      } finally {
+        isReworking.value = false;
+      }
+    }
+    return desk.stands;
+  });
+  turn = caught.catch(() => {});
+  return caught;
 }
 
-async function rework(text: string | null): Promise<void> {
-  const before = flight.peek();
-  if (!before) return;
-  const standing = await sortedFiles(before.request.files);
+/** The same row of the logbook on another sheet than the one that the maker was opened on. */
+const openedAgain = (on: Flight): Flight | null => {
+  const now = flight.peek();
+  return now && now.id !== null && now.id === on.id && now.opened !== on.opened ? now : null;
+};
+
+/** Works the flight of the desk out with a brief, keeps it in its row, and shows it where it is on the sheet still. */
+async function rework(desk: Desk, { text, standard }: Wanted): Promise<boolean> {
+  const again = openedAgain(desk.on);
+  // Held against another standard it is the same flight; with other files what was given there counts.
+  if (again && again.request.files !== desk.on.request.files) return false;
+  const on = again ?? desk.on;
+  const standing = await sortedFiles(on.request.files);
   const brief = text === null ? null : new File([text], BRIEF_FILE, { type: "application/yaml" });
   const files = addedTo(null, { ...standing, brief, leftOut: [] });
   // The brief's standard holds again where it was changed here.
-  const isSame = reading.peek().draft?.standard === before.document.brief?.standard;
-  const request = {
-    ...before.request,
-    files,
-    route: null,
-    standard: isSame ? before.request.standard : null,
-  };
+  const isSame = standard === (on.document.brief?.standard ?? null);
+  const request = { ...on.request, files, route: null, standard: isSame ? on.request.standard : null };
   const outcome = await analyst.run(request, () => {});
-  if (flight.peek()?.opened !== before.opened) return; // another flight is on the sheet
+  const isOnSheet = () => flight.peek()?.opened === on.opened;
   if (outcome.kind === "unusable" || outcome.kind === "fault") {
-    notices.value = failureWords(outcome);
-    return;
+    if (isOnSheet()) notices.value = failureWords(outcome);
+    else alsoSay(...failureWords(outcome));
+    return false;
   }
-  if (outcome.kind !== "done") return;
-  const row = before.id === null ? null : await orSay(keepAnew(before.id, request, outcome.flight));
-  showAgain(outcome.flight, request, row);
+  if (outcome.kind !== "done" || openedAgain(on)) return false;
+  const row = on.id === null ? null : await orSay(keepAnew(on.id, request, outcome.flight));
+  if (isOnSheet()) showAgain(outcome.flight, request, row);
+  desk.on = { ...on, ...outcome.flight, request };
+  return on.id === null || row !== null;
 }

@@ -20,14 +20,18 @@ export async function arrive(
 export const arrivals = (): Promise<Arrival[]> =>
   reading(async (db) => (await db.getAll("arrivals")).sort((a, b) => a.at - b.at));
 
-/** Counts that its reading is begun, so that files which end the page each time are not tried for ever. */
-export async function beginArrival(id: string): Promise<void> {
-  await writing(["arrivals"], async (t) => {
+const countTries = (id: string, count: (before: number) => number): Promise<void> =>
+  writing(["arrivals"], async (t) => {
     const store = t.objectStore("arrivals");
     const arrival = await store.get(id);
-    if (arrival) await store.put({ ...arrival, tries: arrival.tries + 1 });
+    if (arrival) await store.put({ ...arrival, tries: count(arrival.tries) });
   });
-}
+
+/** Counts that its reading is begun, so that files which end the page each time are not tried for ever. @throws StorageTrouble */
+export const beginArrival = (id: string): Promise<void> => countTries(id, (before) => before + 1);
+
+/** Its reading ended and the page stands, though no flight came of it yet. @throws StorageTrouble */
+export const endArrivalTry = (id: string): Promise<void> => countTries(id, () => 0);
 
 /** Takes an arrival from the tray without making flights of it. */
 export async function dismiss(id: string): Promise<void> {

@@ -6,7 +6,7 @@ const MEASURED = new Set([
   ...["leadS", "silentS", "periodS", "shortestS", "longestS", "outboundS", "lateS", "seconds"],
 ]);
 /** Of these the stamps of two points tell the length exactly. */
-const EXACT = new Set(["gap-in-exercise"]);
+const EXACT = new Set(["gap-in-exercise", "gap-beside-exercise"]);
 /** Points closer than this tell every second that words name, s. */
 const FINE_S = 1.5;
 

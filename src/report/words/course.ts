@@ -1,6 +1,6 @@
 /** A course in words: the sentence over the drawing, and the notes beside it. */
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
-import { beyondWords, findingSentence } from "./finding.ts";
+import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
@@ -31,11 +31,21 @@ export function courseSentence(exercise: CourseRecord, facts: CourseFacts): stri
   return sentence;
 }
 
-function cost(facts: CourseFacts): string {
+function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
+  const { crossTrack, needle } = facts;
+  const { unseen } = crossTrack;
+  const tail =
+    unseen && lead?.code !== "tracked-within"
+      ? unseenTail({
+          unseenNm: unseen.most,
+          unseenNeedle: needle.unseen?.most ?? null,
+          unseenS: unseen.seconds,
+        })
+      : "";
   const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
   const beyond = beyondWords(facts.needle, facts.judged.shareOf);
-  const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")})`;
-  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.`;
+  const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")}${unseen ? " at the points of the log" : ""})`;
+  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
 }
 
 function remedy({ whatWouldHaveWorked: w }: CourseRecord): string | null {
@@ -76,7 +86,7 @@ export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string
   const cause = courseCause(exercise);
   return [
     ["Why.", cause ? findingSentence(cause, exercise) : null],
-    ["What it came to.", source === "fitted" ? null : cost(facts)],
+    ["What it came to.", source === "fitted" ? null : cost(exercise, facts)],
     ["What would have worked.", source === "fitted" ? null : remedy(exercise)],
     ["The wind rests on", windNote(facts)],
     ["What cannot be told.", untold(facts)],

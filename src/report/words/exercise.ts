@@ -5,7 +5,7 @@ import { arcCause, arcNotes, arcSentence } from "./arc.ts";
 import { courseCause, courseNotes, courseSentence } from "./course.ts";
 import { descentCause, descentNotes, descentSentence } from "./descent.ts";
 import { holdNotes, holdSentence, lapSentence } from "./hold.ts";
-import { capital } from "./number.ts";
+import { capital, clock, count } from "./number.ts";
 
 export interface SideNote {
   readonly lead: string;
@@ -13,7 +13,15 @@ export interface SideNote {
 }
 
 /** Why an exercise of the brief has no facts, without capital and full stop. */
-export function whyNotMeasured({ kind, match }: DocumentExercise): string {
+export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercise): string {
+  const at = why?.evidence.fromUtc ? ` at ${clock(why.evidence.fromUtc)} UTC` : "";
+  if (why?.code === "log-ends") return `whether it was flown cannot be told: the log ends${at}, in flight`;
+  if (why?.code === "log-begins")
+    return `whether it was flown cannot be told: the log begins${at}, in flight`;
+  if (why?.code === "points-left-out") {
+    const { leftOut, points } = why.facts;
+    return `whether it was flown cannot be told: ${count(Number(leftOut))} of the ${count(Number(points))} points of the log could not be used`;
+  }
   if (kind === "hold" && match) return "no lap of it was flown in the time that the brief gives";
   return "not found on this flight";
 }

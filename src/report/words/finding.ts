@@ -56,14 +56,23 @@ const windTail = (facts: Finding["facts"]): string =>
 const causeTail = (facts: Finding["facts"]): string =>
   `${degreesToSide(num(facts.neededDeg))} was needed (± ${Math.max(1, Math.round(num(facts.doubt95Deg)))}°) with ${acrossWords(num(facts.windAcrossKt))}`;
 
+/** As in " In the 120 seconds between two points it may have been up to 0.94 NM."; nothing where no more than was seen. */
+export function unseenTail({ unseenNm, unseenNeedle, unseenS }: Finding["facts"]): string {
+  if (given(unseenNm) === null) return "";
+  const between = given(unseenS) === null ? "Between two points" : `In ${seconds(unseenS)} without a point`;
+  const needle = given(unseenNeedle);
+  const shown = needle === null ? "" : `, ${needle > 1 ? "over full scale" : share(needle)}`;
+  return ` ${between} it may have been up to ${num(unseenNm).toFixed(2)} NM off${shown}.`;
+}
+
 const WORDS: Readonly<Record<string, Words>> = {
   "tracked-within": (f, _, e) => {
     const worst = num(f.worstNm);
     const line = e.source === "fitted" ? "the fitted line" : "course";
     const off = offCourse(worst).replace("course", line);
     return e.source === "fitted"
-      ? `Straight to within ${Math.abs(worst).toFixed(2)} NM of the line fitted to it.`
-      : `Within ${share(f.worstNeedle)}; farthest ${off}.`;
+      ? `Straight to within ${Math.abs(worst).toFixed(2)} NM of the line fitted to it${unseenTail(f) && " at the points of the log"}.${unseenTail({ ...f, unseenNeedle: null })}`
+      : `Within ${share(f.worstNeedle)}${unseenTail(f) && " where the log shows it"}; farthest ${off}.${unseenTail(f)}`;
   },
   "never-established": (f) =>
     `Never established on the course, which takes the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
@@ -87,8 +96,12 @@ const WORDS: Readonly<Record<string, Words>> = {
     `The turn onto the course came early: it ended along the course but ${num(f.byNm).toFixed(2)} NM ${f.side} of it.`,
   "intercept-overshot": (f) =>
     `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${num(f.overshootNeedle) > 1 ? "over full scale" : share(f.overshootNeedle)}, before it came back.`,
+  "judged-in-part": (f, finding) =>
+    `Only ${seconds(f.judgedS)} of the ${seconds(f.windowS)} that the brief gives are judged, from ${finding.evidence.fromUtc ? `${clock(finding.evidence.fromUtc)} UTC on, when` : "where"} it was first established on the course. Before that it was flown along the course up to ${offCourse(num(f.worstNm))}, ${num(f.worstNeedle) > 1 ? "over full scale" : share(f.worstNeedle)}.`,
   "gap-in-exercise": (f) =>
     `The log is silent for ${seconds(f.silentS)} within this exercise (${num(f.gaps) === 1 ? "one gap" : `${f.gaps} gaps`}, the longest ${seconds(f.longestS)}); nothing is said about that time.`,
+  "gap-beside-exercise": (f, { evidence }) =>
+    `The log is silent for ${seconds(f.silentS)}${evidence.fromUtc ? ` from ${clock(evidence.fromUtc)} UTC on` : ""}: what of this exercise was flown then is not known.`,
   ...APPROACH_WORDS,
   ...ARC_WORDS,
   ...DESCENT_WORDS,

@@ -12,8 +12,10 @@ export interface HabitWords {
   readonly from: string;
 }
 
-const NEEDLE = "the limit of the standard; ¾ of full scale (FAA-S-ACS-8C V.A.S6) where none is named";
-const FINAL = "¾ of full scale, FAA-S-ACS-8C VI.B (from memory)";
+const otherwise = (limit: string) =>
+  `the limit of the standard; ${limit} where it sets none or none is named`;
+const NEEDLE = otherwise("¾ of full scale (FAA-S-ACS-8C V.A.S6)");
+const FINAL = otherwise("¾ of full scale (FAA-S-ACS-8C VI.A.S12, VI.B.S12)");
 const CHOSEN = "chosen here";
 const CORRECTION =
   "before the course is joined, work out the correction from the forecast wind, fly that heading for two minutes and judge it by the track, not by the needle.";
@@ -136,7 +138,7 @@ export const HABIT_WORDS: Readonly<Record<string, HabitWords>> = {
     less: "short",
     says: (size, more) => `the timed legs of holds are ${size} too ${more ? "long" : "short"}`,
     practise: "time each leg aloud, and change the next outbound leg by what the inbound one was off.",
-    from: "10 s, common practice, no source",
+    from: otherwise("10 s (common practice, no source)"),
   },
   "final-side": {
     title: "Side of the final course",
@@ -180,7 +182,7 @@ export const HABIT_WORDS: Readonly<Record<string, HabitWords>> = {
     says: (size, more) => `arcs are flown ${size} ${more ? "outside" : "inside"} their radius on average`,
     practise:
       "an arc in pieces of ten degrees: a heading a little inside the tangent, corrected for the wind at each.",
-    from: "±1 NM, FAA-S-ACS-8C V.A.S6",
+    from: otherwise("±1 NM (FAA-S-ACS-8C V.A.S6)"),
   },
   "descent-late": {
     title: "Descents begun",

@@ -129,13 +129,28 @@ export const flightName = ({ flights }: HabitReport, index: number): string => {
   return flight?.startUtc ? day(flight.startUtc) : (flight?.title ?? "");
 };
 
+const pilotsOf = ({ flights }: HabitReport): number =>
+  new Set(flights.flatMap(({ pilot }) => (pilot === null ? [] : [pilot]))).size;
+
+/** That several pilots were put together; empty where it is one, or where nobody said. */
+export function habitsWhose(report: HabitReport): string {
+  const pilots = pilotsOf(report);
+  if (pilots < 2) return "";
+  const unnamed = report.flights.filter(({ pilot }) => pilot === null).length;
+  const and = unnamed > 0 ? `, and ${plural(unnamed, "flight")} of nobody named` : "";
+  return `Of ${pilots} pilots together${and}: an average over them, which need be the habit of none. Choose one pilot to see what keeps coming back with that pilot.`;
+}
+
 /** What the whole rests on. */
-export function habitsHead({ flights, exercises }: HabitReport): string {
+export function habitsHead(report: HabitReport): string {
+  const { flights, exercises } = report;
+  const pilots = pilotsOf(report);
   const times = flights.flatMap(({ startUtc }) => (startUtc ? [startUtc] : []));
   const [first, last] = [times[0], times.at(-1)];
   const when =
     first && last ? (day(first) === day(last) ? `, ${day(first)}` : `, ${day(first)} to ${day(last)}`) : "";
-  return `${plural(flights.length, "flight")}, ${plural(exercises, "exercise")}${when}.`;
+  const of = pilots > 1 ? ` of ${pilots} pilots together` : "";
+  return `${plural(flights.length, "flight")}${of}, ${plural(exercises, "exercise")}${when}.`;
 }
 
 export const HABITS_RULES =

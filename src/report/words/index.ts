@@ -22,6 +22,7 @@ export {
   habitSides,
   habitStatus,
   habitsHead,
+  habitsWhose,
   habitTitle,
   habitTolerance,
   habitToleranceFrom,
@@ -30,10 +31,11 @@ export {
   practiseSentence,
 } from "./habit.ts";
 export { issueSentence } from "./issue.ts";
-export { logCautions } from "./log-cautions.ts";
+export { logCautions, noFlight } from "./log-cautions.ts";
 export { fileStem, shownName } from "./name.ts";
 export * from "./number.ts";
 export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
+export { TOP_WORDS } from "./top-words.ts";
 export {
   decidedBy,
   decidingVerdict,

@@ -3,6 +3,7 @@ import type { DocumentIssue } from "../../debrief/document.ts";
 import { FORMAT_WORDS } from "./format-words.ts";
 import { HOLD_FIELD_WORDS } from "./hold-fields.ts";
 import { count } from "./number.ts";
+import { TOP_WORDS } from "./top-words.ts";
 
 type Facts = DocumentIssue["facts"];
 type Words = (facts: Facts) => string;
@@ -17,6 +18,8 @@ function points(facts: Facts): string {
   const n = Number(facts.count ?? 0);
   return n === 1 ? "1 point" : `${count(n)} points`;
 }
+const counted = (fact: unknown, what: string): string =>
+  `${count(Number(fact))} ${what}${Number(fact) === 1 ? "" : "s"}`;
 const were = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "was" : "were");
 const have = (facts: Facts): string => (Number(facts.count ?? 0) === 1 ? "has" : "have");
 
@@ -32,7 +35,7 @@ const FILE: Record<string, Words> = {
   "no-points": (f) =>
     Number(f.seen) > 0
       ? `none of its ${count(Number(f.seen))} track points could be read. Export the log again.`
-      : `there are no track points in it (${f.waypoints} waypoints, ${f.routes} routes). Export the recorded track, not the plan.`,
+      : `there are no track points in it (${counted(f.waypoints, "waypoint")}, ${counted(f.routes, "route")}). Export the recorded track, not the plan.`,
   "no-places": () =>
     "there is neither a route nor a waypoint in it. Export the plan again, or write a brief.",
   "no-route": () =>
@@ -42,7 +45,7 @@ const FILE: Record<string, Words> = {
     `it holds ${f.flights} ${Number(f.flights) === 1 ? "flight" : "flights"}, not ${f.asked}. Choose one of 1 to ${f.flights}.`,
   "other-flights": (f) =>
     `the log holds ${f.flights} flights; this is number ${f.chosen}, and ${count(Number(f.dropped))} points of the others were left out.`,
-  "no-usable-points": (f) => `none of its ${f.of} points can be true. Export the log again.`,
+  "no-usable-points": (f) => `none of its ${count(Number(f.of))} points can be true. Export the log again.`,
   "too-few-points": (f) =>
     Number(f.backwards) > Number(f.points) / 2
       ? `its times run backwards: ${count(Number(f.backwards))} of its ${count(Number(f.points))} points are earlier than one before them. Sort the log by time, the earliest first, or export it again.`
@@ -69,6 +72,10 @@ const FILE: Record<string, Words> = {
     `no length is written for the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""}; ${count(Number(f.lengthFt))} ft were taken. Its direction is as written.`,
   "runway-course-by-model": (f) =>
     `the course of the runway ${f.ident}${Number(f.count) > 1 ? ` and ${Number(f.count) - 1} more` : ""} is magnetic and was turned true by ${f.model}. Write its declination, or the course true, as in 218T.`,
+  "runway-off-its-number": (f) =>
+    `the runway ${f.ident} points ${f.courseMagnetic}°M, which does not fit its number. It was used as written; correct its ident, its course or its end.`,
+  "runway-too-long": (f) =>
+    `the runway ${f.ident} is ${f.lengthNm} NM long, and there is none so long. It was used as written; correct its end or its length.`,
   "place-too-long": (f) =>
     `a waypoint or route point is over ${f.limit} characters long and was left out. Shorten its description.`,
 };
@@ -100,7 +107,7 @@ const POINTS: Record<string, Words> = {
   "unreadable-position": (f) =>
     `${points(f)} ${have(f)} no readable latitude and longitude${known(f.lat) || known(f.lon) ? ` (first: lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""}${known(f.begins) ? ` (first: ${quote(f.begins)})` : ""} and ${were(f)} left out.`,
   "unreadable-place": (f) =>
-    `a waypoint or route point has no readable place${known(f.lat) || known(f.lon) ? ` (lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""} and was left out. Correct it in the file.`,
+    `${Number(f.count) > 1 ? `${f.count} waypoints or route points have` : "a waypoint or route point has"} no readable place${known(f.lat) || known(f.lon) ? ` (${Number(f.count) > 1 ? "first: " : ""}lat ${quote(f.lat ?? "")}, lon ${quote(f.lon ?? "")})` : ""} and ${were(f)} left out${known(f.lines) && Number(f.count) > 1 ? `: lines ${f.lines}` : ""}. Latitude is within 90°, longitude within 180°; correct it in the file.`,
   "unreadable-time": (f) =>
     `${points(f)} ${have(f)} a time that cannot be read${known(f.time) ? ` (first: ${quote(f.time)})` : ""}. Times are written as 2026-10-17T09:44:10Z.`,
   "unreadable-value": (f) =>
@@ -190,18 +197,11 @@ const BRIEF: Record<string, Words> = {
   "brief-empty-window": () => "the time window has no length. Write its start and its end.",
   "brief-window-too-long": (f) =>
     `the window ${f.start} to ${f.end} is ${f.hours} hours long, and an exercise takes ${f.most} at most. Write its start first, then its end, UTC.`,
-  "brief-left-out": (f) =>
-    `left out because of errors: ${Object.entries(f)
-      .filter(([, n]) => Number(n) > 0)
-      .map(([what, n]) => `${n} of its ${what}`)
-      .join(", ")}. The rest was compared.`,
   "route-leg-without-length": (f) => `the leg from ${f.from} to ${f.to} has no length and was left out.`,
   "route-without-legs": (f) =>
     `the route ${quote(f.route)} has no leg: it needs two points at different places.`,
   "window-without-date": (f) =>
     `${f.exercise}: the window ${f.start} to ${f.end} needs a log with times; the exercise was looked for by its geometry instead.`,
-  "no-variation": (f) =>
-    `${f.exercise}: no magnetic model fits ${known(f.date) ? `the date ${f.date}` : "a log without a date"}, so the course cannot be turned true and was not compared. Give the fix a declination, or write the course true, as in 218T.`,
   "variation-date-assumed": (f) =>
     `the log has no date, so the variation at ${f.fix} is that of ${f.model} on ${f.date}. Give the fix a declination, or write the course true, as in 218T.`,
 };
@@ -212,4 +212,5 @@ export const ISSUE_WORDS: Readonly<Record<string, Words>> = {
   ...POINTS,
   ...BRIEF,
   ...HOLD_FIELD_WORDS,
+  ...TOP_WORDS,
 };

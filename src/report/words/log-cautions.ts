@@ -1,6 +1,8 @@
-/** What a reader must know of a log before believing the rest: no flight in it, silent for long, too few points. */
+/** What a reader must know of a log before believing the rest: no flight in it, silent for long, too few points, or a brief or log that cannot be true. */
 import type { DebriefDocument } from "../../debrief/document.ts";
+import { issueSentence } from "./issue.ts";
 import { clock, count, day, duration } from "./number.ts";
+import { TOP_WORDS } from "./top-words.ts";
 
 /** Fewer points draw no flight. Own choice. */
 const FEWEST_POINTS = 10;
@@ -15,14 +17,18 @@ const TURNS_UNSEEN_S = 15;
 
 const STANDARD_TURN_DEG_S = 3;
 
-/** Sentences for the top of a sheet, most telling first; none for a log of a point a few seconds. */
-export function logCautions({ log }: DebriefDocument): string[] {
-  return [noFlight(log), silence(log), sparse(log)].filter((sentence) => sentence !== "");
+/** Sentences for the top of a sheet, most telling first; none for a log of a point a few seconds and a brief that fits it. */
+export function logCautions({ log, brief }: DebriefDocument): string[] {
+  const doubted = [...(brief?.issues ?? []), ...log.issues].filter(({ code }) => code in TOP_WORDS);
+  return [noFlight(log), ...doubted.map(issueSentence), silence(log), sparse(log)].filter(
+    (sentence) => sentence !== "",
+  );
 }
 
 type Log = DebriefDocument["log"];
 
-function noFlight({ used, flights, flight }: Log): string {
+/** That there is no flight in a log, and why; empty where there is one. */
+export function noFlight({ used, flights, flight }: Log): string {
   if (used < FEWEST_POINTS) {
     return `There is no flight in this log: only ${count(used)} of its points can be used. Open the log of the whole flight.`;
   }

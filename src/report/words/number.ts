@@ -38,7 +38,9 @@ const MONTHS = "January February March April May June July August September Octo
 
 /** 17 October 2026, of an ISO time. */
 export const day = (utc: string): string =>
-  `${Number(utc.slice(8, 10))} ${MONTHS[Number(utc.slice(5, 7)) - 1]} ${utc.slice(0, 4)}`;
+  utc.startsWith("1970-01-0") // as a log without a date is read
+    ? "date not known"
+    : `${Number(utc.slice(8, 10))} ${MONTHS[Number(utc.slice(5, 7)) - 1]} ${utc.slice(0, 4)}`;
 
 /** 40 days, 1 h 05 min, 4 min 10 s or 29 s. */
 export function duration(seconds: number): string {

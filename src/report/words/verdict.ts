@@ -1,10 +1,19 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
 import type { Overrule, Verdict } from "../../debrief/document.ts";
-import { count } from "./number.ts";
+import { seconds } from "./measured.ts";
+import { clock, count } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
+  "log-silent": "between two points of the log it may have passed the limit",
+  "climb-without-height": "it climbed all along, and the brief gives no altitude to hold",
+  "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
+  "log-ends": "the log ends before it, in flight",
+  "log-begins": "the log begins after it, in flight",
+  "points-left-out": "much of the log could not be used, and it may have been flown then",
+  "part-of-window":
+    "only a part of the time that the brief gives is judged, and before it, along the course, the needle was past the limit",
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
@@ -31,6 +40,12 @@ const REASONS: Readonly<Record<string, string>> = {
 
 /** What a log never shows, so that nobody looks for it among the verdicts. */
 export const NOT_JUDGED = "Indicated airspeed and the heading indicator are not in a log and are not judged.";
+
+/** As in "needle, worst, from 19:30 UTC on", for the middle of a sentence. */
+function nameOf({ title, partFromUtc: from }: Verdict): string {
+  const name = title.charAt(0).toLowerCase() + title.slice(1);
+  return from ? `${name}, from ${clock(from)} UTC on` : name;
+}
 
 const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
   share: 2,
@@ -72,8 +87,12 @@ export function verdictConfidence({ confidence, verdict }: Verdict): string {
 }
 
 /** Why it cannot be told, without capital and full stop; empty for other verdicts. */
-export const verdictReason = ({ reason }: Verdict): string =>
-  reason === null ? "" : (REASONS[reason] ?? reason.replaceAll("-", " "));
+export function verdictReason({ reason, silentS }: Verdict): string {
+  if (reason === null) return "";
+  if (reason === "log-silent" && silentS != null)
+    return `the log is silent for ${seconds(silentS)}, and it may have passed the limit then`;
+  return REASONS[reason] ?? reason.replaceAll("-", " ");
+}
 
 /** A verdict as it stands once the instructor has had a word. */
 export interface Standing extends Verdict {
@@ -111,9 +130,9 @@ export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | 
 
 /** What decided, as in "needle, worst, 0.86 of full scale, limit 0.75". */
 export function decidedBy(verdict: Verdict): string {
-  const { title, value, unit } = verdict;
+  const { value, unit } = verdict;
   if (verdict.verdict === "not flown") return "";
-  const name = title.charAt(0).toLowerCase() + title.slice(1);
+  const name = nameOf(verdict);
   if (value === null) return `${name}: ${verdictReason(verdict)}`;
   const size =
     unit === "share" ? `${value.toFixed(2)} of full scale` : `${amount(value, unit)}${unitWords(unit)}`;
@@ -122,9 +141,8 @@ export function decidedBy(verdict: Verdict): string {
 
 /** One line of the text: "not met: needle, worst, 0.86 ± 0.04 (limit 0.75), beyond it 29 s (FAA-S-ACS-8C …)". */
 export function verdictSentence(verdict: Verdict): string {
-  const { title, beyondS, citation } = verdict;
-  const name = title.charAt(0).toLowerCase() + title.slice(1);
-  const head = `${verdict.verdict}: ${name}`;
+  const { beyondS, citation } = verdict;
+  const head = `${verdict.verdict}: ${nameOf(verdict)}`;
   const value = verdict.value === null ? "" : `, ${verdictValue(verdict)}`;
   const beyond = beyondS ? `, beyond it ${Math.round(beyondS)} s` : "";
   const reason = verdictReason(verdict);

@@ -19,6 +19,16 @@ describe("by construction: what must be known of a log before the rest is believ
     expect(await cautionsOf(northward(600, 1))).toEqual([]);
   });
 
+  it("a log whose times have no date is of no known day", async () => {
+    const undated = northward(600, 1).map((p) => ({
+      ...p,
+      seconds: p.seconds! - Date.UTC(2026, 9, 17, 1) / 1000,
+    }));
+    const text = debriefText((await debriefOf(gpxText(undated), null)).document);
+    expect(text).toContain("date not known, 00:00 to 00:09 UTC");
+    expect(text).not.toContain("1970,");
+  });
+
   it("points in one place, and two points, are no flight", async () => {
     const still = Array.from({ length: 60 }, (_, i) => ({ latitude: 35, longitude: 172, seconds: i }));
     expect((await cautionsOf(still))[0]).toMatch(

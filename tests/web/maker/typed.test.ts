@@ -1,9 +1,10 @@
 /** What is typed in the maker of a brief becomes a written brief; by construction. */
 import { describe, expect, it } from "vitest";
+import { readBrief } from "../../../src/brief/index.ts";
 import { fieldText, kindOf, NEW_EXERCISE, withField } from "../../../web/maker/field-values.ts";
 import { fieldsOf } from "../../../web/maker/fields.ts";
 import { redone, startOf, stepped, undone } from "../../../web/maker/history.ts";
-import { complaintsAt, draftAt, readMaking, resolvedAt } from "../../../web/maker/reading.ts";
+import { complaintsAt, draftAt, readMaking, resolvedAt, savedOf } from "../../../web/maker/reading.ts";
 import { at, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
 import { typedWinds, windsText, windsTyped } from "../../../web/maker/winds.ts";
 import { writtenValues } from "../../../web/maker/written.ts";
@@ -163,7 +164,20 @@ describe("reading as it is typed", () => {
     expect(reading.yaml).toContain("400");
   });
 
-  it("leaves a wrong aircraft and a wrong fix out of what is worked with, and in what is saved", () => {
+  it("saves only what can be read again, and counts what waits for its fields", () => {
+    const half = brief({ course: "218", to: "TARNO" }, { course: "", to: "" }, { hold: "BELVO" });
+    const saved = savedOf(read(half), half)!;
+    expect(saved.behind).toBe(2);
+    const again = readBrief(saved.yaml, "brief.yaml");
+    expect(again.exercises.map(({ title }) => title)).toEqual(["Course 218°M to TARNO"]);
+    expect(again.issues).toEqual([]);
+    const none = brief({ course: "", to: "" });
+    expect(savedOf(read(none), none)).toBeNull();
+    const whole = brief({ course: "218", to: "TARNO" });
+    expect(savedOf(read(whole), whole)!.yaml).toBe(read(whole).yaml);
+  });
+
+  it("leaves a wrong aircraft and a wrong fix out of what is worked with, and keeps them as typed", () => {
     const values = { ...brief({ course: "218", to: "TARNO" }), aircraft: { tas_kt: "fast" } };
     const wrong = put(values, ["fixes", "BELVO", "at"], "somewhere") as Values;
     const reading = read(wrong);

@@ -5,6 +5,7 @@ import {
   type HabitReport,
   habitProof,
   habitSentence,
+  habitsWhose,
   noPractise,
   practiseNext,
   practiseSentence,
@@ -37,8 +38,10 @@ function SeenOn({ habit, report, address }: Props & { readonly habit: Habit }) {
 
 export function Practising({ report, address }: Props) {
   const items = practiseNext(report);
+  const whose = habitsWhose(report);
   return (
     <section class="practising" aria-labelledby="practise-next">
+      {whose !== "" && <p>{whose}</p>}
       <h2 id="practise-next">Practise next</h2>
       {items.length === 0 && <p>{noPractise(report)}</p>}
       <ol class="practise">

@@ -1,0 +1,101 @@
+/** What may have happened between two points of a log: bounded by leaving at a large correction and coming back. */
+import { DEGREES_PER_RADIAN } from "./factor.ts";
+import type { Span } from "./span.ts";
+import type { Feet, FeetPerMinute, Knots, NauticalMiles, Seconds } from "./units.ts";
+import { distanceFlown, type WeighedRows } from "./weigh.ts";
+
+/** Off a course and back at this. Chosen: twice a usual correction, less than a cut that is made on purpose. */
+const CUT_TANGENT = Math.tan(20 / DEGREES_PER_RADIAN);
+/** Degrees a second: a standard-rate turn (FAA-H-8083-15A). It keeps what a second hides small. */
+const TURN_RATE = 3;
+/** Without times a step is flown at this. Common practice for training aircraft, no source. */
+const UNTIMED: Knots = 100;
+/** Off a height and back at this rate, the usual one of a climb or descent by instruments. Common practice, no source. */
+const CLIMB: FeetPerMinute = 500;
+/** ... come to within five seconds. Chosen. */
+const CLIMB_WITHIN: Seconds = 5;
+
+/** The farthest that a rate leads off and back in a time, the rate itself changing no faster than given. */
+function strayed(most: number, change: number, seconds: Seconds): number {
+  const reached = Math.min(most, (change * seconds) / 4);
+  return reached * (seconds / 2 - reached / change);
+}
+
+/** Off a line and back within some seconds at a ground speed. Half a mile in two minutes at 100 kt, nothing that shows in a second. */
+export function strayedAcross(speed: Knots, seconds: Seconds): NauticalMiles {
+  const perSecond = speed / 3600;
+  return strayed(perSecond * CUT_TANGENT, (perSecond * TURN_RATE) / DEGREES_PER_RADIAN, seconds);
+}
+
+/** Off a height and back within some seconds. */
+export const strayedInHeight = (seconds: Seconds): Feet =>
+  strayed(CLIMB / 60, CLIMB / 60 / CLIMB_WITHIN, seconds);
+
+/** A time of silence beside a span, at its first row or its last, while the exercise may have been flown on. */
+export interface SilentEdge {
+  readonly row: number;
+  readonly seconds: Seconds;
+}
+
+export interface Unseen {
+  /** How far up and how far down a column may have gone where nothing was recorded. */
+  readonly high: number;
+  readonly low: number;
+  /** Length of the silence in which the farther of the two lies; null without times. */
+  readonly seconds: Seconds | null;
+}
+
+export interface SpedRows extends WeighedRows {
+  readonly groundSpeedKt: Float64Array;
+}
+
+/** Seconds from the row before, and the speed between, whichever tells more: of the points themselves or of the motion there. */
+function stepTo(rows: SpedRows, row: number): { readonly seconds: Seconds; readonly speed: Knots } {
+  const miles = distanceFlown(rows, { start: row - 1, end: row + 1 }, true);
+  if (!rows.timed) return { seconds: (miles / UNTIMED) * 3600, speed: UNTIMED };
+  const seconds = (rows.timeMs[row]! - rows.timeMs[row - 1]!) / 1000;
+  const moved = ((rows.groundSpeedKt[row - 1] ?? 0) + (rows.groundSpeedKt[row] ?? 0)) / 2;
+  return { seconds, speed: Math.max(seconds > 0 ? (miles / seconds) * 3600 : 0, moved || 0) };
+}
+
+/**
+ * How far a column of a span may have gone between its rows: from half-way between two neighbours by what the time
+ * between them allows. `strayedBy` gives that in the column's own unit. Null where no two rows are known.
+ */
+export function unseenOf(
+  rows: SpedRows,
+  { start, end }: Span,
+  column: Float64Array,
+  strayedBy: (speed: Knots, seconds: Seconds, row: number) => number,
+  edges: readonly SilentEdge[] = [],
+): Unseen | null {
+  let [high, low] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [above, below]: (Seconds | null)[] = [null, null];
+  const take = (value: number, by: number, seconds: Seconds | null) => {
+    if (Number.isNaN(value + by)) return;
+    if (value + by > high) [high, above] = [value + by, seconds];
+    if (value - by < low) [low, below] = [value - by, seconds];
+  };
+  for (let i = start + 1; i < end; i++) {
+    const { speed, seconds } = stepTo(rows, i);
+    take((column[i - 1]! + column[i]!) / 2, strayedBy(speed, seconds, i), rows.timed ? seconds : null);
+  }
+  // from an end of the span nothing need have come back: leaving takes all of the time, not half of it
+  for (const { row, seconds } of edges)
+    take(column[row]!, strayedBy(rows.groundSpeedKt[row] || UNTIMED, 2 * seconds, row), seconds);
+  if (!Number.isFinite(high)) return null;
+  return { high, low, seconds: high >= -low ? above : below };
+}
+
+/** As it stands among facts: the most that a size may have come to unseen; null where that is no more than was seen. */
+export interface UnseenRecord {
+  readonly most: number;
+  readonly seconds: Seconds | null;
+}
+
+/** What adds less than `least` to what was seen is not spoken of. */
+export function unseenRecord(unseen: Unseen | null, seen: number, least: number): UnseenRecord | null {
+  if (!unseen) return null;
+  const most = Math.max(Math.abs(unseen.high), Math.abs(unseen.low));
+  return most - Math.abs(seen) >= least ? { most, seconds: unseen.seconds } : null;
+}

@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { debriefText, logCautions } from "../../src/report/index.ts";
+import { debriefOf, gpxText, type LoggedPoint, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
+
+/** Due north at 100 kt along a meridian, a point a second. */
+const north: LoggedPoint[] = Array.from({ length: 600 }, (_, i) => ({
+  latitude: 35.6 + (i * 100) / 3600 / 60,
+  longitude: 172.3,
+  seconds: i,
+}));
+
+const brief = (fix: string, tas = 100) =>
+  `brief: 1\ntitle: North\naircraft: { tas_kt: ${tas} }\nfixes:\n  TARNO: { ${fix} }\nexercises:\n  - { course: 357.5, from: TARNO, scale: vor }\n`;
+const cautionsOf = async (fix: string, tas?: number) =>
+  logCautions((await debriefOf(gpxText(north), brief(fix, tas))).document);
+
+describe("by construction: a flight due north at 100 kt near 35.6N 172.3E, where WMM2025 has some 2.5°E", () => {
+  it("a brief that fits it is not doubted", async () => {
+    expect(await cautionsOf("lat: 35.6, lon: 172.3, kind: vor, declination: 2.5")).toEqual([]);
+  });
+
+  it("a declination of an old survey, 3° off, is let be", async () => {
+    expect(await cautionsOf("lat: 35.6, lon: 172.3, kind: vor, declination: 5.5")).toEqual([]);
+  });
+
+  it.each([
+    ["lat: 35.6, lon: -172.3", /TARNO lies 7\d\d NM from .* Check the sign of its longitude;/],
+    ["lat: -35.6, lon: 172.3", /TARNO lies 4,2\d\d NM from .* Check the sign of its latitude;/],
+    ["lat: 5, lon: 60", /TARNO lies 6,\d\d\d NM from .* is a sign or a digit wrong\? Correct its/],
+  ])("%s is far away, and that is said at the top", async (fix, words) => {
+    const { document } = await debriefOf(gpxText(north), brief(`${fix}, kind: vor`));
+    expect(logCautions(document)[0]).toMatch(words);
+    const text = debriefText(document).replace(/\s+/g, " ");
+    expect(text.split("NM from this flight")).toHaveLength(2);
+    expect(text.indexOf("NM from this flight")).toBeLessThan(text.indexOf(document.caution.slice(0, 30)));
+  });
+
+  it.each([-2.5, 92.5])(
+    "a declination of %d disagrees with the model: said, and used as written",
+    async (d) => {
+      const { document } = await debriefOf(
+        gpxText(north),
+        brief(`lat: 35.6, lon: 172.3, kind: vor, declination: ${d}`),
+      );
+      expect(logCautions(document)[0]).toMatch(
+        /declination of TARNO .* variation there is 2\.\d°E by WMM2025\./,
+      );
+      expect(document.brief!.fixes[0]!.ident).toBe("TARNO");
+    },
+  );
+
+  it.each([250, 45])("an airspeed of %d kt fits no wind to be met: said, and not used", async (tas) => {
+    const fix = "lat: 35.6, lon: 172.3, kind: vor, declination: 2.5";
+    const { document } = await debriefOf(gpxText(north), brief(fix, tas));
+    expect(logCautions(document)[0]).toMatch(
+      new RegExp(`airspeed of ${tas} kt .* ground speed is mostly 100 kt, .* not used`),
+    );
+    expect(document.wind!.priorsUsed).toEqual([]);
+  });
+
+  it("an airspeed of 130 kt needs a wind of 30 kt, which there is", async () => {
+    expect(await cautionsOf("lat: 35.6, lon: 172.3, kind: vor, declination: 2.5", 130)).toEqual([]);
+  });
+});
+
+it.each(SAMPLES)("the brief of %s fits its flight", async (name) => {
+  const codes = (await sampleDebrief(name)).document.brief!.issues.map(({ code }) => code);
+  expect(codes.filter((code) => /-(far|off)$/.test(code))).toEqual([]);
+});

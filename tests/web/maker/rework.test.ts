@@ -1,0 +1,116 @@
+/** What is typed in the maker goes into the flight that the maker was opened on, all of it, and into no other. */
+import { beforeEach, expect, test, vi } from "vitest";
+import { readBrief } from "../../../src/index.ts";
+import type { Debriefed } from "../../../web/messages.ts";
+import { asked, keptWords, nextAsked, standIn } from "../page-stand-in.ts";
+import { documentNamed, eachTestInAnEmptyBrowser, file, NO_CHOICES } from "../store/fresh.ts";
+
+standIn();
+const { flight } = await import("../../../web/flight.ts");
+const { requestOf } = await import("../../../web/request.ts");
+const { addFlights, sourceOf } = await import("../../../web/store/flights.ts");
+const { change, history } = await import("../../../web/maker/making.ts");
+const { closeMaker, openMaker } = await import("../../../web/maker/opened.ts");
+
+eachTestInAnEmptyBrowser();
+beforeEach(() => {
+  history.value = null;
+  flight.value = null;
+  asked.length = 0;
+  keptWords.clear();
+});
+
+const BRIEF = (course: number) =>
+  `brief: 1\nfixes: { TARNO: { lat: 35.6, lon: 172.3 } }\nexercises:\n  - { course: ${course}, to: TARNO }\n`;
+
+/** As much of a flight worked out as the page's state looks at. */
+const debriefed = (name: string, text: string | null): Debriefed => {
+  const bare = documentNamed(name);
+  return {
+    document: { ...bare, log: { ...bare.log, file: `${name}.gpx` }, exercises: [], overrules: [] },
+    series: { path: null },
+    routes: [],
+    waypoints: [],
+    briefText: text === null ? null : { file: "brief.yaml", text },
+    school: null,
+    leftOut: [],
+  } as unknown as Debriefed;
+};
+
+/** A flight of the logbook, on the sheet. */
+async function onSheet(name: string, course: number, opened: number) {
+  const files = [file(`${name}.gpx`, `<gpx>${name}</gpx>`), file("brief.yaml", BRIEF(course))];
+  const [row] = await addFlights([{ files, choices: NO_CHOICES, fingerprint: name }], null);
+  return {
+    ...debriefed(name, BRIEF(course)),
+    id: row!.id,
+    opened,
+    request: requestOf(files, NO_CHOICES),
+  };
+}
+
+async function courseOf(id: string): Promise<number | undefined> {
+  const { files } = (await sourceOf(id))!;
+  const text = await files.find(({ name }) => name === "brief.yaml")!.bytes.text();
+  const [exercise] = readBrief(text, "brief.yaml").exercises;
+  return exercise?.kind === "course" ? exercise.course?.degrees : undefined;
+}
+
+test("another flight comes onto the sheet while something was just typed: its own brief stays, the other gets what was typed", async () => {
+  const one = await onSheet("one", 241, 1);
+  const other = await onSheet("other", 90, 2);
+  flight.value = one;
+  openMaker();
+  change(["exercises", 0, "course"], "250");
+  flight.value = other;
+  const { request, answer } = await nextAsked();
+  expect(request.files.map(({ name }) => name)).toEqual(["one.gpx", "brief.yaml"]);
+  answer({ kind: "done", flight: debriefed("one", BRIEF(250)) });
+  await vi.waitFor(async () => expect(await courseOf(one.id)).toBe(250));
+  expect(await courseOf(other.id)).toBe(90);
+  expect(flight.value).toBe(other);
+});
+
+test("another flight comes onto the sheet in the middle of the work: it stays as it is", async () => {
+  const one = await onSheet("one", 241, 1);
+  const other = await onSheet("other", 90, 2);
+  flight.value = one;
+  openMaker();
+  change(["exercises", 0, "course"], "250");
+  const { answer } = await nextAsked();
+  flight.value = other;
+  answer({ kind: "done", flight: debriefed("one", BRIEF(250)) });
+  await vi.waitFor(async () => expect(await courseOf(one.id)).toBe(250));
+  expect(await courseOf(other.id)).toBe(90);
+  expect(flight.value).toBe(other);
+  expect(asked).toEqual([]);
+});
+
+test("Done in the middle of the work: what was typed last is worked out and kept, and stands by until then", async () => {
+  const one = await onSheet("one", 241, 1);
+  flight.value = one;
+  openMaker();
+  change(["exercises", 0, "course"], "250");
+  const first = await nextAsked();
+  change(["exercises", 0, "course"], "260");
+  const closed = closeMaker();
+  expect(JSON.stringify([...keptWords.values()])).toContain("260");
+  first.answer({ kind: "done", flight: debriefed("one", BRIEF(250)) });
+  const second = await nextAsked();
+  second.answer({ kind: "done", flight: debriefed("one", BRIEF(260)) });
+  await closed;
+  expect(await courseOf(one.id)).toBe(260);
+  expect(flight.value?.briefText?.text).toBe(BRIEF(260));
+  expect(keptWords.size).toBe(0);
+});
+
+test("what could not be worked out after Done is there again when the maker is opened", async () => {
+  flight.value = await onSheet("one", 241, 1);
+  openMaker();
+  change(["exercises", 0, "course"], "250");
+  const closed = closeMaker();
+  (await nextAsked()).answer({ kind: "fault", text: "out of memory" });
+  await closed;
+  openMaker();
+  expect(history.value?.now.exercises).toEqual([{ course: "250", to: "TARNO" }]);
+});
