@@ -65,6 +65,8 @@ test("the replay plays at 1 to 20 times, by keys too, and its instruments follow
     start,
   );
   await page.keyboard.press("Space");
+  await replay.getByRole("button", { name: "Play", exact: true }).waitFor();
+  await page.waitForTimeout(100); // the frame under way when it stopped
   const stopped = await clock.textContent();
   await page.waitForTimeout(300);
   expect(await clock.textContent()).toBe(stopped);

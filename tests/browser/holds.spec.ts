@@ -80,7 +80,7 @@ test("the panel is reached from the start, checks what is typed, and answers in 
   on(async ({ page }) => {
     await page.getByRole("link", { name: "a hold solved for a wind" }).click();
     const answer = page.getByRole("status").filter({ hasText: /\w/ });
-    await page.getByLabel("Inbound course").fill("247");
+    await page.getByLabel("Inbound course", { exact: true }).fill("247");
     await page.getByLabel("True airspeed, kt").fill("100");
     await page.getByLabel("Wind, from / kt").fill("157/20");
     // 2.8 times and 70 s: the worked table of the law, 20 kt square to the course
@@ -105,13 +105,13 @@ test("the panel is filled from the hold of the sheet, and going back loses nothi
   on(async ({ page }) => {
     await openSample(page, TITLE);
     await page.getByRole("button", { name: "Solve this hold for the next flight" }).click();
-    expect(await page.getByLabel("Inbound course").inputValue()).toBe("247");
+    expect(await page.getByLabel("Inbound course", { exact: true }).inputValue()).toBe("247");
     expect(await page.getByLabel("Wind, from / kt").inputValue()).toMatch(/^\d{3}\/\d+$/);
     expect(await page.locator(".finding").textContent()).toMatch(/This wind asks for \d\.\d times/);
     await page.getByRole("link", { name: "Back to the sheet" }).click();
     await page.waitForSelector(".head h1");
     await page.getByRole("link", { name: "Next hold" }).click();
-    expect(await page.getByLabel("Inbound course").inputValue()).toBe("247");
+    expect(await page.getByLabel("Inbound course", { exact: true }).inputValue()).toBe("247");
   }));
 
 test.each([

@@ -79,7 +79,17 @@ export async function sheetStands(page: Page): Promise<void> {
 export const openSample = async (page: Page, title: string): Promise<void> => {
   // Behind a fold once the logbook holds flights.
   const fold = page.locator("summary", { hasText: "made up" });
-  if (await fold.isVisible()) await fold.click();
-  await page.getByRole("button", { name: title }).click();
+  const sample = page.getByRole("button", { name: title });
+  await fold.or(sample).first().waitFor();
+  for (let tries = 0; ; tries++) {
+    if ((await fold.isVisible()) && !(await sample.isVisible())) await fold.click();
+    try {
+      await sample.click({ timeout: 3000 });
+      break;
+    } catch (error) {
+      // the flights of the logbook have come meanwhile, and with them the fold
+      if (tries === 3) throw error;
+    }
+  }
   await sheetStands(page);
 };
