@@ -1,6 +1,7 @@
 /** Names and tags given to flights, and flights put into the bin and taken out of it. */
 import { signal } from "@preact/signals";
 import { orSay } from "./flight.ts";
+import { carryLabels } from "./labels-on-the-way.ts";
 import { readRows, ticked } from "./logbook.ts";
 import { changeRows, clearAway } from "./store/flights.ts";
 import type { FlightRow, Labels } from "./store/schema.ts";
@@ -33,8 +34,7 @@ async function done(work: Promise<unknown>): Promise<void> {
 export const labelAll = (ids: readonly string[], labelling: Labelling): Promise<void> =>
   done(changeRows(ids, (row) => labelled(row, labelling)));
 
-export const labelOne = (id: string, labels: Partial<Labels>): Promise<void> =>
-  done(changeRows([id], () => labels));
+export const labelOne = (id: string, labels: Partial<Labels>): Promise<void> => done(carryLabels(id, labels));
 
 export async function deleteFlights(ids: readonly string[]): Promise<void> {
   const now = Date.now();

@@ -1,7 +1,8 @@
 /** What the page does as it opens: the logbook is read, and what was under way goes on. */
 import { effect, untracked } from "@preact/signals";
 import { resumeAdding } from "./adding.ts";
-import { alsoSay, flight } from "./flight.ts";
+import { alsoSay, flight, orSay } from "./flight.ts";
+import { carryAllLabels } from "./labels-on-the-way.ts";
 import { followRows } from "./logbook.ts";
 import { keepOffline } from "./offline/renewal.ts";
 import { resumeArrivals } from "./opening.ts";
@@ -37,6 +38,7 @@ export async function start(): Promise<void> {
     onGaveWay: () => alsoSay(new StorageTrouble("other-tab").message),
   });
   await carryAll();
+  await orSay(carryAllLabels());
   followAddress();
   await followRows();
   await resumeArrivals();

@@ -346,7 +346,6 @@ test("the tab dies right after a word was written and a name given: both stand",
   await openSample(page, "Calm and tidy");
   await page.getByRole("region", { name: "In the logbook" }).getByLabel("Pilot").fill("A. N.");
   await page.keyboard.press("Tab");
-  await page.waitForTimeout(500); // the browser takes a moment to write a name down
   const address = page.url();
   await page.getByRole("textbox", { name: "Remarks", exact: true }).pressSequentially("Held");
   await kill(page);

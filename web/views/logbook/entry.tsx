@@ -11,7 +11,7 @@ export function Entry({ id }: { id: string }) {
   return (
     <>
       <p class="entry-paper">{said.filter(Boolean).join(", ")}</p>
-      <section class="asks entry screen" aria-label="In the logbook">
+      <section key={id} class="asks entry screen" aria-label="In the logbook">
         <NameField
           name="pilot"
           label="Pilot"

@@ -1,5 +1,5 @@
 /** A name typed by the user, with those given before to choose from. */
-import { useId } from "preact/hooks";
+import { useEffect, useId, useState } from "preact/hooks";
 
 interface Props {
   readonly name: string;
@@ -13,6 +13,9 @@ interface Props {
 
 export function NameField({ name, label, known, placeholder, value, change }: Props) {
   const list = useId();
+  // what is being typed stands, whatever comes into the logbook meanwhile
+  const [typed, setTyped] = useState<string | null>(null);
+  useEffect(() => setTyped(null), [value]);
   return (
     <p class="field">
       <label>
@@ -20,9 +23,10 @@ export function NameField({ name, label, known, placeholder, value, change }: Pr
         <input
           name={name}
           list={list}
-          {...(value === undefined ? {} : { value })}
+          {...(value === undefined ? {} : { value: typed ?? value })}
           placeholder={placeholder}
           autocomplete="off"
+          onInput={(event) => setTyped(event.currentTarget.value)}
           onChange={(event) => change?.(event.currentTarget.value)}
         />
       </label>
