@@ -155,8 +155,8 @@ function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
       limit: ({ approach }) => approach.gates.sink,
       find(facts): Found {
         const gate = gateOf(facts);
-        if (!gate?.utc || gate.verticalFpm === null || gate.vertical95Fpm === null)
-          return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+        if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+        if (gate.verticalFpm === null || gate.vertical95Fpm === null) return { cannotTell: "log-silent" };
         const toward = -gate.verticalFpm;
         return {
           value: Math.max(0, toward),
