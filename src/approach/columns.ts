@@ -1,13 +1,11 @@
 /** The rows of an approach as the columns that charts and maps are drawn from. */
-import type { Span } from "../quantity/span.ts";
+import { maskOf, type Span } from "../quantity/span.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { type Part, partOfRow } from "./parts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { ApproachSeries } from "./series.ts";
 
 export function seriesOf(rows: ApproachRows, final: Span, parts: readonly Part[]): ApproachSeries {
-  const judged = new Uint8Array(rows.length);
-  judged.fill(1, final.start, final.end);
   return {
     kind: "approach",
     pathStart: rows.pathStart,
@@ -30,7 +28,7 @@ export function seriesOf(rows: ApproachRows, final: Span, parts: readonly Part[]
     glidePathDeviationFt: rows.pathFt,
     glidePathNeedle: rows.pathNeedle,
     glidePathFullScaleFt: rows.pathFullScaleFt,
-    judged,
+    judged: maskOf(final, rows.length),
     segment: partOfRow(parts, rows.length),
   };
 }

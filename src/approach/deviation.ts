@@ -1,6 +1,6 @@
 /** Deviations over the judged final: cross-track, and a needle's largest, mean and shares. */
 import type { Span } from "../quantity/span.ts";
-import { strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
+import { SPOKEN, strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
 import { median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import { utcOfRow } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -34,9 +34,6 @@ export function crossTrackFacts(
     doubt95Nm: Z95 * median(rows.positionSdNm.subarray(final.start, final.end)),
   };
 }
-
-/** What shows in no figure is not spoken of. */
-const SPOKEN = 0.01;
 
 /** How far a needle may have strayed over full scale within some seconds, at a row. */
 export type NeedleStray = Parameters<typeof unseenOf>[3];

@@ -1,15 +1,11 @@
 /** What is worth saying of an approach as flown: codes with facts and the times they rest on, most telling first. */
 import type { Finding } from "../quantity/record.ts";
-import type { Share } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
+import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { unstable } from "./unstable.ts";
 
-/** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
-const OVERSHOT_NEEDLE: Share = 0.25;
-/** Reversals of the track on the final: so many, at such a rate. As on any course. */
-const CHASED = { count: 3, perMinute: 1 };
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
 const EARLY_NM = 0.3;
 /** Below a limit by less than this says nothing. Chosen: an altimeter's own reading. */

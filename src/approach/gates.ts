@@ -1,5 +1,5 @@
 /** The approach at the heights where it is to be stable: what a log can show of it. */
-import type { Span } from "../quantity/span.ts";
+import { type Span, spanLength } from "../quantity/span.ts";
 import type { Feet, FeetPerMinute, Seconds } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { GATES } from "../standard/stabilised.ts";
@@ -18,6 +18,8 @@ const STEADY: Seconds = 10;
 const VERTICAL_95: FeetPerMinute = 70;
 /** Below this the flare begins. Common practice, no source. */
 const FLARE: Feet = 50;
+
+const known = (value: number): number | null => (Number.isNaN(value) ? null : value);
 
 /** One for each height, whether passed or not. */
 export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
@@ -45,6 +47,8 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
     const before = rowsWithin(rows, time - SPEED_OVER * 1000, time);
     const row = moment.row;
     const path = valueAt(rows.pathNeedle, moment);
+    // where the log is silent about it, neither rate nor bank nor steadiness is told
+    const rate = known(meanOf(rows.verticalFpm, about.start, about.end));
     return {
       heightFt,
       utc: utcAt(rows, moment),
@@ -54,12 +58,12 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
         doubt95: (Z95 * rows.positionSdNm[row]!) / rows.fullScaleNm[row]!,
       },
       vertical: Number.isNaN(path) ? null : { value: path, doubt95: Z95 * rows.pathNeedleSd[row]! },
-      verticalFpm: meanOf(rows.verticalFpm, about.start, about.end),
-      vertical95Fpm: VERTICAL_95,
+      verticalFpm: rate,
+      vertical95Fpm: rate === null ? null : VERTICAL_95,
       groundSpeedKt: speed,
-      groundSpeedChangeKt: speed - rows.groundSpeedKt[before.start]!,
-      bankDeg: largest(rows.bankDeg, about),
-      trackUnsteadyDeg: spread(rows.trackErrorDeg, steady),
+      groundSpeedChangeKt: spanLength(before) > 0 ? known(speed - rows.groundSpeedKt[before.start]!) : null,
+      bankDeg: known(largest(rows.bankDeg, about)),
+      trackUnsteadyDeg: spanLength(steady) > 1 ? known(spread(rows.trackErrorDeg, steady)) : null,
       after: worstAfter(rows, row, segments),
     };
   });

@@ -7,12 +7,12 @@ import { METRES_PER_FOOT, nauticalMilesFromMetres } from "../quantity/factor.ts"
 import type { Span } from "../quantity/span.ts";
 import type { Feet, FeetMsl, Metres, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
-import { PRESSURE_HEIGHT_95, taxiSpeed } from "../track/index.ts";
+import { PRESSURE_HEIGHT_95, RECEIVER_HEIGHT_95, taxiSpeed } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Track } from "../track/track.ts";
 
-/** One standard deviation of a GPS height, ft: 13 m at 95 %. GPS SPS Performance Standard 2020, 3.8.3, from memory. */
-const HEIGHT_SD: Feet = 13 / Z95 / METRES_PER_FOOT;
+/** One standard deviation of a GPS height. */
+const HEIGHT_SD: Feet = RECEIVER_HEIGHT_95 / Z95;
 /** How long such an error lasts, s. Chosen: minutes, as ionosphere and satellites change. */
 const HEIGHT_TIME: Seconds = 180;
 /**

@@ -18,14 +18,14 @@ const SPEED_CHANGE: Knots = 15;
 const TRACK: AngleSize = 6;
 
 /** What was out at a gate beyond its doubt, as codes. The bank at the lower gate alone: above it no text limits it. */
-function outAt(gate: Gate, verticalFpm: number, supposed: boolean): string[] {
+function outAt(gate: Gate, verticalFpm: number | null, supposed: boolean): string[] {
   const { lateral, vertical, vertical95Fpm, bankDeg, groundSpeedChangeKt, trackUnsteadyDeg } = gate;
   const beyond = (needle: Gate["lateral"], limit: number): boolean =>
     needle !== null && Math.abs(needle.value) - needle.doubt95 > limit;
   const out: [string, boolean][] = [
     ["lateral", beyond(lateral, LATERAL)],
     ["vertical", !supposed && beyond(vertical, VERTICAL)],
-    ["rate", -verticalFpm - (vertical95Fpm ?? 0) > SINK],
+    ["rate", verticalFpm !== null && -verticalFpm - (vertical95Fpm ?? 0) > SINK],
     ["bank", gate.heightFt <= BANK_FROM && Math.abs(bankDeg ?? 0) > BANK],
     ["speed", Math.abs(groundSpeedChangeKt ?? 0) > SPEED_CHANGE],
     ["track", (trackUnsteadyDeg ?? 0) > TRACK],
@@ -36,7 +36,7 @@ function outAt(gate: Gate, verticalFpm: number, supposed: boolean): string[] {
 /** Each gate that was passed with something out, and flown on below. */
 export function unstable({ gates, glidePath, outcome, missed, runway }: ApproachFacts): Finding[] {
   return gates.flatMap((gate): Finding[] => {
-    if (!gate.utc || gate.verticalFpm === null) return [];
+    if (!gate.utc) return [];
     const out = outAt(gate, gate.verticalFpm, glidePath?.supposed === true);
     if (out.length === 0) return [];
     // a wheel on the runway may read a few feet under its threshold

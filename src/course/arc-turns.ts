@@ -3,7 +3,7 @@ import type { ArcExercise } from "../brief/brief.ts";
 import { courseThrough, measureColumns } from "../geodesy/index.ts";
 import { direction, magneticFromTrue, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { Span } from "../quantity/span.ts";
+import { type Span, spanLength } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { DegreesPerSecond, TrueDegrees } from "../quantity/units.ts";
 import { HOLDING } from "../standard/holding.ts";
@@ -50,11 +50,12 @@ function throughAir(
 const rowsAt = ({ exercise, path, motion, wind }: Flown, span: Span) =>
   measureArcRows(exercise, path, span, motion, wind);
 
+/** Null where the log has one point of the turn: that tells neither its rate nor where it began. */
 export function turnInFacts(flown: Flown, leg: Leg): ArcFacts["turnIn"] {
   const { exercise, motion } = flown;
   const { start, end } = leg.span;
+  if (spanLength(leg.span) < 2) return null;
   const rows = rowsAt(flown, leg.span);
-  const last = rows.length - 1;
   const radial = rows.radialDeg[0]!;
   const side = sideOf(exercise);
   // the track in the frame of the arc: 0 outward, growing the way it goes round
@@ -68,16 +69,17 @@ export function turnInFacts(flown: Flown, leg: Leg): ArcFacts["turnIn"] {
     rateDegS: turn.rate,
     leadNm: Math.abs(closing) < 0.2 ? 0 : -off / closing,
     neededNm: leadOntoArc(exercise.radius, track, turn),
-    rollOutNm: rows.deviationNm[Math.min(last, end - 1 - start)]!,
+    rollOutNm: rows.deviationNm[end - 1 - start]!,
   };
 }
 
-/** The turn off the arc. `standardRateDeg` and what it rests on serve the remedy too. */
+/** The turn off the arc; null likewise. `standardRateDeg` and what it rests on serve the remedy too. */
 export function turnOffFacts(flown: Flown, leg: Leg): ArcFacts["turnOff"] {
   const { exercise, motion, path } = flown;
   const { start, end } = leg.span;
+  if (spanLength(leg.span) < 2) return null;
   const side = sideOf(exercise);
-  const rows = rowsAt(flown, { start, end: Math.max(end, start + 2) });
+  const rows = rowsAt(flown, leg.span);
   const radial = rows.radialDeg[0]!;
   const to = Math.sign(leg.turn) === side ? "inbound" : "outbound";
   const { turn, windUsed } = throughAir(flown, leg, exercise.toRadial);

@@ -5,10 +5,13 @@ import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import {
   type SilentEdge,
+  SPOKEN,
+  SPOKEN_FT,
   strayedAcross,
   strayedInHeight,
   type Unseen,
   type UnseenRecord,
+  unseenHalfRange,
   unseenOf,
   unseenRecord,
 } from "../quantity/unseen.ts";
@@ -25,10 +28,6 @@ import type { NeedleScale } from "../standard/needle.ts";
 import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Rows } from "./path.ts";
-
-/** What shows in no figure is not spoken of: a hundredth of a mile or of full scale, and the ten feet that heights are told to. */
-const SPOKEN = 0.01;
-const SPOKEN_FT = 10;
 
 /** A height that changes by so much, nearly all of it one way, was left on purpose where none was briefed. Chosen: five times the limit of a height held. */
 const ON_PURPOSE_FT = 500;
@@ -161,8 +160,7 @@ export function altitudeFacts(
   const strayed = (_: number, seconds: number) => strayedInHeight(seconds);
   const unseen = unseenOf(rows, span, rows.altitudeFt, strayed, edges);
   const purpose = target === null ? onPurpose(known[0]!, known.at(-1)!, highest - lowest) : null;
-  const range = (Math.max(highest, unseen?.high ?? highest) - Math.min(lowest, unseen?.low ?? lowest)) / 2;
-  const half = (highest - lowest) / 2;
+  const range = unseenHalfRange(unseen, lowest, highest, SPOKEN_FT);
   const shifted: Unseen | null =
     unseen && target !== null ? { ...unseen, high: unseen.high - target, low: unseen.low - target } : null;
   const offTarget = unseenRecord(shifted, rows.altitudeFt[worst]! - (target ?? mean), SPOKEN_FT);
@@ -176,7 +174,7 @@ export function altitudeFacts(
     altimeter95Ft: altimeterDoubt95(rows.altitudeFt[worst]!),
     worstUtc: utcAt(rows, worst),
     ...(purpose ? { onPurpose: purpose } : {}),
-    ...(unseen && range - half >= SPOKEN_FT ? { unseenRange: { most: range, seconds: unseen.seconds } } : {}),
+    ...(range ? { unseenRange: range } : {}),
     ...(offTarget ? { unseenTarget: offTarget } : {}),
   };
 }

@@ -5,6 +5,7 @@ import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { Seconds } from "../quantity/units.ts";
+import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import type { Reversals } from "../track/index.ts";
 import { causeFindings } from "./cause.ts";
 import type { ExcursionRows } from "./excursion.ts";
@@ -15,17 +16,12 @@ import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
 import type { CorrectionMeasured } from "./wind-correction.ts";
 
-/** Reversals at this rate, and this many, are called chasing. Tuned: tidy simulated pilots stay under a third of it. */
-const CHASED_PER_MINUTE = 1;
-const CHASED_COUNT = 3;
 /** Excursions shorter than this belong to the chase that they are part of. Half of the longest chasing period. */
 const CHASE_LEAD: Seconds = 35;
 /** A track off for less than this was put right at once: it stays among the facts, and nothing is said of it. Tuned: a return that passes through the course takes up to 8 s to turn. */
 const PROMPT: Seconds = 10;
 /** A drift made the worst needle of a course when it came to this share of it. Tuned: apart from noise it is all of it. */
 const MADE_THE_WORST = 0.8;
-/** An overshoot is worth a sentence from this share of full scale. Common practice, no source. */
-const OVERSHOT_NEEDLE = 0.25;
 
 /** Whether an excursion lasted long enough to be spoken of. */
 export const isTold = ({ record }: ExcursionRows): boolean => (record.leadS ?? PROMPT) >= PROMPT;
@@ -138,7 +134,7 @@ function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): F
 
 export function wasChased(rows: Rows, r: Reversals): boolean {
   return (
-    r.count >= CHASED_COUNT && r.perMinute >= CHASED_PER_MINUTE && rows.timeMs[r.to]! > rows.timeMs[r.from]!
+    r.count >= CHASED.count && r.perMinute >= CHASED.perMinute && rows.timeMs[r.to]! > rows.timeMs[r.from]!
   );
 }
 

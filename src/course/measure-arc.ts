@@ -9,7 +9,7 @@ import {
   metresFromNauticalMiles,
 } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { Span } from "../quantity/span.ts";
+import { maskOf, type Span } from "../quantity/span.ts";
 import type { Feet, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
 import type { SilentEdge } from "../quantity/unseen.ts";
 import { intervals, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
@@ -190,8 +190,6 @@ function untold(rows: ArcRows, windKnown: boolean, withoutHeight: boolean): Cann
 }
 
 function seriesOf(rows: ArcRows, judged: Span): ArcSeries {
-  const mask = new Uint8Array(rows.length);
-  mask.fill(1, judged.start, judged.end);
   return {
     kind: "arc",
     pathStart: rows.pathStart,
@@ -207,6 +205,6 @@ function seriesOf(rows: ArcRows, judged: Span): ArcSeries {
     headingTrueDeg: rows.headingDeg,
     groundSpeedKt: rows.groundSpeedKt,
     altitudeFt: rows.altitudeFt,
-    judged: mask,
+    judged: maskOf(judged, rows.length),
   };
 }

@@ -5,7 +5,7 @@ import { direction } from "../quantity/angle.ts";
 import { metresFromNauticalMiles } from "../quantity/factor.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { Span } from "../quantity/span.ts";
+import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
 import { countReversals, measureIntercept } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
@@ -162,8 +162,6 @@ function lineOf(exercise: CourseExercise, rows: Rows, { start, end }: Span): Cou
 }
 
 function seriesOf(rows: Rows, judged: Span): CourseSeries {
-  const mask = new Uint8Array(rows.length);
-  mask.fill(1, judged.start, judged.end);
   return {
     kind: "course",
     pathStart: rows.pathStart,
@@ -177,6 +175,6 @@ function seriesOf(rows: Rows, judged: Span): CourseSeries {
     headingTrueDeg: rows.headingDeg,
     groundSpeedKt: rows.groundSpeedKt,
     altitudeFt: rows.altitudeFt,
-    judged: mask,
+    judged: maskOf(judged, rows.length),
   };
 }

@@ -1,22 +1,11 @@
 /** The criteria of an approach: needles on the final, heights at the fix and the minimum, and how stable it was at the gates. */
 import type { ApproachFacts } from "../approach/facts.ts";
-import type { Share } from "../quantity/units.ts";
 import type { MinimumLimits, TestStandard } from "../standard/tolerance.ts";
 import { doubtOfHeight } from "./altitude.ts";
+import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
-type Needle = ApproachFacts["needle"];
 type Approach = TestStandard["approach"];
-
-function beyond(needle: Needle, { judged }: ApproachFacts, limit: Share): number | null {
-  const counted: [Share, Share][] = [
-    [0.5, needle.beyondHalf],
-    [0.75, needle.beyondThreeQuarter],
-    [1, needle.beyondFull],
-  ];
-  const [, share] = counted.find(([of]) => of === limit) ?? [];
-  return share === undefined || judged.seconds === null ? null : share * judged.seconds;
-}
 
 /** A path by the altimeter, which the standard may hold in feet instead of in scale. */
 const barometric = ({ guidance }: ApproachFacts, { barometricPath }: Approach): boolean =>
@@ -39,7 +28,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
       const found = {
         value: Math.abs(max),
         doubt95,
-        beyond: beyond(facts.needle, facts, limit),
+        beyond: secondsBeyond(limit, facts.needle, facts.judged),
         worstUtc,
         unseen,
       };
@@ -59,7 +48,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
       // off beyond doubt anywhere is off; within it is only where no moment may be off
       const { surest, widest } = path;
       const { needle, doubt95, utc } = Math.abs(surest.needle) - surest.doubt95 > limit ? surest : widest;
-      const out = beyond(path.needle, facts, limit);
+      const out = secondsBeyond(limit, path.needle, facts.judged);
       return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc, unseen: path.needle.unseen };
     },
   },
@@ -166,8 +155,8 @@ function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
       limit: ({ approach }) => approach.gates.sink,
       find(facts): Found {
         const gate = gateOf(facts);
-        if (!gate?.utc || gate.verticalFpm === null || gate.vertical95Fpm === null)
-          return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+        if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+        if (gate.verticalFpm === null || gate.vertical95Fpm === null) return { cannotTell: "log-silent" };
         const toward = -gate.verticalFpm;
         return {
           value: Math.max(0, toward),

@@ -1,20 +1,8 @@
 /** The criteria of a course: the needle, and the height. */
 import type { CourseFacts } from "../course/facts.ts";
-import type { Seconds, Share } from "../quantity/units.ts";
 import { altitudeCriteria } from "./altitude.ts";
+import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
-
-/** Time that the needle spent beyond a share, where the facts count that. */
-function beyond({ needle, judged }: CourseFacts, limit: Share): Seconds | null {
-  const counted: [Share, Share][] = [
-    [0.25, needle.beyondQuarter],
-    [0.5, needle.beyondHalf],
-    [0.75, needle.beyondThreeQuarter],
-    [1, needle.beyondFull],
-  ];
-  const [, share] = counted.find(([of]) => of === limit) ?? [];
-  return share === undefined || judged.seconds === null ? null : share * judged.seconds;
-}
 
 export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
   {
@@ -33,7 +21,7 @@ export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
       const found = {
         value: Math.abs(max),
         doubt95,
-        beyond: beyond(facts, limit),
+        beyond: secondsBeyond(limit, facts.needle, facts.judged),
         worstUtc,
         unseen,
         ...part,

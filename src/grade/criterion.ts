@@ -24,7 +24,7 @@ export type Found =
       /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
       readonly leave?: { readonly upTo: number };
     }
-  | { readonly cannotTell: string };
+  | { readonly cannotTell: string /** What failed, where the program did. */; readonly fault?: string };
 
 export interface Criterion<Facts> {
   /** Kebab-case, public, stable. */
@@ -45,8 +45,8 @@ const SURE = 0.95;
  *
  * *Met* where the value lies inside the limit with 95 % confidence, *not met* where it lies past it on its own side
  * with as much (a doubt wider than the limit is no proof of being outside), else *cannot tell*. No value is *met* that
- * may have passed the limit where the log is silent. A criterion that fails inside says so on its own line and leaves
- * the others alone.
+ * may have passed the limit where the log is silent. A criterion that fails inside says so on its own line, with the
+ * error, and leaves the others alone.
  */
 export function judge<Facts>(
   criteria: readonly Criterion<Facts>[],
@@ -72,11 +72,14 @@ function verdictOf<Facts>(
   let found: Found | null;
   try {
     found = find(facts, limit, standard);
-  } catch {
-    found = { cannotTell: "fault-in-criterion" };
+  } catch (error) {
+    found = { cannotTell: "fault-in-criterion", fault: String(error) };
   }
   if (found === null) return null;
-  if ("cannotTell" in found) return { ...line, ...without, verdict: "cannot tell", reason: found.cannotTell };
+  if ("cannotTell" in found) {
+    const { cannotTell: reason, fault } = found;
+    return { ...line, ...without, verdict: "cannot tell", reason, ...(fault ? { fault } : {}) };
+  }
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
   const short = confidenceBelow(found.toward ?? value, doubt95, limit);
   const inside = found.toward === undefined ? confidenceWithin(value, doubt95, limit) : short;

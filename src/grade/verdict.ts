@@ -8,6 +8,8 @@ export const verdictSchema = z.strictObject({
   verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
   /** Why it cannot be told, as a code; else null. */
   reason: z.string().nullable(),
+  /** Where the criterion itself failed: the error, to be reported. */
+  fault: z.string().optional(),
   /** Where only a part of the given time is judged, when it begins. */
   partFromUtc: utc.nullable().optional(),
   /** The silence of the log that leaves it open, seconds, where that is the reason; null without times. */

@@ -1,6 +1,7 @@
 /** What may come back on final approaches: the side, the path, the intercept, the chase. */
 import type { ApproachFacts, ApproachRecord } from "../debrief/document.ts";
-import { CHASING, chasedPerMinute } from "./chasing.ts";
+import { CHASED } from "../standard/tracking.ts";
+import { chasedPerMinute } from "./chasing.ts";
 import { limitOf } from "./limit.ts";
 import { type Measured, type Tendency, tendency } from "./tendency.ts";
 
@@ -44,7 +45,7 @@ export const APPROACH_TENDENCIES: readonly Tendency[] = [
   approach(
     "final-chasing",
     "per-min",
-    () => CHASING,
+    () => CHASED.perMinute,
     ({ reversals, judged }) => reversals && chasedPerMinute(reversals.perMinute, judged.seconds),
     true,
   ),

@@ -2,8 +2,6 @@
 import type { Seconds } from "../quantity/units.ts";
 import type { Measured } from "./tendency.ts";
 
-/** Reversals a minute. Chosen: what the sheet calls chasing; tidy simulated pilots stay under a third of it. */
-export const CHASING = 1;
 /** A count is known to one or so, the more so where it is 0 (the square root of a count of 1, twice). */
 const COUNT_95 = 2;
 

@@ -1,7 +1,8 @@
 /** What may come back on courses: the side, the wind, the lead, the chase, the intercept. */
 import type { CourseFacts, CourseRecord } from "../debrief/document.ts";
 import type { AngleSize, Seconds } from "../quantity/units.ts";
-import { CHASING, chasedPerMinute } from "./chasing.ts";
+import { CHASED } from "../standard/tracking.ts";
+import { chasedPerMinute } from "./chasing.ts";
 import { limitOf } from "./limit.ts";
 import { type Measured, type Tendency, tendency } from "./tendency.ts";
 import { A_THIRD, missingShare } from "./wind-share.ts";
@@ -83,7 +84,7 @@ export const COURSE_TENDENCIES: readonly Tendency[] = [
   course(
     "chasing",
     "per-min",
-    () => CHASING,
+    () => CHASED.perMinute,
     ({ reversals, judged }) => reversals && chasedPerMinute(reversals.perMinute, judged.seconds),
     true,
   ),

@@ -17,6 +17,7 @@ const LEAST_FLIGHTS_FOR_TREND = 5;
 export const SMALL: Share = 0.25;
 /** Of all that is said, at most this share is chance. */
 export const FALSE_DISCOVERIES: Share = 0.05;
+/** Flights on which a habit was seen best, named at the most. Chosen: so many are looked at again. */
 const FLIGHTS_SHOWN = 3;
 
 /**

@@ -11,7 +11,7 @@ const HELD_95: AngleSize = 3;
 /** A tidy turn comes to rest so far past by the wander of the hand alone. Tuned: the mean of tidy turns on simulation seeds 1 to 160. */
 const WANDER: AngleSize = 2;
 
-/** A turn that ended so shortly before an exercise led onto it, ms. */
+/** A turn that ended so shortly before an exercise led onto it, ms. Chosen: an exercise is matched from its roll-out on. */
 const LED_ONTO = 5000;
 
 /** The large turns onto and in an exercise: how far past the direction that was held then, beyond what wander makes. */

@@ -6,6 +6,7 @@ import type { AngleSize, Seconds, UtcMillis } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { ENTRY_SECTORS, ENTRY_TOLERANCE, type HoldEntry, type TurnSide } from "../standard/holding.ts";
 import type { Held } from "./asked.ts";
+import { entryIsClear } from "./entry-clear.ts";
 import type { HoldFacts } from "./facts.ts";
 import { type HoldFrame, meanDirection, rowsBetween } from "./frame.ts";
 import type { LapMoments } from "./lap.ts";
@@ -105,7 +106,7 @@ export function entryFacts(
     asked,
     alsoAllowed: [...alsoAllowed],
     fromBorderDeg: fromBorder,
-    flown,
+    flown: flown && entryIsClear(frame, flown, pass, laps, away) ? flown : null,
     fixMissNm: pass.distance,
     outbound:
       away && leg?.track != null

@@ -1,13 +1,10 @@
 /** Height held, as the log gives it: GPS height is not an altimeter, but its changes are true. */
 import { utcText } from "../quantity/time.ts";
 import type { FeetMsl, UtcMillis } from "../quantity/units.ts";
-import { strayedInHeight, unseenOf } from "../quantity/unseen.ts";
+import { SPOKEN_FT, strayedInHeight, unseenHalfRange, unseenOf } from "../quantity/unseen.ts";
 import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
 import { type HoldFrame, meanBetween, rowsBetween, spedRows } from "./frame.ts";
-
-/** Less than heights are told to is not spoken of. */
-const SPOKEN_FT = 10;
 
 /** Null where the log has no heights. The worst is farthest from the target, or from the mean. */
 export function heightBetween(
@@ -40,11 +37,8 @@ export function heightOfHold(
     lowest = Math.min(lowest, frame.altitude[i]!);
     highest = Math.max(highest, frame.altitude[i]!);
   }
-  const seen = (highest - lowest) / 2;
   const silent = unseenOf(spedRows(frame), { start, end }, frame.altitude, (_, s) => strayedInHeight(s));
-  const high = Math.max(highest, silent?.high ?? highest);
-  const most = (high - Math.min(lowest, silent?.low ?? lowest)) / 2;
-  const unseen = silent && most - seen >= SPOKEN_FT ? { most, seconds: silent.seconds } : null;
+  const unseen = unseenHalfRange(silent, lowest, highest, SPOKEN_FT);
   return {
     targetFt: target,
     meanFt: mean,

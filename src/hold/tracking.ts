@@ -2,14 +2,11 @@
 import { acrossAt, type FullScale, needleOf } from "../quantity/needle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
-import { strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
+import { SPOKEN, strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import { ESTABLISHED_NEEDLE, establishedRow } from "../track/index.ts";
 import type { HoldLap } from "./facts.ts";
 import { across95At, type HoldFrame, offInbound, rowsBetween, spedRows, valueAt } from "./frame.ts";
-
-/** What shows in no figure is not spoken of. */
-const SPOKEN = 0.01;
 
 /** Null where there is nothing to judge: no such leg, no scale, or the course was joined within a mile of the station only. */
 export function trackingOf(

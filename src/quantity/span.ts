@@ -6,6 +6,10 @@ export interface Span {
 
 export const spanLength = (span: Span): number => Math.max(0, span.end - span.start);
 
+/** A column of so many rows: 1 in the span, else 0. */
+export const maskOf = ({ start, end }: Span, length: number): Uint8Array =>
+  new Uint8Array(length).fill(1, start, end);
+
 /** First index whose value is not below the limit, in a column that never falls. */
 export function firstAtOrAfter(column: Float64Array, limit: number, start = 0, end = column.length): number {
   let low = start;

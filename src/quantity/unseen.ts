@@ -15,6 +15,10 @@ const CLIMB: FeetPerMinute = 500;
 /** ... come to within five seconds. Chosen. */
 const CLIMB_WITHIN: Seconds = 5;
 
+/** What shows in no figure is not spoken of: a hundredth of a mile or of full scale, and the ten feet that heights are told to. */
+export const SPOKEN = 0.01;
+export const SPOKEN_FT: Feet = 10;
+
 /** The farthest that a rate leads off and back in a time, the rate itself changing no faster than given. */
 function strayed(most: number, change: number, seconds: Seconds): number {
   const reached = Math.min(most, (change * seconds) / 4);
@@ -91,6 +95,18 @@ export function unseenOf(
 export interface UnseenRecord {
   readonly most: number;
   readonly seconds: Seconds | null;
+}
+
+/** The most that half of a range may have come to, from what was seen of it; null where that adds less than `least`. */
+export function unseenHalfRange(
+  unseen: Unseen | null,
+  lowest: number,
+  highest: number,
+  least: number,
+): UnseenRecord | null {
+  if (!unseen) return null;
+  const most = (Math.max(highest, unseen.high) - Math.min(lowest, unseen.low)) / 2;
+  return most - (highest - lowest) / 2 >= least ? { most, seconds: unseen.seconds } : null;
 }
 
 /** What adds less than `least` to what was seen is not spoken of. */

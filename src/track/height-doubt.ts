@@ -1,8 +1,9 @@
 /** How far a height by GPS may lie from what the altimeter showed, and how well it shows a change of height. */
+import { METRES_PER_FOOT } from "../quantity/factor.ts";
 import type { Feet, FeetMsl } from "../quantity/units.ts";
 
-/** Vertical error of a receiver, 95 %: 13 m (GPS SPS Performance Standard 2020, 3.8.3, from memory), in feet. */
-const RECEIVER_95: Feet = 43;
+/** Vertical error of a receiver, 95 %: 13 m. GPS SPS Performance Standard 2020, 3.8.3, from memory. */
+export const RECEIVER_HEIGHT_95: Feet = 13 / METRES_PER_FOOT;
 /** An altimeter reads wrong by about 4 ft for each 1,000 ft above its setting source and degree off the standard atmosphere (common practice, no source). */
 const PER_THOUSAND_FEET_AND_DEGREE = 4;
 /** Air temperature against the standard atmosphere, 95 % of days. Chosen. */
@@ -18,7 +19,7 @@ const WANDER_95: Feet = 20;
 
 /** Half-width of the 95 % interval of what the altimeter showed, given a height by GPS; the datum of the log taken as sea level. */
 export const altimeterDoubt95 = (height: FeetMsl): Feet =>
-  Math.hypot(RECEIVER_95, altimeterOff95(Math.abs(height)));
+  Math.hypot(RECEIVER_HEIGHT_95, altimeterOff95(Math.abs(height)));
 
 /** Half-width of the 95 % interval of what the altimeter showed more or less than the true height, so far above where its setting was taken. */
 export function altimeterOff95(above: Feet): Feet {

@@ -5,7 +5,13 @@ export { boundaryBetween } from "./boundary.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type DescentFound, descentBefore } from "./descent.ts";
 export { type Flight, findFlights } from "./flights.ts";
-export { altimeterDoubt95, altimeterOff95, HEIGHT_CHANGE_95, PRESSURE_HEIGHT_95 } from "./height-doubt.ts";
+export {
+  altimeterDoubt95,
+  altimeterOff95,
+  HEIGHT_CHANGE_95,
+  PRESSURE_HEIGHT_95,
+  RECEIVER_HEIGHT_95,
+} from "./height-doubt.ts";
 export {
   ESTABLISHED_NEEDLE,
   ESTABLISHED_TRACK,

@@ -3,6 +3,7 @@ import type { CourseFacts } from "../../src/course/facts.ts";
 import { COURSE_CRITERIA } from "../../src/grade/course.ts";
 import { judge } from "../../src/grade/criterion.ts";
 import { gradeCourse, standardNamed } from "../../src/grade/index.ts";
+import { verdictReason } from "../../src/report/words/index.ts";
 import type { TestStandard } from "../../src/standard/tolerance.ts";
 
 const us = standardNamed("instrument-rating-us")!;
@@ -119,10 +120,13 @@ describe("by construction", () => {
     const near = { ...facts({ needle: 0.9 }), cannotTell: [{ fact: "needle", reason: "all-near-station" }] };
     expect(gradeCourse(near, us)[0]).toMatchObject({ verdict: "cannot tell", reason: "all-near-station" });
   });
-  it("a criterion that fails inside spoils only its own line", () => {
+  it("a criterion that fails inside spoils only its own line, and keeps the error for whoever mends it", () => {
     const broken = { ...facts({ needle: 0.3 }), needle: null } as unknown as CourseFacts;
     const verdicts = judge(COURSE_CRITERIA, broken, us);
     expect(verdicts[0]).toMatchObject({ verdict: "cannot tell", reason: "fault-in-criterion" });
+    expect(verdicts[0]!.fault).toContain("max");
+    expect(verdictReason(verdicts[0]!)).toContain(verdicts[0]!.fault);
+    expect(verdicts[1]).not.toHaveProperty("fault");
     expect(verdicts[1]?.verdict).toBe("met");
   });
   it("a limit that the standard does not set is not judged", () => {

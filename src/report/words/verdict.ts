@@ -87,11 +87,12 @@ export function verdictConfidence({ confidence, verdict }: Verdict): string {
 }
 
 /** Why it cannot be told, without capital and full stop; empty for other verdicts. */
-export function verdictReason({ reason, silentS }: Verdict): string {
+export function verdictReason({ reason, fault, silentS }: Verdict): string {
   if (reason === null) return "";
   if (reason === "log-silent" && silentS != null)
     return `the log is silent for ${seconds(silentS)}, and it may have passed the limit then`;
-  return REASONS[reason] ?? reason.replaceAll("-", " ");
+  const words = REASONS[reason] ?? reason.replaceAll("-", " ");
+  return fault ? `${words} (${fault})` : words;
 }
 
 /** A verdict as it stands once the instructor has had a word. */
