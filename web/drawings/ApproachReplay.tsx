@@ -1,16 +1,9 @@
 /** The moment of an approach replayed: where on the way, both needles, height against the path, rates, track and heading. */
-import {
-  type ApproachFacts,
-  type ApproachRecord,
-  type ApproachSeries,
-  count,
-  flownDirection,
-  magneticFromTrue,
-  sided,
-} from "./contract.ts";
+import { type ApproachFacts, type ApproachRecord, type ApproachSeries, count, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { ReplayBar } from "./ReplayBar.tsx";
 import { NeedleRule } from "./readouts.tsx";
+import { directionsBeside, knots, known } from "./words.ts";
 
 export function ApproachReplay(props: { exercise: ApproachRecord; series: ApproachSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
@@ -37,21 +30,14 @@ const PARTS: Readonly<Record<string, string>> = {
   landing: "landing",
 };
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 /** A vertical speed in words, as in "420 ft/min down". */
-export const upOrDown = (fpm: number): string =>
+const upOrDown = (fpm: number): string =>
   `${count(Math.abs(Math.round(fpm / 10) * 10))} ft/min ${fpm > 0 ? "up" : "down"}`;
 /** Off the path in words, as in "35 ft below". */
 const aboveOrBelow = (ft: number): string => `${count(Math.abs(ft))} ft ${ft > 0 ? "above" : "below"}`;
 
 function Readout({ facts, series, row }: { facts: ApproachFacts; series: ApproachSeries; row: number }) {
-  const { finalCourseTrueDeg: course, finalCourseMagneticDeg: magnetic } = facts;
-  const variation = magnetic === null ? null : course - magnetic;
-  const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) =>
-      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
-    );
+  const flown = directionsBeside(facts.finalCourseTrueDeg, facts.finalCourseMagneticDeg);
   const kind = facts.segments[series.segment[row]]?.kind;
   const distance = series.distanceToThresholdNm[row];
   const place = `${Math.abs(distance).toFixed(1)} NM ${distance < 0 ? "past" : "before"} the threshold`;
@@ -76,7 +62,7 @@ function Readout({ facts, series, row }: { facts: ApproachFacts; series: Approac
       <dt>Rate</dt>
       <dd>{known(series.verticalFpm[row], upOrDown)}</dd>
       <dt>Over the ground</dt>
-      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
+      <dd>{knots(series.groundSpeedKt[row])}</dd>
     </dl>
   );
 }

@@ -1,14 +1,8 @@
 /** The moment of an arc replayed: radial, distance, how far off, heading, track, and the correction. */
-import {
-  type ArcFacts,
-  type ArcRecord,
-  type ArcSeries,
-  flownDirection,
-  magneticFromTrue,
-  sided,
-} from "./contract.ts";
+import { type ArcFacts, type ArcRecord, type ArcSeries, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { ReplayBar } from "./ReplayBar.tsx";
+import { directionsBeside, knots, known } from "./words.ts";
 
 export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
@@ -21,9 +15,6 @@ export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; curso
   );
 }
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
-
 /** As in "0.84 NM outside"; the station's side is inside. */
 export const offTheArc = (nm: number): string => {
   const size = Math.abs(nm).toFixed(2);
@@ -31,12 +22,7 @@ export const offTheArc = (nm: number): string => {
 };
 
 function Readout({ facts, series, row }: { facts: ArcFacts; series: ArcSeries; row: number }) {
-  const { fromRadialTrueDeg, fromRadialMagneticDeg: magnetic } = facts;
-  const variation = magnetic === null ? null : fromRadialTrueDeg - magnetic;
-  const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) =>
-      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
-    );
+  const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
   return (
     <dl class="readout">
       <dt>Radial</dt>
@@ -52,7 +38,7 @@ function Readout({ facts, series, row }: { facts: ArcFacts; series: ArcSeries; r
       <dt>Heading, estimated</dt>
       <dd>{flown(series.headingTrueDeg[row])}</dd>
       <dt>Over the ground</dt>
-      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
+      <dd>{knots(series.groundSpeedKt[row])}</dd>
     </dl>
   );
 }

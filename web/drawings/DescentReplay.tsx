@@ -8,6 +8,7 @@ import {
 } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { ReplayBar } from "./ReplayBar.tsx";
+import { knots, known } from "./words.ts";
 
 export function DescentReplay(props: { exercise: DescentRecord; series: DescentSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
@@ -20,8 +21,6 @@ export function DescentReplay(props: { exercise: DescentRecord; series: DescentS
   );
 }
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 /** Down positive in these columns. */
 export const downFpm = (fpm: number): string => {
   const size = count(Math.abs(Math.round(fpm / 10) * 10));
@@ -44,7 +43,7 @@ function Readout({ facts, series, row }: { facts: DescentFacts; series: DescentS
       <dt>Needed</dt>
       <dd>{toGo > 0 ? known(series.neededDownFpm[row], downFpm) : "the point is past"}</dd>
       <dt>Over the ground</dt>
-      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
+      <dd>{knots(series.groundSpeedKt[row])}</dd>
       <dt>Track</dt>
       <dd>{known(series.trackTrueDeg[row], trueDirection)}</dd>
     </dl>

@@ -7,17 +7,11 @@ import {
   sided,
   utcOf,
 } from "../../src/index.ts";
-import { rowAtDistance } from "../drawings/index.ts";
+import { knots, known, rowAtDistance } from "../drawings/index.ts";
+import { high, upOrDown } from "../gate-rows.ts";
 
 const STEP_NM = 0.5;
 const LEAST_NM = -0.5;
-
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
-const high = (needle: number): string => {
-  const size = Math.abs(needle).toFixed(2);
-  return Number(size) === 0 ? size : `${size} ${needle > 0 ? "high" : "low"}`;
-};
 
 export function ApproachTable(props: { title: string; facts: ApproachFacts; series: ApproachSeries }) {
   const { title, facts, series } = props;
@@ -58,9 +52,9 @@ export function ApproachTable(props: { title: string; facts: ApproachFacts; seri
                 <td class="r">{known(series.crossTrackNm[row]!, (v) => sided(v, 2))}</td>
                 <td class="r">{known(series.needle[row]!, (v) => sided(v, 2))}</td>
                 {facts.glidePath && <td class="r">{known(series.glidePathNeedle[row]!, high)}</td>}
-                <td class="r">{known(series.verticalFpm[row]!, rate)}</td>
-                <td class="r">{nm > 0 ? known(series.neededFpm[row]!, rate) : ""}</td>
-                <td class="r">{known(series.groundSpeedKt[row]!, (v) => `${Math.round(v)} kt`)}</td>
+                <td class="r">{known(series.verticalFpm[row]!, upOrDown)}</td>
+                <td class="r">{nm > 0 ? known(series.neededFpm[row]!, upOrDown) : ""}</td>
+                <td class="r">{knots(series.groundSpeedKt[row]!)}</td>
               </tr>
             ))}
           </tbody>
@@ -69,6 +63,3 @@ export function ApproachTable(props: { title: string; facts: ApproachFacts; seri
     </details>
   );
 }
-
-const rate = (fpm: number): string =>
-  `${count(Math.round(Math.abs(fpm) / 10) * 10)} ${fpm > 0 ? "up" : "down"}`;

@@ -1,31 +1,15 @@
 /** The charts of an arc as a table, every five degrees of it. */
-import {
-  type ArcFacts,
-  type ArcSeries,
-  clockSeconds,
-  flownDirection,
-  magneticFromTrue,
-  sided,
-  utcOf,
-} from "../../src/index.ts";
-import { judgedRows, nearestRow, offTheArc } from "../drawings/index.ts";
+import { type ArcFacts, type ArcSeries, clockSeconds, sided, utcOf } from "../../src/index.ts";
+import { directionsBeside, judgedRows, knots, known, nearestRow, offTheArc } from "../drawings/index.ts";
 
 const STEP_DEG = 5;
-
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 
 export function ArcTable({ title, facts, series }: { title: string; facts: ArcFacts; series: ArcSeries }) {
   const within = judgedRows(series.judged);
   const rows = Array.from({ length: Math.floor(facts.sweepDeg / STEP_DEG) + 1 }, (_, k) =>
     nearestRow(series.goneDeg, k * STEP_DEG, STEP_DEG / 5, within),
   ).filter((row) => row !== null);
-  const variation =
-    facts.fromRadialMagneticDeg === null ? null : facts.fromRadialTrueDeg - facts.fromRadialMagneticDeg;
-  const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) =>
-      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
-    );
+  const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
   return (
     <details class="screen">
       <summary>The charts as a table, every {STEP_DEG}° of the arc</summary>
@@ -52,7 +36,7 @@ export function ArcTable({ title, facts, series }: { title: string; facts: ArcFa
                 <td class="r">{known(series.deviationNm[row]!, offTheArc)}</td>
                 <td class="r">{known(series.trackAngleErrorDeg[row]!, (v) => sided(v, 0, "°"))}</td>
                 <td class="r">{flown(series.headingTrueDeg[row]!)}</td>
-                <td class="r">{known(series.groundSpeedKt[row]!, (v) => `${Math.round(v)} kt`)}</td>
+                <td class="r">{knots(series.groundSpeedKt[row]!)}</td>
               </tr>
             ))}
           </tbody>

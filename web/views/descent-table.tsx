@@ -1,12 +1,10 @@
 /** The profile of a descent as a table, every mile of the way. */
 import { clockSeconds, count, type DescentFacts, type DescentSeries, utcOf } from "../../src/index.ts";
-import { nearestRow } from "../drawings/index.ts";
+import { knots, known, nearestRow } from "../drawings/index.ts";
 
 /** A mile more than the descent took, so that the level flight before it is seen. */
 const BEFORE_NM = 1;
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 const tens = (value: number): string => {
   const size = count(Math.abs(Math.round(value / 10) * 10));
   return size === "0" || value > 0 ? size : `${size} up`;
@@ -47,7 +45,7 @@ export function DescentTable(props: { title: string; facts: DescentFacts; series
                 <td class="r">{known(series.altitudeFt[row]!, (v) => `${count(v)} ft`)}</td>
                 <td class="r">{known(flown[row]!, tens)}</td>
                 <td class="r">{nm > 0 ? known(needed[row]!, tens) : ""}</td>
-                <td class="r">{known(series.groundSpeedKt[row]!, (v) => `${Math.round(v)} kt`)}</td>
+                <td class="r">{knots(series.groundSpeedKt[row]!)}</td>
               </tr>
             ))}
           </tbody>

@@ -1,7 +1,7 @@
 /** The chart of a course as a table, for those who read numbers, and for screen readers. */
 import type { CourseFacts, CourseSeries } from "../../src/index.ts";
 import { clockSeconds, sided, utcOf } from "../../src/index.ts";
-import { InTurn } from "../drawings/index.ts";
+import { InTurn, knots, known } from "../drawings/index.ts";
 import { sampledRows } from "../half-minutes.ts";
 
 interface Props {
@@ -12,9 +12,6 @@ interface Props {
 
 /** Over half an hour. */
 const ROWS_A_TASK = 80;
-
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 
 export function HalfMinutes({ title, facts, columns }: Props) {
   const timed = Number.isFinite(columns.timeMs[0]);
@@ -50,7 +47,7 @@ export function HalfMinutes({ title, facts, columns }: Props) {
                   {/* The needle points to where the course is: left when right of it. */}
                   {!fitted && <td class="r">{known(columns.needle[i]!, (v) => sided(-v, 2))}</td>}
                   <td class="r">{known(columns.trackAngleErrorDeg[i]!, (v) => sided(v, 0, "°"))}</td>
-                  <td class="r">{known(columns.groundSpeedKt[i]!, (v) => `${Math.round(v)} kt`)}</td>
+                  <td class="r">{knots(columns.groundSpeedKt[i]!)}</td>
                 </tr>
               ))}
             </InTurn>
