@@ -1,18 +1,11 @@
 /** The moment of an arc replayed: radial, distance, how far off, heading, track, and the correction. */
 import { type ArcFacts, type ArcRecord, type ArcSeries, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
-import { ReplayBar } from "./ReplayBar.tsx";
+import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { directionsBeside, knots, known } from "./words.ts";
 
 export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
-  const { exercise, series, cursor } = props;
-  const { facts } = exercise;
-  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
-  return (
-    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
-      {(row) => <Readout facts={facts} series={series} row={row} />}
-    </ReplayBar>
-  );
+  return <ReplayOf {...props} Readout={Readout} />;
 }
 
 /** As in "0.84 NM outside"; the station's side is inside. */
@@ -21,7 +14,7 @@ export const offTheArc = (nm: number): string => {
   return Number(size) === 0 ? "on the arc" : `${size} NM ${nm > 0 ? "outside" : "inside"}`;
 };
 
-function Readout({ facts, series, row }: { facts: ArcFacts; series: ArcSeries; row: number }) {
+function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
   const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
   return (
     <dl class="readout">

@@ -7,18 +7,11 @@ import {
   trueDirection,
 } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
-import { ReplayBar } from "./ReplayBar.tsx";
+import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { knots, known } from "./words.ts";
 
 export function DescentReplay(props: { exercise: DescentRecord; series: DescentSeries; cursor: Cursor }) {
-  const { exercise, series, cursor } = props;
-  const { facts } = exercise;
-  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
-  return (
-    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
-      {(row) => <Readout facts={facts} series={series} row={row} />}
-    </ReplayBar>
-  );
+  return <ReplayOf {...props} Readout={Readout} />;
 }
 
 /** Down positive in these columns. */
@@ -27,7 +20,7 @@ export const downFpm = (fpm: number): string => {
   return size === "0" ? "0 ft/min" : `${size} ft/min ${fpm > 0 ? "down" : "up"}`;
 };
 
-function Readout({ facts, series, row }: { facts: DescentFacts; series: DescentSeries; row: number }) {
+function Readout({ facts, series, row }: ReadoutProps<DescentFacts, DescentSeries>) {
   const toGo = series.distanceToGoNm[row];
   const where = `${Math.abs(toGo).toFixed(1)} NM ${toGo < 0 ? "past" : "before"} the point`;
   return (

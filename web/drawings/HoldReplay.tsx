@@ -2,18 +2,11 @@
 import { type HoldFacts, type HoldRecord, type HoldSeries, offCourse, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { type HoldMoment, holdMoment } from "./holdMoment.ts";
-import { ReplayBar } from "./ReplayBar.tsx";
+import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { directionsBeside, knots } from "./words.ts";
 
 export function HoldReplay(props: { exercise: HoldRecord; series: HoldSeries; cursor: Cursor }) {
-  const { exercise, series, cursor } = props;
-  const { facts } = exercise;
-  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
-  return (
-    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
-      {(row) => <Readout facts={facts} series={series} row={row} />}
-    </ReplayBar>
-  );
+  return <ReplayOf {...props} Readout={Readout} />;
 }
 
 const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
@@ -24,7 +17,7 @@ const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
   after: "after the last pass",
 };
 
-function Readout({ facts, series, row }: { facts: HoldFacts; series: HoldSeries; row: number }) {
+function Readout({ facts, series, row }: ReadoutProps<HoldFacts, HoldSeries>) {
   const moment = holdMoment(facts, series, row);
   const flown = directionsBeside(facts.inboundTrueDeg, facts.inboundMagneticDeg);
   const where = [
