@@ -1,22 +1,10 @@
 /** The facts of one approach as rows of a table, from what led onto the final to how it ended. */
 import type { ApproachFacts } from "../src/index.ts";
-import {
-  clockSeconds,
-  count,
-  duration,
-  percent,
-  plain,
-  plusMinus,
-  sided,
-  trueDirection,
-} from "../src/index.ts";
-import type { FactRow } from "./fact-rows.ts";
+import { count, duration, percent, plain, plusMinus, sided, trueDirection } from "../src/index.ts";
+import { at, cannotTellRows, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
 
-const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
-const ft = (value: number): string => `${count(value)} ft`;
 const before = (nm: number): string =>
   `${Math.abs(nm).toFixed(1)} NM ${nm < 0 ? "past" : "before"} the threshold`;
-const rate = (fpm: number): string => `${count(Math.round(fpm / 10) * 10)} ft/min`;
 
 const corrections = (n: number): string =>
   n === 0 ? "no correction" : n === 1 ? "one correction" : `${n} corrections`;
@@ -41,8 +29,8 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
       value:
         passage.altitudeFt === null
           ? sided(passage.crossTrackNm, 2, " NM")
-          : `${ft(passage.altitudeFt)}${passage.altitude95Ft === null ? "" : ` ± ${Math.round(passage.altitude95Ft)}`}`,
-      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${ft(finalFix.altitudeFt)}`}; ${sided(passage.needle, 2)} of full scale${passage.established ? "" : ", not yet established"}`,
+          : `${feet(passage.altitudeFt)}${passage.altitude95Ft === null ? "" : ` ± ${Math.round(passage.altitude95Ft)}`}`,
+      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${feet(finalFix.altitudeFt)}`}; ${sided(passage.needle, 2)} of full scale${passage.established ? "" : ", not yet established"}`,
     });
   }
   return rows;
@@ -89,27 +77,27 @@ function vertical({ glidePath, flownPath, descent, minimum }: ApproachFacts): Fa
     rows.push({
       fact: "Glide path needle, worst",
       value: `${Math.abs(glidePath.needle.max).toFixed(2)} ${plusMinus(glidePath.needle.doubt95, 2)}`,
-      note: `of full scale, ${ft(Math.abs(glidePath.worstFt))} ${glidePath.worstFt > 0 ? "above" : "below"}, ${before(glidePath.needle.maxDistanceNm)}; ${glidePath.label}`,
+      note: `of full scale, ${feet(Math.abs(glidePath.worstFt))} ${glidePath.worstFt > 0 ? "above" : "below"}, ${before(glidePath.needle.maxDistanceNm)}; ${glidePath.label}`,
     });
   }
   if (flownPath) {
     rows.push({
       fact: "Angle flown",
       value: `${flownPath.angleDeg.toFixed(2)}° ${plusMinus(flownPath.angle95Deg, 2, "°")}`,
-      note: `leads to ${ft(Math.abs(flownPath.atThresholdFt))} ${flownPath.atThresholdFt < 0 ? "below" : "above"} the threshold`,
+      note: `leads to ${feet(Math.abs(flownPath.atThresholdFt))} ${flownPath.atThresholdFt < 0 ? "below" : "above"} the threshold`,
     });
   }
   if (descent) {
     rows.push({
       fact: "Descent, mean",
-      value: rate(descent.meanFpm),
-      note: `at most ${rate(descent.mostFpm)}`,
+      value: feetPerMinute(descent.meanFpm),
+      note: `at most ${feetPerMinute(descent.mostFpm)}`,
     });
     if (descent.constant)
       rows.push({
         fact: "In one go from the fix",
         value: `${descent.constant.angleDeg.toFixed(2)}°`,
-        note: `${count(descent.constant.feetPerNm)} ft/NM, ${rate(descent.constant.fpm)} at this ground speed`,
+        note: `${count(descent.constant.feetPerNm)} ft/NM, ${feetPerMinute(descent.constant.fpm)} at this ground speed`,
       });
     if (minimum?.kind === "descent" && descent.visualDescentPointNm !== null)
       rows.push({
@@ -120,7 +108,7 @@ function vertical({ glidePath, flownPath, descent, minimum }: ApproachFacts): Fa
     for (const level of descent.levels)
       rows.push({
         fact: "Level",
-        value: ft(level.altitudeFt),
+        value: feet(level.altitudeFt),
         note: `for ${duration(level.seconds)} from ${before(level.fromNm)}`,
       });
   }
@@ -129,25 +117,25 @@ function vertical({ glidePath, flownPath, descent, minimum }: ApproachFacts): Fa
 
 function minima({ stepDowns, minimum }: ApproachFacts): FactRow[] {
   const margin = (marginFt: number, doubt: number | null): string =>
-    `${ft(Math.abs(marginFt))} ${marginFt < 0 ? "below" : "above"}${doubt === null ? "" : ` ± ${Math.round(doubt)}`}`;
+    `${feet(Math.abs(marginFt))} ${marginFt < 0 ? "below" : "above"}${doubt === null ? "" : ` ± ${Math.round(doubt)}`}`;
   const rows = stepDowns.map(({ name, limitFt, lowestFt, marginFt, altimeter95Ft }) => ({
     fact: `${count(limitFt)} ft to ${name}`,
     value: marginFt === null ? "cannot tell" : margin(marginFt, altimeter95Ft),
-    note: lowestFt === null ? "" : `lowest ${ft(lowestFt)}`,
+    note: lowestFt === null ? "" : `lowest ${feet(lowestFt)}`,
   }));
   if (!minimum) return rows;
   const name = minimum.kind === "decision" ? "Decision altitude" : "Minimum descent altitude";
   if (minimum.passedNm !== null)
     rows.push({
       fact: name,
-      value: ft(minimum.altitudeFt),
+      value: feet(minimum.altitudeFt),
       note: `passed ${before(minimum.passedNm)} ${at(minimum.passedUtc)}`,
     });
   if (minimum.marginFt !== null)
     rows.push({
       fact: "Lowest before the climb",
       value: margin(minimum.marginFt, minimum.altimeter95Ft),
-      note: minimum.lowestFt === null ? "" : `${ft(minimum.lowestFt)} ${at(minimum.lowestUtc)}`,
+      note: minimum.lowestFt === null ? "" : `${feet(minimum.lowestFt)} ${at(minimum.lowestUtc)}`,
     });
   return rows;
 }
@@ -172,13 +160,13 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
   if (missed)
     rows.push({
       fact: "Climb away",
-      value: ft(missed.altitudeFt),
-      note: `${at(missed.startUtc)}, ${before(missed.distanceNm)}; ${rate(missed.climbFpm)} in the first minute, track ${sided(missed.trackErrorDeg, 0, "°")} of the final`,
+      value: feet(missed.altitudeFt),
+      note: `${at(missed.startUtc)}, ${before(missed.distanceNm)}; ${feetPerMinute(missed.climbFpm)} in the first minute, track ${sided(missed.trackErrorDeg, 0, "°")} of the final`,
     });
   if (landing)
     rows.push({
       fact: "Over the threshold",
-      value: landing.thresholdFt === null ? "height not known" : ft(landing.thresholdFt),
+      value: landing.thresholdFt === null ? "height not known" : feet(landing.thresholdFt),
       note: `${at(landing.thresholdUtc)}, ${Math.round(landing.groundSpeedKt)} kt over the ground`,
     });
   return rows;
@@ -195,9 +183,5 @@ export const approachFactRows = (facts: ApproachFacts): FactRow[] => [
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${(facts.judged.fromNm - facts.judged.toNm).toFixed(1)} NM`,
     note: `begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
   },
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...cannotTellRows(facts.cannotTell),
 ];

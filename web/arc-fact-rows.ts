@@ -1,7 +1,6 @@
 /** The facts of one arc as rows of a table: how far off, the turns onto it and off it, the wind. */
 import type { ArcFacts } from "../src/index.ts";
 import {
-  clockSeconds,
   count,
   duration,
   flownDirection,
@@ -12,9 +11,7 @@ import {
   windLabel,
 } from "../src/index.ts";
 import { offTheArc } from "./drawings/index.ts";
-import type { FactRow } from "./fact-rows.ts";
-
-const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
+import { at, cannotTellRows, type FactRow } from "./fact-row.ts";
 
 function offRows({ deviation: d, trackAngleError: error, judged, dmeReadsMoreNm }: ArcFacts): FactRow[] {
   const shares = [d.withinQuarterNm, d.withinHalfNm, d.withinOneNm].map(percent).join(" · ");
@@ -96,9 +93,5 @@ export const arcFactRows = (facts: ArcFacts): FactRow[] => [
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${facts.judged.distanceNm.toFixed(1)} NM`,
     note: `${facts.flownSweepDeg.toFixed(0)}° of ${facts.sweepDeg.toFixed(0)}°; begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
   },
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...cannotTellRows(facts.cannotTell),
 ];

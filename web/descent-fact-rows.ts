@@ -1,13 +1,11 @@
 /** The facts of one descent as rows of a table: the crossing, what was flown, and what would have fitted. */
 import type { DescentFacts } from "../src/index.ts";
-import { clockSeconds, count, duration, plain, windLabel } from "../src/index.ts";
-import type { FactRow } from "./fact-rows.ts";
+import { count, duration, plain, windLabel } from "../src/index.ts";
+import { at, cannotTellRows, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
 
-const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
-const ft = (value: number): string => `${count(value)} ft`;
-const rate = (fpm: number): string => `${count(Math.round(fpm / 10) * 10)} ft/min`;
 const gradient = (ftPerNm: number): string => `${count(ftPerNm)} ft/NM`;
-const down = (fpm: number | null, ftPerNm: number): string => (fpm === null ? gradient(ftPerNm) : rate(fpm));
+const down = (fpm: number | null, ftPerNm: number): string =>
+  fpm === null ? gradient(ftPerNm) : feetPerMinute(fpm);
 
 const BASES: Readonly<Record<string, string>> = {
   "as-flown": "At the mean rate flown",
@@ -21,8 +19,8 @@ function crossingRows({ crossing, toFt, beforeNm, fix, reached, passedNm }: Desc
   if (crossing)
     rows.push({
       fact: "Height at the point",
-      value: `${ft(crossing.altitudeFt)} ± ${Math.round(crossing.doubt95Ft)}`,
-      note: `${point}${crossing.utc === null ? "" : ` ${at(crossing.utc)}`}; ${ft(Math.abs(crossing.overFt))} ${crossing.overFt < 0 ? "below" : "above"} ${ft(toFt)}; the fix passed at ${passedNm.toFixed(2)} NM`,
+      value: `${feet(crossing.altitudeFt)} ± ${Math.round(crossing.doubt95Ft)}`,
+      note: `${point}${crossing.utc === null ? "" : ` ${at(crossing.utc)}`}; ${feet(Math.abs(crossing.overFt))} ${crossing.overFt < 0 ? "below" : "above"} ${feet(toFt)}; the fix passed at ${passedNm.toFixed(2)} NM`,
     });
   rows.push({
     fact: "Within 100 ft of it",
@@ -40,20 +38,20 @@ function flownRows({ began, flown, mostNeeded, levelOffs }: DescentFacts): FactR
     rows.push({
       fact: "Begun",
       value: `${began.toGoNm.toFixed(1)} NM before`,
-      note: `${at(began.utc)} at ${ft(began.altitudeFt)}; from there ${down(began.neededDownFpm, began.neededDownFtPerNm)} were needed, ${began.neededDeg.toFixed(1)}°`,
+      note: `${at(began.utc)} at ${feet(began.altitudeFt)}; from there ${down(began.neededDownFpm, began.neededDownFtPerNm)} were needed, ${began.neededDeg.toFixed(1)}°`,
     });
   if (flown)
     rows.push({
       fact: "Flown, mean",
       value: down(flown.meanDownFpm, flown.meanDownFtPerNm),
-      note: `${ft(flown.lostFt)} lost in ${flown.distanceNm.toFixed(1)} NM, ${gradient(flown.meanDownFtPerNm)}${flown.steepestDownFpm === null ? "" : `; at most ${rate(flown.steepestDownFpm)}`}`,
+      note: `${feet(flown.lostFt)} lost in ${flown.distanceNm.toFixed(1)} NM, ${gradient(flown.meanDownFtPerNm)}${flown.steepestDownFpm === null ? "" : `; at most ${feetPerMinute(flown.steepestDownFpm)}`}`,
     });
   if (mostNeeded)
-    rows.push({ fact: "Needed, most", value: rate(mostNeeded.downFpm), note: at(mostNeeded.utc) });
+    rows.push({ fact: "Needed, most", value: feetPerMinute(mostNeeded.downFpm), note: at(mostNeeded.utc) });
   for (const level of levelOffs)
     rows.push({
       fact: "Level",
-      value: ft(level.altitudeFt),
+      value: feet(level.altitudeFt),
       note: `for ${duration(level.seconds)} ${at(level.fromUtc)}`,
     });
   return rows;
@@ -82,9 +80,5 @@ export const descentFactRows = (facts: DescentFacts): FactRow[] => [
     ? []
     : [{ fact: "Over the ground", value: `${Math.round(facts.groundSpeedKt)} kt`, note: "" }]),
   ...(facts.wind ? [{ fact: "Wind", value: windLabel(facts.wind), note: "" }] : []),
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...cannotTellRows(facts.cannotTell),
 ];

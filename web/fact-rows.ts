@@ -10,14 +10,8 @@ import {
   sided,
   trueDirection,
 } from "../src/index.ts";
+import { at, cannotTellRows, type FactRow } from "./fact-row.ts";
 
-export interface FactRow {
-  readonly fact: string;
-  readonly value: string;
-  readonly note: string;
-}
-
-const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
 const beyond = (needle: CourseFacts["needle"]): string =>
   [needle.beyondQuarter, needle.beyondHalf, needle.beyondThreeQuarter, needle.beyondFull]
     .map(percent)
@@ -142,9 +136,5 @@ export const factRows = (facts: CourseFacts): FactRow[] => [
   ...trackRows(facts),
   ...windRows(facts),
   ...otherRows(facts),
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...cannotTellRows(facts.cannotTell),
 ];

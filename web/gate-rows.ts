@@ -12,11 +12,14 @@ export interface GateRow {
 const or = (value: number | null | undefined, words: (value: number) => string): string =>
   value === null || value === undefined ? "–" : words(value);
 
-const high = (needle: number): string => {
+/** A needle of the glide path as size and side. */
+export const high = (needle: number): string => {
   const size = Math.abs(needle).toFixed(2);
   return Number(size) === 0 ? size : `${size} ${needle > 0 ? "high" : "low"}`;
 };
 const tens = (fpm: number): string => count(Math.round(Math.abs(fpm) / 10) * 10);
+/** A vertical speed without its unit, as in "420 down". */
+export const upOrDown = (fpm: number): string => `${tens(fpm)} ${fpm > 0 ? "up" : "down"}`;
 const share = (value: number): string => Math.abs(value).toFixed(2);
 
 type Cells = (gate: Gate) => readonly [there: string, after: string];
@@ -40,10 +43,7 @@ const ROWS: readonly (readonly [what: string, cells: Cells])[] = [
   ],
   [
     "Rate, ft/min",
-    ({ verticalFpm, after }) => [
-      or(verticalFpm, (v) => `${tens(v)} ${v > 0 ? "up" : "down"}`),
-      or(after?.mostSinkFpm, (v) => `${tens(v)} down`),
-    ],
+    ({ verticalFpm, after }) => [or(verticalFpm, upOrDown), or(after?.mostSinkFpm, (v) => `${tens(v)} down`)],
   ],
   [
     "Over the ground, kt",

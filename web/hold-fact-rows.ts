@@ -6,14 +6,13 @@ import {
   duration,
   flownDirection,
   isFull,
-  plain,
   plusMinus,
   sided,
   trueDirection,
   windDoubt,
   windHeadline,
 } from "../src/index.ts";
-import type { FactRow } from "./fact-rows.ts";
+import { cannotTellRows, type FactRow } from "./fact-row.ts";
 
 function publishedRows(facts: HoldFacts): FactRow[] {
   const { fix, inboundTrueDeg, inboundMagneticDeg, inbound95Deg, asFlown, sure, maybeCircuit } = facts;
@@ -127,9 +126,5 @@ export const holdFactRows = (facts: HoldFacts): FactRow[] => [
   ...needleRows(facts),
   ...turnRows(facts),
   ...limitRows(facts),
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...cannotTellRows(facts.cannotTell),
 ];

@@ -10,14 +10,15 @@ import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
+import { PointedAlong } from "./PointedAlong.tsx";
+import { HeightAxis, MileAxis } from "./ProfileAxes.tsx";
 import { ProfileGround } from "./ProfileGround.tsx";
 import { ProfileMarks } from "./ProfileMarks.tsx";
-import { line } from "./path.ts";
-import { ticksWithin } from "./rows.ts";
+import { tickStep, ticksWithin } from "./rows.ts";
 import { DoubtBand, stripY } from "./Strip.tsx";
-import { fixedScales, PAPER_PX } from "./scale.ts";
+import { fixedScales } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
-import { useWidth } from "./useWidth.ts";
+import { useDrawnWidth } from "./useWidth.ts";
 import type { Point } from "./windGeometry.ts";
 import { millimetreText } from "./words.ts";
 
@@ -26,12 +27,11 @@ const HEIGHT_TICK_FT = 500;
 export function ApproachProfile(props: { exercise: ApproachRecord; series: ApproachSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
   const box = useRef<HTMLDivElement>(null);
-  const column = useWidth(box);
-  const { narrow, paper } = surroundings().value;
+  const width = useDrawnWidth(box);
+  const { narrow } = surroundings().value;
   const clip = useId();
   const stretches = useMemo(() => stretchesAlong(series), [series]);
   const { facts } = exercise;
-  const width = paper ? PAPER_PX : column;
   if (!facts || width === 0) return <div class="approach-profile" ref={box} />;
   const scales = fixedScales(narrow);
   const { left, right } = profileMargins(narrow);
@@ -49,27 +49,19 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
     points(0, distance.length, (row) => (leadsOn(series, row) ? y(row) : Number.NaN));
   const flownY = (row: number) => l.y(heights.column[row]);
   const inside = (row: number) => distance[row] <= window.farNm && distance[row] >= window.nearNm;
-  const point = (event: PointerEvent) => {
-    const at = event.clientX - (event.currentTarget as Element).getBoundingClientRect().left;
-    const row =
-      at < l.left || at > l.right
-        ? null
-        : rowAtDistance(series, window.farNm - (at - l.left) / window.pxPerMile);
-    cursor.value = row === null || !Number.isFinite(series.timeMs[row]) ? null : series.timeMs[row];
-  };
   const title = heights.aboveThreshold
     ? `Height above the threshold${narrow ? "" : ` (at ${count(heights.elevationFt)} ft)`}, ft`
     : "Altitude as logged, ft";
+  const mileStep = tickStep(window.pxPerMile, 22, [1, 2, 5, 10]);
   const mile = millimetreText(window.mmPerMile);
   const isFixed = window.mmPerMile === scales.mmPerMileOfProfile;
   return (
     <div class="approach-profile" ref={box}>
-      <div
-        onPointerMove={point}
-        onPointerDown={point}
-        onPointerLeave={() => {
-          cursor.value = null;
-        }}
+      <PointedAlong
+        cursor={cursor}
+        timeMs={series.timeMs}
+        plot={l}
+        rowAt={(px) => rowAtDistance(series, window.farNm - px / window.pxPerMile)}
       >
         <Drawing
           kind="profile"
@@ -80,18 +72,10 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
           <clipPath id={clip}>
             <rect x={l.left} y={l.profile.top} width={l.right - l.left} height={l.height - l.profile.top} />
           </clipPath>
-          <text class="lab b" x={0} y={12}>
-            {title}
-          </text>
-          <path class="axis" d={line(l.left, l.profile.top, l.left, l.profile.bottom)} />
-          {ticksWithin(window.bottomFt, window.topFt, HEIGHT_TICK_FT).map((ft) => (
-            <g key={ft}>
-              <path class="axis" d={line(l.left - 4, l.y(ft), l.left, l.y(ft))} />
-              <text class="lab" x={l.left - 8} y={l.y(ft) + 4} text-anchor="end">
-                {count(ft)}
-              </text>
-            </g>
-          ))}
+          <HeightAxis
+            {...{ title, left: l.left, ...l.profile, y: l.y }}
+            ticks={ticksWithin(window.bottomFt, window.topFt, HEIGHT_TICK_FT)}
+          />
           <g clip-path={`url(#${clip})`}>
             {stretches.map(({ from, to }) => (
               <DoubtBand
@@ -110,7 +94,11 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
           </g>
           <ProfileMarks {...{ facts, series, heights, window, l, narrow }} />
           <ApproachStrips {...{ exercise, series, stretches, l, clip, narrow, points }} />
-          <Miles {...{ far: window.farNm, near: window.nearNm, l, pxPerMile: window.pxPerMile }} />
+          <MileAxis
+            words="NM to the threshold"
+            {...{ left: l.left, right: l.right, axis: l.axis, x: l.x }}
+            ticks={ticksWithin(Math.min(0, window.nearNm), window.farNm, mileStep)}
+          />
           <CursorUpright
             cursor={cursor}
             timeMs={series.timeMs}
@@ -120,7 +108,7 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
             ringsAt={(row) => [flownY(row), stripY(l.lateral, series.needle[row])]}
           />
         </Drawing>
-      </div>
+      </PointedAlong>
       <p class="drawing-scale">
         {isFixed ? "Fixed scale:" : <b>Too long for the fixed scale:</b>} 1 NM = {mile}, 1,000 ft ={" "}
         {scales.mmPerThousandFeet} mm, full needle = {scales.mmPerFullScaleOfStrip} mm. Thick: the final that
@@ -129,31 +117,5 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
         line; the needles themselves move the other way. The ground beneath is not known.
       </p>
     </div>
-  );
-}
-
-function Miles(props: {
-  far: number;
-  near: number;
-  pxPerMile: number;
-  l: { x: (nm: number) => number; axis: number; left: number; right: number };
-}) {
-  const { far, near, pxPerMile, l } = props;
-  const step = [1, 2, 5].find((nm) => nm * pxPerMile >= 22) ?? 10;
-  return (
-    <g>
-      <path class="axis" d={line(l.left, l.axis, l.right, l.axis)} />
-      {ticksWithin(Math.min(0, near), far, step).map((nm) => (
-        <g key={nm}>
-          <path class="axis" d={line(l.x(nm), l.axis, l.x(nm), l.axis + 4)} />
-          <text class="lab" x={l.x(nm)} y={l.axis + 18} text-anchor="middle">
-            {nm}
-          </text>
-        </g>
-      ))}
-      <text class="lab-i" x={0} y={l.axis + 34}>
-        NM to the threshold
-      </text>
-    </g>
   );
 }

@@ -1,31 +1,12 @@
 /** The moment of an approach replayed: where on the way, both needles, height against the path, rates, track and heading. */
-import {
-  type ApproachFacts,
-  type ApproachRecord,
-  type ApproachSeries,
-  count,
-  flownDirection,
-  magneticFromTrue,
-  sided,
-} from "./contract.ts";
+import { type ApproachFacts, type ApproachRecord, type ApproachSeries, count, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
-import { ReplayBar } from "./ReplayBar.tsx";
+import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { NeedleRule } from "./readouts.tsx";
+import { directionsBeside, knots, known } from "./words.ts";
 
 export function ApproachReplay(props: { exercise: ApproachRecord; series: ApproachSeries; cursor: Cursor }) {
-  const { exercise, series, cursor } = props;
-  const { facts } = exercise;
-  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
-  return (
-    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
-      {(row) => (
-        <>
-          <NeedleRule needle={series.needle[row]} />
-          <Readout facts={facts} series={series} row={row} />
-        </>
-      )}
-    </ReplayBar>
-  );
+  return <ReplayOf {...props} Readout={Readout} />;
 }
 
 const PARTS: Readonly<Record<string, string>> = {
@@ -37,46 +18,42 @@ const PARTS: Readonly<Record<string, string>> = {
   landing: "landing",
 };
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 /** A vertical speed in words, as in "420 ft/min down". */
-export const upOrDown = (fpm: number): string =>
+const upOrDown = (fpm: number): string =>
   `${count(Math.abs(Math.round(fpm / 10) * 10))} ft/min ${fpm > 0 ? "up" : "down"}`;
 /** Off the path in words, as in "35 ft below". */
 const aboveOrBelow = (ft: number): string => `${count(Math.abs(ft))} ft ${ft > 0 ? "above" : "below"}`;
 
-function Readout({ facts, series, row }: { facts: ApproachFacts; series: ApproachSeries; row: number }) {
-  const { finalCourseTrueDeg: course, finalCourseMagneticDeg: magnetic } = facts;
-  const variation = magnetic === null ? null : course - magnetic;
-  const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) =>
-      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
-    );
+function Readout({ facts, series, row }: ReadoutProps<ApproachFacts, ApproachSeries>) {
+  const flown = directionsBeside(facts.finalCourseTrueDeg, facts.finalCourseMagneticDeg);
   const kind = facts.segments[series.segment[row]]?.kind;
   const distance = series.distanceToThresholdNm[row];
   const place = `${Math.abs(distance).toFixed(1)} NM ${distance < 0 ? "past" : "before"} the threshold`;
   return (
-    <dl class="readout">
-      <dt>Where</dt>
-      <dd class="wide">{kind ? `${PARTS[kind] ?? kind}, ${place}` : place}</dd>
-      <dt>Off the final</dt>
-      <dd>{known(series.crossTrackNm[row], (nm) => sided(nm, 2, " NM"))}</dd>
-      <dt>Track</dt>
-      <dd>{flown(series.trackTrueDeg[row])}</dd>
-      <dt>Heading, estimated</dt>
-      <dd>{flown(series.headingTrueDeg[row])}</dd>
-      {facts.glidePath && (
-        <>
-          <dt>Glide path</dt>
-          <dd>{known(series.glidePathDeviationFt[row], aboveOrBelow)}</dd>
-        </>
-      )}
-      <dt>Altitude</dt>
-      <dd>{known(series.altitudeFt[row], (ft) => `${count(ft)} ft`)}</dd>
-      <dt>Rate</dt>
-      <dd>{known(series.verticalFpm[row], upOrDown)}</dd>
-      <dt>Over the ground</dt>
-      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
-    </dl>
+    <>
+      <NeedleRule needle={series.needle[row]} />
+      <dl class="readout">
+        <dt>Where</dt>
+        <dd class="wide">{kind ? `${PARTS[kind] ?? kind}, ${place}` : place}</dd>
+        <dt>Off the final</dt>
+        <dd>{known(series.crossTrackNm[row], (nm) => sided(nm, 2, " NM"))}</dd>
+        <dt>Track</dt>
+        <dd>{flown(series.trackTrueDeg[row])}</dd>
+        <dt>Heading, estimated</dt>
+        <dd>{flown(series.headingTrueDeg[row])}</dd>
+        {facts.glidePath && (
+          <>
+            <dt>Glide path</dt>
+            <dd>{known(series.glidePathDeviationFt[row], aboveOrBelow)}</dd>
+          </>
+        )}
+        <dt>Altitude</dt>
+        <dd>{known(series.altitudeFt[row], (ft) => `${count(ft)} ft`)}</dd>
+        <dt>Rate</dt>
+        <dd>{known(series.verticalFpm[row], upOrDown)}</dd>
+        <dt>Over the ground</dt>
+        <dd>{knots(series.groundSpeedKt[row])}</dd>
+      </dl>
+    </>
   );
 }

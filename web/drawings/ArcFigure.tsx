@@ -9,23 +9,23 @@ import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
 import { judgedRows, nearestRow, stretchesOf } from "./nearestRow.ts";
+import { PointedAlong } from "./PointedAlong.tsx";
 import { line } from "./path.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { Strip, stripY } from "./Strip.tsx";
-import { fixedScales, PAPER_PX } from "./scale.ts";
+import { fixedScales } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
-import { useWidth } from "./useWidth.ts";
+import { useDrawnWidth } from "./useWidth.ts";
 import { fractionText, millimetreText } from "./words.ts";
 
 export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
   const box = useRef<HTMLDivElement>(null);
-  const column = useWidth(box);
-  const { narrow, paper } = surroundings().value;
+  const width = useDrawnWidth(box);
+  const { narrow } = surroundings().value;
   const clip = useId();
   const stretches = useMemo(() => stretchesOf(series.judged), [series]);
   const { facts } = exercise;
-  const width = paper ? PAPER_PX : column;
   if (!facts || width === 0) return <div class="arc-figure" ref={box} />;
   const scales = fixedScales(narrow);
   const l = arcLayout(facts, width, scales, narrow);
@@ -35,23 +35,16 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
     off: (row: number) => stripY(l.deviation, crossTrackNm[row]),
     error: (row: number) => stripY(l.error, error[row]),
   };
-  const point = (event: PointerEvent) => {
-    const at = event.clientX - (event.currentTarget as Element).getBoundingClientRect().left;
-    const gone = l.fromDeg + (at - l.left) / l.pxPerDegree;
-    const row = at < l.left || at > l.right ? null : nearestRow(goneDeg, gone, 1, judgedRows(series.judged));
-    cursor.value = row === null || !Number.isFinite(series.timeMs[row]) ? null : series.timeMs[row];
-  };
   const rightIs = facts.turns === "right" ? "in" : "out";
   const leftIs = facts.turns === "right" ? "out" : "in";
   const isFixed = l.mmPerTenDegrees === scales.mmPerTenDegreesOfArc;
   return (
     <div class="arc-figure" ref={box}>
-      <div
-        onPointerMove={point}
-        onPointerDown={point}
-        onPointerLeave={() => {
-          cursor.value = null;
-        }}
+      <PointedAlong
+        cursor={cursor}
+        timeMs={series.timeMs}
+        plot={l}
+        rowAt={(px) => nearestRow(goneDeg, l.fromDeg + px / l.pxPerDegree, 1, judgedRows(series.judged))}
       >
         <Drawing
           kind="arc-chart"
@@ -126,7 +119,7 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
             ringsAt={(row) => [y.off(row), y.error(row)]}
           />
         </Drawing>
-      </div>
+      </PointedAlong>
       <p class="drawing-scale">
         {isFixed ? "Fixed scale:" : <b>Too long for the fixed scale:</b>} 10° of the arc ={" "}
         {millimetreText(l.mmPerTenDegrees)}, 1 NM off it = {scales.mmPerMileOffArc} mm, 10° of track error ={" "}

@@ -1,28 +1,12 @@
 /** The moment of an arc replayed: radial, distance, how far off, heading, track, and the correction. */
-import {
-  type ArcFacts,
-  type ArcRecord,
-  type ArcSeries,
-  flownDirection,
-  magneticFromTrue,
-  sided,
-} from "./contract.ts";
+import { type ArcFacts, type ArcRecord, type ArcSeries, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
-import { ReplayBar } from "./ReplayBar.tsx";
+import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
+import { directionsBeside, knots, known } from "./words.ts";
 
 export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
-  const { exercise, series, cursor } = props;
-  const { facts } = exercise;
-  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
-  return (
-    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
-      {(row) => <Readout facts={facts} series={series} row={row} />}
-    </ReplayBar>
-  );
+  return <ReplayOf {...props} Readout={Readout} />;
 }
-
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 
 /** As in "0.84 NM outside"; the station's side is inside. */
 export const offTheArc = (nm: number): string => {
@@ -30,13 +14,8 @@ export const offTheArc = (nm: number): string => {
   return Number(size) === 0 ? "on the arc" : `${size} NM ${nm > 0 ? "outside" : "inside"}`;
 };
 
-function Readout({ facts, series, row }: { facts: ArcFacts; series: ArcSeries; row: number }) {
-  const { fromRadialTrueDeg, fromRadialMagneticDeg: magnetic } = facts;
-  const variation = magnetic === null ? null : fromRadialTrueDeg - magnetic;
-  const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) =>
-      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
-    );
+function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
+  const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
   return (
     <dl class="readout">
       <dt>Radial</dt>
@@ -52,7 +31,7 @@ function Readout({ facts, series, row }: { facts: ArcFacts; series: ArcSeries; r
       <dt>Heading, estimated</dt>
       <dd>{flown(series.headingTrueDeg[row])}</dd>
       <dt>Over the ground</dt>
-      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
+      <dd>{knots(series.groundSpeedKt[row])}</dd>
     </dl>
   );
 }

@@ -10,9 +10,9 @@ import { type CourseRow, limitDrawn, MINUTE_MS, margins, rowSize } from "./cours
 import { type Cursor, markedSpan } from "./cursor.ts";
 import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
-import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
+import { fixedScales, PAPER_PIXEL_RATIO, PX_PER_MM } from "./scale.ts";
 import { type Surroundings, surroundings } from "./surroundings.ts";
-import { useWidth } from "./useWidth.ts";
+import { useDrawnWidth } from "./useWidth.ts";
 import { WindStrip } from "./WindStrip.tsx";
 import { clockText, millimetreText } from "./words.ts";
 
@@ -29,12 +29,11 @@ export interface CourseFigureProps {
 
 export function CourseFigure({ exercise, series, legs, cursor, fit = false }: CourseFigureProps) {
   const box = useRef<HTMLDivElement>(null);
-  const column = useWidth(box);
+  const width = useDrawnWidth(box);
   const around = surroundings().value;
   const facts = exercise.facts;
   const x = abscissa(series);
   const span = finiteSpan(x);
-  const width = around.paper ? PAPER_PX : column;
   return (
     <div class="course-figure" ref={box}>
       {facts !== null && span !== null && width > 0 && (

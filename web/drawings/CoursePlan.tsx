@@ -20,7 +20,7 @@ import { Coast, FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { ticksWithin } from "./rows.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
-import { useWidth } from "./useWidth.ts";
+import { useDrawnWidth } from "./useWidth.ts";
 import { WindSign } from "./WindArrow.tsx";
 import { WorkedWay } from "./WorkedWay.tsx";
 import type { Point } from "./windGeometry.ts";
@@ -38,10 +38,9 @@ export function CoursePlan(props: {
 }) {
   const { exercise, series, wind, cursor, fit = false } = props;
   const box = useRef<HTMLDivElement>(null);
-  const column = useWidth(box);
+  const width = useDrawnWidth(box, PAPER_PX);
   const around = surroundings().value;
   const facts = exercise.facts;
-  const width = around.paper ? PAPER_PX : column;
   const fixed = fixedScales(around.narrow).mmPerMileOfPlan * PX_PER_MM;
   const frame = facts && width > 0 ? planFrame(facts, series, width, fixed, fit || around.paper) : null;
   const height = frame?.height ?? 0;

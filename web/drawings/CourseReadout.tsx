@@ -1,15 +1,11 @@
 /** The instruments of a moment on a course, in words: track, heading, wind, distance, height. */
-import { type CourseFacts, type CourseSeries, count, flownDirection, windLabel } from "./contract.ts";
-
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
+import { type CourseFacts, type CourseSeries, count, windLabel } from "./contract.ts";
+import { directionsBeside, knots, known } from "./words.ts";
 
 export function CourseReadout(props: { facts: CourseFacts; series: CourseSeries; row: number }) {
   const { facts, series, row } = props;
   const { courseTrueDeg, courseMagneticDeg, fix, form, wind } = facts;
-  const east = courseMagneticDeg === null ? null : courseTrueDeg - courseMagneticDeg;
-  const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) => flownDirection(deg, east === null ? null : deg - east));
+  const flown = directionsBeside(courseTrueDeg, courseMagneticDeg);
   const distance = fix === null ? "Along it" : `${form === "from" ? "From" : "To"} ${fix}`;
   return (
     <dl class="readout">
@@ -22,7 +18,7 @@ export function CourseReadout(props: { facts: CourseFacts; series: CourseSeries;
       <dt>{distance}</dt>
       <dd>{known(series.distanceToFixNm[row], (nm) => `${nm.toFixed(1)} NM`)}</dd>
       <dt>Over the ground</dt>
-      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
+      <dd>{knots(series.groundSpeedKt[row])}</dd>
       <dt>Height by the log</dt>
       <dd>{known(series.altitudeFt[row], (ft) => `${count(Math.round(ft))} ft`)}</dd>
     </dl>

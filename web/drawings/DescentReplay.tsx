@@ -7,28 +7,20 @@ import {
   trueDirection,
 } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
-import { ReplayBar } from "./ReplayBar.tsx";
+import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
+import { knots, known } from "./words.ts";
 
 export function DescentReplay(props: { exercise: DescentRecord; series: DescentSeries; cursor: Cursor }) {
-  const { exercise, series, cursor } = props;
-  const { facts } = exercise;
-  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
-  return (
-    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
-      {(row) => <Readout facts={facts} series={series} row={row} />}
-    </ReplayBar>
-  );
+  return <ReplayOf {...props} Readout={Readout} />;
 }
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 /** Down positive in these columns. */
 export const downFpm = (fpm: number): string => {
   const size = count(Math.abs(Math.round(fpm / 10) * 10));
   return size === "0" ? "0 ft/min" : `${size} ft/min ${fpm > 0 ? "down" : "up"}`;
 };
 
-function Readout({ facts, series, row }: { facts: DescentFacts; series: DescentSeries; row: number }) {
+function Readout({ facts, series, row }: ReadoutProps<DescentFacts, DescentSeries>) {
   const toGo = series.distanceToGoNm[row];
   const where = `${Math.abs(toGo).toFixed(1)} NM ${toGo < 0 ? "past" : "before"} the point`;
   return (
@@ -44,7 +36,7 @@ function Readout({ facts, series, row }: { facts: DescentFacts; series: DescentS
       <dt>Needed</dt>
       <dd>{toGo > 0 ? known(series.neededDownFpm[row], downFpm) : "the point is past"}</dd>
       <dt>Over the ground</dt>
-      <dd>{known(series.groundSpeedKt[row], (kt) => `${Math.round(kt)} kt`)}</dd>
+      <dd>{knots(series.groundSpeedKt[row])}</dd>
       <dt>Track</dt>
       <dd>{known(series.trackTrueDeg[row], trueDirection)}</dd>
     </dl>

@@ -10,7 +10,7 @@ import { boundsOf, planeAt, steppedScale } from "./plane.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
-import { useWidth } from "./useWidth.ts";
+import { useDrawnWidth } from "./useWidth.ts";
 import { WindSign } from "./WindArrow.tsx";
 import type { Point } from "./windGeometry.ts";
 import { millimetreText } from "./words.ts";
@@ -27,9 +27,8 @@ const MOST_POINTS = 12_000;
 export function FlightPlan(props: { document: DebriefDocument; series: FlightSeries; cursor?: Cursor }) {
   const { document: debrief, series, cursor } = props;
   const box = useRef<HTMLDivElement>(null);
-  const column = useWidth(box);
+  const width = useDrawnWidth(box, PAPER_PX);
   const { paper } = surroundings().value;
-  const width = paper ? PAPER_PX : column;
   return (
     <div class="flight-plan" ref={box}>
       {width > 0 && (

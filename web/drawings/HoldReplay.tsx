@@ -1,26 +1,12 @@
 /** The moment of a hold replayed: a ring in the plan, and in words the leg, heading, track and wind correction. */
-import {
-  flownDirection,
-  type HoldFacts,
-  type HoldRecord,
-  type HoldSeries,
-  magneticFromTrue,
-  offCourse,
-  sided,
-} from "./contract.ts";
+import { type HoldFacts, type HoldRecord, type HoldSeries, offCourse, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { type HoldMoment, holdMoment } from "./holdMoment.ts";
-import { ReplayBar } from "./ReplayBar.tsx";
+import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
+import { directionsBeside, knots } from "./words.ts";
 
 export function HoldReplay(props: { exercise: HoldRecord; series: HoldSeries; cursor: Cursor }) {
-  const { exercise, series, cursor } = props;
-  const { facts } = exercise;
-  if (!facts || !Number.isFinite(series.timeMs[0])) return null;
-  return (
-    <ReplayBar title={exercise.title} timeMs={series.timeMs} cursor={cursor}>
-      {(row) => <Readout facts={facts} series={series} row={row} />}
-    </ReplayBar>
-  );
+  return <ReplayOf {...props} Readout={Readout} />;
 }
 
 const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
@@ -31,14 +17,9 @@ const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
   after: "after the last pass",
 };
 
-function Readout({ facts, series, row }: { facts: HoldFacts; series: HoldSeries; row: number }) {
+function Readout({ facts, series, row }: ReadoutProps<HoldFacts, HoldSeries>) {
   const moment = holdMoment(facts, series, row);
-  const { inboundTrueDeg, inboundMagneticDeg, fix } = facts;
-  const variation = inboundMagneticDeg === null ? null : inboundTrueDeg - inboundMagneticDeg;
-  const flown = (trueDeg: number): string =>
-    Number.isFinite(trueDeg)
-      ? flownDirection(trueDeg, variation === null ? null : magneticFromTrue(trueDeg, variation))
-      : "not known";
+  const flown = directionsBeside(facts.inboundTrueDeg, facts.inboundMagneticDeg);
   const where = [
     ...(moment.lap === null ? [] : [`Lap ${moment.lap}`]),
     PARTS[moment.part],
@@ -56,14 +37,10 @@ function Readout({ facts, series, row }: { facts: HoldFacts; series: HoldSeries;
       <dd>{moment.correctionDeg === null ? "none to tell" : sided(moment.correctionDeg, 0, "°")}</dd>
       <dt>Off the inbound course</dt>
       <dd>{offCourse(series.crossTrackNm[row]).replace(" of course", "")}</dd>
-      <dt>From {fix.ident ?? "the fix"}</dt>
+      <dt>From {facts.fix.ident ?? "the fix"}</dt>
       <dd>{moment.distanceNm.toFixed(1)} NM</dd>
       <dt>Over the ground</dt>
-      <dd>
-        {Number.isFinite(series.groundSpeedKt[row])
-          ? `${Math.round(series.groundSpeedKt[row])} kt`
-          : "not known"}
-      </dd>
+      <dd>{knots(series.groundSpeedKt[row])}</dd>
     </dl>
   );
 }

@@ -5,9 +5,9 @@ import type { DocumentLeg } from "./contract.ts";
 import { margins } from "./courseLayout.ts";
 import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
-import { fixedScales, PAPER_PIXEL_RATIO, PAPER_PX, PX_PER_MM } from "./scale.ts";
+import { fixedScales, PAPER_PIXEL_RATIO, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
-import { useWidth } from "./useWidth.ts";
+import { useDrawnWidth } from "./useWidth.ts";
 import { TEN_MINUTES_MS, type WindRow, windRowSize, windWindow } from "./windChartLayout.ts";
 import { legSpans, windStrokes } from "./windStrokes.ts";
 import { windTimeChart } from "./windTimeChart.ts";
@@ -18,11 +18,10 @@ Chart.register(LineController, LineElement, PointElement, LinearScale);
 /** Nothing where no leg has a wind: the sentence of the sheet says why. */
 export function WindChart({ legs }: { legs: readonly DocumentLeg[] }) {
   const box = useRef<HTMLDivElement>(null);
-  const column = useWidth(box);
+  const width = useDrawnWidth(box);
   const { narrow, palette, paper } = surroundings().value;
   const strokes = useMemo(() => windStrokes(legSpans(legs)), [legs]);
   const window = useMemo(() => windWindow(strokes), [strokes]);
-  const width = paper ? PAPER_PX : column;
   const [from, to] = [strokes[0]?.from ?? 0, strokes.at(-1)?.to ?? 0];
   if (!(to > from) || strokes.every(({ known }) => known === "none")) return null;
   const scales = fixedScales(narrow);

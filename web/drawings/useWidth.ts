@@ -1,6 +1,8 @@
 /** The width of an element, followed as it changes. */
 import type { RefObject } from "preact";
 import { useLayoutEffect, useState } from "preact/hooks";
+import { PAPER_PX } from "./scale.ts";
+import { surroundings } from "./surroundings.ts";
 
 /** Inner width in px; 0 before the first layout. */
 export function useWidth(element: RefObject<HTMLElement | null>): number {
@@ -14,4 +16,10 @@ export function useWidth(element: RefObject<HTMLElement | null>): number {
     return () => observer.disconnect();
   }, [element]);
   return width;
+}
+
+/** The width to draw at, px: that of the element, or on paper a fixed one. */
+export function useDrawnWidth(element: RefObject<HTMLElement | null>, paperPx = PAPER_PX): number {
+  const column = useWidth(element);
+  return surroundings().value.paper ? paperPx : column;
 }

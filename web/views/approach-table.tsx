@@ -7,17 +7,12 @@ import {
   sided,
   utcOf,
 } from "../../src/index.ts";
-import { rowAtDistance } from "../drawings/index.ts";
+import { knots, known, rowAtDistance } from "../drawings/index.ts";
+import { high, upOrDown } from "../gate-rows.ts";
+import { ChartTable } from "./chart-table.tsx";
 
 const STEP_NM = 0.5;
 const LEAST_NM = -0.5;
-
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
-const high = (needle: number): string => {
-  const size = Math.abs(needle).toFixed(2);
-  return Number(size) === 0 ? size : `${size} ${needle > 0 ? "high" : "low"}`;
-};
 
 export function ApproachTable(props: { title: string; facts: ApproachFacts; series: ApproachSeries }) {
   const { title, facts, series } = props;
@@ -31,44 +26,37 @@ export function ApproachTable(props: { title: string; facts: ApproachFacts; seri
     return row === null ? [] : [{ nm, row }];
   });
   return (
-    <details class="screen">
-      <summary>The profile as a table, every half mile</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard */}
-      <section class="scroll" tabIndex={0} aria-label={`The profile as a table, ${title}`}>
-        <table class="data">
-          <thead>
-            <tr>
-              <th class="r">NM to go</th>
-              <th>UTC</th>
-              <th class="r">Altitude</th>
-              <th class="r">Off the final, NM</th>
-              <th class="r">of full scale</th>
-              {facts.glidePath && <th class="r">Glide path</th>}
-              <th class="r">Rate, ft/min</th>
-              <th class="r">Needed</th>
-              <th class="r">Over ground</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ nm, row }) => (
-              <tr key={nm}>
-                <td class="r">{nm.toFixed(1)}</td>
-                <td>{Number.isFinite(series.timeMs[row]) ? clockSeconds(utcOf(series.timeMs[row]!)) : ""}</td>
-                <td class="r">{known(series.altitudeFt[row]!, (v) => `${count(v)} ft`)}</td>
-                <td class="r">{known(series.crossTrackNm[row]!, (v) => sided(v, 2))}</td>
-                <td class="r">{known(series.needle[row]!, (v) => sided(v, 2))}</td>
-                {facts.glidePath && <td class="r">{known(series.glidePathNeedle[row]!, high)}</td>}
-                <td class="r">{known(series.verticalFpm[row]!, rate)}</td>
-                <td class="r">{nm > 0 ? known(series.neededFpm[row]!, rate) : ""}</td>
-                <td class="r">{known(series.groundSpeedKt[row]!, (v) => `${Math.round(v)} kt`)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </details>
+    <ChartTable
+      what="The profile as a table"
+      every="every half mile"
+      title={title}
+      head={
+        <>
+          <th class="r">NM to go</th>
+          <th>UTC</th>
+          <th class="r">Altitude</th>
+          <th class="r">Off the final, NM</th>
+          <th class="r">of full scale</th>
+          {facts.glidePath && <th class="r">Glide path</th>}
+          <th class="r">Rate, ft/min</th>
+          <th class="r">Needed</th>
+          <th class="r">Over ground</th>
+        </>
+      }
+    >
+      {rows.map(({ nm, row }) => (
+        <tr key={nm}>
+          <td class="r">{nm.toFixed(1)}</td>
+          <td>{Number.isFinite(series.timeMs[row]) ? clockSeconds(utcOf(series.timeMs[row]!)) : ""}</td>
+          <td class="r">{known(series.altitudeFt[row]!, (v) => `${count(v)} ft`)}</td>
+          <td class="r">{known(series.crossTrackNm[row]!, (v) => sided(v, 2))}</td>
+          <td class="r">{known(series.needle[row]!, (v) => sided(v, 2))}</td>
+          {facts.glidePath && <td class="r">{known(series.glidePathNeedle[row]!, high)}</td>}
+          <td class="r">{known(series.verticalFpm[row]!, upOrDown)}</td>
+          <td class="r">{nm > 0 ? known(series.neededFpm[row]!, upOrDown) : ""}</td>
+          <td class="r">{knots(series.groundSpeedKt[row]!)}</td>
+        </tr>
+      ))}
+    </ChartTable>
   );
 }
-
-const rate = (fpm: number): string =>
-  `${count(Math.round(Math.abs(fpm) / 10) * 10)} ${fpm > 0 ? "up" : "down"}`;

@@ -1,63 +1,44 @@
 /** The charts of an arc as a table, every five degrees of it. */
-import {
-  type ArcFacts,
-  type ArcSeries,
-  clockSeconds,
-  flownDirection,
-  magneticFromTrue,
-  sided,
-  utcOf,
-} from "../../src/index.ts";
-import { judgedRows, nearestRow, offTheArc } from "../drawings/index.ts";
+import { type ArcFacts, type ArcSeries, clockSeconds, sided, utcOf } from "../../src/index.ts";
+import { directionsBeside, judgedRows, knots, known, nearestRow, offTheArc } from "../drawings/index.ts";
+import { ChartTable } from "./chart-table.tsx";
 
 const STEP_DEG = 5;
-
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 
 export function ArcTable({ title, facts, series }: { title: string; facts: ArcFacts; series: ArcSeries }) {
   const within = judgedRows(series.judged);
   const rows = Array.from({ length: Math.floor(facts.sweepDeg / STEP_DEG) + 1 }, (_, k) =>
     nearestRow(series.goneDeg, k * STEP_DEG, STEP_DEG / 5, within),
   ).filter((row) => row !== null);
-  const variation =
-    facts.fromRadialMagneticDeg === null ? null : facts.fromRadialTrueDeg - facts.fromRadialMagneticDeg;
-  const flown = (trueDeg: number): string =>
-    known(trueDeg, (deg) =>
-      flownDirection(deg, variation === null ? null : magneticFromTrue(deg, variation)),
-    );
+  const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
   return (
-    <details class="screen">
-      <summary>The charts as a table, every {STEP_DEG}° of the arc</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard */}
-      <section class="scroll" tabIndex={0} aria-label={`The charts as a table, ${title}`}>
-        <table class="data">
-          <thead>
-            <tr>
-              <th>Radial</th>
-              <th>UTC</th>
-              <th class="r">From {facts.fix}</th>
-              <th class="r">Off the arc</th>
-              <th class="r">Track error</th>
-              <th class="r">Heading, estimated</th>
-              <th class="r">Over ground</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row) => (
-              <tr key={row}>
-                <td>{flown(series.radialTrueDeg[row]!)}</td>
-                <td>{Number.isFinite(series.timeMs[row]) ? clockSeconds(utcOf(series.timeMs[row]!)) : ""}</td>
-                <td class="r">{known(series.distanceNm[row]!, (v) => `${v.toFixed(2)} NM`)}</td>
-                <td class="r">{known(series.deviationNm[row]!, offTheArc)}</td>
-                <td class="r">{known(series.trackAngleErrorDeg[row]!, (v) => sided(v, 0, "°"))}</td>
-                <td class="r">{flown(series.headingTrueDeg[row]!)}</td>
-                <td class="r">{known(series.groundSpeedKt[row]!, (v) => `${Math.round(v)} kt`)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </details>
+    <ChartTable
+      what="The charts as a table"
+      every={`every ${STEP_DEG}° of the arc`}
+      title={title}
+      head={
+        <>
+          <th>Radial</th>
+          <th>UTC</th>
+          <th class="r">From {facts.fix}</th>
+          <th class="r">Off the arc</th>
+          <th class="r">Track error</th>
+          <th class="r">Heading, estimated</th>
+          <th class="r">Over ground</th>
+        </>
+      }
+    >
+      {rows.map((row) => (
+        <tr key={row}>
+          <td>{flown(series.radialTrueDeg[row]!)}</td>
+          <td>{Number.isFinite(series.timeMs[row]) ? clockSeconds(utcOf(series.timeMs[row]!)) : ""}</td>
+          <td class="r">{known(series.distanceNm[row]!, (v) => `${v.toFixed(2)} NM`)}</td>
+          <td class="r">{known(series.deviationNm[row]!, offTheArc)}</td>
+          <td class="r">{known(series.trackAngleErrorDeg[row]!, (v) => sided(v, 0, "°"))}</td>
+          <td class="r">{flown(series.headingTrueDeg[row]!)}</td>
+          <td class="r">{knots(series.groundSpeedKt[row]!)}</td>
+        </tr>
+      ))}
+    </ChartTable>
   );
 }

@@ -1,12 +1,11 @@
 /** The profile of a descent as a table, every mile of the way. */
 import { clockSeconds, count, type DescentFacts, type DescentSeries, utcOf } from "../../src/index.ts";
-import { nearestRow } from "../drawings/index.ts";
+import { knots, known, nearestRow } from "../drawings/index.ts";
+import { ChartTable } from "./chart-table.tsx";
 
 /** A mile more than the descent took, so that the level flight before it is seen. */
 const BEFORE_NM = 1;
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
 const tens = (value: number): string => {
   const size = count(Math.abs(Math.round(value / 10) * 10));
   return size === "0" || value > 0 ? size : `${size} up`;
@@ -24,35 +23,31 @@ export function DescentTable(props: { title: string; facts: DescentFacts; series
     ? [series.flownDownFpm, series.neededDownFpm]
     : [series.flownDownFtPerNm, series.neededDownFtPerNm];
   return (
-    <details class="screen">
-      <summary>The profile as a table, every mile</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard */}
-      <section class="scroll" tabIndex={0} aria-label={`The profile as a table, ${title}`}>
-        <table class="data">
-          <thead>
-            <tr>
-              <th class="r">NM to go</th>
-              {timed && <th>UTC</th>}
-              <th class="r">Height</th>
-              <th class="r">Flown down, {timed ? "ft/min" : "ft/NM"}</th>
-              <th class="r">Needed</th>
-              <th class="r">Over ground</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ nm, row }) => (
-              <tr key={nm}>
-                <td class="r">{nm}</td>
-                {timed && <td>{clockSeconds(utcOf(series.timeMs[row]!))}</td>}
-                <td class="r">{known(series.altitudeFt[row]!, (v) => `${count(v)} ft`)}</td>
-                <td class="r">{known(flown[row]!, tens)}</td>
-                <td class="r">{nm > 0 ? known(needed[row]!, tens) : ""}</td>
-                <td class="r">{known(series.groundSpeedKt[row]!, (v) => `${Math.round(v)} kt`)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </details>
+    <ChartTable
+      what="The profile as a table"
+      every="every mile"
+      title={title}
+      head={
+        <>
+          <th class="r">NM to go</th>
+          {timed && <th>UTC</th>}
+          <th class="r">Height</th>
+          <th class="r">Flown down, {timed ? "ft/min" : "ft/NM"}</th>
+          <th class="r">Needed</th>
+          <th class="r">Over ground</th>
+        </>
+      }
+    >
+      {rows.map(({ nm, row }) => (
+        <tr key={nm}>
+          <td class="r">{nm}</td>
+          {timed && <td>{clockSeconds(utcOf(series.timeMs[row]!))}</td>}
+          <td class="r">{known(series.altitudeFt[row]!, (v) => `${count(v)} ft`)}</td>
+          <td class="r">{known(flown[row]!, tens)}</td>
+          <td class="r">{nm > 0 ? known(needed[row]!, tens) : ""}</td>
+          <td class="r">{knots(series.groundSpeedKt[row]!)}</td>
+        </tr>
+      ))}
+    </ChartTable>
   );
 }

@@ -1,5 +1,5 @@
 /** The facts of one exercise as a table. */
-import type { FactRow } from "../fact-rows.ts";
+import type { FactRow } from "../fact-row.ts";
 
 export function Facts({ title, rows }: { title: string; rows: readonly FactRow[] }) {
   return (

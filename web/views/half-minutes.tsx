@@ -1,8 +1,9 @@
 /** The chart of a course as a table, for those who read numbers, and for screen readers. */
 import type { CourseFacts, CourseSeries } from "../../src/index.ts";
 import { clockSeconds, sided, utcOf } from "../../src/index.ts";
-import { InTurn } from "../drawings/index.ts";
+import { InTurn, knots, known } from "../drawings/index.ts";
 import { sampledRows } from "../half-minutes.ts";
+import { ChartTable } from "./chart-table.tsx";
 
 interface Props {
   readonly title: string;
@@ -13,9 +14,6 @@ interface Props {
 /** Over half an hour. */
 const ROWS_A_TASK = 80;
 
-const known = (value: number, words: (value: number) => string): string =>
-  Number.isFinite(value) ? words(value) : "not known";
-
 export function HalfMinutes({ title, facts, columns }: Props) {
   const timed = Number.isFinite(columns.timeMs[0]);
   const fitted = facts.form === "fitted";
@@ -23,40 +21,36 @@ export function HalfMinutes({ title, facts, columns }: Props) {
     ? "NM flown"
     : `NM ${facts.form === "from" ? "from" : "to"} ${facts.fix ?? "the end"}`;
   return (
-    <details class="screen">
-      <summary>The chart as a table, every half {timed ? "minute" : "mile"}</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard */}
-      <section class="scroll" tabIndex={0} aria-label={`The chart as a table, ${title}`}>
-        <table class="data">
-          <thead>
-            <tr>
-              {timed && <th>UTC</th>}
-              <th class="r">{distance}</th>
-              <th class="r">Off course, NM</th>
-              {!fitted && <th class="r">Needle</th>}
-              <th class="r">Track error</th>
-              <th class="r">Over ground</th>
-            </tr>
-          </thead>
-          <tbody>
-            <InTurn each={ROWS_A_TASK}>
-              {sampledRows(columns).map((i) => (
-                <tr key={i}>
-                  {timed && <td>{clockSeconds(utcOf(columns.timeMs[i]!))}</td>}
-                  <td class="r">
-                    {known((fitted ? columns.alongNm : columns.distanceToFixNm)[i]!, (v) => v.toFixed(1))}
-                  </td>
-                  <td class="r">{known(columns.crossTrackNm[i]!, (v) => sided(v, 2))}</td>
-                  {/* The needle points to where the course is: left when right of it. */}
-                  {!fitted && <td class="r">{known(columns.needle[i]!, (v) => sided(-v, 2))}</td>}
-                  <td class="r">{known(columns.trackAngleErrorDeg[i]!, (v) => sided(v, 0, "°"))}</td>
-                  <td class="r">{known(columns.groundSpeedKt[i]!, (v) => `${Math.round(v)} kt`)}</td>
-                </tr>
-              ))}
-            </InTurn>
-          </tbody>
-        </table>
-      </section>
-    </details>
+    <ChartTable
+      what="The chart as a table"
+      every={`every half ${timed ? "minute" : "mile"}`}
+      title={title}
+      head={
+        <>
+          {timed && <th>UTC</th>}
+          <th class="r">{distance}</th>
+          <th class="r">Off course, NM</th>
+          {!fitted && <th class="r">Needle</th>}
+          <th class="r">Track error</th>
+          <th class="r">Over ground</th>
+        </>
+      }
+    >
+      <InTurn each={ROWS_A_TASK}>
+        {sampledRows(columns).map((i) => (
+          <tr key={i}>
+            {timed && <td>{clockSeconds(utcOf(columns.timeMs[i]!))}</td>}
+            <td class="r">
+              {known((fitted ? columns.alongNm : columns.distanceToFixNm)[i]!, (v) => v.toFixed(1))}
+            </td>
+            <td class="r">{known(columns.crossTrackNm[i]!, (v) => sided(v, 2))}</td>
+            {/* The needle points to where the course is: left when right of it. */}
+            {!fitted && <td class="r">{known(columns.needle[i]!, (v) => sided(-v, 2))}</td>}
+            <td class="r">{known(columns.trackAngleErrorDeg[i]!, (v) => sided(v, 0, "°"))}</td>
+            <td class="r">{knots(columns.groundSpeedKt[i]!)}</td>
+          </tr>
+        ))}
+      </InTurn>
+    </ChartTable>
   );
 }

@@ -1,0 +1,22 @@
+/** One row of the table of facts, and the few words that the facts of every kind of exercise share. */
+import { clockSeconds, count, plain } from "../src/index.ts";
+
+export interface FactRow {
+  readonly fact: string;
+  readonly value: string;
+  readonly note: string;
+}
+
+/** As in "at 09:44:10"; nothing where the log has no times. */
+export const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
+
+export const feet = (ft: number): string => `${count(ft)} ft`;
+
+/** Rounded to tens: no log tells a vertical speed more closely. */
+export const feetPerMinute = (fpm: number): string => `${count(Math.round(fpm / 10) * 10)} ft/min`;
+
+/** What could not be told, and why. */
+export const cannotTellRows = (
+  cannotTell: readonly { readonly fact: string; readonly reason: string }[],
+): FactRow[] =>
+  cannotTell.map(({ fact, reason }) => ({ fact: plain(fact), value: "cannot tell", note: plain(reason) }));
