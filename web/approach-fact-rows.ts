@@ -11,6 +11,7 @@ import {
   trueDirection,
 } from "../src/index.ts";
 import type { FactRow } from "./fact-rows.ts";
+import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
 const ft = (value: number): string => `${count(value)} ft`;
@@ -18,6 +19,7 @@ const before = (nm: number): string =>
   `${Math.abs(nm).toFixed(1)} NM ${nm < 0 ? "past" : "before"} the threshold`;
 const rate = (fpm: number): string => `${count(Math.round(fpm / 10) * 10)} ft/min`;
 
+const past = (nm: number): string => (nm < 0.005 ? "" : `past the course by ${nm.toFixed(2)} NM, `);
 const corrections = (n: number): string =>
   n === 0 ? "no correction" : n === 1 ? "one correction" : `${n} corrections`;
 
@@ -32,7 +34,7 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
     rows.push({
       fact: "Established",
       value: `${intercept.joinedDistanceNm.toFixed(1)} NM`,
-      note: `before the threshold, ${at(intercept.joinedUtc)}; past the course by ${intercept.overshootNm.toFixed(2)} NM, ${corrections(intercept.corrections)} in the two minutes after`,
+      note: `before the threshold, ${at(intercept.joinedUtc)}; ${past(intercept.overshootNm)}${corrections(intercept.corrections)} in the two minutes after`,
     });
   }
   if (finalFix && passage) {
@@ -58,8 +60,8 @@ function lateral({ crossTrack, needle, guidance, trackAngleError, reversals }: A
     },
     {
       fact: "Lateral needle, worst",
-      value: `${Math.abs(needle.max).toFixed(2)} ${plusMinus(needle.doubt95, 2)}`,
-      note: `of full scale, ${before(needle.maxDistanceNm)}; ${guidance.label}`,
+      value: `${sided(needle.max, 2)} ${plusMinus(needle.doubt95, 2)}`,
+      note: `of full scale, ${before(needle.maxDistanceNm)}; ${guidance.label}${maybeUnseen(needle.unseen, (most) => most.toFixed(2))}`,
     },
     { fact: "Needle beyond ½ · ¾ · full", value: shares, note: "of the judged final" },
     ...(trackAngleError
@@ -88,8 +90,8 @@ function vertical({ glidePath, flownPath, descent, minimum }: ApproachFacts): Fa
   if (glidePath) {
     rows.push({
       fact: "Glide path needle, worst",
-      value: `${Math.abs(glidePath.needle.max).toFixed(2)} ${plusMinus(glidePath.needle.doubt95, 2)}`,
-      note: `of full scale, ${ft(Math.abs(glidePath.worstFt))} ${glidePath.worstFt > 0 ? "above" : "below"}, ${before(glidePath.needle.maxDistanceNm)}; ${glidePath.label}`,
+      value: `${Math.abs(glidePath.needle.max).toFixed(2)} ${glidePath.worstFt > 0 ? "high" : "low"} ${plusMinus(glidePath.needle.doubt95, 2)}`,
+      note: `of full scale, ${ft(Math.abs(glidePath.worstFt))} ${glidePath.worstFt > 0 ? "above" : "below"}, ${before(glidePath.needle.maxDistanceNm)}; ${glidePath.label}${maybeUnseen(glidePath.needle.unseen, (most) => most.toFixed(2))}`,
     });
   }
   if (flownPath) {
@@ -195,9 +197,5 @@ export const approachFactRows = (facts: ApproachFacts): FactRow[] => [
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${(facts.judged.fromNm - facts.judged.toNm).toFixed(1)} NM`,
     note: `begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
   },
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...untoldRows(facts.cannotTell),
 ];

@@ -13,6 +13,7 @@ import {
 } from "../src/index.ts";
 import { offTheArc } from "./drawings/index.ts";
 import type { FactRow } from "./fact-rows.ts";
+import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
 
@@ -22,7 +23,7 @@ function offRows({ deviation: d, trackAngleError: error, judged, dmeReadsMoreNm 
     {
       fact: "Off the arc, worst",
       value: `${offTheArc(d.maxNm)} ${plusMinus(d.doubt95Nm, 2)}`,
-      note: `on radial ${flownDirection(d.maxRadialTrueDeg, d.maxRadialMagneticDeg)} ${at(d.maxUtc)}`,
+      note: `on radial ${flownDirection(d.maxRadialTrueDeg, d.maxRadialMagneticDeg)} ${at(d.maxUtc)}${maybeUnseen(d.unseen, (nm) => `${nm.toFixed(2)} NM`)}`,
     },
     {
       fact: "Off the arc, mean",
@@ -96,9 +97,5 @@ export const arcFactRows = (facts: ArcFacts): FactRow[] => [
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${facts.judged.distanceNm.toFixed(1)} NM`,
     note: `${facts.flownSweepDeg.toFixed(0)}° of ${facts.sweepDeg.toFixed(0)}°; begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
   },
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...untoldRows(facts.cannotTell),
 ];

@@ -2,6 +2,7 @@
 import type { DescentFacts } from "../src/index.ts";
 import { clockSeconds, count, duration, plain, windLabel } from "../src/index.ts";
 import type { FactRow } from "./fact-rows.ts";
+import { untoldRows } from "./not-seen.ts";
 
 const at = (utc: string | null): string => (utc === null ? "" : `at ${clockSeconds(utc)}`);
 const ft = (value: number): string => `${count(value)} ft`;
@@ -82,9 +83,5 @@ export const descentFactRows = (facts: DescentFacts): FactRow[] => [
     ? []
     : [{ fact: "Over the ground", value: `${Math.round(facts.groundSpeedKt)} kt`, note: "" }]),
   ...(facts.wind ? [{ fact: "Wind", value: windLabel(facts.wind), note: "" }] : []),
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...untoldRows(facts.cannotTell),
 ];

@@ -10,6 +10,7 @@ import {
   sided,
   trueDirection,
 } from "../src/index.ts";
+import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 export interface FactRow {
   readonly fact: string;
@@ -24,6 +25,8 @@ const beyond = (needle: CourseFacts["needle"]): string =>
     .join(" · ");
 const share = (value: number): string => `${value.toFixed(2)} of full scale`;
 
+export const offMiddle = (ft: number): string => `${count(ft)} ft off its middle`;
+
 function deviationRows(facts: CourseFacts): FactRow[] {
   const { crossTrack, needle, judged } = facts;
   const off = facts.form === "fitted" ? "Off its own straight line" : "Off course";
@@ -31,7 +34,7 @@ function deviationRows(facts: CourseFacts): FactRow[] {
     {
       fact: `${off}, worst`,
       value: `${sided(crossTrack.maxNm, 2, " NM")} ${plusMinus(crossTrack.doubt95Nm, 2)}`,
-      note: at(crossTrack.maxUtc),
+      note: `${at(crossTrack.maxUtc)}${maybeUnseen(crossTrack.unseen, (nm) => `${nm.toFixed(2)} NM`)}`,
     },
     {
       fact: `${off}, mean`,
@@ -46,7 +49,7 @@ function deviationRows(facts: CourseFacts): FactRow[] {
     {
       fact: "Needle, worst",
       value: `${share(Math.abs(needle.max))} ${plusMinus(needle.doubt95, 2)}`,
-      note: at(needle.maxUtc),
+      note: `${at(needle.maxUtc)}${maybeUnseen(needle.unseen, share)}`,
     },
     { fact: "Needle beyond ¼ · ½ · ¾ · full", value: beyond(needle), note: of },
   ];
@@ -85,6 +88,10 @@ function trackRows({ trackAngleError: error, groundSpeedKt, reversals }: CourseF
   return rows;
 }
 
+/** What was held until a correction or without one, where the mean of all does not show it. */
+const heldWords = (heldDeg: number | null | undefined): string =>
+  heldDeg == null ? "" : `; ${sided(heldDeg, 0, "°")} without the way back to the course`;
+
 function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[] {
   const rows: FactRow[] = [];
   if (drift) {
@@ -94,9 +101,9 @@ function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[]
   if (correction) {
     rows.push(
       {
-        fact: "Wind correction flown",
+        fact: "Wind correction flown, mean",
         value: sided(correction.flownDeg, 1, "°"),
-        note: `heading ${trueDirection(correction.headingFlownTrueDeg)}, estimated`,
+        note: `heading ${trueDirection(correction.headingFlownTrueDeg)}, estimated${heldWords(correction.heldDeg)}`,
       },
       {
         fact: "Wind correction needed",
@@ -108,7 +115,7 @@ function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[]
   return rows;
 }
 
-function otherRows({ intercept, altitude, judged }: CourseFacts): FactRow[] {
+function otherRows({ intercept, altitude, judged, beforeEstablished: before }: CourseFacts): FactRow[] {
   const rows: FactRow[] = [];
   if (intercept) {
     rows.push({
@@ -121,9 +128,15 @@ function otherRows({ intercept, altitude, judged }: CourseFacts): FactRow[] {
     rows.push({
       fact: "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
-      note: altitude.targetFt === null ? "" : `briefed ${count(altitude.targetFt)} ft`,
+      note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}${maybeUnseen(altitude.unseenRange, offMiddle)}`,
     });
   }
+  if (before)
+    rows.push({
+      fact: "Before it was established",
+      value: duration(before.alongS),
+      note: `along the course, not judged; of the ${duration(before.windowS)} that the brief gives ${duration(before.judgedS)} are judged; farthest ${sided(before.worstNm, 2, " NM")}, needle ${share(Math.abs(before.worstNeedle))} ${at(before.worstUtc)}`,
+    });
   const length = judged.seconds === null ? "" : `${duration(judged.seconds)}, `;
   const span =
     judged.fromUtc && judged.toUtc
@@ -142,9 +155,5 @@ export const factRows = (facts: CourseFacts): FactRow[] => [
   ...trackRows(facts),
   ...windRows(facts),
   ...otherRows(facts),
-  ...facts.cannotTell.map(({ fact, reason }) => ({
-    fact: plain(fact),
-    value: "cannot tell",
-    note: plain(reason),
-  })),
+  ...untoldRows(facts.cannotTell),
 ];
