@@ -1,11 +1,13 @@
 /** The facts of one approach as rows of a table, from what led onto the final to how it ended. */
 import type { ApproachFacts } from "../src/index.ts";
 import { count, duration, percent, plain, plusMinus, sided, trueDirection } from "../src/index.ts";
-import { at, cannotTellRows, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
+import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
+import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const before = (nm: number): string =>
   `${Math.abs(nm).toFixed(1)} NM ${nm < 0 ? "past" : "before"} the threshold`;
 
+const past = (nm: number): string => (nm < 0.005 ? "" : `past the course by ${nm.toFixed(2)} NM, `);
 const corrections = (n: number): string =>
   n === 0 ? "no correction" : n === 1 ? "one correction" : `${n} corrections`;
 
@@ -20,7 +22,7 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
     rows.push({
       fact: "Established",
       value: `${intercept.joinedDistanceNm.toFixed(1)} NM`,
-      note: `before the threshold, ${at(intercept.joinedUtc)}; past the course by ${intercept.overshootNm.toFixed(2)} NM, ${corrections(intercept.corrections)} in the two minutes after`,
+      note: `before the threshold, ${at(intercept.joinedUtc)}; ${past(intercept.overshootNm)}${corrections(intercept.corrections)} in the two minutes after`,
     });
   }
   if (finalFix && passage) {
@@ -46,8 +48,8 @@ function lateral({ crossTrack, needle, guidance, trackAngleError, reversals }: A
     },
     {
       fact: "Lateral needle, worst",
-      value: `${Math.abs(needle.max).toFixed(2)} ${plusMinus(needle.doubt95, 2)}`,
-      note: `of full scale, ${before(needle.maxDistanceNm)}; ${guidance.label}`,
+      value: `${sided(needle.max, 2)} ${plusMinus(needle.doubt95, 2)}`,
+      note: `of full scale, ${before(needle.maxDistanceNm)}; ${guidance.label}${maybeUnseen(needle.unseen, (most) => most.toFixed(2))}`,
     },
     { fact: "Needle beyond ½ · ¾ · full", value: shares, note: "of the judged final" },
     ...(trackAngleError
@@ -76,8 +78,8 @@ function vertical({ glidePath, flownPath, descent, minimum }: ApproachFacts): Fa
   if (glidePath) {
     rows.push({
       fact: "Glide path needle, worst",
-      value: `${Math.abs(glidePath.needle.max).toFixed(2)} ${plusMinus(glidePath.needle.doubt95, 2)}`,
-      note: `of full scale, ${feet(Math.abs(glidePath.worstFt))} ${glidePath.worstFt > 0 ? "above" : "below"}, ${before(glidePath.needle.maxDistanceNm)}; ${glidePath.label}`,
+      value: `${Math.abs(glidePath.needle.max).toFixed(2)} ${glidePath.worstFt > 0 ? "high" : "low"} ${plusMinus(glidePath.needle.doubt95, 2)}`,
+      note: `of full scale, ${feet(Math.abs(glidePath.worstFt))} ${glidePath.worstFt > 0 ? "above" : "below"}, ${before(glidePath.needle.maxDistanceNm)}; ${glidePath.label}${maybeUnseen(glidePath.needle.unseen, (most) => most.toFixed(2))}`,
     });
   }
   if (flownPath) {
@@ -183,5 +185,5 @@ export const approachFactRows = (facts: ApproachFacts): FactRow[] => [
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${(facts.judged.fromNm - facts.judged.toNm).toFixed(1)} NM`,
     note: `begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
   },
-  ...cannotTellRows(facts.cannotTell),
+  ...untoldRows(facts.cannotTell),
 ];

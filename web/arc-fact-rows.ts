@@ -11,7 +11,8 @@ import {
   windLabel,
 } from "../src/index.ts";
 import { offTheArc } from "./drawings/index.ts";
-import { at, cannotTellRows, type FactRow } from "./fact-row.ts";
+import { at, type FactRow } from "./fact-row.ts";
+import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 function offRows({ deviation: d, trackAngleError: error, judged, dmeReadsMoreNm }: ArcFacts): FactRow[] {
   const shares = [d.withinQuarterNm, d.withinHalfNm, d.withinOneNm].map(percent).join(" · ");
@@ -19,7 +20,7 @@ function offRows({ deviation: d, trackAngleError: error, judged, dmeReadsMoreNm 
     {
       fact: "Off the arc, worst",
       value: `${offTheArc(d.maxNm)} ${plusMinus(d.doubt95Nm, 2)}`,
-      note: `on radial ${flownDirection(d.maxRadialTrueDeg, d.maxRadialMagneticDeg)} ${at(d.maxUtc)}`,
+      note: `on radial ${flownDirection(d.maxRadialTrueDeg, d.maxRadialMagneticDeg)} ${at(d.maxUtc)}${maybeUnseen(d.unseen, (nm) => `${nm.toFixed(2)} NM`)}`,
     },
     {
       fact: "Off the arc, mean",
@@ -93,5 +94,5 @@ export const arcFactRows = (facts: ArcFacts): FactRow[] => [
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${facts.judged.distanceNm.toFixed(1)} NM`,
     note: `${facts.flownSweepDeg.toFixed(0)}° of ${facts.sweepDeg.toFixed(0)}°; begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
   },
-  ...cannotTellRows(facts.cannotTell),
+  ...untoldRows(facts.cannotTell),
 ];

@@ -1,7 +1,8 @@
 /** The facts of one descent as rows of a table: the crossing, what was flown, and what would have fitted. */
 import type { DescentFacts } from "../src/index.ts";
 import { count, duration, plain, windLabel } from "../src/index.ts";
-import { at, cannotTellRows, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
+import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
+import { untoldRows } from "./not-seen.ts";
 
 const gradient = (ftPerNm: number): string => `${count(ftPerNm)} ft/NM`;
 const down = (fpm: number | null, ftPerNm: number): string =>
@@ -80,5 +81,5 @@ export const descentFactRows = (facts: DescentFacts): FactRow[] => [
     ? []
     : [{ fact: "Over the ground", value: `${Math.round(facts.groundSpeedKt)} kt`, note: "" }]),
   ...(facts.wind ? [{ fact: "Wind", value: windLabel(facts.wind), note: "" }] : []),
-  ...cannotTellRows(facts.cannotTell),
+  ...untoldRows(facts.cannotTell),
 ];

@@ -10,13 +10,16 @@ import {
   sided,
   trueDirection,
 } from "../src/index.ts";
-import { at, cannotTellRows, type FactRow } from "./fact-row.ts";
+import { at, type FactRow } from "./fact-row.ts";
+import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const beyond = (needle: CourseFacts["needle"]): string =>
   [needle.beyondQuarter, needle.beyondHalf, needle.beyondThreeQuarter, needle.beyondFull]
     .map(percent)
     .join(" · ");
 const share = (value: number): string => `${value.toFixed(2)} of full scale`;
+
+export const offMiddle = (ft: number): string => `${count(ft)} ft off its middle`;
 
 function deviationRows(facts: CourseFacts): FactRow[] {
   const { crossTrack, needle, judged } = facts;
@@ -25,7 +28,7 @@ function deviationRows(facts: CourseFacts): FactRow[] {
     {
       fact: `${off}, worst`,
       value: `${sided(crossTrack.maxNm, 2, " NM")} ${plusMinus(crossTrack.doubt95Nm, 2)}`,
-      note: at(crossTrack.maxUtc),
+      note: `${at(crossTrack.maxUtc)}${maybeUnseen(crossTrack.unseen, (nm) => `${nm.toFixed(2)} NM`)}`,
     },
     {
       fact: `${off}, mean`,
@@ -40,7 +43,7 @@ function deviationRows(facts: CourseFacts): FactRow[] {
     {
       fact: "Needle, worst",
       value: `${share(Math.abs(needle.max))} ${plusMinus(needle.doubt95, 2)}`,
-      note: at(needle.maxUtc),
+      note: `${at(needle.maxUtc)}${maybeUnseen(needle.unseen, share)}`,
     },
     { fact: "Needle beyond ¼ · ½ · ¾ · full", value: beyond(needle), note: of },
   ];
@@ -79,6 +82,10 @@ function trackRows({ trackAngleError: error, groundSpeedKt, reversals }: CourseF
   return rows;
 }
 
+/** What was held until a correction or without one, where the mean of all does not show it. */
+const heldWords = (heldDeg: number | null | undefined): string =>
+  heldDeg == null ? "" : `; ${sided(heldDeg, 0, "°")} without the way back to the course`;
+
 function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[] {
   const rows: FactRow[] = [];
   if (drift) {
@@ -88,9 +95,9 @@ function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[]
   if (correction) {
     rows.push(
       {
-        fact: "Wind correction flown",
+        fact: "Wind correction flown, mean",
         value: sided(correction.flownDeg, 1, "°"),
-        note: `heading ${trueDirection(correction.headingFlownTrueDeg)}, estimated`,
+        note: `heading ${trueDirection(correction.headingFlownTrueDeg)}, estimated${heldWords(correction.heldDeg)}`,
       },
       {
         fact: "Wind correction needed",
@@ -102,7 +109,7 @@ function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[]
   return rows;
 }
 
-function otherRows({ intercept, altitude, judged }: CourseFacts): FactRow[] {
+function otherRows({ intercept, altitude, judged, beforeEstablished: before }: CourseFacts): FactRow[] {
   const rows: FactRow[] = [];
   if (intercept) {
     rows.push({
@@ -115,9 +122,15 @@ function otherRows({ intercept, altitude, judged }: CourseFacts): FactRow[] {
     rows.push({
       fact: "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
-      note: altitude.targetFt === null ? "" : `briefed ${count(altitude.targetFt)} ft`,
+      note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}${maybeUnseen(altitude.unseenRange, offMiddle)}`,
     });
   }
+  if (before)
+    rows.push({
+      fact: "Before it was established",
+      value: duration(before.alongS),
+      note: `along the course, not judged; of the ${duration(before.windowS)} that the brief gives ${duration(before.judgedS)} are judged; farthest ${sided(before.worstNm, 2, " NM")}, needle ${share(Math.abs(before.worstNeedle))} ${at(before.worstUtc)}`,
+    });
   const length = judged.seconds === null ? "" : `${duration(judged.seconds)}, `;
   const span =
     judged.fromUtc && judged.toUtc
@@ -136,5 +149,5 @@ export const factRows = (facts: CourseFacts): FactRow[] => [
   ...trackRows(facts),
   ...windRows(facts),
   ...otherRows(facts),
-  ...cannotTellRows(facts.cannotTell),
+  ...untoldRows(facts.cannotTell),
 ];

@@ -12,7 +12,9 @@ import {
   windDoubt,
   windHeadline,
 } from "../src/index.ts";
-import { cannotTellRows, type FactRow } from "./fact-row.ts";
+import type { FactRow } from "./fact-row.ts";
+import { offMiddle } from "./fact-rows.ts";
+import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 function publishedRows(facts: HoldFacts): FactRow[] {
   const { fix, inboundTrueDeg, inboundMagneticDeg, inbound95Deg, asFlown, sure, maybeCircuit } = facts;
@@ -57,14 +59,20 @@ function needleRows({ laps, scale }: HoldFacts): FactRow[] {
   const judged = laps.flatMap(({ tracking }, i) => (tracking ? [{ ...tracking, lap: i + 1 }] : []));
   if (!scale || judged.length === 0) return [];
   const worst = judged.reduce((a, b) => (Math.abs(b.worstNeedle) > Math.abs(a.worstNeedle) ? b : a));
+  const unseen = judged
+    .map((lap) => lap.unseen ?? null)
+    .reduce((a, b) => ((b?.most ?? 0) > (a?.most ?? 0) ? b : a));
   const never = judged.filter(({ establishedUtc }) => establishedUtc === null).map(({ lap }) => lap);
-  const missed = never.length > 0 ? `; never established in lap ${never.join(", ")}` : "";
+  const missed =
+    never.length > 0
+      ? `; never established in ${never.length === 1 ? "lap" : "laps"} ${never.join(", ").replace(/, (\d+)$/, " and $1")}`
+      : "";
   const near = scale.kind === "angular" ? ", to a mile before the station" : "";
   return [
     {
       fact: "Needle inbound, worst",
       value: `${sided(worst.worstNeedle, 2, "")} ${plusMinus(worst.doubt95, 2, "")}`,
-      note: `of full scale, ${scale.label}${near}; lap ${worst.lap} at ${clockSeconds(worst.worstUtc)}, ${sided(worst.worstAcrossNm, 2, " NM")}${missed}`,
+      note: `of full scale, ${scale.label}${near}; lap ${worst.lap} at ${clockSeconds(worst.worstUtc)}, ${sided(worst.worstAcrossNm, 2, " NM")}${maybeUnseen(unseen, (most) => most.toFixed(2))}${missed}`,
     },
   ];
 }
@@ -107,7 +115,7 @@ function limitRows({ speed, nonHoldingSide: side, altitude, wind }: HoldFacts): 
     rows.push({
       fact: "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
-      note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}`,
+      note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}${maybeUnseen(altitude.unseenRange, offMiddle)}`,
     });
   }
   if (wind && isFull(wind)) {
@@ -126,5 +134,5 @@ export const holdFactRows = (facts: HoldFacts): FactRow[] => [
   ...needleRows(facts),
   ...turnRows(facts),
   ...limitRows(facts),
-  ...cannotTellRows(facts.cannotTell),
+  ...untoldRows(facts.cannotTell),
 ];

@@ -77,6 +77,10 @@ describe("facts of a hold as rows", () => {
     };
     const rows = holdFactRows(found);
     expect(rows[0]!.note).toContain("maybe a circuit");
-    expect(rows.at(-1)).toMatchObject({ fact: "factor", value: "cannot tell", note: "wind not known" });
+    expect(rows.at(-1)).toMatchObject({
+      fact: "Factor",
+      value: "cannot tell",
+      note: "the wind is not known here",
+    });
   });
 });

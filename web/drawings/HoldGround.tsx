@@ -30,6 +30,8 @@ export interface HoldGroundProps {
   readonly windWords: readonly string[];
   /** What north is, as in "N". */
   readonly north?: string;
+  /** Where a dimension stands beside the course, NM along it: the words of the side keep clear of it. */
+  readonly clearOfNm?: number | null;
   /** Width that there is for it; on paper that of the page. */
   readonly columnPx: number;
   /** Lines that the frame must hold besides the racetracks. */
@@ -41,6 +43,10 @@ export interface HoldGroundProps {
 
 const TICK_PX = 5;
 const TICK_NM = 0.5;
+/** The words of the side stand high up, clear of where laps roll out; else farther down, as shares of the drawn course. */
+const SIDE_WORDS_AT = [0.36, 0.76, 0.22] as const;
+/** Half their length, and a line of other words. */
+const SIDE_WORDS_PX = 54;
 
 export function HoldGround(props: HoldGroundProps) {
   const {
@@ -80,6 +86,10 @@ export function HoldGround(props: HoldGroundProps) {
   const px = frame.pxPerMile * (moved ? pan.view.zoom : 1);
   const isFixed = !moved && frame.mmPerMile === fixedMm;
   const scale = `1 NM = ${millimetreText(px / PX_PER_MM)}`;
+  const taken = props.clearOfNm == null ? null : place(props.clearOfNm, 0)[1];
+  const heights = SIDE_WORDS_AT.map((share) => fixY + share * (foot[1] - fixY));
+  const sideWordsY =
+    heights.find((y) => taken === null || Math.abs(y - taken) > SIDE_WORDS_PX) ?? heights[0]!;
   const abeam = place(0, side * Math.max(side * (side === 1 ? frame.rightNm : frame.leftNm), 0.6));
   return (
     <div class="hold-plan">
@@ -97,10 +107,9 @@ export function HoldGround(props: HoldGroundProps) {
           <path class="iso" d={line(fixX, fixY, abeam[0], abeam[1])} />
           <path class="course" d={pathThrough([[fixX, fixY], place(frame.topNm, 0)])} />
           <Coast from={foot} to={[fixX, fixY]} side={side === 1 ? -1 : 1} />
-          {/* High up, clear of where laps roll out. */}
           <text
             class="lab-i halo"
-            transform={`translate(${(foot[0] - side * 11).toFixed(1)} ${(fixY + 0.36 * (foot[1] - fixY)).toFixed(1)}) rotate(${-90 * side})`}
+            transform={`translate(${(foot[0] - side * 11).toFixed(1)} ${sideWordsY.toFixed(1)}) rotate(${-90 * side})`}
             text-anchor="middle"
           >
             non-holding side

@@ -40,6 +40,7 @@ export function HoldPlan(props: {
       windWords={
         wind ? (isFull(wind) ? `from ${windLabel(wind)}`.split(/ (?=\d+ kt)/) : [windLabel(wind)]) : []
       }
+      clearOfNm={worstMiss(facts)?.alongNm ?? null}
       columnPx={columnPx}
       flown={[series]}
       lines={(place) => (
@@ -107,18 +108,23 @@ function Numbers({ laps, place }: { laps: readonly HoldLine[]; place: Place }) {
 /** A smaller miss is no wider than the lines. Own choice. */
 const LEAST_MISS_NM = 0.05;
 
+/** The farthest roll-out, where it missed the course by more than can be doubted. */
+function worstMiss(facts: HoldFacts) {
+  const worst = facts.laps[worstRollOut(facts)]?.rollOut;
+  return worst && Math.abs(worst.acrossNm) > Math.max(LEAST_MISS_NM, worst.across95Nm) ? worst : null;
+}
+
 /** A ring where each lap rolled out, and the farthest miss as a dimension. */
 function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
   const { laps } = facts;
-  const worst = laps[worstRollOut(facts)]?.rollOut;
-  const missed = worst && Math.abs(worst.acrossNm) > Math.max(LEAST_MISS_NM, worst.across95Nm);
+  const missed = worstMiss(facts);
   return (
     <>
       {missed && (
         <Miss
-          from={place(worst.alongNm, 0)}
-          to={place(worst.alongNm, worst.acrossNm)}
-          words={sided(worst.acrossNm, 2, " NM")}
+          from={place(missed.alongNm, 0)}
+          to={place(missed.alongNm, missed.acrossNm)}
+          words={sided(missed.acrossNm, 2, " NM")}
         />
       )}
       {laps.map(({ rollOut, startUtc }) => {

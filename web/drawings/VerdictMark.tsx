@@ -9,7 +9,7 @@ const MIDDLE = HEIGHT / 2;
 const LEFT = 2;
 /** Where the limit stands; the line goes on to half as much again. */
 const LIMIT_X = 26;
-const RIGHT = 44;
+const RIGHT = 42;
 
 const x = (limits: number): number => Math.min(RIGHT, LEFT + limits * (LIMIT_X - LEFT));
 

@@ -14,8 +14,8 @@ export function Facts({ title, rows }: { title: string; rows: readonly FactRow[]
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
-            <tr key={row.fact}>
+          {rows.map((row, i) => (
+            <tr key={`${row.fact} ${i}`}>
               <th scope="row">{row.fact}</th>
               <td class="r">{row.value}</td>
               <td class="cite">{row.note}</td>

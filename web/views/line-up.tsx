@@ -167,9 +167,9 @@ export function LineUp({ exercises, series }: Props) {
         {judged ? (
           <>
             Each dot is one criterion, as a share of its own limit. The bar through it is the doubt (95 %).
-            Hachures stand on the far side of a limit. The filled dot decides: with its bar inside it is{" "}
-            <b>met</b>, outside <b>not met</b>, across the line <b>cannot tell</b>, and without a dot{" "}
-            <b>not flown</b>.
+            Hachures stand on the far side of a limit. The filled dot decides: where it is 95 % sure to lie
+            inside it is <b>met</b>, where so outside <b>not met</b>, else <b>cannot tell</b>, and without a
+            dot <b>not flown</b>.
           </>
         ) : fitted ? (
           "No brief was given, so courses are straight lines fitted to what was flown: they show straightness, not deviation."

@@ -10,6 +10,7 @@ import {
   verdictConfidence,
   verdictLimit,
   verdictReason,
+  verdictTitle,
   verdictValue,
 } from "../../src/index.ts";
 import { VerdictMark } from "../drawings/index.ts";
@@ -68,7 +69,7 @@ export function Verdicts({
         <tbody>
           {standing(verdicts, overrules).map(({ overrule, ...verdict }, i) => (
             <tr key={verdict.criterion}>
-              <th scope="row">{verdict.title}</th>
+              <th scope="row">{verdictTitle(verdict)}</th>
               <td class="r">{verdictValue(verdict)}</td>
               <td class="r">{verdictLimit(verdict)}</td>
               <td class="mark">

@@ -48,7 +48,7 @@ function remedy({ whatWouldHaveWorked: w, facts }: ArcRecord): string | null {
 function windNote({ wind, windOutKt, windCorrection, turns }: ArcFacts): string | null {
   if (!wind || windOutKt === null || !windCorrection) return null;
   const outward = turns === "right" ? -1 : 1;
-  return `${restsOn(wind)}: in the mean ${windFromStation(windOutKt)}, which needs ${toStation(windCorrection.neededDeg * outward)}; flown ${toStation(windCorrection.flownDeg * outward)}.`;
+  return `${restsOn(wind)}: over the whole arc ${windFromStation(windOutKt)} in the mean, which needs ${toStation(windCorrection.neededDeg * outward)}; flown ${toStation(windCorrection.flownDeg * outward)}.`;
 }
 
 function untold({ cannotTell }: ArcFacts): string | null {

@@ -48,6 +48,7 @@ export {
   verdictLimit,
   verdictReason,
   verdictSentence,
+  verdictTitle,
   verdictValue,
 } from "./verdict.ts";
 export {

@@ -1,7 +1,7 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
 import type { Overrule, Verdict } from "../../debrief/document.ts";
 import { seconds } from "./measured.ts";
-import { clock, count } from "./number.ts";
+import { clock, clockSeconds, count } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -41,10 +41,14 @@ const REASONS: Readonly<Record<string, string>> = {
 /** What a log never shows, so that nobody looks for it among the verdicts. */
 export const NOT_JUDGED = "Indicated airspeed and the heading indicator are not in a log and are not judged.";
 
-/** As in "needle, worst, from 19:30 UTC on", for the middle of a sentence. */
-function nameOf({ title, partFromUtc: from }: Verdict): string {
-  const name = title.charAt(0).toLowerCase() + title.slice(1);
-  return from ? `${name}, from ${clock(from)} UTC on` : name;
+/** As in "Needle, worst, from 19:30 UTC on": with the time from which it is judged, where that is a part only. */
+export const verdictTitle = ({ title, partFromUtc: from }: Verdict): string =>
+  from ? `${title}, from ${clock(from)} UTC on` : title;
+
+/** The same for the middle of a sentence. */
+function nameOf(verdict: Verdict): string {
+  const title = verdictTitle(verdict);
+  return title.charAt(0).toLowerCase() + title.slice(1);
 }
 
 const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
@@ -87,10 +91,12 @@ export function verdictConfidence({ confidence, verdict }: Verdict): string {
 }
 
 /** Why it cannot be told, without capital and full stop; empty for other verdicts. */
-export function verdictReason({ reason, fault, silentS }: Verdict): string {
+export function verdictReason({ reason, fault, silentS, worstUtc }: Verdict): string {
   if (reason === null) return "";
   if (reason === "log-silent" && silentS != null)
     return `the log is silent for ${seconds(silentS)}, and it may have passed the limit then`;
+  if (reason === "doubt-straddles-limit" && worstUtc)
+    return `${REASONS[reason]}, at ${clockSeconds(worstUtc)} UTC`;
   const words = REASONS[reason] ?? reason.replaceAll("-", " ");
   return fault ? `${words} (${fault})` : words;
 }

@@ -77,8 +77,8 @@ export function isolines({ axis, scale, miles, x, distanceNm, palette }: Isoline
 }
 
 /**
- * Where the name of a line stands, on the left side: where it passes 45 % of full scale (free of the flown line
- * more often than not), else, on a line that never does, at the share of the row that is given.
+ * Where the name of a line stands, on the left side: where it passes half of full scale (free of the flown line
+ * more often than not, and above the words of what is not judged), else, on a line that never does, at the share of the row that is given.
  */
 export function labelPlace(
   x: Float64Array,
@@ -99,7 +99,7 @@ export function labelPlace(
     if (scale.kind === "linear" || crossing >= 0 || i === 0) continue;
     const here = needleOf(scale, nm, distanceNm[i]);
     const before = needleOf(scale, nm, distanceNm[i - 1]);
-    if (before < 0.45 !== here < 0.45) crossing = i;
+    if (before < 0.52 !== here < 0.52) crossing = i;
   }
   const i = crossing >= 0 ? crossing : nearest;
   if (i < 0) return null;

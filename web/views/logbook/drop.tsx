@@ -33,8 +33,8 @@ export function FirstDrop() {
     <div class="drop">
       <h2>Drop a track log here</h2>
       <p>
-        GPX, KML, KMZ, IGC or CSV, from any portable GPS; the brief of the lesson too, in YAML or JSON, if
-        there is one. The sheet stands a few seconds later. Logs of many flights, or a logbook saved as a
+        GPX, KML, KMZ, IGC or CSV, as GPS receivers write them; the brief of the lesson too, in YAML or JSON,
+        if there is one. The sheet stands a few seconds later. Logs of many flights, or a logbook saved as a
         file, can be dropped together.
       </p>
       <ChooseFiles words="Choose files" />
