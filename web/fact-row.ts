@@ -1,5 +1,5 @@
 /** One row of the table of facts, and the few words that the facts of every kind of exercise share. */
-import { clockSeconds, count, plain } from "../src/index.ts";
+import { clockSeconds, count } from "../src/index.ts";
 
 export interface FactRow {
   readonly fact: string;
@@ -14,9 +14,3 @@ export const feet = (ft: number): string => `${count(ft)} ft`;
 
 /** Rounded to tens: no log tells a vertical speed more closely. */
 export const feetPerMinute = (fpm: number): string => `${count(Math.round(fpm / 10) * 10)} ft/min`;
-
-/** What could not be told, and why. */
-export const cannotTellRows = (
-  cannotTell: readonly { readonly fact: string; readonly reason: string }[],
-): FactRow[] =>
-  cannotTell.map(({ fact, reason }) => ({ fact: plain(fact), value: "cannot tell", note: plain(reason) }));

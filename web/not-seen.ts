@@ -1,6 +1,6 @@
 /** What a log leaves open, for tables of facts: how far it may have been where the log is silent, and what it cannot tell at all. */
 import { type CourseFacts, capital, duration, plain } from "../src/index.ts";
-import type { FactRow } from "./fact-rows.ts";
+import type { FactRow } from "./fact-row.ts";
 
 type Unseen = CourseFacts["needle"]["unseen"];
 
