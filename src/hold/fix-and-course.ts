@@ -116,19 +116,19 @@ export function fixAndCourse(ground: Ground, reading: Reading, fixes: readonly P
     metres,
   };
   const value = likelihood(evidence);
-  const begin = fixes.find((f) => sightings.some((s) => s.place === f)) ?? reading.fix;
+  const knownFix = fixes.find((f) => sightings.some((s) => s.place === f));
+  const begins = knownFix ? [knownFix] : [reading.fix, ground.place(overflown ?? starts[0]!)];
   const courses: number[] = [];
   for (const { direction } of reading.inbound)
     for (const cut of [0, CUT, -CUT])
       if (courses.every((c) => Math.abs(turnFrom(c, direction + cut)) > ELSEWHERE))
         courses.push(direction + cut);
-  const peaks = courses
-    .map((course) => ({ course, value: value(course, begin.east, begin.north) }))
+  const peaks = begins
+    .flatMap(({ east, north }) => courses.map((course) => [course, east, north] as const))
+    .map((at) => ({ at, value: value(...at) }))
     .sort((a, b) => b.value - a.value)
     .slice(0, MOST_STARTS)
-    .map(({ course }) =>
-      climb(([c, e, n]) => value(c, e, n), [course, begin.east, begin.north], [3, metres, metres]),
-    )
+    .map(({ at }) => climb((to) => value(...to), at, [3, metres, metres]))
     .sort((a, b) => b.value - a.value);
   const best = peaks[0]!;
   const [course, east, north] = best.at;
