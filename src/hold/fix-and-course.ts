@@ -8,6 +8,7 @@ import type { AngleSize, Metres, Share, TrueDegrees, TurnDegrees, UtcMillis } fr
 import { climb } from "./climb.ts";
 import type { Ground, Place } from "./ground.ts";
 import { lastStraight } from "./inbound-line.ts";
+import { student } from "./likelihood.ts";
 import type { Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
@@ -189,7 +190,7 @@ function likelihood({ looks, abeam, sightings, farthest, headingFor, metres }: E
       const meant = (1 - share) * keeps + share * cuts;
       sum += Math.log((1 - JOINING - WILD) * meant + JOINING * joins + WILD / 90);
       if (last)
-        sum += Math.log((1 - MISSES) * bell(y, ESTABLISHED_SECONDS) + MISSES * bell(y, MISSED_SECONDS));
+        sum += Math.log((1 - MISSES) * bell(y, ESTABLISHED_SECONDS) + MISSES * student(y, MISSED_SECONDS));
     }
     const heading = headingFor(course);
     for (const h of farthest)
