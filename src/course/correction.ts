@@ -1,6 +1,6 @@
 /** The first turn back toward the course: when the pilot corrected. */
 import type { Span } from "../quantity/span.ts";
-import type { AngleSize, DegreesPerSecond, Seconds } from "../quantity/units.ts";
+import type { AngleSize, DegreesPerSecond, Seconds, UtcMillis } from "../quantity/units.ts";
 import type { Rows } from "./path.ts";
 
 /** The track is off from here. Under the 5 degrees that the trade calls a small correction. Tuned on hand-flown wander of 2 degrees. */
@@ -51,15 +51,34 @@ export function correctionRow(rows: Rows, span: Span, side: number, left: number
     const turnStart = t - (TURN / 2) * 1000;
     const turnEnd = t + (TURN / 2) * 1000;
     const before = meanError(rows, Math.max(startMs, turnStart - BEFORE * 1000), turnStart, whole);
-    const after = (seconds: Seconds) => meanError(rows, turnEnd, turnEnd + seconds * 1000, whole);
+    const quick = rate(i) >= DELIBERATE ? Number.POSITIVE_INFINITY : nextDeliberate(rows, i, side);
+    const after = (seconds: Seconds) =>
+      meanError(rows, turnEnd, Math.min(turnEnd + seconds * 1000, quick), whole);
     const back = side * (before - after(AFTER));
     if (!(back >= TURNED_BACK)) continue;
     const lasts = LASTING.every((s) => side * (before - after(s)) >= TURNED_BACK);
     const stops = side * after(LASTING.at(-1)!) < TRACK_OFF || rate(i) >= DELIBERATE;
     if (back < PLAIN && !(lasts && stops)) continue;
-    let onset = i;
-    while (onset > span.start + 1 && rate(onset - 1) > ONSET * rate(i)) onset--;
-    return onset;
+    return onsetOf(rows, i, side, span.start + 1);
   }
   return null;
+}
+
+/** Where the turn back that is quickest at a row began. */
+function onsetOf(rows: Rows, peak: number, side: number, least: number): number {
+  const rate = (i: number) => -side * rows.turnRate[i]!;
+  let onset = peak;
+  while (onset > least && rate(onset - 1) > ONSET * rate(peak)) onset--;
+  return onset;
+}
+
+/** When the next deliberate turn back after a row began: what that turned is not a gentle one's before it. */
+function nextDeliberate(rows: Rows, row: number, side: number): UtcMillis {
+  const rate = (i: number) => -side * rows.turnRate[i]!;
+  for (let i = row + 1; i < rows.length; i++) {
+    if (!(rate(i) >= DELIBERATE)) continue;
+    while (i + 1 < rows.length && rate(i + 1) > rate(i)) i++;
+    return rows.timeMs[onsetOf(rows, i, side, row + 1)]!;
+  }
+  return Number.POSITIVE_INFINITY;
 }

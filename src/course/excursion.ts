@@ -3,7 +3,7 @@ import { direction, turnFrom } from "../quantity/angle.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import { intervals, weigh, Z95 } from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import { correctionRow, TRACK_OFF } from "./correction.ts";
@@ -14,6 +14,8 @@ import type { Rows } from "./path.ts";
 const QUARTER: Share = 0.25;
 /** Shorter lulls do not end a run of track error. Tuned on wander of 2 degrees over 20 s. */
 const LULL: Seconds = 15;
+/** ... nor longer ones in which the track still led away by this, while its mean from A on stays off. Tuned likewise. */
+const STILL_AWAY: AngleSize = 1;
 /** Carried away: outward by this, or to a quarter scale. Tuned: five times what wander makes on a course well kept. */
 const CARRIED_AWAY: NauticalMiles = 0.1;
 /** ... where the needle told of it, by this at least: beside a station a quarter scale is less than wander makes. Tuned likewise. */
@@ -50,18 +52,26 @@ function divergingRun(scale: NeedleScale, rows: Rows, from: number, end: number,
   let start = from;
   let last = from;
   let sum = rows.trackErrorDeg[from]! * side;
+  let lull = 0;
   for (let i = from + 1; i < end; i++) {
     if (rows.gapBefore[i]) break;
-    sum += rows.trackErrorDeg[i]! * side;
+    const error = rows.trackErrorDeg[i]! * side;
+    sum += error;
+    const forGood = sum >= TRACK_OFF * (i - start + 1);
     if (diverging(scale, rows, i) === side) {
-      // for good: wander that fell back before the track really left is no beginning
-      if (i > last + 1 && sum / (i - start + 1) < TRACK_OFF) {
+      // wander that fell back before the track really left is no beginning
+      if (i > last + 1 && !forGood) {
         start = i;
-        sum = rows.trackErrorDeg[i]! * side;
+        sum = error;
       }
       last = i;
-    } else if (rows.trackErrorDeg[i]! * side < -TRACK_OFF) break;
-    else if (rows.timeMs[i]! - rows.timeMs[last]! > LULL * 1000) break;
+      lull = 0;
+      continue;
+    }
+    lull += error;
+    const stillAway = forGood && lull >= STILL_AWAY * (i - last);
+    if (error < -TRACK_OFF) break;
+    if (!stillAway && rows.timeMs[i]! - rows.timeMs[last]! > LULL * 1000) break;
   }
   return { start, end: last + 1 };
 }
