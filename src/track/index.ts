@@ -4,6 +4,7 @@ export { airborneRows } from "./airborne.ts";
 export { boundaryBetween } from "./boundary.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type DescentFound, descentBefore } from "./descent.ts";
+export { type AlongLine, type ExcursionRows, findExcursions } from "./excursion.ts";
 export { type Flight, findFlights } from "./flights.ts";
 export {
   altimeterDoubt95,
@@ -28,4 +29,5 @@ export { turnedPast } from "./roll-out.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";
 export { taxiSpeed } from "./taxi.ts";
+export { excursionFinding, isTold, toldExcursions } from "./told-excursion.ts";
 export type { Column, LogKind, Track } from "./track.ts";
