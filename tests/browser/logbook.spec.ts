@@ -1,13 +1,15 @@
 /** The logbook: many files at once, looking for flights, names, the bin; two tabs; what a full or closed store does; nothing lost when the tab dies. */
+import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { LOOKS, serious, sideways } from "./legible.ts";
+import { legible } from "./legible.ts";
 import {
   drop,
   type Given,
   launch,
   openSample,
   sampleFile,
+  saved,
   sheetStands,
   type Watched,
   watchedPage,
@@ -117,9 +119,16 @@ test("a log of two flights, dropped with another, gives two rows", () =>
 
 test("adding can be cancelled: what is finished stays, the rest is as if it had not come", () =>
   on(async ({ page }) => {
+    // pressed in the moment that the second is begun: a press from here might come when it is done
+    await page.evaluate(() => {
+      const press = new MutationObserver(() => {
+        if (!document.querySelector(".underway")?.textContent?.includes("2 of 4")) return;
+        press.disconnect();
+        [...document.querySelectorAll("button")].find((b) => b.textContent === "Cancel")!.click();
+      });
+      press.observe(document.body, { subtree: true, childList: true, characterData: true });
+    });
     await drop(page, MANY);
-    await page.waitForFunction(() => document.querySelector(".underway")?.textContent?.includes("2 of 4"));
-    await page.getByRole("button", { name: "Cancel" }).click();
     await said(page, /Cancelled: 1 of 4 flights added/);
     await allStand(page, 1);
     await page.reload();
@@ -209,8 +218,8 @@ test("deleted flights can be put back, at once and after a reload, until they ar
     expect(await rows(page).count()).toBe(3);
   }));
 
-test.each(LOOKS)("%s: the logbook can be read by everybody", async (_, options) => {
-  const { page, close } = await watchedPage(browser, { ...options, bypassCSP: true });
+test("wide and narrow, light and dark: the logbook can be read by everybody", async () => {
+  const { page, close } = await watchedPage(browser, { bypassCSP: true });
   await addMany(page);
   await allStand(page, 4);
   await rows(page).first().getByRole("checkbox").check();
@@ -218,8 +227,7 @@ test.each(LOOKS)("%s: the logbook can be read by everybody", async (_, options) 
   await allStand(page, 3);
   await page.getByLabel("Tick all that are listed").check();
   for (const summary of await page.locator("details > summary").all()) await summary.click();
-  expect(await serious(page)).toEqual([]);
-  expect(await sideways(page)).toBeLessThanOrEqual(0);
+  await legible(page, "the logbook");
   await close();
 });
 
@@ -358,13 +366,6 @@ test("the tab dies right after a word was written and a name given: both stand",
   await watched.close();
 });
 
-async function savedLogbook(page: Page): Promise<Buffer> {
-  const coming = page.waitForEvent("download");
-  await page.getByRole("button", { name: "Save the logbook as one file" }).click();
-  const chunks: Buffer[] = [];
-  for await (const chunk of await (await coming).createReadStream()) chunks.push(chunk as Buffer);
-  return Buffer.concat(chunks);
-}
 const takeIn = (page: Page, buffer: Buffer) =>
   page
     .getByLabel("Logs and briefs")
@@ -374,7 +375,7 @@ test("the logbook as one file goes into another browser; the tab dies on the way
   const first = await watchedPage(browser);
   await addMany(first.page);
   await allStand(first.page, 4);
-  const archive = await savedLogbook(first.page);
+  const archive = readFileSync((await saved(first.page, "Save the logbook as one file")).path);
   const list = await rows(first.page).allTextContents();
   expect(first.trouble).toEqual([]);
   await first.close();
