@@ -1,5 +1,6 @@
 /** Reads a log of any known format, told by its content, from bytes to columns. */
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
+import { readArchive } from "./archive.ts";
 import { CsvReader } from "./csv.ts";
 import { decoderFor } from "./decode.ts";
 import { GpxReader } from "./gpx.ts";
@@ -9,9 +10,8 @@ import { KmlReader } from "./kml.ts";
 import { Lines } from "./lines.ts";
 import type { LineLogReader, XmlLogReader } from "./log-reader.ts";
 import { lookOf, SNIFF_BYTES } from "./sniff.ts";
-import { paced, peek, rewindable } from "./source.ts";
+import { paced, peek } from "./source.ts";
 import { Tally } from "./tally.ts";
-import { unpack } from "./unpack.ts";
 import { XmlStream } from "./xml-stream.ts";
 
 /**
@@ -75,7 +75,9 @@ async function readContent(
   if (look === "web-page") refuse("web-page", {});
   if (look === "empty") refuse("empty-file", { bytes: head.length });
   if ((look === "zip" || look === "gzip") && !inArchive) {
-    return readArchive(look, whole, file, options, isWanted);
+    const { onProgress: _, ...inner } = options; // progress counts the packed bytes
+    const readEntry = (entry: AsyncIterable<Uint8Array>) => readContent(entry, file, inner, isWanted, true);
+    return readArchive(look, paced(whole, file, options), file, readEntry, isWanted);
   }
   if (look === "igc") return readLines(head, whole, file, options, (tally) => new IgcReader(tally));
   if (look === "csv") {
@@ -84,42 +86,6 @@ async function readContent(
   if (look !== "xml")
     refuse("unknown-format", { look, begins: look === "text" ? start.trim().slice(0, 40) : "" });
   return readXml(head, whole, file, options);
-}
-
-/** Entries of an archive that are tried until one gives what is wanted. Own choice. */
-const TRIED_ENTRIES = 8;
-
-/** The first of its entries that has what is wanted. An archive inside an archive is refused: `unknown-format`. */
-async function readArchive(
-  kind: "zip" | "gzip",
-  whole: AsyncIterable<Uint8Array>,
-  file: string,
-  options: ReadOptions,
-  isWanted: Wanted,
-): Promise<ImportedLog> {
-  const { onProgress: _, ...inner } = options; // progress counts the packed bytes
-  const packed = rewindable(paced(whole, file, options));
-  let first: UnusableInput | ImportedLog | null = null;
-  for (let skip = 0; skip < TRIED_ENTRIES; skip++) {
-    const tally = new Tally(file);
-    const unpacked = unpack(kind, packed.fromStart(), tally, skip);
-    try {
-      const log = await readContent(unpacked.bytes, file, inner, isWanted, true);
-      const found = { ...log, issues: [...tally.issues(), ...log.issues] };
-      if (isWanted(log)) return found;
-      first ??= found;
-    } catch (error) {
-      if (!(error instanceof UnusableInput)) throw error;
-      const none: Issue = { code: "archive-without-log", severity: "error", where: { file }, facts: {} };
-      const damage = tally.issues();
-      const nothing = error.issues[0]?.code === "empty-file" && damage.length > 0;
-      const reason = unpacked.entry() === null ? [none] : nothing ? [] : error.issues;
-      first ??= new UnusableInput([...reason, ...damage]);
-    }
-    if (unpacked.entry() === null || kind === "gzip" || !packed.canRewind()) break;
-  }
-  if (first instanceof UnusableInput) throw first;
-  return first!;
 }
 
 /** Text of the whole file, piece by piece; what of its encoding is wrong is told. */

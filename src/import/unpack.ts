@@ -22,11 +22,13 @@ export interface Unpacked {
   entry(): string | null;
   /** How many further entries may be logs, as far as the archive was looked through. */
   others(): number;
+  /** Bytes that came out so far. */
+  length(): number;
 }
 
 /**
  * The first entry that may be a log, by its ending (a KMZ's main file is its first .kml), after `skip` such; the others
- * are counted (`more-in-archive`). Damage ends the stream and is said (`broken-archive`), as is too much (`archive-too-big`):
+ * are counted. Damage ends the stream and is said (`broken-archive`), as is too much (`archive-too-big`):
  * what came before is kept. No entry is ever written anywhere, its name is only text.
  */
 export function unpack(
@@ -41,6 +43,7 @@ export function unpack(
   let entries = 0;
   let others = 0;
   let members = 0;
+  let total = 0;
   let push: (bytes: Uint8Array, last: boolean) => void;
   if (kind === "gzip") {
     const gunzip = new Gunzip((bytes) => out.push(bytes));
@@ -68,7 +71,6 @@ export function unpack(
   }
 
   async function* bytes(): AsyncGenerator<Uint8Array> {
-    let total = 0;
     let broken = false;
     let tail = 0; // the last four bytes: of gzip, the unpacked length (RFC 1952, 2.3.1, ISIZE)
     const give = (piece: Uint8Array, last: boolean): Uint8Array[] => {
@@ -107,7 +109,6 @@ export function unpack(
     if (!broken && short) {
       tally.add("broken-archive", "warning", nowhere, { facts: { reason: "not complete" } });
     }
-    if (others > 0) tally.add("more-in-archive", "note", nowhere, { facts: { others } });
   }
-  return { bytes: bytes(), entry: () => entry, others: () => others };
+  return { bytes: bytes(), entry: () => entry, others: () => others, length: () => total };
 }

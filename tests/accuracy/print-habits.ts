@@ -3,8 +3,8 @@ import { habitsOf } from "../../src/habit/index.ts";
 import { PILOTS } from "../../src/simulator/index.ts";
 import { EXPECTED, type FlownLesson, flyLessons, scorePilots, type TrueWays } from "./habits.ts";
 
-/** Never used for tuning: that was done on 1 to 200. */
-const FIRST_SEED = 20_000;
+/** Never used for tuning: that was done on 1 to 250. */
+const FIRST_SEED = 60_000;
 const PILOTS_EACH = 200;
 /** Flights flown of each kind for every pilot asked for: pilots share some, or the run would take a day. */
 const FLIGHTS_A_PILOT = 3;
