@@ -38,6 +38,7 @@ export {
   type DocumentLeg,
   documentSchema,
   type Excursion,
+  type ExcursionRecord,
   type Finding,
   type HoldFacts,
   type HoldLap,
@@ -139,6 +140,8 @@ export {
 export { direction, magneticFromTrue, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
+// the excursion that went farthest
+export { worstExcursion } from "./quantity/excursion-record.ts";
 export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings

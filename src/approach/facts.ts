@@ -1,5 +1,6 @@
 /** The facts of one approach as flown: numbers, no opinion. */
 import { z } from "zod";
+import { excursionSchema } from "../quantity/excursion-record.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
@@ -61,7 +62,9 @@ export const approachFactsSchema = z.strictObject({
   /** The parts flown, in flown order; `segment` of the series counts them from 0. */
   segments: z.array(segmentSchema),
   /** What led onto the final: codes. */
-  joinedFrom: z.enum(["vectors", "procedure-turn", "arc", "hold", "straight-in", "not-joined"]).nullable(),
+  joinedFrom: z
+    .enum(["vectors", "procedure-turn", "arc", "hold", "circuit", "straight-in", "not-joined"])
+    .nullable(),
   /** Null where none led onto the final. */
   procedureTurn: procedureTurnSchema.nullable(),
   intercept: z
@@ -110,6 +113,8 @@ export const approachFactsSchema = z.strictObject({
   }),
   needle: needleSchema,
   trackAngleError: z.strictObject({ meanDeg: z.number(), rmsDeg: z.number(), maxDeg: z.number() }).nullable(),
+  /** The leading indicator, from established on the final course to the end of what is judged. Not in documents of earlier versions. */
+  excursions: z.array(excursionSchema).optional(),
   reversals: z
     .strictObject({
       count: z.number(),

@@ -1,9 +1,14 @@
 /** What is worth saying of an approach as flown: codes with facts and the times they rest on, most telling first. */
+import type { ApproachExercise } from "../brief/brief.ts";
+import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
+import type { TrueDegrees } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
+import { type ExcursionRows, excursionFinding, toldExcursions } from "../track/index.ts";
 import type { ApproachFacts } from "./facts.ts";
+import type { ApproachRows } from "./rows.ts";
 import { unstable } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
@@ -14,13 +19,14 @@ const BELOW_LEAST_FT = 20;
 type Evidence = Finding["evidence"];
 const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 
-export function findingsOf(facts: ApproachFacts): Finding[] {
+export function findingsOf(facts: ApproachFacts, trackOff: readonly Finding[]): Finding[] {
   const below = belowLimits(facts);
   return [
     ...below.filter(likely),
     ...unstable(facts),
     ...joined(facts),
     ...chased(facts),
+    ...trackOff,
     ...within(facts),
     // what the doubt of the heights leaves open leads nothing
     ...below.filter((f) => !likely(f)),
@@ -108,8 +114,26 @@ function joined({
   return found;
 }
 
-function chased({ reversals, judged }: ApproachFacts): Finding[] {
-  if (!reversals || reversals.count < CHASED.count || reversals.perMinute < CHASED.perMinute) return [];
+const wasChased = ({ reversals }: ApproachFacts): boolean =>
+  reversals !== null && reversals.count >= CHASED.count && reversals.perMinute >= CHASED.perMinute;
+
+/** The track told before the needle did, the farthest first. */
+export function trackOffFindings(
+  { magnetic, variation: { from, degrees } }: ApproachExercise,
+  rows: ApproachRows,
+  facts: ApproachFacts,
+  excursions: readonly ExcursionRows[],
+): Finding[] {
+  const north = (d: TrueDegrees) =>
+    from === "unknown" || magnetic === null ? null : magneticFromTrue(d, degrees);
+  return toldExcursions(rows, excursions, wasChased(facts)).map((e) =>
+    excursionFinding("final-track-off", rows, e, north),
+  );
+}
+
+function chased(facts: ApproachFacts): Finding[] {
+  const { reversals, judged } = facts;
+  if (!reversals || !wasChased(facts)) return [];
   return [
     {
       code: "final-chased",

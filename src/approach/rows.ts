@@ -14,7 +14,7 @@ import {
 import type { Span } from "../quantity/span.ts";
 import type { Degrees, FeetMsl, UtcMillis } from "../quantity/units.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
-import type { AgainstCourse } from "../track/index.ts";
+import type { AlongLine } from "../track/index.ts";
 import { SLOW_POSITION_SD } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Column, Track } from "../track/track.ts";
@@ -35,20 +35,18 @@ export interface ApproachPath {
 }
 
 /** Rows of one approach. Right of course and above the path positive. NaN where not known. */
-export interface ApproachRows extends AgainstCourse {
+export interface ApproachRows extends AlongLine {
   /** Path row of row 0. */
   readonly pathStart: number;
   /** From the threshold, in the direction of the final: negative before it. */
   readonly alongNm: Float64Array;
   /** Before the threshold positive. */
   readonly distanceNm: Float64Array;
-  readonly fullScaleNm: Float64Array;
   readonly trackDeg: Float64Array;
   readonly headingDeg: Float64Array;
   readonly groundSpeedKt: Float64Array;
   readonly bankDeg: Float64Array;
   readonly positionSdNm: Float64Array;
-  readonly trackSdDeg: Float64Array;
   /** Corrected by the datum. */
   readonly altitudeFt: Float64Array;
   /** Above the threshold. */
@@ -100,6 +98,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     distanceNm: line.along.map((m) => -nauticalMilesFromMetres(m)),
     crossTrackNm: line.across.map(nauticalMilesFromMetres),
     needle: column(),
+    courseAtFootDeg: line.courseAtFoot,
     fullScaleNm: column(),
     trackDeg: cut(motion?.trackAngle),
     trackErrorDeg: column(),

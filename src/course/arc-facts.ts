@@ -1,5 +1,6 @@
 /** The facts of one arc as flown: numbers, no opinion. */
 import { z } from "zod";
+import { excursionSchema } from "../quantity/excursion-record.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./facts.ts";
@@ -100,6 +101,8 @@ export const arcFactsSchema = z.strictObject({
     .nullable(),
   /** The stretch on which the worst deviation came about; null where it stayed under a quarter of a mile. */
   drift: driftSchema.nullable(),
+  /** The leading indicator: right of the arc, against its tangent. Not in documents of earlier versions. */
+  excursions: z.array(excursionSchema).optional(),
   turnIn: turnInSchema.nullable(),
   turnOff: turnOffSchema.nullable(),
   altitude: altitudeSchema.nullable(),

@@ -1,9 +1,12 @@
 /** What is worth saying of an arc as flown: codes with facts and the times they rest on, most telling first. */
+import type { ArcExercise } from "../brief/brief.ts";
+import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
+import { type ExcursionRows, excursionFinding } from "../track/index.ts";
 import type { ArcFacts } from "./arc-facts.ts";
 import type { ArcJudged } from "./arc-judged.ts";
-import { type ArcRows, sweepOf } from "./arc-rows.ts";
+import { type ArcRows, sideOf, sweepOf } from "./arc-rows.ts";
 import { evidence, gaps } from "./finding.ts";
 
 /** A drift is told first when it came to this. Chosen: half of the mile that the published limit allows. */
@@ -20,10 +23,11 @@ const MISTIMED: NauticalMiles = 0.25;
 const CUT_SHORT: NauticalMiles = 2;
 
 export function arcFindings(
-  exercise: Parameters<typeof sweepOf>[0],
+  exercise: ArcExercise,
   rows: ArcRows,
   judged: ArcJudged,
   facts: ArcFacts,
+  told: readonly ExcursionRows[],
 ): Finding[] {
   const { deviation } = facts;
   const within: Finding = {
@@ -50,7 +54,7 @@ export function arcFindings(
           },
         ]
       : [];
-  const drifted = driftFindings(facts);
+  const drifted = [...driftFindings(facts), ...told.map((e) => trackOffFinding(exercise, rows, e))];
   const large = Math.abs(deviation.maxNm) >= WORTH_TELLING;
   const turns = [...turnInFinding(facts), ...turnOffFinding(exercise, facts)];
   return [
@@ -105,6 +109,16 @@ function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] {
   return [found, cause];
 }
 
+/** The track told before the distance did: the same as of a course, but outside and inside. */
+function trackOffFinding(exercise: ArcExercise, rows: ArcRows, e: ExcursionRows): Finding {
+  const { fromMagnetic, variation } = exercise;
+  const found = excursionFinding("arc-track-off", rows, e, (d) =>
+    fromMagnetic === null ? null : magneticFromTrue(d, variation.degrees),
+  );
+  const outside = e.record.worstCrossTrackNm * sideOf(exercise) < 0;
+  return { ...found, facts: { ...found.facts, side: outside ? "outside" : "inside" } };
+}
+
 function turnInFinding({ turnIn }: ArcFacts): Finding[] {
   if (!turnIn || turnIn.neededNm === null) return [];
   const late = turnIn.neededNm - turnIn.leadNm;
@@ -125,7 +139,7 @@ function turnInFinding({ turnIn }: ArcFacts): Finding[] {
   ];
 }
 
-function turnOffFinding(exercise: Parameters<typeof sweepOf>[0], facts: ArcFacts): Finding[] {
+function turnOffFinding(exercise: ArcExercise, facts: ArcFacts): Finding[] {
   const { turnOff, radiusNm } = facts;
   if (!turnOff) return [];
   const miles = (degrees: number) => (degrees / 180) * Math.PI * radiusNm;

@@ -1,16 +1,17 @@
 /** The exercise as it stands against its arc, row by row. */
 import type { ArcExercise } from "../brief/brief.ts";
 import { distanceFlown, measureAround } from "../geodesy/index.ts";
-import { direction, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, direction, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles, TurnDegrees } from "../quantity/units.ts";
+import type { AlongLine } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { type CoursePath, doubtsAt, markGaps } from "./path.ts";
 
 /** Rows of one arc. NaN where not known. */
-export interface ArcRows {
+export interface ArcRows extends AlongLine {
   readonly length: number;
   /** Path row of row 0. */
   readonly pathStart: number;
@@ -27,12 +28,17 @@ export interface ArcRows {
   /** Along the arc from its first radial, and right of it positive: the same as of a course. */
   readonly alongNm: Float64Array;
   readonly crossTrackNm: Float64Array;
-  /** Direction of the arc at the aircraft. */
-  readonly tangentDeg: Float64Array;
+  /** Direction of the arc at the aircraft: its tangent. */
+  readonly courseAtFootDeg: Float64Array;
   readonly trackDeg: Float64Array;
   /** Track less tangent, right positive. */
   readonly trackErrorDeg: Float64Array;
   readonly trackSdDeg: Float64Array;
+  /** Of the track against the tangent, which turns with the arc. */
+  readonly turnRate: Float64Array;
+  /** Right of the arc positive; full scale is one mile. */
+  readonly needle: Float64Array;
+  readonly fullScaleNm: Float64Array;
   readonly groundSpeedKt: Float64Array;
   readonly headingDeg: Float64Array;
   readonly altitudeFt: Float64Array;
@@ -49,6 +55,8 @@ export const sideOf = ({ turns }: Pick<ArcExercise, "turns">): 1 | -1 => (turns 
 export const sweepOf = (exercise: ArcExercise): TurnDegrees =>
   direction(sideOf(exercise) * (exercise.toRadial - exercise.fromRadial));
 
+/** What counts as full scale where a distance is read instead of a needle: the published limit of an arc (FAA-S-ACS-8C, V.A). */
+export const ARC_FULL_SCALE: NauticalMiles = 1;
 /** Without times a direction is taken over twice this: long against the noise of a position, short against a turn. Chosen. */
 const HALF_CHORD: NauticalMiles = 0.15;
 
@@ -80,10 +88,13 @@ export function measureArcRows(
     deviationNm: column(),
     alongNm: column(),
     crossTrackNm: column(),
-    tangentDeg: around.outward.map((outward) => direction(outward + side * 90)),
+    courseAtFootDeg: around.outward.map((outward) => direction(outward + side * 90)),
     trackDeg: cut(motion?.trackAngle),
     trackErrorDeg: column(),
     trackSdDeg: column(),
+    turnRate: column(),
+    needle: column(),
+    fullScaleNm: new Float64Array(length).fill(ARC_FULL_SCALE),
     groundSpeedKt: cut(motion?.groundSpeed),
     headingDeg: cut(wind?.alongFlight.heading),
     altitudeFt: cut(path.altitude),
@@ -98,7 +109,13 @@ export function measureArcRows(
     rows.deviationNm[i] = rows.distanceNm[i]! - exercise.radius;
     rows.alongNm[i] = (rows.goneDeg[i]! / DEGREES_PER_RADIAN) * exercise.radius;
     rows.crossTrackNm[i] = -side * rows.deviationNm[i]!;
-    if (motion) rows.trackErrorDeg[i] = turnFrom(rows.tangentDeg[i]!, rows.trackDeg[i]!);
+    rows.needle[i] = rows.crossTrackNm[i]! / ARC_FULL_SCALE;
+    if (motion) {
+      const error = turnFrom(rows.courseAtFootDeg[i]!, rows.trackDeg[i]!);
+      const round = (rows.groundSpeedKt[i]! * cosDeg(error)) / 3600 / rows.distanceNm[i]!;
+      rows.trackErrorDeg[i] = error;
+      rows.turnRate[i] = motion.turnRate[start + i]! - side * round * DEGREES_PER_RADIAN;
+    }
     const doubts = doubtsAt(motion, start + i);
     rows.trackSdDeg[i] = doubts.trackSdDeg;
     rows.positionSdNm[i] = doubts.positionSdNm;

@@ -59,7 +59,7 @@ export function turnInFacts(flown: Flown, leg: Leg): ArcFacts["turnIn"] {
   const radial = rows.radialDeg[0]!;
   const side = sideOf(exercise);
   // the track in the frame of the arc: 0 outward, growing the way it goes round
-  const track = side * turnFrom(rows.tangentDeg[0]!, motion.trackAngle[start]!) + 90;
+  const track = side * turnFrom(rows.courseAtFootDeg[0]!, motion.trackAngle[start]!) + 90;
   const closing = Math.cos((track * Math.PI) / 180);
   const { turn } = throughAir(flown, leg, radial);
   const off = rows.deviationNm[0]!;

@@ -41,7 +41,7 @@ export function correctionOnArc(
   const side = sideOf(exercise);
   for (let i = span.start; i < span.end; i++) {
     const row = rows.pathStart + i;
-    const [tangent, airspeed] = [rows.tangentDeg[i]!, air.trueAirspeed[row]!];
+    const [tangent, airspeed] = [rows.courseAtFootDeg[i]!, air.trueAirspeed[row]!];
     const [east, north] = [air.airEast[row]!, air.airNorth[row]!];
     if (air.knowledge[row] !== "full" || !(airspeed > 0)) continue;
     const solved = headingForCourse(tangent, airspeed, windOfAir(east, north));

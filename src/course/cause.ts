@@ -2,8 +2,7 @@
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
 import { weigh } from "../quantity/weigh.ts";
-import type { Reversals } from "../track/index.ts";
-import type { ExcursionRows } from "./excursion.ts";
+import type { ExcursionRows, Reversals } from "../track/index.ts";
 import type { Cause, Excursion } from "./facts.ts";
 import type { Joining } from "./joining.ts";
 import type { Rows } from "./path.ts";
@@ -20,6 +19,11 @@ const SINCE_ROLL_OUT: Seconds = 30;
 const SAME_TRACK: AngleSize = 4;
 /** A share under this is none. Chosen: what is said is told in quarters. */
 const LEAST_SHARE: Share = 0.1;
+
+/** An excursion of a course: its record tells why. */
+export interface CourseExcursion extends ExcursionRows {
+  readonly record: Excursion;
+}
 
 type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "corrected-wrong-way";
 
@@ -43,7 +47,7 @@ const unknowable = ({ needed, doubt95 }: CorrectionMeasured): boolean =>
   Math.abs(needed) < doubt95 && Math.abs(needed) + doubt95 >= LEAST_NEED;
 
 /** Each cause of an excursion as a finding, with the values that it rests on and its share. */
-export function causeFindings({ record }: ExcursionRows, m: CorrectionMeasured | null): Finding[] {
+export function causeFindings({ record }: CourseExcursion, m: CorrectionMeasured | null): Finding[] {
   const { side, trackErrorDeg, causes } = record;
   const evidence = { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc };
   const wind = m && {
@@ -101,7 +105,7 @@ export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
 
 /** Causes of the worst that went wrong on a course: the chase, else the farthest of the excursions and of a turn that ended off the course. */
 export function worstCauses(
-  excursions: readonly ExcursionRows[],
+  excursions: readonly CourseExcursion[],
   joining: Joining | null,
   chased: Reversals | null,
 ): Cause[] {

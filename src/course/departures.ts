@@ -1,10 +1,9 @@
 /** What went wrong on a course: how it was joined, whether the needle was chased, and each excursion with its causes. */
 import type { CourseExercise } from "../brief/brief.ts";
 import type { Span } from "../quantity/span.ts";
-import { countReversals, type Intercept, type Reversals } from "../track/index.ts";
+import { countReversals, findExcursions, type Intercept, type Reversals } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import { causesOf } from "./cause.ts";
-import { type ExcursionRows, findExcursions } from "./excursion.ts";
+import { type CourseExcursion, causesOf } from "./cause.ts";
 import { wasChased } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { arrivedRow, findJoining, type Joining } from "./joining.ts";
@@ -16,7 +15,7 @@ export interface Departures {
   readonly joining: Joining | null;
   /** The reversals where they are called chasing. */
   readonly chased: Reversals | null;
-  readonly excursions: readonly ExcursionRows[];
+  readonly excursions: readonly CourseExcursion[];
 }
 
 export function findDepartures(given: {
@@ -40,7 +39,7 @@ export function findDepartures(given: {
   // a track that stood off from the roll-out on is told from there
   let from = start;
   while (joining && from > 0 && rows.timeMs[from - 1]! >= joining.time) from--;
-  const found = findExcursions(rows, { start: from, end }, exercise.scale, judged.begins === "near-station");
+  const found = findExcursions(rows, { start: from, end }, { fromStation: judged.begins === "near-station" });
   const excursions = found.map((e) => {
     const correction = correctionOver(e.drifting);
     return { ...e, record: { ...e.record, causes: causesOf(e, { rows, joining, chased, correction }) } };

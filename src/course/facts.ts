@@ -1,5 +1,6 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
+import { excursionSchema } from "../quantity/excursion-record.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 
@@ -74,29 +75,7 @@ const causeSchema = z.strictObject({
   share: z.number(),
 });
 
-/** The track left the course (A), the needle reached a quarter (B), the pilot corrected (C). */
-const excursionSchema = z.strictObject({
-  /** The side that the aircraft went to. */
-  side: z.enum(["left", "right"]),
-  /** A: the track angle error passed its threshold for good. */
-  trackOffUtc: utc,
-  /** Mean track angle error from A to C. */
-  trackErrorDeg: z.number(),
-  trackTrueDeg: z.number(),
-  /** B, or null where the needle never reached a quarter. */
-  quarterUtc: utc.nullable(),
-  /** C: first turn back of the right sign, or null where none came. */
-  correctedUtc: utc.nullable(),
-  /** A to B. */
-  silentS: z.number().nullable(),
-  /** A to C. */
-  leadS: z.number().nullable(),
-  /** Worst distance off course before it was back, right positive, and the needle's share then. */
-  worstCrossTrackNm: z.number(),
-  worstNeedle: z.number(),
-  worstUtc: utc,
-  causes: z.array(causeSchema),
-});
+const courseExcursionSchema = excursionSchema.extend({ causes: z.array(causeSchema) });
 
 /**
  * Facts of a course. Signs: right of course positive, everywhere; the needle goes the other way.
@@ -190,7 +169,7 @@ export const courseFactsSchema = z.strictObject({
       turned: z.enum(["in-time", "late", "early"]),
     })
     .nullable(),
-  excursions: z.array(excursionSchema),
+  excursions: z.array(courseExcursionSchema),
   /** Of the worst that went wrong, the largest first; empty where nothing did. */
   causes: z.array(causeSchema),
   /** Reversals of the track (or of the estimated heading) beyond what noise makes. */

@@ -1,14 +1,13 @@
 /** What is worth saying of a course as flown: codes with facts and the times they rest on, most telling first. */
 import type { CourseExercise } from "../brief/brief.ts";
-import { direction, magneticFromTrue } from "../quantity/angle.ts";
+import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { Seconds } from "../quantity/units.ts";
+import type { TrueDegrees } from "../quantity/units.ts";
 import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
-import type { Reversals } from "../track/index.ts";
-import { causeFindings } from "./cause.ts";
-import type { ExcursionRows } from "./excursion.ts";
+import { excursionFinding, type Reversals, toldExcursions } from "../track/index.ts";
+import { type CourseExcursion, causeFindings } from "./cause.ts";
 import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
 import type { Joining } from "./joining.ts";
@@ -16,22 +15,15 @@ import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
 import type { CorrectionMeasured } from "./wind-correction.ts";
 
-/** Excursions shorter than this belong to the chase that they are part of. Half of the longest chasing period. */
-const CHASE_LEAD: Seconds = 35;
-/** A track off for less than this was put right at once: it stays among the facts, and nothing is said of it. Tuned: a return that passes through the course takes up to 8 s to turn. */
-const PROMPT: Seconds = 10;
 /** A drift made the worst needle of a course when it came to this share of it. Tuned: apart from noise it is all of it. */
 const MADE_THE_WORST = 0.8;
-
-/** Whether an excursion lasted long enough to be spoken of. */
-export const isTold = ({ record }: ExcursionRows): boolean => (record.leadS ?? PROMPT) >= PROMPT;
 
 export interface FindingsFrom {
   readonly exercise: CourseExercise;
   readonly rows: Rows;
   readonly judged: Judged;
   readonly facts: CourseFacts;
-  readonly excursions: readonly ExcursionRows[];
+  readonly excursions: readonly CourseExcursion[];
   /** The reversals where they are called chasing. */
   readonly chased: Reversals | null;
   readonly joining: Joining | null;
@@ -55,12 +47,10 @@ export function findingsOf(from: FindingsFrom): Finding[] {
         ]
       : [];
   const chased = from.chased && chasedFinding(rows, from.chased);
-  const told = excursions
-    .filter(isTold)
-    .filter((e) => !(chased && (e.record.leadS ?? driftSeconds(rows, e)) < CHASE_LEAD))
-    .sort((a, b) => Math.abs(b.record.worstNeedle) - Math.abs(a.record.worstNeedle));
+  const told = toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {
-    return [driftFinding(exercise, rows, e), ...causeFindings(e, from.correctionOver(e.drifting))];
+    const drift = excursionFinding("drifted-before-needle", rows, e, magneticOf(exercise));
+    return [drift, ...causeFindings(e, from.correctionOver(e.drifting))];
   });
   // a drift that is not what made the worst of this course does not lead: the worst itself does
   const drifted = told.some(
@@ -75,8 +65,10 @@ export function findingsOf(from: FindingsFrom): Finding[] {
   ];
 }
 
-const driftSeconds = (rows: Rows, { drifting }: ExcursionRows): Seconds =>
-  (rows.timeMs[drifting.end - 1]! - rows.timeMs[drifting.start]!) / 1000;
+const magneticOf =
+  ({ variation: { degrees, from }, magnetic }: CourseExercise) =>
+  (course: TrueDegrees) =>
+    from === "unknown" || magnetic === null ? null : magneticFromTrue(course, degrees);
 
 type Timed = Pick<Rows, "timed" | "timeMs">;
 
@@ -104,32 +96,6 @@ function unseenFacts({ crossTrack, needle }: CourseFacts): Finding["facts"] {
   const { unseen } = crossTrack;
   if (!unseen) return {};
   return { unseenNm: unseen.most, unseenNeedle: needle.unseen?.most ?? null, unseenS: unseen.seconds };
-}
-
-function driftFinding(exercise: CourseExercise, rows: Rows, e: ExcursionRows): Finding {
-  const { record } = e;
-  const { degrees, from } = exercise.variation;
-  const course = direction(record.trackTrueDeg - record.trackErrorDeg);
-  const magnetic = (d: number) =>
-    from === "unknown" || exercise.magnetic === null ? null : magneticFromTrue(d, degrees);
-  return {
-    code: "drifted-before-needle",
-    facts: {
-      side: record.side,
-      degrees: Math.abs(record.trackErrorDeg),
-      trackTrueDeg: record.trackTrueDeg,
-      trackMagneticDeg: magnetic(record.trackTrueDeg),
-      courseTrueDeg: course,
-      courseMagneticDeg: exercise.magnetic === null ? null : magnetic(course),
-      silentS: record.silentS,
-      leadS: record.leadS,
-      driftS: driftSeconds(rows, e),
-      quarterReached: record.quarterUtc !== null,
-      worstNeedle: Math.abs(record.worstNeedle),
-      worstNm: record.worstCrossTrackNm,
-    },
-    evidence: { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc },
-  };
 }
 
 export function wasChased(rows: Rows, r: Reversals): boolean {

@@ -2,15 +2,8 @@
 import type { CourseExercise } from "../brief/brief.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type {
-  AngleSize,
-  DegreesPerSecond,
-  NauticalMiles,
-  Seconds,
-  TurnDegrees,
-  UtcMillis,
-} from "../quantity/units.ts";
-import { ESTABLISHED_NEEDLE, type Intercept, measureIntercept } from "../track/index.ts";
+import type { AngleSize, NauticalMiles, Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import { ESTABLISHED_NEEDLE, type Intercept, measureIntercept, steadyFrom } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { CourseFacts } from "./facts.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
@@ -20,9 +13,6 @@ const LOOK_BACK: Seconds = 180;
 /** Near the course and nearly along it, for so long: the turn onto it is over, however it ended. Tuned: a bad roll-out is off by less. */
 const NEARLY_ALONG: AngleSize = 25;
 const FOR: Seconds = 10;
-/** Turning slower than this is rolled out, when it stays so for as long. Tuned: wander of 2 degrees over 20 s stays under. */
-const STEADY: DegreesPerSecond = 1;
-const STEADY_FOR: Seconds = 4;
 /** Farther off than this, or come back from on such a cut, the aircraft was turned away on purpose. Chosen: less than a usual cut of 30. */
 const ON_PURPOSE: AngleSize = 20;
 /** The track after the roll-out is its mean over this. Chosen: half a wander. */
@@ -107,14 +97,6 @@ function rollOut(rows: Rows, intercept: Intercept): Joining | null {
     return { time: rows.timeMs[i]!, crossTrackNm: rows.crossTrackNm[i]!, trackErrorDeg, turned };
   }
   return null;
-}
-
-function steadyFrom(rows: Rows, row: number): boolean {
-  for (let i = row; i < rows.length; i++) {
-    if (rows.timeMs[i]! - rows.timeMs[row]! > STEADY_FOR * 1000) return true;
-    if (!(Math.abs(rows.turnRate[i]!) < STEADY)) return false;
-  }
-  return false;
 }
 
 function meanOver(rows: Rows, row: number): TurnDegrees {

@@ -13,6 +13,7 @@ import { maskOf, type Span } from "../quantity/span.ts";
 import type { Feet, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
 import type { SilentEdge } from "../quantity/unseen.ts";
 import { intervals, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
+import { findExcursions, steadyFrom, TRACK_OFF, toldExcursions } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
@@ -77,6 +78,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
   const speed = weigh(rows.groundSpeedKt, judged.span, weights);
   const flown = motion && { exercise, path, motion, wind };
   const turnOff = flown && judged.turnOff ? turnOffFacts(flown, judged.turnOff) : null;
+  const excursions = findExcursions(rows, sinceRollOut(rows, judged.span));
   const gone = (row: number) => Math.max(0, Math.min(sweep, rows.goneDeg[row]!));
   const magnetic = (d: TrueDegrees) =>
     exercise.fromMagnetic === null ? null : magneticFromTrue(d, exercise.variation.degrees);
@@ -116,6 +118,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
       doubt95Deg: correction.doubt95,
     },
     drift: drifted && driftFacts(rows, drifted, wind && correctionOnArc(exercise, rows, drifted, wind)),
+    excursions: excursions.map(({ record }) => record),
     turnIn: flown && judged.turnIn ? turnInFacts(flown, judged.turnIn) : null,
     turnOff,
     altitude,
@@ -136,10 +139,20 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
       : null;
   return {
     facts,
-    findings: [...arcFindings(exercise, rows, judged, facts), ...edgeFindings(edges)],
+    findings: [
+      ...arcFindings(exercise, rows, judged, facts, toldExcursions(rows, excursions, false)),
+      ...edgeFindings(edges),
+    ],
     whatWouldHaveWorked: remedy,
     series: seriesOf(rows, judged.span),
   };
+}
+
+/** The turn onto the arc is no excursion from it, until it has ended or its track has passed the tangent. */
+function sinceRollOut(rows: ArcRows, { start, end }: Span): Span {
+  let row = start;
+  while (row < end && !steadyFrom(rows, row) && Math.abs(rows.trackErrorDeg[row]!) >= TRACK_OFF) row++;
+  return { start: row, end };
 }
 
 function deviationFacts(

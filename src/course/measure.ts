@@ -7,7 +7,7 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
-import { countReversals, measureIntercept } from "../track/index.ts";
+import { countReversals, isTold, measureIntercept } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
@@ -17,7 +17,7 @@ import { worstCauses } from "./cause.ts";
 import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
-import { findingsOf, isTold } from "./finding.ts";
+import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
 import { joiningFacts } from "./joining.ts";
@@ -132,16 +132,18 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     overshootNeedle: overshootNeedle ?? 0,
   });
   const findings = [...partFindings(before, rows, judged), ...told, ...edgeFindings(edges)];
-  const worst = excursions.reduce<(typeof excursions)[number] | null>(
-    (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
-    null,
-  );
   return {
     facts,
     findings,
     whatWouldHaveWorked: fitted
       ? null
-      : whatWouldHaveWorked(exercise, rows, measured?.course ?? exercise.course.azimuth, windFact, worst),
+      : whatWouldHaveWorked(
+          exercise,
+          rows,
+          measured?.course ?? exercise.course.azimuth,
+          windFact,
+          excursions,
+        ),
     series: seriesOf(rows, judged.span),
   };
 }

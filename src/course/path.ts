@@ -4,7 +4,7 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
-import { needleOf } from "../quantity/needle.ts";
+import { acrossAt, needleOf } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Degrees, FeetMsl, NauticalMiles, UtcMillis } from "../quantity/units.ts";
 import { SLOW_POSITION_SD } from "../track/index.ts";
@@ -36,6 +36,8 @@ export interface Rows {
   /** 1 where the aircraft is on the far side of the fix that the course ends or begins at. */
   readonly pastFix: Uint8Array;
   readonly needle: Float64Array;
+  /** From the course to full deflection. */
+  readonly fullScaleNm: Float64Array;
   readonly courseAtFootDeg: Float64Array;
   readonly trackDeg: Float64Array;
   readonly trackErrorDeg: Float64Array;
@@ -80,6 +82,7 @@ export function measureRows(
     distanceToFixNm: column(),
     pastFix: new Uint8Array(length),
     needle: column(),
+    fullScaleNm: column(),
     courseAtFootDeg: line.courseAtFoot,
     trackDeg: cut(motion?.trackAngle),
     trackErrorDeg: column(),
@@ -98,6 +101,7 @@ export function measureRows(
     rows.pastFix[i] = toGo < 0 ? 1 : 0;
     rows.distanceToFixNm[i] = Math.abs(toGo);
     rows.needle[i] = needleOf(scale, rows.crossTrackNm[i]!, toGo);
+    rows.fullScaleNm[i] = acrossAt(scale, 1, toGo);
     if (motion) rows.trackErrorDeg[i] = turnFrom(rows.courseAtFootDeg[i]!, rows.trackDeg[i]!);
     const doubts = doubtsAt(motion, start + i);
     rows.trackSdDeg[i] = doubts.trackSdDeg;

@@ -5,8 +5,8 @@ import { direction, magneticFromTrue, tanDeg } from "../quantity/angle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
+import type { ExcursionRows } from "../track/index.ts";
 import type { WindFact } from "../wind/wind.ts";
-import type { ExcursionRows } from "./excursion.ts";
 import type { WhatWouldHaveWorked } from "./facts.ts";
 import type { Rows } from "./path.ts";
 import { neededCorrection } from "./wind-correction.ts";
@@ -36,10 +36,11 @@ export function whatWouldHaveWorked(
   rows: Rows,
   courseTrue: number,
   wind: WindFact | null,
-  worst: ExcursionRows | null,
+  excursions: readonly ExcursionRows[],
 ): WhatWouldHaveWorked {
   const correction = wind && neededCorrection(courseTrue, wind);
   if (!wind || !correction) return null;
+  const worst = worstOf(excursions);
   const { degrees, from } = exercise.variation;
   const { heading } = correction;
   return {
@@ -51,6 +52,12 @@ export function whatWouldHaveWorked(
     rejoin: worst && rejoin(exercise, rows, wind, worst),
   };
 }
+
+const worstOf = (excursions: readonly ExcursionRows[]): ExcursionRows | null =>
+  excursions.reduce<ExcursionRows | null>(
+    (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
+    null,
+  );
 
 function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, { worst }: ExcursionRows) {
   if (Math.abs(rows.needle[worst]!) < WORTH_A_CUT) return null;

@@ -182,5 +182,6 @@ export type { CourseFacts, Excursion, WhatWouldHaveWorked } from "../course/fact
 export type { Verdict } from "../grade/verdict.ts";
 export type { HoldFacts, HoldLap, Racetrack } from "../hold/facts.ts";
 export type { AskedHold, AskedRacetrack, RacetrackAnswer } from "../hold/index.ts";
+export type { ExcursionRecord } from "../quantity/excursion-record.ts";
 export type { Finding } from "../quantity/record.ts";
 export type { WindRecord } from "../wind/record.ts";

@@ -8,8 +8,8 @@ import { Z95 } from "../quantity/weigh.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
-import { entryOf, parallelPass } from "./entry.ts";
-import { fixAndCourse } from "./fix-and-course.ts";
+import { entryOf } from "./entry.ts";
+import { withEntry } from "./entry-before.ts";
 import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf, type Place } from "./ground.ts";
 import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
@@ -83,7 +83,7 @@ function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold |
     const others = readings.filter((_, j) => j !== i);
     const otherEnd = others.find((other) => parity(other) !== parity(reading));
     const lead = reading.score - (otherEnd?.score ?? Number.NEGATIVE_INFINITY);
-    const hold = holdAs(motion, ground, side, reading, fixes, lead);
+    const hold = holdAs(motion, ground, side, reading, readings, fixes, lead);
     if (!hold) continue;
     const likeness = likenessOf(motion, ground, hold.laps, hints.runways ?? []);
     return likeness === "other" ? null : { ...hold, maybeCircuit: likeness === "maybe" };
@@ -99,14 +99,12 @@ function holdAs(
   ground: Ground,
   side: 1 | -1,
   read: Reading,
+  readings: readonly Reading[],
   fixes: readonly Place[],
   lead: number,
 ): Omit<FoundHold, "maybeCircuit"> | null {
   if (read.inbound.length === 0) return null;
-  let known = fixAndCourse(ground, read, fixes);
-  const before = parallelPass(ground, side, read, known);
-  const reading = before ? { ...read, before } : read;
-  if (before) known = fixAndCourse(ground, reading, fixes);
+  const { reading, known } = withEntry(ground, side, read, readings, fixes);
   const entered = entryOf(ground, side, reading, known);
   const laps = lapsOf(motion, ground, entered.turns, side, known);
   const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;

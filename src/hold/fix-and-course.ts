@@ -8,6 +8,7 @@ import type { AngleSize, Metres, Share, TrueDegrees, TurnDegrees, UtcMillis } fr
 import { climb } from "./climb.ts";
 import type { Ground, Place } from "./ground.ts";
 import { lastStraight } from "./inbound-line.ts";
+import { student } from "./likelihood.ts";
 import type { Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
@@ -116,19 +117,19 @@ export function fixAndCourse(ground: Ground, reading: Reading, fixes: readonly P
     metres,
   };
   const value = likelihood(evidence);
-  const begin = fixes.find((f) => sightings.some((s) => s.place === f)) ?? reading.fix;
+  const knownFix = fixes.find((f) => sightings.some((s) => s.place === f));
+  const begins = knownFix ? [knownFix] : [reading.fix, ground.place(overflown ?? starts[0]!)];
   const courses: number[] = [];
   for (const { direction } of reading.inbound)
     for (const cut of [0, CUT, -CUT])
       if (courses.every((c) => Math.abs(turnFrom(c, direction + cut)) > ELSEWHERE))
         courses.push(direction + cut);
-  const peaks = courses
-    .map((course) => ({ course, value: value(course, begin.east, begin.north) }))
+  const peaks = begins
+    .flatMap(({ east, north }) => courses.map((course) => [course, east, north] as const))
+    .map((at) => ({ at, value: value(...at) }))
     .sort((a, b) => b.value - a.value)
     .slice(0, MOST_STARTS)
-    .map(({ course }) =>
-      climb(([c, e, n]) => value(c, e, n), [course, begin.east, begin.north], [3, metres, metres]),
-    )
+    .map(({ at }) => climb((to) => value(...to), at, [3, metres, metres]))
     .sort((a, b) => b.value - a.value);
   const best = peaks[0]!;
   const [course, east, north] = best.at;
@@ -189,7 +190,7 @@ function likelihood({ looks, abeam, sightings, farthest, headingFor, metres }: E
       const meant = (1 - share) * keeps + share * cuts;
       sum += Math.log((1 - JOINING - WILD) * meant + JOINING * joins + WILD / 90);
       if (last)
-        sum += Math.log((1 - MISSES) * bell(y, ESTABLISHED_SECONDS) + MISSES * bell(y, MISSED_SECONDS));
+        sum += Math.log((1 - MISSES) * bell(y, ESTABLISHED_SECONDS) + MISSES * student(y, MISSED_SECONDS));
     }
     const heading = headingFor(course);
     for (const h of farthest)

@@ -23,11 +23,11 @@ const CUT_MOST: AngleSize = 100;
 /** Turning slower than this is straight; a cut is flown straight for so long, which a turn through it is not. Tuned. */
 const STEADY: DegreesPerSecond = 1;
 const STEADY_FOR: Seconds = 10;
-/** Past the course for longer than this before turning back, or crossing it later than this after joining, is no overshoot of the intercept. Tuned. */
+/** Past the course later than this after joining is no overshoot of the intercept but how the course was kept. Tuned. */
 const OVERSHOOT_WITHIN: Seconds = 60;
 
-/** Moving off again by this before the course was reached, the turn onto it was short of it. Chosen: over a receiver’s noise, under any cut. */
-const SHORT: NauticalMiles = 0.004;
+/** Moving back by this, past the course or short of it, the intercept is over. Chosen: over a receiver’s noise, under any cut. */
+const COMING_BACK: NauticalMiles = 0.004;
 
 export interface Intercept {
   readonly startUtc: string;
@@ -107,19 +107,14 @@ function heldSteady(rows: AgainstCourse, start: number, last: number): boolean {
   return seconds >= STEADY_FOR;
 }
 
-/** The farthest past the course before the track turned back to it, NM, never negative. */
+/** The farthest past the course before coming back to it, NM, never negative; rolled out short of it and moving off again, what comes later is not of the intercept. */
 function overshoot(rows: AgainstCourse, from: number, joined: number, side: number): number {
   const until = rows.timeMs[joined]! + OVERSHOOT_WITHIN * 1000;
-  let past = 0;
-  let nearest = Number.NEGATIVE_INFINITY;
-  for (let i = from; i < rows.length; i++) {
+  let farthest = Number.NEGATIVE_INFINITY;
+  for (let i = from; i < rows.length && rows.timeMs[i]! <= until; i++) {
     const beyond = -rows.crossTrackNm[i]! * side;
-    nearest = Math.max(nearest, beyond);
-    // rolled out short of the course and moving off again: what comes later is not of the intercept
-    if (past === 0 && beyond < nearest - SHORT) break;
-    if (beyond > 0) past = Math.max(past, beyond);
-    const turnedBack = beyond > 0 && rows.trackErrorDeg[i]! * side >= 0;
-    if (turnedBack || (beyond <= 0 && rows.timeMs[i]! > until)) break;
+    farthest = Math.max(farthest, beyond);
+    if (beyond < farthest - COMING_BACK) break;
   }
-  return past;
+  return Math.max(0, farthest);
 }

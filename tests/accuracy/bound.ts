@@ -32,7 +32,7 @@ export function matched(flown: Flown): { readonly bound: number; readonly error:
   belief.variance[5] = 1.5 ** 2;
   belief.mean[6] = 0;
   belief.variance.fill(1e-6, 6); // nothing lost in turns, no shear, and both are known
-  const smoother = new FactSmoother(facts);
+  const smoother = new FactSmoother(facts, belief);
   for (let i = 0; i < facts.count; i++) {
     const row = facts.row[i]!;
     const a = (flown.truth.heading[row]! * Math.PI) / 180;

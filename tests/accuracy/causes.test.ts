@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { FAULTS } from "../../src/simulator/index.ts";
 import { meterCauses } from "./causes.ts";
+import { meterArcLeads, meterFinalLeads } from "./line-leads.ts";
 
 /** Never used for tuning. */
 const FIRST_SEED = 500_000;
@@ -29,4 +30,23 @@ describe("simulated pilots with one fault each, in wind of 8 to 30 kt, unseen se
     expect(within(correctionS) / correctionS.length).toBeGreaterThanOrEqual(0.9);
     expect(within(leadS) / leadS.length).toBeGreaterThanOrEqual(0.9);
   });
+});
+
+describe("the leading indicator on simulated arcs and finals, unseen seeds", () => {
+  it.each([
+    ["arcs", meterArcLeads],
+    ["finals", meterFinalLeads],
+  ] as const)(
+    "%s: corrections and leads within 3 s but for one in five, nobody blamed who kept the line",
+    (_, meter) => {
+      const { correctionS, leadS, missed, kept, blamed } = meter(FIRST_SEED, 4 * FLIGHTS);
+      const within = (errors: readonly number[]) => errors.filter((e) => Math.abs(e) <= 3).length;
+      expect(correctionS.length).toBeGreaterThanOrEqual(FLIGHTS);
+      expect(missed).toBeLessThanOrEqual(1 + correctionS.length / 10);
+      expect(within(correctionS)).toBeGreaterThanOrEqual(0.8 * correctionS.length);
+      expect(within(leadS)).toBeGreaterThanOrEqual(0.8 * correctionS.length);
+      expect(kept).toBeGreaterThanOrEqual(4 * FLIGHTS);
+      expect(blamed).toBe(0);
+    },
+  );
 });

@@ -15,15 +15,12 @@ import {
 import type { TrueEvent, TrueExercise } from "../../src/simulator/truth.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
+import { TRACK_OFF, trueTrackOff } from "./true-lead.ts";
 
 /** A wind that needs less is no fault to leave alone: the track stays within hand-flown wander. */
 const LEAST_NEED = 4;
 /** A heading so near to the course is on it, degrees: 2, and what the heading wanders and the wind changes. */
 const ON_THE_COURSE = 4;
-/** The track is off from here, degrees, as the facts count it. */
-const TRACK_OFF = 3;
-/** Wander may have turned the track off already when the heading is let go, seconds. */
-const BEFORE = 30;
 /** What was flown is a fault from here on, NM: as far as a pilot would be told of it. */
 const LEAST_OFF = 0.1;
 /** A turn that ends nearer was no fault in that wind. */
@@ -88,30 +85,17 @@ function told({ causes }: Pick<CourseFacts, "causes">): string {
   return first === "under-corrected" ? "wind-uncorrected" : first;
 }
 
-/**
- * The second at which the true track passed the threshold for good: first there, about when the heading was let go, and
- * its mean from there on never back under it until the correction.
- */
-function trueTrackOff(columns: TrueColumns, course: number, letGo: number, corrected: number): number {
-  const { heading, trueAirspeed, airEast, airNorth } = columns;
-  const error = (i: number) => {
-    const east = trueAirspeed[i]! * sinDeg(heading[i]!) + airEast[i]!;
-    const north = trueAirspeed[i]! * cosDeg(heading[i]!) + airNorth[i]!;
-    return turnFrom(course, directionOf(east, north));
-  };
-  const side = Math.sign(error(corrected));
-  const forGood = (from: number) => {
-    let sum = 0;
-    for (let i = from; i <= corrected; i++) {
-      sum += error(i) * side;
-      if (sum < TRACK_OFF * (i - from + 1)) return false;
-    }
-    return true;
-  };
-  let at = Math.max(0, letGo - BEFORE);
-  while (at < corrected && !forGood(at)) at++;
-  return at;
-}
+/** Track less course of the true flight, degrees, at a second. */
+const trueError =
+  ({ heading, trueAirspeed, airEast, airNorth }: TrueColumns, course: number) =>
+  (i: number) =>
+    turnFrom(
+      course,
+      directionOf(
+        trueAirspeed[i]! * sinDeg(heading[i]!) + airEast[i]!,
+        trueAirspeed[i]! * cosDeg(heading[i]!) + airNorth[i]!,
+      ),
+    );
 
 function meterLead(
   leads: Leads,
@@ -137,7 +121,8 @@ function meterLead(
   const late = (Date.parse(found.correctedUtc!) - to) / 1000;
   leads.correctionS.push(late);
   const second = (t: number) => Math.round((t - Date.parse(truth.startUtc)) / 1000);
-  const lead = second(to) - trueTrackOff(columns, exercise.courseTrueDeg, second(from), second(to));
+  const lead =
+    second(to) - trueTrackOff(trueError(columns, exercise.courseTrueDeg), second(from), second(to));
   leads.leadS.push(found.leadS! - lead);
   leads.errorDeg.push(error);
 }

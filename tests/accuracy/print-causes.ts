@@ -1,6 +1,7 @@
 /** The big run of causes and leads, `npm run accuracy -- --causes`: unseen seeds. */
 import { FAULTS } from "../../src/simulator/index.ts";
 import { meterCauses } from "./causes.ts";
+import { type LineLeads, meterArcLeads, meterFinalLeads } from "./line-leads.ts";
 
 /** Seeds from here on are never used for tuning; those below 1,000 are. */
 const FIRST_SEED = 600_000;
@@ -41,4 +42,15 @@ export function printCauses(flights: number, write: (line: string) => void, firs
       `| ${from} to ${to} | ${of} | ${percent(within(leads.correctionS), of)} | ${percent(within(leads.leadS), of)} | ${worst.toFixed(0)} |`,
     );
   }
+  printLineLeads("arcs, by distance", meterArcLeads(first, flights), write);
+  printLineLeads("finals", meterFinalLeads(first, flights), write);
+}
+
+function printLineLeads(line: string, leads: LineLeads, write: (line: string) => void): void {
+  const { correctionS, leadS, missed, kept, blamed } = leads;
+  const of = correctionS.length;
+  const within = (errors: readonly number[]) => errors.filter((e) => Math.abs(e) <= 3).length;
+  write(
+    `${line}: scripted corrections ${of} found, ${missed} not; correction within 3 s ${percent(within(correctionS), of)}, lead within 3 s ${percent(within(leadS), of)}; of ${kept} that kept it ${blamed} told of`,
+  );
 }

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { causesOf } from "../../src/course/cause.ts";
-import type { ExcursionRows } from "../../src/course/excursion.ts";
 import type { Joining } from "../../src/course/joining.ts";
 import type { Rows } from "../../src/course/path.ts";
 import type { CorrectionMeasured } from "../../src/course/wind-correction.ts";
+import type { ExcursionRows } from "../../src/track/index.ts";
 import { near } from "../support/near.ts";
 
 /** 100 s on which the track stands 6 degrees right and the aircraft goes from a distance to another. */

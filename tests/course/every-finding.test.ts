@@ -9,7 +9,12 @@ import { courseExercise, measured, tracksOff } from "../support/flown-course.ts"
 /** What findings a course can have: of its causes, and as written where they are made. */
 const source = readFileSync(new URL("../../src/course/finding.ts", import.meta.url), "utf8");
 const CAUSES = courseFactsSchema.shape.causes.element.shape.cause.options;
-const CODES = [...new Set([...CAUSES, ...[...source.matchAll(/code: "([a-z-]+)"/g)].map((m) => m[1]!)])];
+const CODES = [
+  ...new Set([
+    ...CAUSES,
+    ...[...source.matchAll(/(?:code: |excursionFinding\()"([a-z-]+)"/g)].map((m) => m[1]!),
+  ]),
+];
 
 const flown = (parts: Parameters<typeof tracksOff>[1], across = 0) =>
   tracksOff({ along: -14, across }, parts);

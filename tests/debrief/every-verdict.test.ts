@@ -16,7 +16,7 @@ const CODES = [
   ...["approach/finding", "approach/unstable"],
 ].flatMap((file) => {
   const source = readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), "utf8");
-  const made = source.matchAll(/(?:\bcode: |\bcode = |\? |: )"([a-z]+(?:-[a-z]+)*)"/g);
+  const made = source.matchAll(/(?:\bcode: |excursionFinding\(\s*|\bcode = |\? |: )"([a-z]+(?:-[a-z]+)*)"/g);
   return [...made].map((m) => m[1]!);
 });
 /** Words in the same places that are no codes. */

@@ -6,9 +6,10 @@ import { leadsOn, rowAtDistance, stretchesAlong } from "./approachStretches.ts";
 import { approachWindow, uprightHeights } from "./approachWindow.ts";
 import { CursorUpright } from "./CursorUpright.tsx";
 import { type ApproachRecord, type ApproachSeries, count } from "./contract.ts";
-import type { Cursor } from "./cursor.ts";
+import { type Cursor, rowAt } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
+import { LeadMarks, leadWords } from "./LeadMarks.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
 import { PointedAlong } from "./PointedAlong.tsx";
 import { HeightAxis, MileAxis } from "./ProfileAxes.tsx";
@@ -49,6 +50,10 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
     points(0, distance.length, (row) => (leadsOn(series, row) ? y(row) : Number.NaN));
   const flownY = (row: number) => l.y(heights.column[row]);
   const inside = (row: number) => distance[row] <= window.farNm && distance[row] >= window.nearNm;
+  const shown = (facts.excursions ?? []).filter(({ trackOffUtc }) => {
+    const row = rowAt(series.timeMs, Date.parse(trackOffUtc));
+    return row !== null && inside(row);
+  });
   const title = heights.aboveThreshold
     ? `Height above the threshold${narrow ? "" : ` (at ${count(heights.elevationFt)} ft)`}, ft`
     : "Altitude as logged, ft";
@@ -94,6 +99,12 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
           </g>
           <ProfileMarks {...{ facts, series, heights, window, l, narrow }} />
           <ApproachStrips {...{ exercise, series, stretches, l, clip, narrow, points }} />
+          <LeadMarks
+            excursions={shown}
+            timeMs={series.timeMs}
+            off={(row) => [l.x(distance[row]), stripY(l.lateral, series.needle[row])]}
+            zero={{ off: stripY(l.lateral, 0) }}
+          />
           <MileAxis
             words="NM to the threshold"
             {...{ left: l.left, right: l.right, axis: l.axis, x: l.x }}
@@ -115,6 +126,7 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
         is judged. Grey: the doubt of the height (95 %), a needle under a quarter.
         {facts.missed && " Ring: the climb away begins."} Right of course and below the path lie below the
         line; the needles themselves move the other way. The ground beneath is not known.
+        {leadWords(shown, "the needle at a quarter")}
       </p>
     </div>
   );

@@ -3,6 +3,7 @@ import { type ApproachFacts, type ApproachRecord, type ApproachSeries, count, si
 import type { Cursor } from "./cursor.ts";
 import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { NeedleRule } from "./readouts.tsx";
+import { onFinal, secondsToQuarter } from "./secondsToQuarter.ts";
 import { directionsBeside, knots, known } from "./words.ts";
 
 export function ApproachReplay(props: { exercise: ApproachRecord; series: ApproachSeries; cursor: Cursor }) {
@@ -29,6 +30,14 @@ function Readout({ facts, series, row }: ReadoutProps<ApproachFacts, ApproachSer
   const kind = facts.segments[series.segment[row]]?.kind;
   const distance = series.distanceToThresholdNm[row];
   const place = `${Math.abs(distance).toFixed(1)} NM ${distance < 0 ? "past" : "before"} the threshold`;
+  const { halfAngleDeg } = facts.guidance;
+  const full = series.fullScaleNm[row];
+  const seconds = secondsToQuarter(onFinal(halfAngleDeg, full), {
+    offNm: series.crossTrackNm[row],
+    errorDeg: series.trackAngleErrorDeg[row],
+    speedKt: series.groundSpeedKt[row],
+    distanceNm: halfAngleDeg === null ? distance : full / Math.tan((halfAngleDeg * Math.PI) / 180),
+  });
   return (
     <>
       <NeedleRule needle={series.needle[row]} />
@@ -39,6 +48,8 @@ function Readout({ facts, series, row }: ReadoutProps<ApproachFacts, ApproachSer
         <dd>{known(series.crossTrackNm[row], (nm) => sided(nm, 2, " NM"))}</dd>
         <dt>Track</dt>
         <dd>{flown(series.trackTrueDeg[row])}</dd>
+        <dt>Needle at a quarter</dt>
+        <dd>{seconds === null ? "not at this rate" : `in ${seconds} s`}</dd>
         <dt>Heading, estimated</dt>
         <dd>{flown(series.headingTrueDeg[row])}</dd>
         {facts.glidePath && (

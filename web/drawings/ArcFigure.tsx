@@ -7,6 +7,7 @@ import { QUIET_DEG } from "./courseLayout.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
 import { JudgedLine } from "./JudgedLine.tsx";
+import { LeadMarks, leadWords } from "./LeadMarks.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
 import { judgedRows, nearestRow, stretchesOf } from "./nearestRow.ts";
 import { PointedAlong } from "./PointedAlong.tsx";
@@ -108,6 +109,13 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
           </g>
           <Radials facts={facts} l={l} />
           <Turns facts={facts} series={series} l={l} narrow={narrow} />
+          <LeadMarks
+            excursions={facts.excursions ?? []}
+            timeMs={series.timeMs}
+            off={(row) => [l.x(goneDeg[row]), y.off(row)]}
+            error={(row) => [l.x(goneDeg[row]), y.error(row)]}
+            zero={{ off: stripY(l.deviation, 0), error: stripY(l.error, 0) }}
+          />
           <CursorUpright
             cursor={cursor}
             timeMs={series.timeMs}
@@ -125,6 +133,7 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
         {millimetreText(l.mmPerTenDegrees)}, 1 NM off it = {scales.mmPerMileOffArc} mm, 10° of track error ={" "}
         {scales.mmPerTenDegrees} mm. Thick: what is judged. Drawn with the arc to the right: right of it, here{" "}
         {rightIs === "in" ? "inside" : "outside"}, lies below the line.
+        {leadWords(facts.excursions ?? [], "a quarter of a mile off")}
       </p>
     </div>
   );

@@ -2,6 +2,7 @@
 import { type ArcFacts, type ArcRecord, type ArcSeries, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
+import { ON_ARC, secondsToQuarter } from "./secondsToQuarter.ts";
 import { directionsBeside, knots, known } from "./words.ts";
 
 export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
@@ -16,6 +17,12 @@ export const offTheArc = (nm: number): string => {
 
 function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
   const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
+  const seconds = secondsToQuarter(ON_ARC, {
+    offNm: series.crossTrackNm[row],
+    errorDeg: series.trackAngleErrorDeg[row],
+    speedKt: series.groundSpeedKt[row],
+    distanceNm: facts.radiusNm,
+  });
   return (
     <dl class="readout">
       <dt>Radial</dt>
@@ -28,6 +35,8 @@ function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
       <dd>{flown(series.trackTrueDeg[row])}</dd>
       <dt>Against the tangent</dt>
       <dd>{known(series.trackAngleErrorDeg[row], (deg) => sided(deg, 0, "°"))}</dd>
+      <dt>A quarter mile off</dt>
+      <dd>{seconds === null ? "not at this rate" : `in ${seconds} s`}</dd>
       <dt>Heading, estimated</dt>
       <dd>{flown(series.headingTrueDeg[row])}</dd>
       <dt>Over the ground</dt>

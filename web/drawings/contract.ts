@@ -18,6 +18,7 @@ export type {
   DocumentExercise,
   DocumentLeg,
   Excursion,
+  ExcursionRecord,
   FlightSeries,
   HoldFacts,
   HoldLap,
@@ -52,5 +53,6 @@ export {
   trueDirection,
   windLabel,
   windName,
+  worstExcursion,
 } from "../../src/index.ts";
 export type Side = Excursion["side"];

@@ -1,5 +1,5 @@
 /** The moments of the excursions: A the track leaves the course, B the needle reaches a quarter, C the correction. */
-import type { CourseSeries, Excursion } from "./contract.ts";
+import { type CourseSeries, type Excursion, worstExcursion } from "./contract.ts";
 import { rowAt } from "./cursor.ts";
 
 export type ChartName = "needle" | "error";
@@ -32,14 +32,6 @@ export interface Moments {
     readonly toLevel: 0 | 1 | "error";
     readonly toValue: number;
   }[];
-}
-
-/** The excursion whose needle went farthest, or null. */
-export function worstExcursion(excursions: readonly Excursion[]): Excursion | null {
-  return excursions.reduce<Excursion | null>(
-    (worst, e) => (worst === null || Math.abs(e.worstNeedle) > Math.abs(worst.worstNeedle) ? e : worst),
-    null,
-  );
 }
 
 const ms = (utc: string | null): number | null => (utc === null ? null : Date.parse(utc));

@@ -2,6 +2,7 @@
 import type { Finding } from "../../debrief/document.ts";
 import { feet, miles, rate } from "./measured.ts";
 import { count, degreesToSide } from "./number.ts";
+import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding) => string;
 
@@ -63,6 +64,7 @@ function climbed(f: Finding["facts"]): string {
 }
 
 export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
+  ...TRACK_OFF_WORDS,
   "below-step-down": (f) =>
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
   "below-minimum": (f) =>

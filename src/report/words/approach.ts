@@ -27,6 +27,7 @@ const JOINED: Readonly<Record<string, string>> = {
   "procedure-turn": "A procedure turn, then a cut",
   arc: "An arc, then a cut",
   hold: "A lap of a hold, then a cut",
+  circuit: "A circuit, then a cut",
   "straight-in": "Straight in, a cut",
 };
 

@@ -1,6 +1,7 @@
 /** Findings of arcs as sentences. */
 import type { Finding } from "../../debrief/document.ts";
 import { capital, clock, duration, flownDirection, offCourse, percent } from "./number.ts";
+import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding) => string;
 
@@ -51,6 +52,7 @@ function turnedOff(f: Finding["facts"]): string {
 }
 
 export const ARC_WORDS: Readonly<Record<string, Words>> = {
+  ...TRACK_OFF_WORDS,
   "arc-within": (f) =>
     `Farthest ${offArc(num(f.worstNm))}, on radial ${radial(f)}; within half a mile of the arc ${percent(num(f.withinHalfNm))} of the ${f.shareOf ?? "time"}.`,
   "arc-never-joined": (f) =>

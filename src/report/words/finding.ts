@@ -4,41 +4,16 @@ import { APPROACH_WORDS } from "./approach-finding.ts";
 import { ARC_WORDS } from "./arc-finding.ts";
 import { DESCENT_WORDS } from "./descent.ts";
 import { HOLD_WORDS } from "./hold-finding.ts";
-import {
-  capital,
-  clock,
-  degreesToSide,
-  duration,
-  flownDirection,
-  offCourse,
-  percent,
-  plain,
-} from "./number.ts";
+import { seconds } from "./measured.ts";
+import { clock, degreesToSide, offCourse, percent, plain } from "./number.ts";
+import { TRACK_OFF_WORDS } from "./track-off.ts";
 import { acrossWords } from "./wind.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding, exercise: DocumentExercise) => string;
 
 const num = (fact: unknown): number => Number(fact);
 const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
-const at = ({ evidence }: Finding): string => (evidence.fromUtc ? `At ${clock(evidence.fromUtc)} UTC ` : "");
 const share = (needle: unknown): string => `${Math.abs(num(needle)).toFixed(2)} of full scale`;
-/** "1 second", "82 seconds", "2 min 40 s". */
-const seconds = (s: unknown): string => (num(s) < 120 ? `${Math.round(num(s))} seconds` : duration(num(s)));
-const directionIn = (facts: Finding["facts"], what: "track" | "course"): string =>
-  flownDirection(num(facts[`${what}TrueDeg`]), given(facts[`${what}MagneticDeg`]));
-
-function drifted(facts: Finding["facts"], finding: Finding): string {
-  const turned = `${at(finding)}the track, ${directionIn(facts, "track")}, stood ${Math.round(num(facts.degrees))}° ${facts.side} of the course, ${directionIn(facts, "course")}.`;
-  const silent =
-    facts.quarterReached === true && facts.silentS !== null
-      ? `The needle stayed under a quarter for ${seconds(facts.silentS)}`
-      : "The needle never reached a quarter";
-  const corrected =
-    facts.leadS === null
-      ? "no correction followed"
-      : `the first correction came after ${seconds(facts.leadS)}`;
-  return `${capital(turned)} ${silent}; ${corrected}.`;
-}
 
 /** As in " That is about three quarters of it."; nothing where it is all of it. */
 function shareTail({ share: of }: Finding["facts"]): string {
@@ -78,7 +53,6 @@ const WORDS: Readonly<Record<string, Words>> = {
     `Never established on the course, which takes the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
   chased: (f) =>
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
-  "drifted-before-needle": drifted,
   "wind-uncorrected": (f) =>
     `The wind was left uncorrected: the heading was ${Math.abs(num(f.flownDeg)) < 0.5 ? "on the course" : `within ${Math.ceil(Math.abs(num(f.flownDeg)))}° of the course`}, and ${causeTail(f)}.${shareTail(f)}`,
   "under-corrected": (f) => `Too little wind correction${windTail(f)}.${shareTail(f)}`,
@@ -102,6 +76,7 @@ const WORDS: Readonly<Record<string, Words>> = {
     `The log is silent for ${seconds(f.silentS)} within this exercise (${num(f.gaps) === 1 ? "one gap" : `${f.gaps} gaps`}, the longest ${seconds(f.longestS)}); nothing is said about that time.`,
   "gap-beside-exercise": (f, { evidence }) =>
     `The log is silent for ${seconds(f.silentS)}${evidence.fromUtc ? ` from ${clock(evidence.fromUtc)} UTC on` : ""}: what of this exercise was flown then is not known.`,
+  ...TRACK_OFF_WORDS,
   ...APPROACH_WORDS,
   ...ARC_WORDS,
   ...DESCENT_WORDS,

@@ -1,19 +1,37 @@
-/** The leading indicator: the track leaves the course (A), the needle tells (B), the pilot corrects (C). */
+/** The leading indicator: the track leaves its line (A), the needle tells (B), the pilot corrects (C); of a course, an arc or a final alike. */
 import { direction, turnFrom } from "../quantity/angle.ts";
-import { acrossAt } from "../quantity/needle.ts";
+import type { ExcursionRecord } from "../quantity/excursion-record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { NauticalMiles, Seconds, Share } from "../quantity/units.ts";
-import { intervals, weigh, Z95 } from "../quantity/weigh.ts";
-import type { NeedleScale } from "../standard/needle.ts";
-import { correctionRow, TRACK_OFF } from "./correction.ts";
-import type { Excursion } from "./facts.ts";
-import type { Rows } from "./path.ts";
+import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import { intervals, type WeighedRows, weigh, Z95 } from "../quantity/weigh.ts";
+import type { AgainstCourse } from "./against-course.ts";
+import { correctionRow, TRACK_OFF } from "./first-correction.ts";
+
+/** What is read of rows to tell when they left their line; of an arc `turnRate` is that against its tangent. */
+export interface AlongLine extends AgainstCourse, WeighedRows {
+  /** Direction of the line where the aircraft is. */
+  readonly courseAtFootDeg: Float64Array;
+  /** Standard deviation of the track angle. */
+  readonly trackSdDeg: Float64Array;
+  /** From the line to full deflection. */
+  readonly fullScaleNm: Float64Array;
+}
+
+/** What differs from line to line. */
+export interface ExcursionsOf {
+  /** The judged rows begin beside a station, where the needle was not judged but the track tells. */
+  readonly fromStation?: boolean;
+  /** Carried away by this at least where the needle told of it; see `TOLD_LEAST`. */
+  readonly toldLeast?: NauticalMiles;
+}
 
 /** The needle tells from here. Common practice, no source. */
 const QUARTER: Share = 0.25;
 /** Shorter lulls do not end a run of track error. Tuned on wander of 2 degrees over 20 s. */
 const LULL: Seconds = 15;
+/** ... nor longer ones in which the track still led away by this, while its mean from A on stays off. Tuned likewise. */
+const STILL_AWAY: AngleSize = 1;
 /** Carried away: outward by this, or to a quarter scale. Tuned: five times what wander makes on a course well kept. */
 const CARRIED_AWAY: NauticalMiles = 0.1;
 /** ... where the needle told of it, by this at least: beside a station a quarter scale is less than wander makes. Tuned likewise. */
@@ -25,49 +43,57 @@ const ON_COURSE_MOST: NauticalMiles = 0.08;
 
 /** An excursion with its rows, for what is measured on it. */
 export interface ExcursionRows {
-  readonly record: Excursion;
+  readonly record: ExcursionRecord;
   /** A to C, or to the worst point where no correction came. */
   readonly drifting: Span;
   readonly worst: number;
 }
 
-/** Half-width of the strip in which the aircraft counts as on the course. */
-function onCourse(scale: NeedleScale, rows: Rows, i: number): NauticalMiles {
-  const strip = acrossAt(scale, ON_COURSE, rows.distanceToFixNm[i]!);
+/** Half-width of the strip in which the aircraft counts as on the line. */
+function onCourse({ fullScaleNm }: AlongLine, i: number): NauticalMiles {
+  const strip = ON_COURSE * fullScaleNm[i]!;
   return Math.min(ON_COURSE_MOST, Math.max(ON_COURSE_LEAST, strip));
 }
 
 /** Diverging by more than the threshold (and than its doubt): +1 to the right, -1 to the left, else 0. */
-function diverging(scale: NeedleScale, rows: Rows, i: number): number {
+function diverging(rows: AlongLine, i: number): number {
   const error = rows.trackErrorDeg[i]!;
   if (!(Math.abs(error) >= Math.max(TRACK_OFF, Z95 * rows.trackSdDeg[i]!)) || Math.abs(error) > 90) return 0;
   const side = Math.sign(error);
-  return rows.crossTrackNm[i]! * side >= -onCourse(scale, rows, i) ? side : 0;
+  return rows.crossTrackNm[i]! * side >= -onCourse(rows, i) ? side : 0;
 }
 
 /** A run of divergence [start, end): its rows are off to one side, but for lulls. */
-function divergingRun(scale: NeedleScale, rows: Rows, from: number, end: number, side: number): Span {
+function divergingRun(rows: AlongLine, from: number, end: number, side: number): Span {
   let start = from;
   let last = from;
   let sum = rows.trackErrorDeg[from]! * side;
+  let lull = 0;
   for (let i = from + 1; i < end; i++) {
     if (rows.gapBefore[i]) break;
-    sum += rows.trackErrorDeg[i]! * side;
-    if (diverging(scale, rows, i) === side) {
-      // for good: wander that fell back before the track really left is no beginning
-      if (i > last + 1 && sum / (i - start + 1) < TRACK_OFF) {
+    const error = rows.trackErrorDeg[i]! * side;
+    sum += error;
+    const forGood = sum >= TRACK_OFF * (i - start + 1);
+    if (diverging(rows, i) === side) {
+      // wander that fell back before the track really left is no beginning
+      if (i > last + 1 && !forGood) {
         start = i;
-        sum = rows.trackErrorDeg[i]! * side;
+        sum = error;
       }
       last = i;
-    } else if (rows.trackErrorDeg[i]! * side < -TRACK_OFF) break;
-    else if (rows.timeMs[i]! - rows.timeMs[last]! > LULL * 1000) break;
+      lull = 0;
+      continue;
+    }
+    lull += error;
+    const stillAway = forGood && lull >= STILL_AWAY * (i - last);
+    if (error < -TRACK_OFF) break;
+    if (!stillAway && rows.timeMs[i]! - rows.timeMs[last]! > LULL * 1000) break;
   }
   return { start, end: last + 1 };
 }
 
 /** Off already where the judged rows begin: the track tells from before, beside a station too, where a needle does not. */
-function begunBefore(rows: Rows, from: number, side: number): number {
+function begunBefore(rows: AlongLine, from: number, side: number): number {
   let start = from;
   for (let i = from - 1; i >= 0 && !rows.gapBefore[i + 1]; i--) {
     const error = rows.trackErrorDeg[i]! * side;
@@ -77,31 +103,30 @@ function begunBefore(rows: Rows, from: number, side: number): number {
   return start;
 }
 
-/** All excursions of some rows, in flown order, their causes not told yet. Empty where the log has no times. */
+/** All excursions of some rows, in flown order. Empty where the log has no times. */
 export function findExcursions(
-  rows: Rows,
+  rows: AlongLine,
   judged: Span,
-  scale: NeedleScale,
-  fromStation: boolean,
+  { fromStation = false, toldLeast = TOLD_LEAST }: ExcursionsOf = {},
 ): ExcursionRows[] {
   const found: ExcursionRows[] = [];
   if (!rows.timed) return found;
   let i = judged.start;
   while (i < judged.end) {
-    const side = diverging(scale, rows, i);
+    const side = diverging(rows, i);
     if (side === 0) {
       i++;
       continue;
     }
     const begun = fromStation && i === judged.start ? begunBefore(rows, i, side) : i;
-    const run = divergingRun(scale, rows, begun, judged.end, side);
+    const run = divergingRun(rows, begun, judged.end, side);
     const out = (k: number) => rows.crossTrackNm[k]! * side;
     let far = run.start;
     for (let k = run.start; k < run.end; k++) if (out(k) > out(far)) far = k;
     const told = rows.needle[far]! * side >= QUARTER && rows.needle[run.start]! * side < QUARTER;
     const moved = out(far) - Math.max(0, out(run.start));
-    if (moved >= CARRIED_AWAY || (told && moved >= TOLD_LEAST)) {
-      const excursion = excursionFrom(rows, judged, scale, run.start, far, side);
+    if (moved >= CARRIED_AWAY || (told && moved >= toldLeast)) {
+      const excursion = excursionFrom(rows, judged, run.start, far, side);
       found.push(excursion.rows);
       i = Math.max(i + 1, excursion.back, run.end);
     } else i = Math.max(i + 1, run.end);
@@ -111,16 +136,15 @@ export function findExcursions(
 
 /** From A at a row, by way of a row that is far off, to back on course or the end of what is judged. */
 function excursionFrom(
-  rows: Rows,
+  rows: AlongLine,
   judged: Span,
-  scale: NeedleScale,
   a: number,
   far: number,
   side: number,
 ): { rows: ExcursionRows; back: number } {
   const out = (k: number) => rows.crossTrackNm[k]! * side;
   let back = far;
-  while (back < judged.end && out(back) > onCourse(scale, rows, back)) back++;
+  while (back < judged.end && out(back) > onCourse(rows, back)) back++;
   let worst = a;
   for (let k = a; k < back; k++) if (out(k) > out(worst)) worst = k;
   let left = a;
@@ -153,7 +177,6 @@ function excursionFrom(
         worstCrossTrackNm: rows.crossTrackNm[worst]!,
         worstNeedle: rows.needle[worst]!,
         worstUtc: utc(worst),
-        causes: [],
       },
     },
   };

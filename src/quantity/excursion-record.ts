@@ -1,0 +1,38 @@
+/** An excursion as it stands in a document: the track left the line (A), the needle reached a quarter (B), the pilot corrected (C). */
+import { z } from "zod";
+import { utcSchema as utc } from "./record.ts";
+
+/** Off a course or a final; of an arc the line is its tangent, the needle's full scale one mile. Right of the line positive. */
+export const excursionSchema = z.strictObject({
+  /** The side that the aircraft went to. */
+  side: z.enum(["left", "right"]),
+  /** A: the track angle error passed its threshold for good. */
+  trackOffUtc: utc,
+  /** Mean track angle error from A to C. */
+  trackErrorDeg: z.number(),
+  trackTrueDeg: z.number(),
+  /** B, or null where the needle never reached a quarter. */
+  quarterUtc: utc.nullable(),
+  /** C: first turn back of the right sign, or null where none came. */
+  correctedUtc: utc.nullable(),
+  /** A to B. */
+  silentS: z.number().nullable(),
+  /** A to C. */
+  leadS: z.number().nullable(),
+  /** Worst distance off the line before it was back, right positive, and the needle's share then. */
+  worstCrossTrackNm: z.number(),
+  worstNeedle: z.number(),
+  worstUtc: utc,
+});
+
+export type ExcursionRecord = z.infer<typeof excursionSchema>;
+
+/** The excursion whose needle went farthest, or null. */
+export function worstExcursion<E extends Pick<ExcursionRecord, "worstNeedle">>(
+  excursions: readonly E[],
+): E | null {
+  return excursions.reduce<E | null>(
+    (worst, e) => (worst === null || Math.abs(e.worstNeedle) > Math.abs(worst.worstNeedle) ? e : worst),
+    null,
+  );
+}
