@@ -104,6 +104,7 @@ function holds(): string[] {
     ...said(scenarioNamed("hold-outbound-flown-parallel")),
     ...said(scenarioNamed("hold-teardrop-left-turns")),
     ...said(otherwise(direct, "hold", () => ({ turns: "left" }))),
+    ...said(otherwise("hold-outbound-flown-parallel", "hold", () => ({ entry: "direct" }))),
     ...said(factor(0)),
     ...said(factor(6)),
     ...said(gale, 2),
