@@ -46,7 +46,7 @@ async function workOut(known: readonly FlightRow[], what: string): Promise<Worke
   for (let next = rows[0]; next && !stopped; next = rows[done]) {
     const words = `${what}: ${shownName(next.fileNames[0] ?? "")}`;
     adding.value = { words, done, of: rows.length, stop: stopAdding };
-    rows.push(...((await orSay(workOutOne(analyst, next.id))) ?? []));
+    rows.push(...((await orSay(workOutOne(analyst, next.id, () => stopped))) ?? []));
     if (!stopped) done++;
   }
   adding.value = null;
@@ -112,9 +112,13 @@ export async function addSeveral(
     alsoSay(`${flightsWords(done)} added to the logbook.${already}`);
     return;
   }
-  const waiting = await orSay(Promise.all(all.map(({ id }) => flightRow(id))));
-  await orSay(clearAway((waiting ?? []).flatMap((row) => (row && row.analysis === null ? [row.id] : []))));
-  alsoSay(`Cancelled: ${done} of ${flightsWords(all.length)} added to the logbook.${already}`);
+  // One may have been finished while it was stopped: what is kept counts.
+  const now = (await orSay(Promise.all(all.map(({ id }) => flightRow(id))))) ?? [];
+  const unfinished = now.flatMap((row) => (row && row.analysis === null ? [row.id] : []));
+  await orSay(clearAway(unfinished));
+  alsoSay(
+    `Cancelled: ${all.length - unfinished.length} of ${flightsWords(all.length)} added to the logbook.${already}`,
+  );
 }
 
 /** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */

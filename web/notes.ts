@@ -40,6 +40,15 @@ export function write({ document, keeper, written, kept }: Notes, notes: Instruc
   kept.value = keeper.keep(document, notes);
 }
 
+/** What another tab writes on the same flight shows here too; gives what ends it. */
+export function followNotes({ document, keeper, written }: Notes): () => void {
+  const end = keeper.follow?.((notes) => {
+    const here = notesOf(withNotes(document, notes));
+    if (JSON.stringify(here) !== JSON.stringify(written.peek())) written.value = here;
+  });
+  return () => end?.();
+}
+
 /** The instructor's verdicts on an exercise. */
 export function useOverrules(exercise: DocumentExercise): readonly Overrule[] {
   const { document, written } = useNotes();

@@ -2,8 +2,9 @@
 import type { DebriefDocument, InstructorNotes } from "../src/index.ts";
 import { orSay } from "./flight.ts";
 import { type NotesKeeper, takeNotes } from "./kept-notes.ts";
-import { changeRows } from "./store/flights.ts";
+import { changeRows, flightRow } from "./store/flights.ts";
 import { mergedNotes } from "./store/merged-notes.ts";
+import { onChange } from "./store/news.ts";
 import { type FlightRow, NO_NOTES } from "./store/schema.ts";
 
 /** On the way: not yet in the row. `base` is what the row held when the writing began. */
@@ -87,5 +88,13 @@ export function rowKeeper(id: string, shown: InstructorNotes): NotesKeeper {
       timer = setTimeout(() => void orSay(carry(id)), PAUSE_MS);
       return kept;
     },
+    follow: (hear) =>
+      onChange(async (what) => {
+        const row = what === "flights" ? await orSay(flightRow(id)) : null;
+        if (!row) return;
+        const way = onTheWay(id);
+        base = way ? mergedNotes(way.base, way.notes, row.notes) : row.notes;
+        hear(base);
+      }),
   };
 }

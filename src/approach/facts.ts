@@ -62,7 +62,9 @@ export const approachFactsSchema = z.strictObject({
   /** The parts flown, in flown order; `segment` of the series counts them from 0. */
   segments: z.array(segmentSchema),
   /** What led onto the final: codes. */
-  joinedFrom: z.enum(["vectors", "procedure-turn", "arc", "hold", "straight-in", "not-joined"]).nullable(),
+  joinedFrom: z
+    .enum(["vectors", "procedure-turn", "arc", "hold", "circuit", "straight-in", "not-joined"])
+    .nullable(),
   /** Null where none led onto the final. */
   procedureTurn: procedureTurnSchema.nullable(),
   intercept: z

@@ -3,7 +3,7 @@ import type { ApproachExercise } from "../brief/brief.ts";
 import { localPlane, measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
-import type { AngleSize, DegreesPerSecond, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { AngleSize, DegreesPerSecond, Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { measureIntercept, turningPoints } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { rowsWithin } from "./column.ts";
@@ -23,6 +23,10 @@ const BACK: AngleSize = 150;
 const OUTBOUND: AngleSize = 60;
 /** ... and no farther beside the final than this: farther out it was a downwind leg. Chosen. */
 const OUTBOUND_BESIDE: NauticalMiles = 1.5;
+/** A circuit: outbound within 30° abeam the threshold, so far aside, no higher above it than so. Common practice, no source: 1,000 ft, 1,500 for the fast; with the doubt of a log. */
+const DOWNWIND: AngleSize = 150;
+const DOWNWIND_BESIDE: readonly [NauticalMiles, NauticalMiles] = [0.4, 2];
+const CIRCUIT: Feet = 1700;
 /** Aligned with the final all the while. Chosen: wider than a wind correction being found. */
 const ALIGNED: AngleSize = 20;
 /** The turn onto the final is quicker than this; an arc of 5 NM and more never is. */
@@ -60,12 +64,13 @@ export function joinedFrom(
   while (first > 0 && motion.time[last]! - motion.time[first - 1]! <= LOOK_BACK * 1000) first--;
   const error = (i: number) => turnFrom(exercise.course.azimuth, motion.trackAngle[i]!);
   let [turned, least, most] = [0, 0, 0];
-  const { across } = measureColumns(
+  const { along, across } = measureColumns(
     exercise.course,
     motion.latitude.subarray(first, last + 1),
     motion.longitude.subarray(first, last + 1),
   );
   let outbound = false;
+  let downwind = false;
   let aligned = true;
   for (let i = last; i > first; i--) {
     turned += turnFrom(motion.trackAngle[i]!, motion.trackAngle[i - 1]!);
@@ -74,12 +79,19 @@ export function joinedFrom(
     const beside = Math.abs(across[i - first]!) / METRES_PER_NAUTICAL_MILE;
     if (Math.abs(error(i)) > 180 - OUTBOUND && beside < OUTBOUND_BESIDE) outbound = true;
     if (Math.abs(error(i)) > ALIGNED) aligned = false;
+    const abeam = along[i - first]! <= 0 && along[i - 1 - first]! > 0;
+    const level = motion.altitude[i]! - exercise.runway.elevation < CIRCUIT;
+    if (abeam && level && Math.abs(error(i)) > DOWNWIND && within(beside, DOWNWIND_BESIDE)) downwind = true;
   }
   if (aligned) return "straight-in";
+  if (downwind) return "circuit";
   if (most - least >= ROUND) return "hold";
   if (isArc(motion, first, last)) return "arc";
   return outbound && most - least >= BACK ? "procedure-turn" : "vectors";
 }
+
+const within = (value: number, [least, most]: readonly [number, number]): boolean =>
+  value >= least && value <= most;
 
 /** Whether the way before the turn onto the final was part of a circle. Method: least squares of x2 + y2 = 2ax + 2by + c (I. Kasa, 1976). */
 function isArc(motion: Motion, first: number, last: number): boolean {

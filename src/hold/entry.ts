@@ -1,14 +1,13 @@
 /** How the hold was entered, from what was flown between the first pass over the fix and the first lap. */
-import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { UtcMillis } from "../quantity/units.ts";
-import { rateOfBank } from "../wind/index.ts";
 import { bendIn } from "./arms.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { HoldEntry } from "./found.ts";
 import type { Ground } from "./ground.ts";
 import { median } from "./likelihood.ts";
-import { nearest, type Pass } from "./near-fix.ts";
+import { nearest, SEEN_SECONDS, trackBetween } from "./near-fix.ts";
 import type { Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
@@ -26,18 +25,6 @@ const DIRECT_UP_TO = 110;
 const NEAR_BORDER = 10;
 /** A teardrop leads so far from the reciprocal of the course, to the holding side. FAA AIM 5-3-8 j.3. */
 const TEARDROP_ANGLE = 30;
-/** A parallel entry takes no longer than this, s at rate one; it turns back by more than this, degrees. Chosen. */
-const LONGEST_PARALLEL = 360;
-const OTHER_WAY = 150;
-/** Its outbound leg leads along the reciprocal within this, degrees, once so many seconds of flight from abeam, and begins abeam the fix within so many. Chosen. */
-const ALONG = 40;
-const BEGINS = 15;
-const ABEAM_SECONDS = 25;
-/** ... and within so many where it was back so soon that nothing else was flown between, s at rate one. Tuned on simulation, seeds 1 to 1000: laps that drift put their fix aside. */
-const DRIFTED_SECONDS = 50;
-const BACK_SOON = 180;
-const RATE_ONE = 3;
-const USUAL_BANK = 25;
 /** A small turn over the fix begins an outbound leg that is looked for so far back, s, and passes the fix within so many seconds of flight. Tuned. */
 const SMALL_TURN_BACK: readonly [number, number] = [25, 450];
 const OVER_SECONDS = 10;
@@ -46,8 +33,6 @@ const ROLLED_OUT = 6;
 /** Or once it changes by less than this in three seconds, degrees, having had so long to begin, ms. Chosen. */
 const STILL_TURNING = 2;
 const STARTS_MS = 8000;
-/** A log that begins less than this before the first turn shows no entry, s. Chosen. */
-const SEEN_SECONDS = 20;
 /** A log may begin on a leg of the hold, which takes no longer than this, s, and is flown in this direction within so many degrees. Chosen. */
 const LONGEST_LEG = 120;
 const ON_LEG = 35;
@@ -62,7 +47,7 @@ export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: F
   const direct = (arrival: number, leg: { readonly from: UtcMillis; readonly to: UtcMillis }) =>
     isDirect(
       side * turnFrom(known.course, arrival),
-      side * turnFrom(known.course + 180, trackOf(ground, leg)),
+      side * turnFrom(known.course + 180, trackBetween(ground, leg)),
       () =>
         median(outboundTracks(ground, reading).map((track) => side * turnFrom(known.course + 180, track))),
     );
@@ -70,7 +55,7 @@ export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: F
   // a log that begins shortly before, on a leg of the hold
   const beginsOn = (course: number) =>
     first.start - begin < LONGEST_LEG * 1000 &&
-    Math.abs(turnFrom(course, trackOf(ground, { from: begin, to: first.start }))) < ON_LEG &&
+    Math.abs(turnFrom(course, trackBetween(ground, { from: begin, to: first.start }))) < ON_LEG &&
     bendIn(ground, begin, first.start) < ON_LEG;
 
   if (reading.sense.first === 0) {
@@ -102,41 +87,6 @@ export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: F
 }
 
 /**
- * Over or abeam the fix before a parallel entry that drifted: a turn of half a circle the other way before the first
- * turn, and before that a leg along the reciprocal of the course that began abeam the fix. Null where there was none.
- */
-export function parallelPass(
-  ground: Ground,
-  side: 1 | -1,
-  reading: Reading,
-  known: FixAndCourse,
-): Pass | null {
-  const { turns, sense } = reading;
-  if (sense.first !== 0 || reading.before) return null;
-  const { start, before } = turns[0]!;
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
-  const slow = RATE_ONE / Math.min(RATE_ONE, rateOfBank(USUAL_BANK, ground.trueAirspeed));
-  const until = Math.max(ground.times[0] + SEEN_SECONDS * 1000, start - LONGEST_PARALLEL * slow * 1000);
-  const [e, n] = [sinDeg(known.course), cosDeg(known.course)];
-  const turned = (t: UtcMillis) => side * (before - ground.headingAt(t));
-  const outbound = (t: UtcMillis) =>
-    Math.abs(turnFrom(known.course + 180, trackOf(ground, { from: t - 2000, to: t + 2000 }))) < ALONG;
-  let t = start - 30_000;
-  while (t > until && (turned(t) > -OTHER_WAY || (turned(t) > -2 * OTHER_WAY && !outbound(t)))) t -= 1000;
-  const within = start - t < BACK_SOON * slow * 1000 ? DRIFTED_SECONDS : ABEAM_SECONDS;
-  for (; t > until; t -= 1000) {
-    const place = ground.place(t);
-    const along = ((place.east - known.fix.east) * e + (place.north - known.fix.north) * n) / metres;
-    if (along > 0) {
-      const distance = Math.hypot(place.east - known.fix.east, place.north - known.fix.north);
-      return distance < within * metres ? { time: t, place, distance } : null;
-    }
-    if (along < -BEGINS && !outbound(t)) return null;
-  }
-  return null;
-}
-
-/**
  * Whether the first leg outbound is a lap's, not a teardrop's. Angles in degrees, to the side of the turns positive:
  * of the arrival from the inbound course, of the leg's track from the reciprocal, and of the tracks of later legs.
  * Near the border of the sectors both are right, and what was flown decides.
@@ -152,19 +102,10 @@ function outboundTracks(ground: Ground, { turns, sense }: Reading): number[] {
   return turns.flatMap((turn, i) => {
     const next = turns[i + 1];
     return i > 0 && i % 2 === sense.first && next
-      ? [trackOf(ground, { from: turn.end, to: next.start })]
+      ? [trackBetween(ground, { from: turn.end, to: next.start })]
       : [];
   });
 }
-
-const trackOf = (
-  ground: Ground,
-  { from, to }: { readonly from: UtcMillis; readonly to: UtcMillis },
-): number => {
-  const a = ground.place(from);
-  const b = ground.place(to);
-  return directionOf(b.east - a.east, b.north - a.north);
-};
 
 /** A turn over the fix too small to stand in the row, from the arrival to the heading before the next turn. */
 function smallTurn(

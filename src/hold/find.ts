@@ -8,8 +8,8 @@ import { Z95 } from "../quantity/weigh.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
-import { entryOf, parallelPass } from "./entry.ts";
-import { fixAndCourse } from "./fix-and-course.ts";
+import { entryOf } from "./entry.ts";
+import { byEntry, parity, withEntry } from "./entry-before.ts";
 import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf, type Place } from "./ground.ts";
 import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
@@ -77,13 +77,13 @@ function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold |
   const ground = groundOf(motion, about(motion, turningOf(row)), turningOf(row));
   const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
   const fixes = (hints.fixes ?? []).map((fix) => ground.placeOf(fix));
-  const readings = readRow(ground, { side, arms, turns }, fixes);
+  const readings = byEntry(ground, side, readRow(ground, { side, arms, turns }, fixes), fixes);
   for (const [i, reading] of readings.entries()) {
     if (readings[0]!.score - reading.score > AS_LIKELY) break;
     const others = readings.filter((_, j) => j !== i);
     const otherEnd = others.find((other) => parity(other) !== parity(reading));
     const lead = reading.score - (otherEnd?.score ?? Number.NEGATIVE_INFINITY);
-    const hold = holdAs(motion, ground, side, reading, fixes, lead);
+    const hold = holdAs(motion, ground, side, reading, readings, fixes, lead);
     if (!hold) continue;
     const likeness = likenessOf(motion, ground, hold.laps, hints.runways ?? []);
     return likeness === "other" ? null : { ...hold, maybeCircuit: likeness === "maybe" };
@@ -91,22 +91,18 @@ function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold |
   return null;
 }
 
-const parity = ({ sense }: Reading) => (sense.lead + sense.first) % 2;
-
 /** A reading as a hold; null where no lap of it closes. `lead`: by how much it is likelier than with the fix at the other end. */
 function holdAs(
   motion: Motion,
   ground: Ground,
   side: 1 | -1,
   read: Reading,
+  readings: readonly Reading[],
   fixes: readonly Place[],
   lead: number,
 ): Omit<FoundHold, "maybeCircuit"> | null {
   if (read.inbound.length === 0) return null;
-  let known = fixAndCourse(ground, read, fixes);
-  const before = parallelPass(ground, side, read, known);
-  const reading = before ? { ...read, before } : read;
-  if (before) known = fixAndCourse(ground, reading, fixes);
+  const { reading, known } = withEntry(ground, side, read, readings, fixes);
   const entered = entryOf(ground, side, reading, known);
   const laps = lapsOf(motion, ground, entered.turns, side, known);
   const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;

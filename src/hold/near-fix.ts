@@ -13,8 +13,12 @@ export interface Pass {
   readonly distance: Metres;
 }
 
+/** A log that begins less than this before the first turn shows no entry, s. Chosen. */
+export const SEEN_SECONDS = 20;
+/** Laps that drifted may put the fix so far beside an entry that passed it, seconds of flight. Tuned on simulation, seeds 1 to 1000. */
+export const DRIFTED_SECONDS = 50;
 /** How long before the first turn the fix was passed in a teardrop and in a parallel entry: least, s; most, s at rate one and legs. Chosen. */
-const TEARDROP_BACK: readonly [Seconds, Seconds, number] = [25, 40, 2];
+const TEARDROP_BACK: readonly [Seconds, Seconds, number] = [25, 40, 1.4];
 const PARALLEL_BACK: readonly [Seconds, Seconds, number] = [70, 150, 3.5];
 /** The fix is passed so near to the side, when the course was joined and when it was not, seconds of flight. Tuned. */
 const ASIDE = [2, 10] as const;
@@ -49,7 +53,7 @@ export function entryPass(
   const slow = 3 / Math.min(3, rateOfBank(25, ground.trueAirspeed));
   const most = shortest * slow + legs * legSeconds;
   const pass = nearest(ground, fix, turn.start - most * 1000, turn.start - least * 1000);
-  if (!pass || pass.time < ground.times[0] + 20_000) return null;
+  if (!pass || pass.time < ground.times[0] + SEEN_SECONDS * 1000) return null;
   const turned = (t: UtcMillis) => side * (turn.before - ground.headingAt(t));
   if (first === 0) {
     const toward = Math.abs(turnFrom(axis, turn.before)) < PARALLEL_TOWARD;
@@ -71,8 +75,14 @@ export const passGain = (seconds: number): number =>
     ),
   );
 
-export const trackAt = (ground: Ground, time: UtcMillis): number => {
-  const a = ground.place(time - 2000);
-  const b = ground.place(time + 2000);
+export const trackAt = (ground: Ground, time: UtcMillis): number =>
+  trackBetween(ground, { from: time - 2000, to: time + 2000 });
+
+export const trackBetween = (
+  ground: Ground,
+  { from, to }: { readonly from: UtcMillis; readonly to: UtcMillis },
+): number => {
+  const a = ground.place(from);
+  const b = ground.place(to);
   return directionOf(b.east - a.east, b.north - a.north);
 };

@@ -2,7 +2,7 @@
 import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
+import type { Seconds, TrueDegrees } from "../quantity/units.ts";
 import { type Arm, armsOf, legsAgree, type Sense } from "./arms.ts";
 import type { Ground, Place } from "./ground.ts";
 import { type Line, lastStraight } from "./inbound-line.ts";
@@ -43,6 +43,8 @@ const NO_ENTRY = -3;
 const LEFT_OUTBOUND = -0.7;
 /** A log that shows so much before a turn inbound shows how the aircraft came there. Chosen. */
 const SEEN_MS = 225_000;
+/** Entries are looked for as if no leg were shorter, s. Chosen. */
+const SHORT_LEG = 30;
 /** Without another inbound leg the last one shows the course so long after its turn. Chosen. */
 const LAST_LOOK_MS = 45_000;
 /** A known fix speaks so much (log) for a reading that hangs on it, the less the farther off, seconds of flight. Chosen. */
@@ -100,13 +102,13 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   const axis = legs.inward ?? last?.direction ?? legs.outward + 180;
   score += startsAgree(places, first, axis, metres);
 
-  const legSeconds = Math.max(30, ...arms.slice(lead, lead + n - 1).map((arm) => arm.seconds));
+  const legSeconds = outboundSeconds(turns, first);
   const before = entryPass(ground, turns[0]!, side, first, axis, fix, legSeconds);
   const room = first === 0 ? PARALLEL_ROOM : 1;
   const gain = before ? passGain(before.distance / metres / room) : MISSED;
   const entered = gain > ENTERED ? before : null;
   if (entered) score += gain;
-  else if (first === 1 && turns[0]!.start - ground.times[0] > SEEN_MS) score += NO_ENTRY;
+  else score += noEntryCost(ground, turns, first);
 
   const until = tail === 1 ? Math.max(end + 1000, row.turns[lead + n]!.start) : end + INBOUND_SECONDS * 1000;
   const passed = lastInbound ? nearest(ground, fix, end, until) : null;
@@ -120,6 +122,17 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   });
   if (after && after.time - end >= 5000) lines.push(lastStraight(ground, end, after.time));
   return { sense, turns, fix, before: entered, after, inbound: lines, score };
+}
+
+/** What speaks against a hold that begins with a turn inbound (log), where the log would show how the aircraft came there. */
+export const noEntryCost = (ground: Ground, turns: readonly TurnEdges[], first: 0 | 1): number =>
+  first === 1 && turns[0]!.start - ground.times[0] > SEEN_MS ? NO_ENTRY : 0;
+
+/** The longest outbound leg; the longest of all where none was seen. */
+export function outboundSeconds(turns: readonly TurnEdges[], first: 0 | 1): Seconds {
+  const legs = turns.slice(1).map((turn, i) => (turn.start - turns[i]!.end) / 1000);
+  const outbound = legs.filter((_, i) => i % 2 === first);
+  return Math.max(SHORT_LEG, ...(outbound.length > 0 ? outbound : legs));
 }
 
 /** What the beginnings of the turns say, log: those over the fix abeam of it, those at the far end where the time is up. */

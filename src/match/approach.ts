@@ -6,6 +6,12 @@ import type { Flown } from "./flown.ts";
 /** What follows an approach belongs to it for so far: the roll, or the first part of a missed approach. Chosen: two to three minutes in a light aircraft. */
 const FOLLOWED_NM: NauticalMiles = 5;
 
+/** A final that leads to its runway is one from this length on. Chosen: the final of a tight circuit, less the turn onto it; so near to the threshold. */
+export const SHORT_FINAL: { readonly made: NauticalMiles; readonly left: NauticalMiles } = {
+  made: 0.4,
+  left: 0.2,
+};
+
 /** Any needle does to look for it: that of a terminal course. */
 const SCALE: CourseExercise["scale"] = {
   id: "rnav-1",

@@ -21,6 +21,8 @@ const HALF_DEG = 25;
 const TURNS_WITH = 0.3;
 /** ... asked where more than this went round: before it, wander hides it. Chosen. */
 const TELLS_DEG = 15;
+/** ... or where it began with a turn at the first radial and ended with one at the last, within this: one who flew the chord was on the arc all the same. Chosen: half a minute at 120 kt. */
+const AT_RADIAL_NM = 1;
 /** Runs that fit worse than this are chance. Chosen: a fifth of an arc flown as the aircraft passed by. */
 const LEAST_SCORE = 0.15;
 
@@ -65,11 +67,16 @@ export function arcRuns(exercise: ArcExercise, path: FlownPath, flown: Flown): R
     if (!(length >= Math.min(SHORTEST_NM, asked / 3))) return [];
     const turns = () => turnedWith(kept, error, side, gone, round) >= TURNS_WITH;
     const bulges = () => bulge(kept, (i) => off(i) + radius, gone) >= TURNS_WITH;
-    if (round >= TELLS_DEG && !turns() && !bulges()) return [];
+    const turnOn = turnAt(flown.turns, kept.start - 1, TURN_AWAY_DEG);
+    const turnOff = turnAt(flown.turns, kept.end, TURN_AWAY_DEG);
+    const beside = (i: number, at: TurnDegrees) =>
+      (Math.abs(gone(i) - at) / DEGREES_PER_RADIAN) * radius <= AT_RADIAL_NM;
+    const fromTo = turnOn && turnOff && beside(kept.start, 0) && beside(kept.end - 1, whole);
+    if (round >= TELLS_DEG && !fromTo && !turns() && !bulges()) return [];
     const score = Math.min(1, round / whole) * nearness(kept, flown.flown, off, error);
     if (score < LEAST_SCORE) return [];
-    const start = turnAt(flown.turns, kept.start - 1, TURN_AWAY_DEG)?.start ?? kept.start;
-    const end = turnAt(flown.turns, kept.end, TURN_AWAY_DEG)?.end ?? kept.end;
+    const start = turnOn?.start ?? kept.start;
+    const end = turnOff?.end ?? kept.end;
     return [
       { core: kept, span: { start: Math.min(start, kept.start), end: Math.max(end, kept.end) }, score },
     ];

@@ -1,7 +1,7 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import { asCourse, followedTo } from "./approach.ts";
+import { asCourse, followedTo, SHORT_FINAL } from "./approach.ts";
 import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
@@ -97,7 +97,8 @@ function candidates(
 function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: readonly Run[]): readonly Run[] {
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
   const course = asCourse(exercise);
-  return course ? runsOf(course, path, flown) : others;
+  if (!course) return others;
+  return runsOf(course, path, flown, exercise.kind === "approach" ? SHORT_FINAL : undefined);
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

@@ -43,8 +43,13 @@ export const SHORTEST_NM = 1;
 /** Runs that fit worse than this are chance. Chosen, not tuned: 1 NM flown at 2 NM and 12° off, far from the fix, has 0.12. */
 const LEAST_SCORE = 0.06;
 
-/** Every run in flown order. */
-export function runsOf(exercise: CourseExercise, path: FlownPath, flown: Flown): Run[] {
+/** Every run in flown order. `atFix`: what is enough of a run that ends so near to its fix, where that is less than of any other. */
+export function runsOf(
+  exercise: CourseExercise,
+  path: FlownPath,
+  flown: Flown,
+  atFix?: { readonly made: NauticalMiles; readonly left: NauticalMiles },
+): Run[] {
   const against = measured(exercise, path, flown);
   const { along, flown: distance } = against;
   const n = along.length;
@@ -74,7 +79,9 @@ export function runsOf(exercise: CourseExercise, path: FlownPath, flown: Flown):
   return cores.flatMap((core): Run[] => {
     const trimmed = withoutTurns(core, flown);
     if (trimmed.end - trimmed.start < 2) return [];
-    if (Math.abs(along[trimmed.end - 1]! - along[trimmed.start]!) < least) return [];
+    const ends = along[trimmed.end - 1]!;
+    const enough = atFix && Math.abs(ends) <= atFix.left ? Math.min(least, atFix.made) : least;
+    if (Math.abs(ends - along[trimmed.start]!) < enough) return [];
     const score = scoreOf(against, trimmed);
     if (score < LEAST_SCORE) return [];
     const start = interceptStart(trimmed.start, against, flown, onSide);

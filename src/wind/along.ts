@@ -57,7 +57,7 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
       2 *
       belief.windWander ** 2 *
       Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
-    const bridge = free + f * (1 - f) * facts.windStep[j]!;
+    const bridge = free + f * (1 - f) * belief.heightUnrest * facts.windStep[j]!;
     const airEast = smoother.windEast(i) * (1 - f) + smoother.windEast(j) * f;
     const airNorth = smoother.windNorth(i) * (1 - f) + smoother.windNorth(j) * f;
     const noseEast = motion.velocityEast[k]! - airEast;

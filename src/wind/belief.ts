@@ -44,6 +44,7 @@ export function beliefOf(groundSpeed: number, altitude: number): Belief {
     windWander: WIND_WANDER,
     windSeconds: Math.min(WIND_SECONDS, fade),
     windUnrest: 1,
+    heightUnrest: 1,
     airspeedWander: AIRSPEED_WANDER * Math.sqrt(scale),
     airspeedSeconds: AIRSPEED_SECONDS,
   };

@@ -23,16 +23,16 @@ const GRACE = 0.7;
 
 /** Compares a run of facts [first, after) with all others; null where there is nothing on one side to compare with. */
 export function checkRun(smoother: FactSmoother, belief: Belief, { first, after }: Run): TurnCheck | null {
-  const { facts, predicted, predictedCovariance } = smoother;
+  const { facts, kept, predicted, predictedCovariance } = smoother;
   const last = after - 1;
   // forward to the last fact of the run, measuring nothing in it
   const x = predicted.slice(first * N, first * N + N);
   const p = predictedCovariance.slice(first * N * N, (first + 1) * N * N);
-  for (let i = first + 1; i <= last; i++) carry(belief, facts, i, x, p);
+  for (let i = first + 1; i <= last; i++) carry(belief, kept, facts, i, x, p);
   let cavity: Float64Array = p;
   let mean: Float64Array = x;
   if (after < facts.count) {
-    carry(belief, facts, after, x, p);
+    carry(belief, kept, facts, after, x, p);
     const later = laterFacts(smoother, after);
     const known = later && withLater(p, later);
     if (!later || !known) return null;

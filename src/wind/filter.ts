@@ -7,7 +7,7 @@
  * Kalman smoother as a Gauss-Newton method", SIAM J. Optimization 4 (1994) 626-636.
  */
 import { AIRSPEED, EAST_PRIOR, type Facts, LEVEL_PRIOR } from "./facts.ts";
-import { type Belief, carry, fade, fadeBoth, firstCovariance, LEVEL, N } from "./state.ts";
+import { type Belief, carry, fade, fadeBoth, firstCovariance, type Kept, keptOf, LEVEL, N } from "./state.ts";
 
 /** A copy at hand for the inner loops: looking up an imported value there doubles the time. */
 const W: number = N;
@@ -15,6 +15,8 @@ const NN = W * W;
 
 export class FactSmoother {
   readonly facts: Facts;
+  /** By the time constants of the belief at first. */
+  readonly kept: Kept;
   /** Smoothed state of each fact. */
   readonly state: Float64Array;
   /** Unit vector of the air velocity at each fact, for the linearisation. */
@@ -32,15 +34,18 @@ export class FactSmoother {
   readonly innovationVariance: Float64Array;
   readonly predicted: Float64Array;
   readonly predictedCovariance: Float64Array;
+  /** Predicted covariance times the coefficients of each fact. */
+  private readonly gains: Float64Array;
   /** Adjoint before each fact's own measurement is undone: what this fact and all later ones say. */
   readonly adjoint: Float64Array;
   readonly adjointMatrix: Float64Array;
   private readonly h = new Float64Array(W);
   private readonly gain = new Float64Array(W);
 
-  constructor(facts: Facts) {
+  constructor(facts: Facts, belief: Belief) {
     const n = facts.count;
     this.facts = facts;
+    this.kept = keptOf(belief, facts);
     const column = (width = 1) => new Float64Array(n * width);
     this.state = column(W);
     this.noseEast = column();
@@ -54,6 +59,7 @@ export class FactSmoother {
     this.innovationVariance = column();
     this.predicted = column(W);
     this.predictedCovariance = column(NN);
+    this.gains = column(W);
     this.adjoint = column(W);
     this.adjointMatrix = column(NN);
   }
@@ -142,15 +148,17 @@ export class FactSmoother {
 
   /** Forward; returns minus twice the log likelihood of all facts, less a constant. */
   forward(belief: Belief): number {
-    const { facts, h, gain, predicted, predictedCovariance, innovation, innovationVariance } = this;
+    const { facts, kept, h, gain, gains, predicted, predictedCovariance, innovation, innovationVariance } =
+      this;
     const x = Float64Array.from(belief.mean);
     const p = firstCovariance(belief);
     let cost = 0;
     for (let i = 0; i < facts.count; i++) {
-      if (i > 0) carry(belief, facts, i, x, p);
+      if (i > 0) carry(belief, kept, facts, i, x, p);
       predicted.set(x, i * W);
       predictedCovariance.set(p, i * NN);
       const { surprise, variance } = this.foretell(i, x, p, h, gain);
+      gains.set(gain, i * W);
       innovation[i] = surprise;
       innovationVariance[i] = variance;
       cost += (surprise * surprise) / variance + Math.log(variance);
@@ -162,30 +170,30 @@ export class FactSmoother {
   /** Forward and backward; returns the cost of the forward pass. */
   pass(belief: Belief): number {
     const cost = this.forward(belief);
-    this.backward(belief);
+    this.backward();
     return cost;
   }
 
   /** Forward and backward for the path alone: half the work, and the adjoints of the last whole pass stand as they were. */
   passForPath(belief: Belief): void {
     this.forward(belief);
-    const { facts, h, gain, predictedCovariance } = this;
+    const { facts, h, kept } = this;
     const l = new Float64Array(W);
-    for (let i = facts.count - 1; ; i--) {
+    for (let i = facts.count - 1; i >= 0; i--) {
       this.coefficients(i, h);
-      const s = this.innovationVariance[i]!;
-      let fall = this.innovation[i]! / s;
-      for (let a = 0; a < W; a++) {
-        let sum = 0;
-        for (let b = 0; b < W; b++) sum += predictedCovariance[i * NN + a * W + b]! * h[b]!;
-        gain[a] = sum / s;
-        fall += gain[a]! * l[a]!;
-      }
-      for (let a = 0; a < W; a++) l[a] = l[a]! - h[a]! * fall;
+      this.backTo(i, l, h);
       this.stateFrom(i, l);
-      if (i === 0) break;
-      fade(belief, facts, i, l);
+      if (i > 0) fade(kept, i, l);
     }
+  }
+
+  /** The adjoint takes in fact i: l <- C' l - h y/S with C = I - gain h'/S, in place. */
+  private backTo(i: number, l: Float64Array, h: Float64Array): void {
+    const { gains } = this;
+    let fall = this.innovation[i]!;
+    for (let a = 0; a < W; a++) fall += gains[i * W + a]! * l[a]!;
+    fall /= this.innovationVariance[i]!;
+    for (let a = 0; a < W; a++) l[a] = l[a]! - h[a]! * fall;
   }
 
   /** The smoothed state of fact i from its adjoint. */
@@ -198,42 +206,35 @@ export class FactSmoother {
     }
   }
 
-  private backward(belief: Belief): void {
-    const { facts, h, gain, predictedCovariance } = this;
+  private backward(): void {
+    const { facts, kept, h, gains } = this;
     const l = new Float64Array(W);
     const m = new Float64Array(NN);
     const mk = new Float64Array(W);
     for (let i = facts.count - 1; i >= 0; i--) {
-      const c = i * NN;
       this.coefficients(i, h);
       const s = this.innovationVariance[i]!;
+      // M <- C' M C + h h'/S
+      let kmk = s;
       for (let a = 0; a < W; a++) {
         let sum = 0;
-        for (let b = 0; b < W; b++) sum += predictedCovariance[c + a * W + b]! * h[b]!;
-        gain[a] = sum / s;
-      }
-      // M <- C' M C + h h'/S and l <- C' l - h y/S with C = I - gain h'
-      let fall = this.innovation[i]! / s;
-      let kmk = 1 / s;
-      for (let a = 0; a < W; a++) {
-        let sum = 0;
-        for (let b = 0; b < W; b++) sum += m[a * W + b]! * gain[b]!;
+        for (let b = 0; b < W; b++) sum += m[a * W + b]! * gains[i * W + b]!;
         mk[a] = sum;
-        fall += gain[a]! * l[a]!;
-        kmk += gain[a]! * sum;
+        kmk += gains[i * W + a]! * sum;
       }
+      for (let a = 0; a < W; a++) mk[a] = (mk[a]! - (h[a]! * kmk) / s / 2) / s;
       for (let a = 0; a < W; a++) {
-        l[a] = l[a]! - h[a]! * fall;
         for (let b = 0; b < W; b++) {
-          m[a * W + b] = m[a * W + b]! + h[a]! * h[b]! * kmk - h[a]! * mk[b]! - mk[a]! * h[b]!;
+          m[a * W + b] = m[a * W + b]! - h[a]! * mk[b]! - mk[a]! * h[b]!;
         }
       }
+      this.backTo(i, l, h);
       this.adjoint.set(l, i * W);
-      this.adjointMatrix.set(m, c);
+      this.adjointMatrix.set(m, i * NN);
       this.stateFrom(i, l);
       if (i === 0) break;
-      fade(belief, facts, i, l);
-      fadeBoth(belief, facts, i, m);
+      fade(kept, i, l);
+      fadeBoth(kept, i, m);
     }
   }
 }

@@ -97,7 +97,7 @@ function evidence(
   { first, after }: Run,
   windows: readonly Window[],
 ): Evidence[] | null {
-  const { facts, predicted, predictedCovariance } = smoother;
+  const { facts, kept, predicted, predictedCovariance } = smoother;
   const { seconds, levelStep } = facts;
   const x = predicted.slice(first * N, (first + 1) * N);
   const p = predictedCovariance.slice(first * N * N, (first + 1) * N * N);
@@ -112,9 +112,9 @@ function evidence(
   p[level] = p[level]! + base[first]! - levelStep[first]!;
   for (let i = first; ; i++) {
     if (i > first) {
-      carry(belief, facts, i, x, p);
+      carry(belief, kept, facts, i, x, p);
       p[level] = p[level]! + base[i]! - levelStep[i]!;
-      for (const f of followed) fade(belief, facts, i, f);
+      for (const f of followed) fade(kept, i, f);
     }
     if (i === after) break;
     const { surprise, variance } = smoother.foretell(i, x, p, h, gain);

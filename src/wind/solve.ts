@@ -11,6 +11,8 @@ import type { Belief } from "./state.ts";
 /** Starts other than calm: winds from four sides of this share of the ground speed (18 kt at 100 kt). */
 const START_SHARE = 0.18;
 const FIRST_ITERATIONS = 4;
+/** Noses everywhere within this of those where another start led, as unit vectors: it leads there too. 2 degrees, chosen. */
+const SAME = 0.04;
 const MORE_ITERATIONS = 4;
 /** Rounds in which hidden changes and the restlessness of wind and airspeed are weighed anew. */
 const ROUNDS = 2;
@@ -82,25 +84,47 @@ function bestStart(facts: Facts, belief: Belief, groundSpeed: number): FactSmoot
     [0, w],
     [0, -w],
   ];
-  const smoother = new FactSmoother(facts);
-  const { noseEast, noseNorth } = smoother;
-  let best = { east: noseEast.slice(), north: noseNorth.slice() };
+  const smoother = new FactSmoother(facts, belief);
+  const ends: Noses[] = [];
+  let best: Noses | null = null;
   let least = Infinity;
   for (const [east, north] of starts) {
     smoother.startFrom(east!, north!);
-    for (let i = 0; i < FIRST_ITERATIONS; i++) {
-      smoother.passForPath(belief);
-      smoother.relinearise();
-    }
+    if (!descend(smoother, belief, ends)) continue;
+    const end = { east: smoother.noseEast.slice(), north: smoother.noseNorth.slice() };
+    ends.push(end);
     const cost = smoother.forward(belief);
-    if (!(cost < least)) continue;
+    if (best && !(cost < least)) continue;
     least = cost;
-    best = { east: noseEast.slice(), north: noseNorth.slice() };
+    best = end;
   }
-  noseEast.set(best.east);
-  noseNorth.set(best.north);
+  smoother.noseEast.set(best!.east);
+  smoother.noseNorth.set(best!.north);
   smoother.pass(belief);
   return smoother;
+}
+
+interface Noses {
+  readonly east: Float64Array;
+  readonly north: Float64Array;
+}
+
+/** A few iterations; false as soon as they lead where others have led. */
+function descend(smoother: FactSmoother, belief: Belief, ends: readonly Noses[]): boolean {
+  for (let i = 0; i < FIRST_ITERATIONS; i++) {
+    smoother.passForPath(belief);
+    smoother.relinearise();
+    if (i > 0 && ends.some((end) => leadsTo(smoother, end))) return false;
+  }
+  return true;
+}
+
+/** Whether the noses of a path are those of another, everywhere. */
+function leadsTo({ noseEast, noseNorth, facts }: FactSmoother, { east, north }: Noses): boolean {
+  for (let i = 0; i < facts.count; i++) {
+    if (Math.abs(noseEast[i]! - east[i]!) + Math.abs(noseNorth[i]! - north[i]!) > SAME) return false;
+  }
+  return true;
 }
 
 function iterate(smoother: FactSmoother, belief: Belief, times: number): void {

@@ -10,6 +10,8 @@ import type { Facts } from "./facts.ts";
 export const N = 9;
 export const LEVEL = 4;
 const AIRSPEED_WANDERS = 5;
+/** A copy at hand for the inner loops: looking up an exported value there costs time. */
+const W: number = N;
 
 /** What is believed before the first fact, and how the two wanders fade. */
 export interface Belief {
@@ -18,52 +20,72 @@ export interface Belief {
   /** Standard deviation and time constant of the wind's wander, kt and s. */
   readonly windWander: number;
   readonly windSeconds: number;
-  /** Factor on the variance by which the wind changes with time. */
+  /** Factors on the variance by which the wind changes with time, and with height. */
   readonly windUnrest: number;
+  readonly heightUnrest: number;
   /** Of the airspeed's. */
   readonly airspeedWander: number;
   readonly airspeedSeconds: number;
 }
 
-/** What is left of each wander from the fact before i to fact i. */
-function kept(
-  belief: Belief,
-  { seconds }: Facts,
-  i: number,
-): { readonly wind: number; readonly air: number } {
-  const dt = seconds[i]! - seconds[i - 1]!;
-  return { wind: Math.exp(-dt / belief.windSeconds), air: Math.exp(-dt / belief.airspeedSeconds) };
+/** What is left of each wander from the fact before to each fact: of the wind's, and of the airspeed's. */
+export interface Kept {
+  readonly wind: Float64Array;
+  readonly air: Float64Array;
+}
+
+export function keptOf({ windSeconds, airspeedSeconds }: Belief, { count, seconds }: Facts): Kept {
+  const wind = new Float64Array(count);
+  const air = new Float64Array(count);
+  for (let i = 1; i < count; i++) {
+    const dt = seconds[i]! - seconds[i - 1]!;
+    wind[i] = Math.exp(-dt / windSeconds);
+    air[i] = Math.exp(-dt / airspeedSeconds);
+  }
+  return { wind, air };
 }
 
 /** A state carried from the fact before i to fact i, or by the same factors back, in place. */
-export function fade(belief: Belief, facts: Facts, i: number, x: Float64Array): void {
-  const { wind, air } = kept(belief, facts, i);
+export function fade(kept: Kept, i: number, x: Float64Array): void {
+  const wind = kept.wind[i]!;
   x[2] = x[2]! * wind;
   x[3] = x[3]! * wind;
-  x[AIRSPEED_WANDERS] = x[AIRSPEED_WANDERS]! * air;
+  x[AIRSPEED_WANDERS] = x[AIRSPEED_WANDERS]! * kept.air[i]!;
 }
 
 /** A symmetric matrix of two states carried in the same way, in place. */
-export function fadeBoth(belief: Belief, facts: Facts, i: number, p: Float64Array): void {
-  const { wind, air } = kept(belief, facts, i);
-  for (let a = 2; a <= AIRSPEED_WANDERS; a++) {
-    if (a === LEVEL) continue;
-    const keep = a === AIRSPEED_WANDERS ? air : wind;
-    for (let b = 0; b < N; b++) {
-      p[a * N + b] = p[a * N + b]! * keep;
-      p[b * N + a] = p[b * N + a]! * keep;
-    }
+export function fadeBoth(kept: Kept, i: number, p: Float64Array): void {
+  const wind = kept.wind[i]!;
+  const air = kept.air[i]!;
+  for (let b = 0; b < W; b++) {
+    const row = b * W;
+    p[row + 2] = p[row + 2]! * wind;
+    p[row + 3] = p[row + 3]! * wind;
+    p[row + AIRSPEED_WANDERS] = p[row + AIRSPEED_WANDERS]! * air;
+  }
+  for (let b = 0; b < W; b++) {
+    p[2 * W + b] = p[2 * W + b]! * wind;
+    p[3 * W + b] = p[3 * W + b]! * wind;
+    p[AIRSPEED_WANDERS * W + b] = p[AIRSPEED_WANDERS * W + b]! * air;
   }
 }
 
 /** State and covariance carried on from the fact before i to fact i, in place. */
-export function carry(belief: Belief, facts: Facts, i: number, x: Float64Array, p: Float64Array): void {
-  fade(belief, facts, i, x);
-  fadeBoth(belief, facts, i, p);
-  const { wind, air } = kept(belief, facts, i);
-  const walk = facts.windStep[i]!;
+export function carry(
+  belief: Belief,
+  kept: Kept,
+  facts: Facts,
+  i: number,
+  x: Float64Array,
+  p: Float64Array,
+): void {
+  fade(kept, i, x);
+  fadeBoth(kept, i, p);
+  const wind = kept.wind[i]!;
+  const air = kept.air[i]!;
+  const walk = belief.heightUnrest * facts.windStep[i]!;
   const wander = belief.windUnrest * belief.windWander ** 2 * (1 - wind * wind);
-  const diagonal = N + 1;
+  const diagonal = W + 1;
   p[0] = p[0]! + walk;
   p[diagonal] = p[diagonal]! + walk;
   p[2 * diagonal] = p[2 * diagonal]! + wander;

@@ -86,3 +86,20 @@ describe("by construction", () => {
     expect([facts.outcome, facts.finalFix, facts.minimum]).toEqual(["landed", null, null]);
   });
 });
+
+describe("by simulation: finals out of a circuit", () => {
+  it.each(["rectangular-circuits", "narrow-circuits"])("%s: said to be that, and no hold", (name) => {
+    // the first is joined from afar
+    const later = Array.from({ length: 4 }, (_, k) => flown(name, 5000 + k)).flatMap((motion) =>
+      findApproaches(motion, [runway])
+        .slice(1)
+        .map(
+          ({ exercise, span }) =>
+            measureApproach({ exercise, path: motion, span, motion, wind: null }).facts.joinedFrom,
+        ),
+    );
+    expect(later.filter((joined) => joined === "circuit").length).toBeGreaterThanOrEqual(4);
+    expect(later).not.toContain("hold");
+    expect(later).not.toContain("procedure-turn");
+  });
+});

@@ -1,84 +1,127 @@
-/** A finding takes every drawing to the time that it rests on, by mouse and by keyboard. */
+/** Flights of the logbook are found, named, addressed, deleted and put back, by everybody. */
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, openSample, watchedPage } from "./page.ts";
+import { legible } from "./legible.ts";
+import { addMany, allStand, onPage, rows, said } from "./logbook.ts";
+import { launch, sheetStands, type Watched, watchedPage } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await launch();
 });
 afterAll(() => browser.close());
+const on = (work: (watched: Watched) => Promise<void>) => onPage(browser, work);
 
-test("its stretch is marked on the plan, the replay goes to its beginning, the drawings come into view; once more lets it go", async () => {
-  const { page, trouble, close } = await watchedPage(browser);
-  await openSample(page, "A strong crosswind");
-  const exercise = page.locator("#exercise-2");
-  const finding = exercise.locator(".evidence button").first();
-  expect(await exercise.locator(".evidence li").first().textContent()).toMatch(/^drifted before needle/);
-  const [from] = (await finding.textContent())!.split(" to ");
-  expect(await exercise.locator(".marked").count()).toBe(0);
-  await finding.focus();
-  await page.keyboard.press("Enter");
-  await exercise.locator(".marked").waitFor();
-  expect(await finding.getAttribute("aria-pressed")).toBe("true");
-  expect(await exercise.locator(".replay .clock").textContent()).toBe(from);
-  await page.waitForFunction(() => {
-    const box = document.querySelector("#exercise-2 .course-figure")!.getBoundingClientRect();
-    return box.top < innerHeight && box.bottom > 0;
-  });
-  await page.keyboard.press("Enter");
-  expect(await exercise.locator(".marked").count()).toBe(0);
-  expect(trouble).toEqual([]);
+test("flights are searched, ordered, named and tagged together, and found by that", () =>
+  on(async ({ page }) => {
+    await addMany(page);
+    await allStand(page, 4);
+    const found = async () => (await rows(page).locator("th a").allTextContents()).length;
+    await page.getByLabel("Search").fill("hold distance");
+    expect(await found()).toBe(1);
+    await page.getByLabel("Tick all that are listed").check();
+    const form = page.getByRole("form", { name: "With the ticked flights" });
+    await form.getByLabel("Pilot").fill("A. N.");
+    await form.getByLabel("Add tags").fill("night, lesson 11");
+    await form.getByRole("button", { name: "Write on it" }).click();
+    await page.getByLabel("Search").fill("nothing of this");
+    expect(await page.locator(".none").textContent()).toContain("None of the 4 flights is so.");
+    await page.locator(".none").getByRole("button", { name: "Show all" }).click();
+    expect(await found()).toBe(4);
+    await page.locator("search").getByLabel("Tag").selectOption("night");
+    expect(await found()).toBe(1);
+    expect(await rows(page).first().textContent()).toContain("A. N.");
+    await page.getByRole("button", { name: "Show all" }).click();
+    await page.getByRole("button", { name: "Flight", exact: true }).click();
+    const titles = await rows(page).locator("th a").allTextContents();
+    const byName = new Intl.Collator("en-GB", { numeric: true });
+    expect(titles).toEqual([...titles].sort(byName.compare));
+    await page.reload();
+    await allStand(page, 4);
+    await page.getByLabel("Search").fill("A. N.");
+    expect(await found()).toBe(1);
+  }));
+
+test("a flight has its own address: back, forward and a reload go to it; names given on its sheet are in the list", () =>
+  on(async ({ page }) => {
+    await addMany(page);
+    await allStand(page, 4);
+    const links = rows(page).locator("th a");
+    const [one, two] = await links.allTextContents();
+    await links.nth(0).click();
+    await sheetStands(page);
+    expect(await page.locator("h1").textContent()).toBe(one);
+    await page.getByRole("region", { name: "In the logbook" }).getByLabel("Aircraft").fill("the blue one");
+    await page.keyboard.press("Tab");
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
+    expect(await rows(page).first().textContent()).toContain("the blue one");
+    await links.nth(1).click();
+    await page.waitForFunction((title) => document.querySelector("h1")?.textContent === title, two);
+    await page.locator(".lineup a").first().click();
+    await page.reload();
+    await sheetStands(page);
+    expect(await page.locator("h1").textContent()).toBe(two);
+    for (let i = 0; i < 3; i++) await page.goBack();
+    await page.waitForFunction((title) => document.querySelector("h1")?.textContent === title, one);
+    await page.goForward();
+    expect(await page.locator("h1").textContent()).toBe("Logbook");
+    await page.goto(`${page.url().replace(/#.*/, "")}#/flight/nowhere`);
+    await said(page, /not in the logbook of this browser/);
+    expect(await page.locator("h1").textContent()).toBe("Logbook");
+  }));
+
+test("deleted flights can be put back, at once and after a reload, until they are cleared away", () =>
+  on(async ({ page }) => {
+    await addMany(page);
+    await allStand(page, 4);
+    const remove = async () => {
+      await rows(page).first().getByRole("checkbox").check();
+      await page.getByRole("button", { name: "Delete" }).click();
+      await allStand(page, 3);
+    };
+    await remove();
+    await page.locator(".putback").getByRole("button", { name: "Put back" }).click();
+    await allStand(page, 4);
+    await remove();
+    await page.reload();
+    await allStand(page, 3);
+    await page.locator("summary", { hasText: "1 flight deleted" }).click();
+    await page.getByRole("button", { name: "Put all back" }).click();
+    await allStand(page, 4);
+    await remove();
+    await page.locator("summary", { hasText: "1 flight deleted" }).click();
+    await page.getByRole("button", { name: "Clear all away, for good" }).click();
+    await page.waitForFunction(() => !document.body.textContent?.includes("1 flight deleted"));
+    expect(await rows(page).count()).toBe(3);
+  }));
+
+test("wide and narrow, light and dark: the logbook can be read by everybody", async () => {
+  const { page, close } = await watchedPage(browser, { bypassCSP: true });
+  await addMany(page);
+  await allStand(page, 4);
+  await rows(page).first().getByRole("checkbox").check();
+  await page.getByRole("button", { name: "Delete" }).click();
+  await allStand(page, 3);
+  await page.getByLabel("Tick all that are listed").check();
+  for (const summary of await page.locator("details > summary").all()) await summary.click();
+  await legible(page, "the logbook");
   await close();
 });
 
-test("what would have worked stands on the plan beside what was flown", async () => {
-  const { page, close } = await watchedPage(browser);
-  await openSample(page, "A strong crosswind");
-  const plan = page.locator("#exercise-2 .course-plan");
-  expect(await plan.locator("path.solved").count()).toBe(2);
-  const words = await plan.locator("text.sol").allTextContents();
-  expect(words[0]).toMatch(/^nose on \d{3}°M holds it$/);
-  expect(words[1]).toMatch(/^from the ring \d+° back on \d{3}°M, \d\.\d NM$/);
-  const told = await page.locator("#exercise-2 .side").textContent();
-  expect(told).toContain(words[0]!.match(/\d{3}°M/)![0]);
-  await close();
-});
-
-test("the replay plays at 1 to 20 times, by keys too, and its instruments follow", async () => {
-  const { page, trouble, close } = await watchedPage(browser);
-  await openSample(page, "A strong crosswind");
-  const replay = page.locator("#exercise-2 .replay");
-  const clock = replay.locator(".clock");
-  const slider = replay.getByRole("slider");
-  const speed = replay.locator("select");
-  expect(await speed.locator("option").allTextContents()).toEqual(["× 1", "× 2", "× 5", "× 10", "× 20"]);
-  const start = await clock.textContent();
-  await slider.focus();
-  await page.keyboard.press("+");
-  expect(await speed.inputValue()).toBe("20");
-  await page.keyboard.press("+");
-  expect(await speed.inputValue()).toBe("20");
-  await page.keyboard.press("Space");
-  await page.waitForFunction(
-    (before) => document.querySelector("#exercise-2 .replay .clock")?.textContent !== before,
-    start,
-  );
-  await page.keyboard.press("Space");
-  await replay.getByRole("button", { name: "Play", exact: true }).waitFor();
-  await page.waitForTimeout(100); // the frame under way when it stopped
-  const stopped = await clock.textContent();
-  await page.waitForTimeout(300);
-  expect(await clock.textContent()).toBe(stopped);
-  await page.keyboard.press("-");
-  expect(await speed.inputValue()).toBe("10");
-  const instruments = await replay.locator("dt").allTextContents();
-  expect(instruments).toEqual([
-    ...["Track", "Heading, estimated", "Wind here", "From TARNO", "Over the ground", "Height by the log"],
-  ]);
-  for (const value of await replay.locator("dd").allTextContents())
-    expect(value).not.toMatch(/NaN|not known/);
-  expect(await page.locator("#exercise-2 .cursor-rule").first().isVisible()).toBe(true);
-  expect(trouble).toEqual([]);
-  await close();
-});
+test("by keyboard alone: a flight is ticked, named, found and opened", () =>
+  on(async ({ page }) => {
+    await addMany(page);
+    await allStand(page, 4);
+    await rows(page).first().getByRole("checkbox").focus();
+    await page.keyboard.press("Space");
+    await page.getByRole("form").getByLabel("Pilot").focus();
+    await page.keyboard.type("A. N.");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.querySelector(".flights tbody .p")?.textContent === "A. N.");
+    await page.getByLabel("Search").focus();
+    await page.keyboard.type("a. n.");
+    await rows(page).locator("th a").focus();
+    await page.keyboard.press("Enter");
+    await sheetStands(page);
+    await page.waitForFunction(() => document.activeElement?.tagName === "H1");
+  }));

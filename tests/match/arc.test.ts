@@ -42,6 +42,13 @@ describe.each(LOGGED)("by simulation with known truth: an arc is found, $log", (
     },
   );
 
+  it("one flown nearly along its chord, as the wind took it, is found by its turns at both radials", () => {
+    const { matches, truth, utc } = matched("arc-left-to-the-wind", 6005, logging, timed);
+    const arc = truth.arcs![0]!;
+    near(seconds(arc.startUtc, utc(matches[0]!.span!.start)), 0, 15, "s", "start");
+    near(seconds(arc.endUtc, utc(matches[0]!.span!.end - 1)), 0, 15, "s", "end");
+  });
+
   it("a lesson's arcs are found between its courses, each in its place", () => {
     const { matches, truth, utc } = matched("arc-to-a-radial", 5001, logging, timed);
     expect(matches.every((m) => m.span !== null)).toBe(true);

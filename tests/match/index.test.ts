@@ -52,6 +52,44 @@ const WAYS = [
   { way: "untimed", see: (p: FlownPathWithTruth) => untimed(timed(p)), within: 6 },
 ];
 
+describe.each(WAYS)("by construction: the short final of a tight circuit, $way", ({ see }) => {
+  const threshold = BELVO;
+  const end = at(threshold, 220, 0.7);
+  const place = ({ latitude, longitude }: Position) => `[${latitude.toFixed(6)}, ${longitude.toFixed(6)}]`;
+  const brief = resolveBrief(
+    readBrief(
+      `brief: 1
+exercises:
+  - approach:
+      runway: { ident: "22", threshold: ${place(threshold)}, end: ${place(end)}, elevation_ft: 420 }
+      guidance: centre-line
+`,
+      "test.yaml",
+    ),
+    { time: START },
+  );
+  /** Downwind, base, and a final of so many miles on which so much is flown before turning off. */
+  const circuit = (final: number, flown: number) =>
+    matchExercises(
+      brief,
+      see(
+        flyPath(at(threshold, 220, 1, -1), START, [
+          { track: 40, nm: 1 + final },
+          { track: 310, nm: 1 },
+          { track: 220, nm: flown },
+          { track: 130, nm: 1 },
+        ]),
+      ),
+    )[0]!.span;
+
+  it("of 0.8 NM to the runway is matched, and what followed with it", () => {
+    expect(circuit(0.8, 2)).not.toBeNull();
+  });
+  it("so little of it that did not lead to the runway is none", () => {
+    expect(circuit(2, 0.8)).toBeNull();
+  });
+});
+
 describe.each(WAYS)("by construction: a path flown by ruler, $way", ({ see, within }) => {
   it("a course to a fix is matched from roll-out to the fix, not to where it goes on", () => {
     const path = flyPath(at(TARNO, 218, -12, -3), START, [

@@ -19,7 +19,7 @@ export function Remark({ number, exercise }: { number: number; exercise: Documen
         id={id}
         class="screen"
         rows={1}
-        defaultValue={text}
+        value={text}
         onInput={(event) => store(event.currentTarget.value)}
       />
       <p class="paper">{text}</p>

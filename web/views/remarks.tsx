@@ -20,7 +20,7 @@ function Stranded() {
 
 export function Remarks() {
   const notes = useNotes();
-  const text = notes.written.peek().remarks.find((r) => r.exercise === null && !r.title)?.text ?? "";
+  const text = notes.written.value.remarks.find((r) => r.exercise === null && !r.title)?.text ?? "";
   const store = (now: string) => write(notes, withRemark(notes.written.value, { exercise: null, text: now }));
   return (
     <section class="remarks" aria-labelledby="remarks-title">
@@ -33,7 +33,7 @@ export function Remarks() {
           id="remark"
           // Another flight is another sheet of paper.
           key={`${notes.document.log.file} ${notes.document.log.startUtc}`}
-          defaultValue={text}
+          value={text}
           onInput={(event) => store(event.currentTarget.value)}
         />
         <Stranded />

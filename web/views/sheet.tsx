@@ -1,11 +1,11 @@
 /** One flight, read from top to bottom like a report. */
 
 import type { ComponentChildren } from "preact";
-import { useMemo } from "preact/hooks";
+import { useEffect, useMemo } from "preact/hooks";
 import type { Carried, DocumentExercise } from "../../src/index.ts";
 import { CursorOfSheet, createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
 import type { NotesKeeper } from "../kept-notes.ts";
-import { NotesOfSheet, notesOn } from "../notes.ts";
+import { followNotes, NotesOfSheet, notesOn } from "../notes.ts";
 import { Beware } from "./beware.tsx";
 import { Exercise } from "./exercise.tsx";
 import { ExerciseBody } from "./exercise-body.tsx";
@@ -35,6 +35,7 @@ export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn }: Prop
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   const notes = useMemo(() => notesOn(document, keeper), [document]);
+  useEffect(() => followNotes(notes), [notes]);
   return (
     <NotesOfSheet.Provider value={notes}>
       <CursorOfSheet.Provider value={cursor}>

@@ -1,6 +1,7 @@
 /** Where files are dropped or chosen. */
 import { useRef } from "preact/hooks";
 import { dropOnSheet } from "../../opening.ts";
+import { ToSamples } from "./samples.tsx";
 
 /** The button that opens the system's own choice of files. */
 export function ChooseFiles({ words }: { words: string }) {
@@ -48,7 +49,7 @@ export function MoreDrop() {
     <div class="drop more">
       <p>
         Drop logs here, as many as you like, with their briefs. A brief goes with the log of its own name; one
-        brief alone goes with all.
+        brief alone goes with all. <ToSamples />
       </p>
       <ChooseFiles words="Choose files" />
     </div>

@@ -8,7 +8,7 @@ import { MoreDrop } from "./drop.tsx";
 import { FirstTime } from "./first-time.tsx";
 import { Keep } from "./keep.tsx";
 import { List } from "./list.tsx";
-import { Samples } from "./samples.tsx";
+import { FoldedSamples } from "./samples.tsx";
 import { SearchPanel } from "./search.tsx";
 import { Ticked } from "./ticked.tsx";
 
@@ -24,10 +24,7 @@ function Flights() {
       <PutBack />
       <Ticked />
       <List />
-      <details class="more-of">
-        <summary>Flights that are made up, to look at</summary>
-        <Samples />
-      </details>
+      <FoldedSamples />
       <Keep />
       <p class="next">
         For the next flight: <a href={address("hold")}>a hold solved for a wind</a>, without any file.

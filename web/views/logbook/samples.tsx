@@ -15,6 +15,35 @@ async function openSample(sample: Sample): Promise<void> {
   }
 }
 
+const FOLD = "made-up";
+
+/** Below the list of flights: folded there, so that it stays short. */
+export function FoldedSamples() {
+  return (
+    <details id={FOLD} class="more-of">
+      <summary>Flights that are made up, to look at</summary>
+      <Samples />
+    </details>
+  );
+}
+
+function unfold(): void {
+  const fold = document.getElementById(FOLD);
+  if (!(fold instanceof HTMLDetailsElement)) return;
+  fold.open = true;
+  fold.scrollIntoView();
+  fold.querySelector<HTMLElement>("summary")?.focus({ preventScroll: true });
+}
+
+/** The way there from the head of the logbook. */
+export function ToSamples() {
+  return (
+    <button type="button" onClick={unfold}>
+      Or look at one that is made up
+    </button>
+  );
+}
+
 const KINDS = [...new Set(SAMPLES.map((sample) => sample.of))];
 
 export function Samples() {

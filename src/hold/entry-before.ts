@@ -1,0 +1,143 @@
+/** The entry before the first lap, where the reading did not see it at first: laps that drifted put the fix elsewhere. */
+import { turnFrom } from "../quantity/angle.ts";
+import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
+import { entryOf } from "./entry.ts";
+import { type FixAndCourse, fixAndCourse } from "./fix-and-course.ts";
+import type { Ground, Place } from "./ground.ts";
+import { DRIFTED_SECONDS, entryPass, type Pass, trackAt } from "./near-fix.ts";
+import { parallelPass, straightBefore, turnedBack } from "./parallel-entry.ts";
+import { noEntryCost, outboundSeconds, type Reading } from "./reading.ts";
+
+/** A course found anew with the entry is right where that passed the fix within so many seconds of flight, after so many rounds. Chosen. */
+const OVER_SECONDS = 5;
+const ROUNDS = 3;
+/** Of a single lap the course may be that of a cut: the entry's outbound leg shows it better where both are no farther apart, degrees. Chosen: two cuts of 30 and a correction. */
+const OTHER_COURSE = 75;
+/** Its outbound leg leads along the reciprocal of that course within this, degrees. Chosen. */
+const ALONG = 40;
+/** Readings of both ends are nearly as likely up to this apart (log); an entry is worth so much, as that which the first look sees. Tuned on simulation, seeds 1 to 1000. */
+const CLOSE = 6;
+const ENTRY_WORTH = 3;
+
+export interface Entered {
+  readonly reading: Reading;
+  readonly known: FixAndCourse;
+}
+
+/** The reading with its entry, and the fix and course that both show. `readings`: of the same row. */
+export function withEntry(
+  ground: Ground,
+  side: 1 | -1,
+  reading: Reading,
+  readings: readonly Reading[],
+  fixes: readonly Place[],
+): Entered {
+  const known = fixAndCourse(ground, reading, fixes);
+  if (reading.before) return { reading, known };
+  const entered =
+    reading.sense.first === 0
+      ? (parallel(ground, side, reading, known, fixes) ??
+        teardrop(ground, side, reading, afterTeardrop(reading, readings), known, fixes))
+      : teardrop(ground, side, reading, reading, known, fixes);
+  return entered ?? { reading, known };
+}
+
+/**
+ * The readings, best first, where the fix may be at either end of the row: an entry that only a fix anew shows speaks
+ * for its end too.
+ */
+export function byEntry(
+  ground: Ground,
+  side: 1 | -1,
+  readings: readonly Reading[],
+  fixes: readonly Place[],
+): readonly Reading[] {
+  const [best] = readings;
+  const other = best && readings.find((r) => parity(r) !== parity(best));
+  if (
+    !best ||
+    !other ||
+    best.score - other.score > CLOSE ||
+    other.inbound.length === 0 ||
+    best.inbound.length === 0
+  )
+    return readings;
+  const anew = [best, other].map((reading) => {
+    const { reading: entered } = withEntry(ground, side, reading, readings, fixes);
+    return entered.before && !reading.before
+      ? {
+          ...entered,
+          score: reading.score + ENTRY_WORTH - noEntryCost(ground, reading.turns, reading.sense.first),
+        }
+      : reading;
+  });
+  const rest = readings.filter((r) => r !== best && r !== other);
+  return [...anew, ...rest].sort((a, b) => b.score - a.score);
+}
+
+/** Which turns of the row begin over the fix. */
+export const parity = ({ sense }: Reading): number => (sense.lead + sense.first) % 2;
+
+/** The same hold, with the turn before it as the one that led inbound from a teardrop. */
+const afterTeardrop = ({ sense }: Reading, readings: readonly Reading[]): Reading | undefined =>
+  readings.find(
+    (other) =>
+      sense.lead === 1 &&
+      other.sense.lead === 0 &&
+      other.sense.first === 1 &&
+      other.sense.tail === sense.tail,
+  );
+
+/** A teardrop that passed the fix, wherever that is when the pass itself helps to find it; null where none did. */
+function teardrop(
+  ground: Ground,
+  side: 1 | -1,
+  reading: Reading,
+  whole: Reading | undefined,
+  found: FixAndCourse,
+  fixes: readonly Place[],
+): Entered | null {
+  if (!whole) return null;
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const legSeconds = outboundSeconds(whole.turns, 1);
+  let known = found;
+  for (let round = 0; ; round++) {
+    const before = entryPass(ground, whole.turns[0]!, side, 1, known.course, known.fix, legSeconds);
+    if (!before || before.distance > DRIFTED_SECONDS * metres) return null;
+    const entered = { ...whole, before, inbound: reading.inbound };
+    if (round === ROUNDS) {
+      if (before.distance > OVER_SECONDS * metres) return null;
+      const other = whole !== reading && entryOf(ground, side, entered, known).entry !== "teardrop";
+      return other ? null : { reading: entered, known };
+    }
+    known = fixAndCourse(ground, entered, fixes);
+  }
+}
+
+function parallel(
+  ground: Ground,
+  side: 1 | -1,
+  reading: Reading,
+  known: FixAndCourse,
+  fixes: readonly Place[],
+): Entered | null {
+  const back = turnedBack(ground, side, reading, known.course);
+  const enter = (before: Pass): Entered => {
+    const entered = { ...reading, before };
+    return { reading: entered, known: fixAndCourse(ground, entered, fixes) };
+  };
+  const before = parallelPass(ground, reading, known.fix, known.course, back);
+  if (before) return enter(before);
+  const straight = straightBefore(ground, back);
+  const course = trackAt(ground, straight) + 180;
+  if (reading.inbound.length > 1 || Math.abs(turnFrom(known.course, course)) > OTHER_COURSE) return null;
+  const pass = parallelPass(ground, reading, known.fix, course, straight);
+  if (!pass) return null;
+  const entered = enter(pass);
+  const { fix } = entered.known;
+  const off = Math.hypot(fix.east - pass.place.east, fix.north - pass.place.north);
+  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  return off < OVER_SECONDS * metres && Math.abs(turnFrom(entered.known.course, course)) < ALONG
+    ? entered
+    : null;
+}
