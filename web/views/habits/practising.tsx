@@ -48,7 +48,7 @@ export function Practising({ report, address }: Props) {
         {items.map((item) => (
           <li key={item.habit.id}>
             <div>
-              <p class="say">{habitSentence(item.habit, item.sure)}</p>
+              <p class="say">{habitSentence(item.habit, item.sure).replaceAll(" %", "\u00a0%")}</p>
               <p class="fine">
                 {habitProof(item.habit)}
                 <SeenOn habit={item.habit} report={report} {...(address ? { address } : {})} />
