@@ -1,4 +1,5 @@
 /** The facts of one approach as rows of a table, from what led onto the final to how it ended. */
+
 import type { ApproachFacts } from "../src/index.ts";
 import {
   count,
@@ -11,6 +12,7 @@ import {
   trueDirection,
 } from "../src/index.ts";
 import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
+import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const before = (nm: number): string =>
@@ -203,7 +205,7 @@ export const approachFactRows = (facts: ApproachFacts): FactRow[] => [
   {
     fact: "Judged",
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${(facts.judged.fromNm - facts.judged.toNm).toFixed(1)} NM`,
-    note: `begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
+    note: `${judgedSpan(facts.judged)}`,
   },
   ...untoldRows(facts.cannotTell),
 ];
