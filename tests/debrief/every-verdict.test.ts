@@ -14,7 +14,7 @@ import { fly, type Scenario, type Step, scenarioNamed } from "../../src/simulato
 /** Codes as they are written where they are made. */
 const CODES = [
   ...["course/arc-finding", "course/descent-finding", "hold/finding", "hold/leg-finding"],
-  ...["approach/finding", "approach/unstable"],
+  ...["approach/finding", "approach/tracking-finding", "approach/unstable"],
 ].flatMap((file) => {
   const source = readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), "utf8");
   const made = source.matchAll(/(?:\bcode: |excursionFinding\(\s*|\bcode = |\? |: )"([a-z]+(?:-[a-z]+)*)"/g);
@@ -230,7 +230,7 @@ function approaches(): string[] {
     ...said(barometric(-1), 1, EU),
     ...said(barometric(0), 1, EU),
     ...said(barometric(-0.2), 1, EU),
-    ...said(barometric(0.4), 2, EU),
+    ...said(barometric(0.2), 2, EU),
     ...said(seldom(tidy)),
     ...said(briefed(beside, /172\.38/g, "172.41")),
     ...said({ ...far, script: [...far.script.slice(0, 2), ...reversal, ...far.script.slice(3)] }),
