@@ -21,7 +21,7 @@ import { keepRows } from "../../src/track/rows.ts";
 /** Codes as they are written where they are made. */
 const CODES = [
   ...["course/arc-finding", "course/descent-finding", "hold/finding", "hold/leg-finding"],
-  ...["approach/finding", "approach/unstable"],
+  ...["approach/finding", "approach/tracking-finding", "approach/unstable"],
 ].flatMap((file) => {
   const source = readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), "utf8");
   const made = source.matchAll(/(?:\bcode: |excursionFinding\(\s*|\bcode = |\? |: )"([a-z]+(?:-[a-z]+)*)"/g);
@@ -251,6 +251,7 @@ function approaches(): string[] {
     ...said(barometric(0.33), 2, EU),
     ...said(briefed(missed(60), "221.5T", "200T")),
     ...said(briefed({ ...missed(0), logging: { every: 20 } }, "221.5T", "221.5T")),
+    ...said(barometric(0.2), 2, EU),
     ...said(seldom(tidy)),
     ...said(briefed(beside, /172\.38/g, "172.41")),
     ...said({ ...far, script: [...far.script.slice(0, 2), ...reversal, ...far.script.slice(3)] }),
