@@ -25,7 +25,7 @@ export function VelocityCircle({
   series: FlightSeries;
   document: DebriefDocument;
 }) {
-  const { narrow } = surroundings().value;
+  const { narrow, paper } = surroundings().value;
   const velocities = turnVelocities(series.path, debrief.wind?.altitudeFt ?? null);
   const { wind } = debrief;
   if (velocities.length === 0) return null;
@@ -49,7 +49,7 @@ export function VelocityCircle({
   const [west, right] = [Math.min(0, ...corners.map((v) => v[0])), Math.max(0, ...corners.map((v) => v[0]))];
   const [south, top] = [Math.min(0, ...corners.map((v) => v[1])), Math.max(0, ...corners.map((v) => v[1]))];
   // A fast aircraft would not fit: its scale goes down by whole millimetres, and the scale bar says so.
-  const fixedMm = fixedScales(narrow).mmPerTenKnotsOfCircle;
+  const fixedMm = fixedScales(narrow || paper).mmPerTenKnotsOfCircle;
   const widest = (narrow ? WIDEST_NARROW_PX : WIDEST_PX) / PX_PER_MM;
   const fitting = Math.max(1, Math.floor((widest * 10) / (right - west)));
   const mm = Math.min(fixedMm, fitting);
