@@ -139,7 +139,10 @@ function minima({ stepDowns, minimum }: ApproachFacts): FactRow[] {
     rows.push({
       fact: "Lowest before the climb",
       value: margin(minimum.marginFt, minimum.altimeter95Ft),
-      note: minimum.lowestFt === null ? "" : `${feet(minimum.lowestFt)} ${at(minimum.lowestUtc)}`,
+      note:
+        minimum.lowestFt === null
+          ? ""
+          : `${feet(minimum.lowestFt)} ${at(minimum.lowestUtc)}${maybeUnseen(minimum.unseen, (most) => feet(minimum.altitudeFt - most), "down to")}`,
     });
   return rows;
 }

@@ -5,11 +5,11 @@ import type { FactRow } from "./fact-row.ts";
 type Unseen = CourseFacts["needle"]["unseen"];
 
 /** As in "; up to 0.62 NM where the log is silent for 34 s"; nothing where no more than was seen. */
-export function maybeUnseen(unseen: Unseen, amount: (most: number) => string): string {
+export function maybeUnseen(unseen: Unseen, amount: (most: number) => string, way = "up to"): string {
   if (!unseen) return "";
   const silence =
     unseen.seconds === null ? "between two points" : `in ${duration(unseen.seconds)} of silence`;
-  return `; maybe up to ${amount(unseen.most)} ${silence}`;
+  return `; maybe ${way} ${amount(unseen.most)} ${silence}`;
 }
 
 /** Facts whose name in the document says less than a reader needs. */

@@ -1,33 +1,23 @@
 /** The entry before the first lap, where the reading did not see it at first: laps that drifted put the fix elsewhere. */
-import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
-import type { TrueDegrees, UtcMillis } from "../quantity/units.ts";
-import { rateOfBank } from "../wind/index.ts";
 import { entryOf } from "./entry.ts";
 import { type FixAndCourse, fixAndCourse } from "./fix-and-course.ts";
 import type { Ground, Place } from "./ground.ts";
-import { entryPass, type Pass, SEEN_SECONDS, trackAt } from "./near-fix.ts";
-import { outboundSeconds, type Reading } from "./reading.ts";
+import { DRIFTED_SECONDS, entryPass, type Pass, trackAt } from "./near-fix.ts";
+import { parallelPass, straightBefore, turnedBack } from "./parallel-entry.ts";
+import { noEntryCost, outboundSeconds, type Reading } from "./reading.ts";
 
-/** A parallel entry takes no longer than this, s at rate one; it turns back by more than this, degrees. Chosen. */
-const LONGEST_PARALLEL = 360;
-const OTHER_WAY = 150;
-/** Its outbound leg leads along the reciprocal within this, degrees, once so many seconds of flight from abeam, and begins abeam the fix within so many. Chosen. */
-const ALONG = 40;
-const BEGINS = 15;
-const ABEAM_SECONDS = 25;
-/** ... and within so many where it was back so soon that nothing else was flown between, s at rate one. Tuned on simulation, seeds 1 to 1000: laps that drift put their fix aside. */
-const DRIFTED_SECONDS = 50;
-const BACK_SOON = 180;
-const RATE_ONE = 3;
-const USUAL_BANK = 25;
 /** A course found anew with the entry is right where that passed the fix within so many seconds of flight, after so many rounds. Chosen. */
 const OVER_SECONDS = 5;
 const ROUNDS = 3;
 /** Of a single lap the course may be that of a cut: the entry's outbound leg shows it better where both are no farther apart, degrees. Chosen: two cuts of 30 and a correction. */
 const OTHER_COURSE = 75;
-/** Straight flight turns by less than this in four seconds, degrees. Chosen. */
-const STRAIGHT = 4;
+/** Its outbound leg leads along the reciprocal of that course within this, degrees. Chosen. */
+const ALONG = 40;
+/** Readings of both ends are nearly as likely up to this apart (log); an entry is worth so much, as that which the first look sees. Tuned on simulation, seeds 1 to 1000. */
+const CLOSE = 6;
+const ENTRY_WORTH = 3;
 
 export interface Entered {
   readonly reading: Reading;
@@ -51,6 +41,42 @@ export function withEntry(
       : teardrop(ground, side, reading, reading, known, fixes);
   return entered ?? { reading, known };
 }
+
+/**
+ * The readings, best first, where the fix may be at either end of the row: an entry that only a fix anew shows speaks
+ * for its end too.
+ */
+export function byEntry(
+  ground: Ground,
+  side: 1 | -1,
+  readings: readonly Reading[],
+  fixes: readonly Place[],
+): readonly Reading[] {
+  const [best] = readings;
+  const other = best && readings.find((r) => parity(r) !== parity(best));
+  if (
+    !best ||
+    !other ||
+    best.score - other.score > CLOSE ||
+    other.inbound.length === 0 ||
+    best.inbound.length === 0
+  )
+    return readings;
+  const anew = [best, other].map((reading) => {
+    const { reading: entered } = withEntry(ground, side, reading, readings, fixes);
+    return entered.before && !reading.before
+      ? {
+          ...entered,
+          score: reading.score + ENTRY_WORTH - noEntryCost(ground, reading.turns, reading.sense.first),
+        }
+      : reading;
+  });
+  const rest = readings.filter((r) => r !== best && r !== other);
+  return [...anew, ...rest].sort((a, b) => b.score - a.score);
+}
+
+/** Which turns of the row begin over the fix. */
+export const parity = ({ sense }: Reading): number => (sense.lead + sense.first) % 2;
 
 /** The same hold, with the turn before it as the one that led inbound from a teardrop. */
 const afterTeardrop = ({ sense }: Reading, readings: readonly Reading[]): Reading | undefined =>
@@ -114,68 +140,4 @@ function parallel(
   return off < OVER_SECONDS * metres && Math.abs(turnFrom(entered.known.course, course)) < ALONG
     ? entered
     : null;
-}
-
-const slowness = ({ trueAirspeed }: Ground): number =>
-  RATE_ONE / Math.min(RATE_ONE, rateOfBank(USUAL_BANK, trueAirspeed));
-
-/** The track along the reciprocal, but for `ALONG`. */
-const leadsOut = (ground: Ground, course: TrueDegrees, t: UtcMillis): boolean =>
-  Math.abs(turnFrom(course + 180, trackAt(ground, t))) < ALONG;
-
-/** When a parallel entry may be looked for at the earliest. */
-const earliest = (ground: Ground, { turns }: Reading): UtcMillis =>
-  Math.max(
-    ground.times[0] + SEEN_SECONDS * 1000,
-    turns[0]!.start - LONGEST_PARALLEL * slowness(ground) * 1000,
-  );
-
-/** The last time before the first turn from which on half a circle was turned the other way. */
-function turnedBack(ground: Ground, side: 1 | -1, reading: Reading, course: TrueDegrees): UtcMillis {
-  const { start, before } = reading.turns[0]!;
-  const until = earliest(ground, reading);
-  const turned = (t: UtcMillis) => side * (before - ground.headingAt(t));
-  let t = start - 30_000;
-  while (
-    t > until &&
-    (turned(t) > -OTHER_WAY || (turned(t) > -2 * OTHER_WAY && !leadsOut(ground, course, t)))
-  )
-    t -= 1000;
-  return t;
-}
-
-/** The last moment of straight flight until then. */
-function straightBefore(ground: Ground, until: UtcMillis): UtcMillis {
-  const first = ground.times[0] + SEEN_SECONDS * 1000;
-  let t = until;
-  while (t > first && Math.abs(ground.headingAt(t) - ground.headingAt(t - 4000)) > STRAIGHT) t -= 1000;
-  return t - 2000;
-}
-
-/**
- * Over or abeam the fix before a parallel entry that drifted: a turn of half a circle the other way before the first
- * turn, and before that a leg along the reciprocal of the course that began abeam the fix. Null where there was none.
- */
-function parallelPass(
-  ground: Ground,
-  reading: Reading,
-  fix: Place,
-  course: TrueDegrees,
-  back: UtcMillis,
-): Pass | null {
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
-  const until = earliest(ground, reading);
-  const [e, n] = [sinDeg(course), cosDeg(course)];
-  const soon = reading.turns[0]!.start - back < BACK_SOON * slowness(ground) * 1000;
-  const within = soon ? DRIFTED_SECONDS : ABEAM_SECONDS;
-  for (let t = back; t > until; t -= 1000) {
-    const place = ground.place(t);
-    const along = ((place.east - fix.east) * e + (place.north - fix.north) * n) / metres;
-    if (along > 0) {
-      const distance = Math.hypot(place.east - fix.east, place.north - fix.north);
-      return distance < within * metres ? { time: t, place, distance } : null;
-    }
-    if (along < -BEGINS && !leadsOut(ground, course, t)) return null;
-  }
-  return null;
 }

@@ -9,7 +9,7 @@ import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
 import { entryOf } from "./entry.ts";
-import { withEntry } from "./entry-before.ts";
+import { byEntry, parity, withEntry } from "./entry-before.ts";
 import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf, type Place } from "./ground.ts";
 import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
@@ -77,7 +77,7 @@ function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold |
   const ground = groundOf(motion, about(motion, turningOf(row)), turningOf(row));
   const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
   const fixes = (hints.fixes ?? []).map((fix) => ground.placeOf(fix));
-  const readings = readRow(ground, { side, arms, turns }, fixes);
+  const readings = byEntry(ground, side, readRow(ground, { side, arms, turns }, fixes), fixes);
   for (const [i, reading] of readings.entries()) {
     if (readings[0]!.score - reading.score > AS_LIKELY) break;
     const others = readings.filter((_, j) => j !== i);
@@ -90,8 +90,6 @@ function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold |
   }
   return null;
 }
-
-const parity = ({ sense }: Reading) => (sense.lead + sense.first) % 2;
 
 /** A reading as a hold; null where no lap of it closes. `lead`: by how much it is likelier than with the fix at the other end. */
 function holdAs(

@@ -15,6 +15,8 @@ export interface Pass {
 
 /** A log that begins less than this before the first turn shows no entry, s. Chosen. */
 export const SEEN_SECONDS = 20;
+/** Laps that drifted may put the fix so far beside an entry that passed it, seconds of flight. Tuned on simulation, seeds 1 to 1000. */
+export const DRIFTED_SECONDS = 50;
 /** How long before the first turn the fix was passed in a teardrop and in a parallel entry: least, s; most, s at rate one and legs. Chosen. */
 const TEARDROP_BACK: readonly [Seconds, Seconds, number] = [25, 40, 1.4];
 const PARALLEL_BACK: readonly [Seconds, Seconds, number] = [70, 150, 3.5];

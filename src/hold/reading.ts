@@ -108,7 +108,7 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   const gain = before ? passGain(before.distance / metres / room) : MISSED;
   const entered = gain > ENTERED ? before : null;
   if (entered) score += gain;
-  else if (first === 1 && turns[0]!.start - ground.times[0] > SEEN_MS) score += NO_ENTRY;
+  else score += noEntryCost(ground, turns, first);
 
   const until = tail === 1 ? Math.max(end + 1000, row.turns[lead + n]!.start) : end + INBOUND_SECONDS * 1000;
   const passed = lastInbound ? nearest(ground, fix, end, until) : null;
@@ -123,6 +123,10 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   if (after && after.time - end >= 5000) lines.push(lastStraight(ground, end, after.time));
   return { sense, turns, fix, before: entered, after, inbound: lines, score };
 }
+
+/** What speaks against a hold that begins with a turn inbound (log), where the log would show how the aircraft came there. */
+export const noEntryCost = (ground: Ground, turns: readonly TurnEdges[], first: 0 | 1): number =>
+  first === 1 && turns[0]!.start - ground.times[0] > SEEN_MS ? NO_ENTRY : 0;
 
 /** The longest outbound leg; the longest of all where none was seen. */
 export function outboundSeconds(turns: readonly TurnEdges[], first: 0 | 1): Seconds {
