@@ -88,7 +88,12 @@ export function VelocityCircle({
         </>
       )}
       {known && <WindSign wind={known} x={x(0)} y={y(0)} pxPerKnot={px} fromRing />}
-      <text class="lab" x={x(0) - 8} y={y(0) + 15} text-anchor="end">
+      <text
+        class="lab halo"
+        x={x(0) + (east < 0 ? 8 : -8)}
+        y={y(0) + (north < 0 ? -6 : 15)}
+        text-anchor={east < 0 ? "start" : "end"}
+      >
         0
       </text>
       <path class="scalebar" d={`M14 ${height - 18}V${height - 14}H${14 + 50 * px}V${height - 18}`} />
