@@ -128,11 +128,17 @@ const shareOfLimit = ({ value, limit }: Verdict): number =>
 export const says = (verdict: Verdict): boolean =>
   verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
 
-/** The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it. Null without verdicts. */
+/**
+ * The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it; one that
+ * says nothing only where there is no other. Null without verdicts.
+ */
 export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | null {
-  const ranked = verdicts
-    .filter(says)
-    .toSorted((a, b) => RANK[b.verdict] - RANK[a.verdict] || shareOfLimit(b) - shareOfLimit(a));
+  const ranked = verdicts.toSorted(
+    (a, b) =>
+      Number(says(b)) - Number(says(a)) ||
+      RANK[b.verdict] - RANK[a.verdict] ||
+      shareOfLimit(b) - shareOfLimit(a),
+  );
   return ranked[0] ?? null;
 }
 
