@@ -3,9 +3,11 @@ import { documentSchema } from "../src/debrief/document.ts";
 import { debriefText } from "../src/report/index.ts";
 import {
   APPROACH_SAMPLES,
+  ARC_SAMPLES,
   approaches,
   COURSE_SAMPLES,
   courses,
+  DESCENT_SAMPLES,
   HOLD_SAMPLES,
   holds,
   SAMPLES,
@@ -243,7 +245,7 @@ describe.each(APPROACH_SAMPLES)("the approach of %s against the simulator's own 
     const { verdicts, truth } = await both();
     expect(verdicts.length).toBeGreaterThan(4);
     const fix = verdicts.find((v) => v.criterion === "approach-fix-height")!;
-    expect(fix.verdict === "not met").toBe(false); // all six pass it within 20 ft of 2,100
+    expect(fix.verdict === "not met").toBe(false); // all of them pass it within 20 ft of 2,100
     expect(Math.abs(truth.finalFixFt! - 2100)).toBeLessThan(100);
   });
 });
@@ -296,9 +298,65 @@ describe("what each approach shows", () => {
     expect(facts.stepDowns[0]!.marginFt!).toBeGreaterThan(-facts.stepDowns[0]!.doubt95Ft!);
   });
 
+  it("the wind let go: the track off leads, told before the needle was at a quarter", async () => {
+    const { codes, facts } = await shown("approach-wind-let-go");
+    expect(codes[0]).toBe("final-track-off");
+    const [excursion, ...others] = facts.excursions!;
+    expect(others).toEqual([]);
+    expect(excursion!.side).toBe("left");
+    // the script corrects at 0.55 of the scale, and the turn back takes its time
+    near(Math.abs(excursion!.worstNeedle), 0.6, 0.06, "of full scale");
+    expect(seconds(excursion!.trackOffUtc, excursion!.correctedUtc!)).toBe(excursion!.leadS);
+  });
+
   it("from an arc: said so, established before the fix", async () => {
     const { facts } = await shown("approach-from-arc");
     expect(facts.joinedFrom).toBe("arc");
     expect(facts.finalFixPassage!.established).toBe(true);
+  });
+});
+
+describe.each(ARC_SAMPLES)("the arcs of %s against the simulator's own truth", (name) => {
+  it("has each arc's worst distance within 0.02 NM, but for what is flown before the simulator counts it as joined", async () => {
+    const { document } = await sampleDebrief(name);
+    const arcs = document.exercises.filter((e) => e.kind === "arc");
+    const truth = sampleTruth(name).truth.arcs!;
+    expect(arcs.map((e) => e.title)).toEqual(truth.map((t) => t.title));
+    arcs.forEach(({ facts, title }, i) => {
+      near(Math.abs(facts!.deviation.maxNm), Math.abs(truth[i]!.maxDeviationNm), 0.05, "NM", title);
+    });
+  });
+
+  it("tells the first as left to the wind, with its lead, and blames nothing on the second", async () => {
+    const { document } = await sampleDebrief(name);
+    const [first, second] = document.exercises.filter((e) => e.kind === "arc");
+    const codes = first!.findings.map((f) => f.code);
+    expect(codes).toEqual(
+      expect.arrayContaining(["arc-wind-uncorrected", "arc-track-off", "arc-turned-off"]),
+    );
+    expect(second!.findings.map((f) => f.code)).toEqual(["arc-within"]);
+    const excursion = first!.facts!.excursions![0]!;
+    // the script corrects where the distance is 0.8 NM off the arc
+    const corrected = excursion.worstCrossTrackNm;
+    expect(excursion.side).toBe("left");
+    near(Math.abs(corrected), 0.8, 0.05, "NM");
+    expect(excursion.leadS!).toBeGreaterThan(excursion.silentS! + 30);
+  });
+});
+
+describe.each(DESCENT_SAMPLES)("the descents of %s against the simulator's own truth", (name) => {
+  it("has each height at the point within its doubt, and says which was late and which held up", async () => {
+    const { document } = await sampleDebrief(name);
+    const truth = sampleTruth(name).truth.descents!;
+    document.exercises.forEach((e, i) => {
+      if (e.kind !== "descent") throw new Error(`no descent: ${e.title}`);
+      const { crossingAltitudeFt, toFt } = truth[i]!;
+      const { overFt, doubt95Ft } = e.facts!.crossing!;
+      near(overFt, crossingAltitudeFt - toFt, doubt95Ft, "ft", e.title);
+    });
+    const verdicts = document.exercises.map((e) => e.verdicts[0]!.verdict);
+    expect(verdicts).toEqual(["not met", "cannot tell", "not met"]);
+    expect(document.exercises[0]!.findings.map((f) => f.code)).toContain("descent-begun-late");
+    expect(document.exercises[2]!.findings.map((f) => f.code)).toContain("descent-levelled-off");
   });
 });

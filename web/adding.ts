@@ -3,7 +3,7 @@ import { signal } from "@preact/signals";
 import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
 import { alone, inTurn } from "./alone.ts";
 import { newAnalyst, type Outcome } from "./analyst.ts";
-import { alsoSay, orSay } from "./flight.ts";
+import { alsoSay, orSay, sayInPassing } from "./flight.ts";
 import type { OpenRequest } from "./messages.ts";
 import { failureWords, flightsWords, unreadWords } from "./outcome-words.ts";
 import { go } from "./place.ts";
@@ -46,7 +46,7 @@ async function workOut(known: readonly FlightRow[], what: string): Promise<Worke
   for (let next = rows[0]; next && !stopped; next = rows[done]) {
     const words = `${what}: ${shownName(next.fileNames[0] ?? "")}`;
     adding.value = { words, done, of: rows.length, stop: stopAdding };
-    rows.push(...((await orSay(workOutOne(analyst, next.id))) ?? []));
+    rows.push(...((await orSay(workOutOne(analyst, next.id, () => stopped))) ?? []));
     if (!stopped) done++;
   }
   adding.value = null;
@@ -109,12 +109,16 @@ export async function addSeveral(
   const { rows: all, done } = await inTurn("adding", () => workOut(rows, "Working out"));
   const already = sorted.known > 0 ? ` ${sorted.known} of these stood there already.` : "";
   if (done === all.length) {
-    alsoSay(`${flightsWords(done)} added to the logbook.${already}`);
+    sayInPassing(`${flightsWords(done)} added to the logbook.${already}`);
     return;
   }
-  const waiting = await orSay(Promise.all(all.map(({ id }) => flightRow(id))));
-  await orSay(clearAway((waiting ?? []).flatMap((row) => (row && row.analysis === null ? [row.id] : []))));
-  alsoSay(`Cancelled: ${done} of ${flightsWords(all.length)} added to the logbook.${already}`);
+  // One may have been finished while it was stopped: what is kept counts.
+  const now = (await orSay(Promise.all(all.map(({ id }) => flightRow(id))))) ?? [];
+  const unfinished = now.flatMap((row) => (row && row.analysis === null ? [row.id] : []));
+  await orSay(clearAway(unfinished));
+  sayInPassing(
+    `Cancelled: ${all.length - unfinished.length} of ${flightsWords(all.length)} added to the logbook.${already}`,
+  );
 }
 
 /** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */

@@ -1,7 +1,18 @@
 /** The facts of one approach as rows of a table, from what led onto the final to how it ended. */
+
 import type { ApproachFacts } from "../src/index.ts";
-import { count, duration, percent, plain, plusMinus, sided, trueDirection } from "../src/index.ts";
+import {
+  count,
+  duration,
+  flownDirection,
+  percent,
+  plain,
+  plusMinus,
+  sided,
+  trueDirection,
+} from "../src/index.ts";
 import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
+import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const before = (nm: number): string =>
@@ -137,7 +148,10 @@ function minima({ stepDowns, minimum }: ApproachFacts): FactRow[] {
     rows.push({
       fact: "Lowest before the climb",
       value: margin(minimum.marginFt, minimum.altimeter95Ft),
-      note: minimum.lowestFt === null ? "" : `${feet(minimum.lowestFt)} ${at(minimum.lowestUtc)}`,
+      note:
+        minimum.lowestFt === null
+          ? ""
+          : `${feet(minimum.lowestFt)} ${at(minimum.lowestUtc)}${maybeUnseen(minimum.unseen, (most) => feet(minimum.altitudeFt - most), "down to")}`,
     });
   return rows;
 }
@@ -165,6 +179,14 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
       value: feet(missed.altitudeFt),
       note: `${at(missed.startUtc)}, ${before(missed.distanceNm)}; ${feetPerMinute(missed.climbFpm)} in the first minute, track ${sided(missed.trackErrorDeg, 0, "°")} of the final`,
     });
+  if (missed?.course?.track) {
+    const { trueDeg, magneticDeg, track } = missed.course;
+    rows.push({
+      fact: "Missed approach, off its course",
+      value: `${sided(track.worstErrorDeg, 0, "°")} ${plusMinus(track.doubt95Deg, 0, "°")}`,
+      note: `at worst, ${at(track.worstUtc)}; mean ${sided(track.meanErrorDeg, 1, "°")} over half a minute; course ${flownDirection(trueDeg, magneticDeg)}${track.turnedOnto ? "" : ", never turned onto"}`,
+    });
+  }
   if (landing)
     rows.push({
       fact: "Over the threshold",
@@ -183,7 +205,7 @@ export const approachFactRows = (facts: ApproachFacts): FactRow[] => [
   {
     fact: "Judged",
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${(facts.judged.fromNm - facts.judged.toNm).toFixed(1)} NM`,
-    note: `begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
+    note: `${judgedSpan(facts.judged)}`,
   },
   ...untoldRows(facts.cannotTell),
 ];

@@ -1,17 +1,10 @@
 /** The facts of one arc as rows of a table: how far off, the turns onto it and off it, the wind. */
+
 import type { ArcFacts } from "../src/index.ts";
-import {
-  count,
-  duration,
-  flownDirection,
-  percent,
-  plain,
-  plusMinus,
-  sided,
-  windLabel,
-} from "../src/index.ts";
+import { count, duration, flownDirection, percent, plusMinus, sided, windLabel } from "../src/index.ts";
 import { offTheArc } from "./drawings/index.ts";
 import { at, type FactRow } from "./fact-row.ts";
+import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 function offRows({ deviation: d, trackAngleError: error, judged, dmeReadsMoreNm }: ArcFacts): FactRow[] {
@@ -92,7 +85,7 @@ export const arcFactRows = (facts: ArcFacts): FactRow[] => [
   {
     fact: "Judged",
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${facts.judged.distanceNm.toFixed(1)} NM`,
-    note: `${facts.flownSweepDeg.toFixed(0)}° of ${facts.sweepDeg.toFixed(0)}°; begins: ${plain(facts.judged.begins)}; ends: ${plain(facts.judged.ends)}`,
+    note: `${facts.flownSweepDeg.toFixed(0)}° of ${facts.sweepDeg.toFixed(0)}°; ${judgedSpan(facts.judged)}`,
   },
   ...untoldRows(facts.cannotTell),
 ];

@@ -1,16 +1,9 @@
 /** The facts of one course as rows of a table: what, how much with its doubt, and when or of what. */
+
 import type { CourseFacts } from "../src/index.ts";
-import {
-  clockSeconds,
-  count,
-  duration,
-  percent,
-  plain,
-  plusMinus,
-  sided,
-  trueDirection,
-} from "../src/index.ts";
+import { clockSeconds, count, duration, percent, plusMinus, sided, trueDirection } from "../src/index.ts";
 import { at, type FactRow } from "./fact-row.ts";
+import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const beyond = (needle: CourseFacts["needle"]): string =>
@@ -139,7 +132,7 @@ function otherRows({ intercept, altitude, judged, beforeEstablished: before }: C
   rows.push({
     fact: "Judged",
     value: `${length}${judged.distanceNm.toFixed(1)} NM`,
-    note: `${span}begins: ${plain(judged.begins)}; ends: ${plain(judged.ends)}`,
+    note: `${span}${judgedSpan(judged)}`,
   });
   return rows;
 }

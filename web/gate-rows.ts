@@ -1,5 +1,5 @@
 /** The gates of an approach as rows of a table: each quantity at the gate, and its worst from there on. */
-import { type ApproachFacts, clockSeconds, count, plusMinus, sided } from "../src/index.ts";
+import { type ApproachFacts, clockSeconds, count, duration, plusMinus, sided } from "../src/index.ts";
 
 type Gate = ApproachFacts["gates"][number];
 
@@ -26,6 +26,7 @@ type Cells = (gate: Gate) => readonly [there: string, after: string];
 
 const ROWS: readonly (readonly [what: string, cells: Cells])[] = [
   ["At, UTC", ({ utc }) => [utc === null ? "–" : clockSeconds(utc), ""]],
+  ["In a silence of the log of", ({ silentS }) => [or(silentS, duration), ""]],
   ["NM to the threshold", ({ distanceNm }) => [or(distanceNm, (nm) => nm.toFixed(1)), ""]],
   [
     "Off the final, scale",

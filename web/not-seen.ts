@@ -5,11 +5,11 @@ import type { FactRow } from "./fact-row.ts";
 type Unseen = CourseFacts["needle"]["unseen"];
 
 /** As in "; up to 0.62 NM where the log is silent for 34 s"; nothing where no more than was seen. */
-export function maybeUnseen(unseen: Unseen, amount: (most: number) => string): string {
+export function maybeUnseen(unseen: Unseen, amount: (most: number) => string, way = "up to"): string {
   if (!unseen) return "";
   const silence =
     unseen.seconds === null ? "between two points" : `in ${duration(unseen.seconds)} of silence`;
-  return `; maybe up to ${amount(unseen.most)} ${silence}`;
+  return `; maybe ${way} ${amount(unseen.most)} ${silence}`;
 }
 
 /** Facts whose name in the document says less than a reader needs. */
@@ -21,6 +21,7 @@ const FACTS: Readonly<Record<string, string>> = {
   height: "What the heights count from",
   segments: "Parts of the final",
   finalFixPassage: "Height over the final fix",
+  missedTrack: "Track of the missed approach",
   speedLimit: "Holding speed",
 };
 
@@ -36,6 +37,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "all-near-station": "all of it was flown within a mile of the station",
   "doubt-holds-limit": "the doubt reaches over the limit",
   "runway-length-assumed": "the length of the runway is not known: a usual one is taken",
+  "no-missed-course": "the brief gives it no course",
   "fix-not-passed": "the final fix was not passed on the way in",
 };
 

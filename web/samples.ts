@@ -11,7 +11,7 @@ export const SAMPLE_TAG = "made up";
 
 export interface Sample {
   /** What it is of, as a heading. */
-  readonly of: "Courses" | "Holds" | "Approaches";
+  readonly of: "Courses" | "Arcs and descents" | "Holds" | "Approaches";
   /** The name of its folder. */
   readonly name: string;
   readonly title: string;
@@ -36,6 +36,18 @@ export const SAMPLES: readonly Sample[] = [
     name: "needle-chased",
     title: "The needle chased",
     words: "a turn after every swing of the needle",
+  },
+  {
+    of: "Arcs and descents",
+    name: "arc-to-a-radial",
+    title: "Two arcs to a radial",
+    words: "the first left to the wind, the second as it should be",
+  },
+  {
+    of: "Arcs and descents",
+    name: "descent-begun-late",
+    title: "Down to a fix",
+    words: "begun late, begun in time, and held up by a level-off",
   },
   {
     of: "Holds",
@@ -96,6 +108,12 @@ export const SAMPLES: readonly Sample[] = [
     name: "approach-from-arc",
     title: "From an arc",
     words: "twelve miles round a station onto the final",
+  },
+  {
+    of: "Approaches",
+    name: "approach-wind-let-go",
+    title: "The wind let go",
+    words: "the track turns off the final before the needle says so",
   },
 ];
 

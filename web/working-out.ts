@@ -55,14 +55,23 @@ async function keepOutcome(row: FlightRow, source: Source, outcome: Outcome): Pr
   return [];
 }
 
-/** Works out a flight that waits, or that another analysis made; gives new rows for other flights of its log. @throws StorageTrouble */
-export async function workOutOne(analyst: Analyst, id: string): Promise<FlightRow[]> {
+/**
+ * Works out a flight that waits, or that another analysis made; gives new rows for other flights of its log.
+ * Stopped while it is fetched, it is not begun. @throws StorageTrouble
+ */
+export async function workOutOne(
+  analyst: Analyst,
+  id: string,
+  isStopped: () => boolean,
+): Promise<FlightRow[]> {
   const [row, source] = await Promise.all([flightRow(id), sourceOf(id)]);
   if (!row || !source || row.analysis === ANALYSIS_VERSION) return [];
   if ((await beginFlight(id)) > MOST_TRIES) {
     await keepTrouble(id, CLOSED_EACH_TIME, ANALYSIS_VERSION);
     return [];
   }
-  const request = requestOf(source.files, source.choices);
-  return keepOutcome(row, source, await analyst.run(request, () => {}));
+  const outcome: Outcome = isStopped()
+    ? { kind: "cancelled", wanted: true }
+    : await analyst.run(requestOf(source.files, source.choices), () => {});
+  return keepOutcome(row, source, outcome);
 }

@@ -1,6 +1,6 @@
 /** Deviations over the judged final: cross-track, and a needle's largest, mean and shares. */
 import type { Span } from "../quantity/span.ts";
-import { SPOKEN, strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
+import { SPOKEN, strayedAcross, strayedInHeight, unseenOf, unseenRecord } from "../quantity/unseen.ts";
 import { median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import { utcOfRow } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -38,10 +38,15 @@ export function crossTrackFacts(
 /** How far a needle may have strayed over full scale within some seconds, at a row. */
 export type NeedleStray = Parameters<typeof unseenOf>[3];
 
-const sideways =
+export const sideways =
   ({ fullScaleNm: full }: ApproachRows): NeedleStray =>
   (speed, seconds, row) =>
     strayedAcross(speed, seconds) / ((full[Math.max(0, row - 1)]! + full[row]!) / 2);
+
+export const upAndDown =
+  ({ pathFullScaleFt: full }: ApproachRows): NeedleStray =>
+  (_, seconds, row) =>
+    strayedInHeight(seconds) / full[row]!;
 
 /** `sd`: of the needle itself; where not given, from the position and the full scale. Null where nothing is known. */
 export function needleFacts(

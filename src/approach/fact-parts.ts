@@ -28,6 +28,8 @@ export const gateSchema = z.strictObject({
   /** Null where the height was never passed on the way down. */
   utc: utc.nullable(),
   distanceNm: z.number().nullable(),
+  /** The silence of the log in which it was passed; the doubts of needles and rate hold what that may hide. Null or missing where it hides nothing that shows. */
+  silentS: z.number().nullable().optional(),
   lateral: doubted.nullable(),
   vertical: doubted.nullable(),
   verticalFpm: z.number().nullable(),

@@ -1,9 +1,11 @@
 /** The approach at the heights where it is to be stable: what a log can show of it. */
 import { type Span, spanLength } from "../quantity/span.ts";
-import type { Feet, FeetPerMinute, Seconds } from "../quantity/units.ts";
+import type { Feet, FeetPerMinute, Seconds, Share } from "../quantity/units.ts";
+import { SPOKEN, strayedRate, unseenOf } from "../quantity/unseen.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { GATES } from "../standard/stabilised.ts";
 import { type Moment, meanOf, passing, rowsWithin, utcAt, valueAt } from "./column.ts";
+import { type NeedleStray, sideways, upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
@@ -30,6 +32,7 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
         heightFt,
         utc: null,
         distanceNm: null,
+        silentS: null,
         lateral: null,
         vertical: null,
         verticalFpm: null,
@@ -47,19 +50,23 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
     const before = rowsWithin(rows, time - SPEED_OVER * 1000, time);
     const row = moment.row;
     const path = valueAt(rows.pathNeedle, moment);
+    const hidden = hiddenAt(rows, row);
     // where the log is silent about it, neither rate nor bank nor steadiness is told
     const rate = known(meanOf(rows.verticalFpm, about.start, about.end));
     return {
       heightFt,
       utc: utcAt(rows, moment),
       distanceNm: valueAt(rows.distanceNm, moment),
+      silentS: hidden.seconds,
       lateral: {
         value: valueAt(rows.needle, moment),
-        doubt95: (Z95 * rows.positionSdNm[row]!) / rows.fullScaleNm[row]!,
+        doubt95: (Z95 * rows.positionSdNm[row]!) / rows.fullScaleNm[row]! + hidden.lateral,
       },
-      vertical: Number.isNaN(path) ? null : { value: path, doubt95: Z95 * rows.pathNeedleSd[row]! },
+      vertical: Number.isNaN(path)
+        ? null
+        : { value: path, doubt95: Z95 * rows.pathNeedleSd[row]! + hidden.vertical },
       verticalFpm: rate,
-      vertical95Fpm: rate === null ? null : VERTICAL_95,
+      vertical95Fpm: rate === null ? null : VERTICAL_95 + hidden.rate,
       groundSpeedKt: speed,
       groundSpeedChangeKt: spanLength(before) > 0 ? known(speed - rows.groundSpeedKt[before.start]!) : null,
       bankDeg: known(largest(rows.bankDeg, about)),
@@ -67,6 +74,30 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
       after: worstAfter(rows, row, segments),
     };
   });
+}
+
+/** What the silence from a row to the next may hide, in addition to what was read there. `seconds`: its length; null where it hides nothing that shows. */
+function hiddenAt(
+  rows: ApproachRows,
+  row: number,
+): {
+  readonly lateral: Share;
+  readonly vertical: Share;
+  readonly rate: FeetPerMinute;
+  readonly seconds: Seconds | null;
+} {
+  const step = { start: row, end: Math.min(row + 2, rows.length) };
+  const shown = (column: Float64Array, stray: NeedleStray): Share => {
+    const unseen = unseenOf(rows, step, column, stray);
+    const share = unseen ? (unseen.high - unseen.low) / 2 : 0;
+    return share >= SPOKEN ? share : 0;
+  };
+  const lateral = shown(rows.needle, sideways(rows));
+  const vertical = shown(rows.pathNeedle, upAndDown(rows));
+  const seconds = (rows.timeMs[step.end - 1]! - rows.timeMs[row]!) / 1000;
+  // a rate is a mean over ten seconds, which a shorter step does not hide
+  const rate = seconds > 2 * ABOUT ? strayedRate(seconds) : 0;
+  return { lateral, vertical, rate, seconds: lateral + vertical + rate > 0 ? seconds : null };
 }
 
 /** The last time the height was passed on the way down, before the final ended. */

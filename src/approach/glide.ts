@@ -1,10 +1,9 @@
 /** Against the glide path over the judged final: the needle, and how far below and above in feet. */
 import type { Span } from "../quantity/span.ts";
 import type { Feet, Share } from "../quantity/units.ts";
-import { strayedInHeight } from "../quantity/unseen.ts";
 import { rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { utcOfRow } from "./column.ts";
-import { needleFacts } from "./deviation.ts";
+import { needleFacts, upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { PathGuide } from "./vertical.ts";
@@ -36,9 +35,7 @@ export function glidePathFacts(
 ): ApproachFacts["glidePath"] {
   const span = glideSpan(rows, final, fixed);
   const share = weights.subarray(span.start - final.start, span.end - final.start);
-  const upAndDown = (_: number, seconds: number, row: number) =>
-    strayedInHeight(seconds) / rows.pathFullScaleFt[row]!;
-  const needle = needleFacts(rows, span, share, rows.pathNeedle, rows.pathNeedleSd, upAndDown);
+  const needle = needleFacts(rows, span, share, rows.pathNeedle, rows.pathNeedleSd, upAndDown(rows));
   if (!guide || !needle) return null;
   const { angle, crossing, label, citation, supposed } = guide;
   const worst = rowOfLargest(rows.pathNeedle, span);

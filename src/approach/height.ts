@@ -5,7 +5,15 @@ import { courseBetween, courseRuler, inverse, type Position } from "../geodesy/i
 import { cosDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_FOOT, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Feet, FeetMsl, Metres, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
+import type {
+  Feet,
+  FeetMsl,
+  FeetPerMinute,
+  Metres,
+  NauticalMiles,
+  Seconds,
+  UtcMillis,
+} from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { PRESSURE_HEIGHT_95, RECEIVER_HEIGHT_95, taxiSpeed } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
@@ -26,6 +34,9 @@ const FIELD_SD: Feet = 25;
 /** Rolled on the runway: this near to its centre line; on its field: this near to the threshold. */
 const BESIDE: NauticalMiles = 0.08;
 const FIELD: NauticalMiles = 2.5;
+/** Fast as well it rolled there, before it was slow or after, while it climbed or sank no faster and no row was missing for so long. Chosen: above what the slope of a runway makes, under any flare. */
+const LEVEL: FeetPerMinute = 100;
+const UNBROKEN: Seconds = 6;
 /** Before and past the ends of the runway so much still is on it. Chosen: as a threshold may be displaced, or given loosely. */
 const ROUNDING: Metres = 100;
 /** Heights so long before and after that moment are averaged: longer, and the error has changed. Tuned on simulation seeds 1-150. */
@@ -56,7 +67,7 @@ interface Grounded {
   readonly on: "runway" | "field";
 }
 
-/** Rows that stood or rolled on the runway or its field. */
+/** Rows that stood or rolled on the runway or its field, in no order. */
 function groundedRows(motion: Motion, runway: Runway): Grounded[] {
   const slow = taxiSpeed(motion);
   const ruler = courseRuler(courseBetween(runway.threshold, runway.end));
@@ -64,16 +75,33 @@ function groundedRows(motion: Motion, runway: Runway): Grounded[] {
   const { latitude, longitude } = runway.threshold;
   const high = (FIELD + nauticalMilesFromMetres(length)) / 60; // degrees: a box that holds the field
   const wide = high / Math.max(0.02, cosDeg(latitude));
-  const found: Grounded[] = [];
-  for (let row = 0; row < motion.length; row++) {
-    if (!(motion.groundSpeed[row]! < slow) || Number.isNaN(motion.altitude[row]!)) continue;
-    if (!(Math.abs(motion.latitude[row]! - latitude) < high)) continue;
-    if (!(Math.abs(turnFrom(longitude, motion.longitude[row]!)) < wide)) continue;
+  const isSlow = (row: number) => motion.groundSpeed[row]! < slow;
+  const placeOf = (row: number): Grounded["on"] | null => {
+    if (Number.isNaN(motion.altitude[row]!)) return null;
     ruler.measure(motion.latitude[row]!, motion.longitude[row]!);
     const { along, across } = ruler;
     const beside = Math.abs(nauticalMilesFromMetres(across));
-    if (beside < BESIDE && along > -ROUNDING && along < length + ROUNDING) found.push({ row, on: "runway" });
-    else if (Math.hypot(beside, nauticalMilesFromMetres(along)) < FIELD) found.push({ row, on: "field" });
+    if (beside < BESIDE && along > -ROUNDING && along < length + ROUNDING) return "runway";
+    return Math.hypot(beside, nauticalMilesFromMetres(along)) < FIELD ? "field" : null;
+  };
+  const found: Grounded[] = [];
+  /** The fast part of a roll beside a slow row. */
+  const roll = (slowRow: number, way: 1 | -1) => {
+    for (let row = slowRow + way; row >= 0 && row < motion.length && !isSlow(row); row += way) {
+      const unbroken = Math.abs(motion.time[row]! - motion.time[row - way]!) <= UNBROKEN * 1000;
+      if (!unbroken || !(Math.abs(motion.verticalSpeed[row]!) < LEVEL) || placeOf(row) !== "runway") return;
+      found.push({ row, on: "runway" });
+    }
+  };
+  for (let row = 0; row < motion.length; row++) {
+    if (!isSlow(row)) continue;
+    if (!(Math.abs(motion.latitude[row]! - latitude) < high)) continue;
+    if (!(Math.abs(turnFrom(longitude, motion.longitude[row]!)) < wide)) continue;
+    const on = placeOf(row);
+    if (on) found.push({ row, on });
+    if (on !== "runway") continue;
+    roll(row, -1);
+    roll(row, 1);
   }
   return found;
 }

@@ -61,7 +61,7 @@ export interface ApproachMeasured {
 
 /**
  * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`, `runway-length-assumed`,
- * `no-height`, `height-not-anchored`, `height-is-pressure`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
+ * `no-height`, `height-not-anchored`, `height-is-pressure`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`, `no-missed-course`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
 export function measureApproach({
@@ -189,6 +189,9 @@ export function measureApproach({
         ? [{ fact: "height", reason: heightsBy ? "height-is-pressure" : "height-not-anchored" }]
         : []),
       ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
+      ...(outcome === "missed" && !exercise.missedCourse
+        ? [{ fact: "missedTrack", reason: "no-missed-course" }]
+        : []),
       ...windReasons(windFact),
     ],
   };

@@ -1,6 +1,6 @@
 /** The facts of the way down: against a glide path, the line flown, levels, step-downs and the minimum. */
 import { z } from "zod";
-import { utcSchema as utc } from "../quantity/record.ts";
+import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { needleSchema } from "./fact-parts.ts";
 
 /** The farthest to one side of the path: positive, with the half-width of its 95 % interval. */
@@ -101,5 +101,7 @@ export const minimumSchema = z
     doubt95Ft: z.number().nullable(),
     /** The same against what the altimeter showed, set at the field. */
     altimeter95Ft: z.number().nullable(),
+    /** How far below it the aircraft may have come in a silence of the log (negative: still above): anywhere on the final, and at a decision altitude where the climb began. */
+    unseen: unseenSchema,
   })
   .nullable();

@@ -20,7 +20,7 @@ import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { ArcFacts, ArcRemedy } from "./arc-facts.ts";
 import { arcFindings } from "./arc-finding.ts";
-import { judgedArc } from "./arc-judged.ts";
+import { type ArcJudged, judgedArc } from "./arc-judged.ts";
 import { type ArcRows, measureArcRows, sideOf, sweepOf } from "./arc-rows.ts";
 import { turnInFacts, turnOffFacts } from "./arc-turns.ts";
 import { arcRemedy, correctionOnArc, driftFacts, driftSpan } from "./arc-wind.ts";
@@ -78,7 +78,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
   const speed = weigh(rows.groundSpeedKt, judged.span, weights);
   const flown = motion && { exercise, path, motion, wind };
   const turnOff = flown && judged.turnOff ? turnOffFacts(flown, judged.turnOff) : null;
-  const excursions = findExcursions(rows, sinceRollOut(rows, judged.span));
+  const excursions = findExcursions(rows, sinceRollOut(rows, judged));
   const gone = (row: number) => Math.max(0, Math.min(sweep, rows.goneDeg[row]!));
   const magnetic = (d: TrueDegrees) =>
     exercise.fromMagnetic === null ? null : magneticFromTrue(d, exercise.variation.degrees);
@@ -149,8 +149,8 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
 }
 
 /** The turn onto the arc is no excursion from it, until it has ended or its track has passed the tangent. */
-function sinceRollOut(rows: ArcRows, { start, end }: Span): Span {
-  let row = start;
+function sinceRollOut(rows: ArcRows, { joinedAt, span: { start, end } }: ArcJudged): Span {
+  let row = joinedAt ?? start;
   while (row < end && !steadyFrom(rows, row) && Math.abs(rows.trackErrorDeg[row]!) >= TRACK_OFF) row++;
   return { start: row, end };
 }

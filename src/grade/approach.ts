@@ -97,7 +97,7 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
     title: `${side === "below" ? "Below" : "Above"} ${name}`,
     unit: "ft",
     limit: ({ approach: a }) => (kind === "descent" ? a.minimumDescent : a.decision)[side],
-    find(facts): Found | null {
+    find(facts, limit): Found | null {
       const { minimum, missed, outcome, height } = facts;
       if (minimum?.kind !== kind) return null;
       if (!height) return { cannotTell: "no-height" };
@@ -107,17 +107,40 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
       if (margin === null || doubt95 === null) return { cannotTell: "crossing-not-known" };
       const toward = side === "below" ? -margin : margin;
       const worstUtc = kind === "descent" ? minimum.lowestUtc : (missed?.startUtc ?? null);
+      const { unseen } = minimum;
+      // what was seen too high may have been low enough in a silence
+      if (side === "above" && kind === "descent" && margin > limit && unseen && -unseen.most <= limit)
+        return { cannotTell: "log-silent" };
       return {
         value: Math.max(0, toward),
         toward,
         doubt95,
         beyond: null,
         worstUtc,
+        unseen: side === "below" ? unseen : null,
         doubtIs: doubtOfHeight(facts),
       };
     },
   };
 }
+
+const MISSED_TRACK: Criterion<ApproachFacts> = {
+  id: "approach-missed-track",
+  title: "Track of the missed approach, worst off its course",
+  unit: "deg",
+  limit: ({ approach }) => approach.missedTrack,
+  find({ missed, outcome }): Found | null {
+    if (outcome !== "missed" || !missed?.course) return null;
+    const { track } = missed.course;
+    if (!track) return { cannotTell: "log-silent" };
+    const { worstErrorDeg, doubt95Deg: doubt95, worstUtc } = track;
+    return { value: Math.abs(worstErrorDeg), doubt95, beyond: null, worstUtc };
+  },
+};
+
+/** A gate that was passed in a silence has its doubt from it. */
+const inSilence = ({ silentS }: ApproachFacts["gates"][number]): { doubtIs?: string } =>
+  silentS == null ? {} : { doubtIs: "log-silent" };
 
 /** Stable 1,000 and 500 ft above the threshold: what a log shows of it. */
 function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
@@ -142,7 +165,7 @@ function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
       const shown = gate[part];
       if (!shown) return null;
       const { value, doubt95 } = shown;
-      return { value: Math.abs(value), doubt95, beyond: null, worstUtc: gate.utc };
+      return { value: Math.abs(value), doubt95, beyond: null, worstUtc: gate.utc, ...inSilence(gate) };
     },
   });
   return [
@@ -164,6 +187,7 @@ function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
           doubt95: gate.vertical95Fpm,
           beyond: null,
           worstUtc: gate.utc,
+          ...inSilence(gate),
         };
       },
     },
@@ -177,6 +201,7 @@ export const APPROACH_CRITERIA: readonly Criterion<ApproachFacts>[] = [
   minimumCriterion("descent", "above"),
   minimumCriterion("decision", "below"),
   minimumCriterion("decision", "above"),
+  MISSED_TRACK,
   ...gateCriteria(1000),
   ...gateCriteria(500),
 ];

@@ -14,7 +14,7 @@ export type Found =
       readonly toward?: number;
       readonly doubt95: number;
       readonly beyond: Seconds | null;
-      /** The most that the value may have come to where the log is silent. */
+      /** The most that the value may have come to where the log is silent; of a deviation to one side, negative on the other. */
       readonly unseen?: UnseenRecord | null | undefined;
       readonly worstUtc: string | null;
       /** Where only a part of the time that was given is judged: when it begins, and the worst of what came before. */
@@ -82,11 +82,12 @@ function verdictOf<Facts>(
   }
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
   const short = confidenceBelow(found.toward ?? value, doubt95, limit);
-  const inside = found.toward === undefined ? confidenceWithin(value, doubt95, limit) : short;
+  const within = found.toward === undefined ? confidenceWithin : confidenceBelow;
+  const inside = within(found.toward ?? value, doubt95, limit);
   const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
   const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
   const { unseen } = found;
-  const unseenInside = unseen ? confidenceWithin(unseen.most, doubt95, limit) : inside;
+  const unseenInside = unseen ? within(unseen.most, doubt95, limit) : inside;
   if (inside >= SURE && unseen && unseenInside < SURE) {
     const silent = { reason: "log-silent", silentS: unseen.seconds, confidence: null };
     return { ...told, verdict: "cannot tell", ...silent };

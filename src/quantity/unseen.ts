@@ -19,10 +19,14 @@ const CLIMB_WITHIN: Seconds = 5;
 export const SPOKEN = 0.01;
 export const SPOKEN_FT: Feet = 10;
 
-/** The farthest that a rate leads off and back in a time, the rate itself changing no faster than given. */
+/** The rate that is reached on the way off and back in a time, itself changing no faster than given. */
+const reached = (most: number, change: number, seconds: Seconds): number =>
+  Math.min(most, (change * seconds) / 4);
+
+/** The farthest that such a rate leads. */
 function strayed(most: number, change: number, seconds: Seconds): number {
-  const reached = Math.min(most, (change * seconds) / 4);
-  return reached * (seconds / 2 - reached / change);
+  const rate = reached(most, change, seconds);
+  return rate * (seconds / 2 - rate / change);
 }
 
 /** Off a line and back within some seconds at a ground speed. Half a mile in two minutes at 100 kt, nothing that shows in a second. */
@@ -31,9 +35,14 @@ export function strayedAcross(speed: Knots, seconds: Seconds): NauticalMiles {
   return strayed(perSecond * CUT_TANGENT, (perSecond * TURN_RATE) / DEGREES_PER_RADIAN, seconds);
 }
 
-/** Off a height and back within some seconds. */
-export const strayedInHeight = (seconds: Seconds): Feet =>
-  strayed(CLIMB / 60, CLIMB / 60 / CLIMB_WITHIN, seconds);
+/** Off a height and back within some seconds. `known`: a rate that the aircraft had at an end of them, where that is more than the usual one. */
+export function strayedInHeight(seconds: Seconds, known: FeetPerMinute = 0): Feet {
+  const most = Math.max(CLIMB, Math.abs(known) || 0) / 60;
+  return strayed(most, most / CLIMB_WITHIN, seconds);
+}
+
+/** How far the rate itself may have been off the mean of some seconds. */
+export const strayedRate = (seconds: Seconds): FeetPerMinute => reached(CLIMB, CLIMB / CLIMB_WITHIN, seconds);
 
 /** A time of silence beside a span, at its first row or its last, while the exercise may have been flown on. */
 export interface SilentEdge {
@@ -45,8 +54,9 @@ export interface Unseen {
   /** How far up and how far down a column may have gone where nothing was recorded. */
   readonly high: number;
   readonly low: number;
-  /** Length of the silence in which the farther of the two lies; null without times. */
+  /** Length of the silence in which the farther of the two lies, and of that in which the low one does; null without times. */
   readonly seconds: Seconds | null;
+  readonly lowS: Seconds | null;
 }
 
 export interface SpedRows extends WeighedRows {
@@ -88,7 +98,7 @@ export function unseenOf(
   for (const { row, seconds } of edges)
     take(column[row]!, strayedBy(rows.groundSpeedKt[row] || UNTIMED, 2 * seconds, row), seconds);
   if (!Number.isFinite(high)) return null;
-  return { high, low, seconds: high >= -low ? above : below };
+  return { high, low, seconds: high >= -low ? above : below, lowS: below };
 }
 
 /** As it stands among facts: the most that a size may have come to unseen; null where that is no more than was seen. */

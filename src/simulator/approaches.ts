@@ -1,4 +1,4 @@
-/** Approaches to runway 22 at Lindholt: six samples, each a case of its own, and those drawn anew for measuring. */
+/** Approaches to runway 22 at Lindholt: seven samples, each a case of its own, and those drawn anew for measuring. */
 import { destination, type Position } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { AngleSize, FeetMsl, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
@@ -79,12 +79,14 @@ const PRECISION = `      guidance: localizer
       glide_path_deg: 3
       threshold_crossing_ft: 50
       decision_ft: 620
+      missed_course: 221.5T
       missed_to: TARNO
 `;
 const STEPS = `      guidance: lnav
       final_fix_ft: ${FIX_ALTITUDE}
       minimum_ft: 900
       step_downs: [ { before_nm: 2.5, not_below_ft: 1300 } ]
+      missed_course: 221.5T
       missed_to: TARNO
 `;
 
@@ -213,6 +215,15 @@ export const APPROACH_SAMPLES: readonly Scenario[] = [
     light,
   ),
   arcLesson(),
+  lesson(
+    "approach-wind-let-go",
+    "The wind correction let go on the final, and taken up when the needle told.",
+    approachStep({
+      flown: { habit: "waits", tidyFor: 40, share: 0, correctsAt: 0.55, cut: 15, thenShare: 1 },
+    }),
+    PRECISION,
+    { ...light, from: 310, speed: 17 },
+  ),
 ];
 
 /** What the accuracy of approaches is measured on: wind to 30 kt from anywhere, any intercept, landing or missed. */
@@ -250,7 +261,9 @@ export function drawnApproach(
     ],
     brief: approachBrief(
       "An approach",
-      PRECISION.replace(String(FIX_ALTITUDE), String(step.fixAltitude)).replace("620", String(step.minimum)),
+      PRECISION.replace(String(FIX_ALTITUDE), String(step.fixAltitude))
+        .replace("620", String(step.minimum))
+        .replace("221.5T", `${runway.course}T`),
       runway,
     ),
   };

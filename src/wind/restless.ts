@@ -3,16 +3,24 @@ import type { FactSmoother } from "./filter.ts";
 import type { Belief } from "./state.ts";
 
 interface Degree {
-  /** Factor on the usual variance of every change with time. */
+  /** Factor on the usual variance of every change with time or with height. */
   readonly factor: number;
   /** How likely beforehand. */
   readonly chance: number;
 }
 
-/** Tuned on simulated flights, seeds 1 to 40. */
+/** Tuned on simulated flights, seeds 1 to 60. */
 const WIND: readonly Degree[] = [
-  { factor: 1, chance: 0.4 },
-  { factor: 2, chance: 0.3 },
+  { factor: 1, chance: 0.6 },
+  { factor: 2, chance: 0.25 },
+  { factor: 4, chance: 0.15 },
+];
+/** A wind that changes more than usual also changes more quickly, which the factors do not say: what they exceed 1 by counts so much. Tuned likewise. */
+const QUICKER = 2;
+/** Of changes with height. */
+const HEIGHT: readonly Degree[] = [
+  { factor: 0.3, chance: 0.35 },
+  { factor: 1, chance: 0.35 },
   { factor: 4, chance: 0.3 },
 ];
 /** Calmer than usual is weighed too, lest the wind be thought calm because the airspeed is thought restless. */
@@ -30,8 +38,10 @@ const AIRSPEED: readonly Degree[] = [
 export function restlessness(smoother: FactSmoother, belief: Belief, usual: Belief): Belief {
   const air = (factor: number) => ({ ...belief, airspeedWander: usual.airspeedWander * Math.sqrt(factor) });
   const seen = air(meanFactor(smoother, AIRSPEED, air));
-  const windUnrest = meanFactor(smoother, WIND, (factor) => ({ ...seen, windUnrest: factor }));
-  return { ...seen, windUnrest, airspeedWander: Math.max(seen.airspeedWander, usual.airspeedWander) };
+  const unrest = meanFactor(smoother, WIND, (factor) => ({ ...seen, windUnrest: factor }));
+  const windy = { ...seen, windUnrest: 1 + QUICKER * (unrest - 1) };
+  const heightUnrest = meanFactor(smoother, HEIGHT, (factor) => ({ ...windy, heightUnrest: factor }));
+  return { ...windy, heightUnrest, airspeedWander: Math.max(seen.airspeedWander, usual.airspeedWander) };
 }
 
 function meanFactor(

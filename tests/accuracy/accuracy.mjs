@@ -1,4 +1,4 @@
-/** Runs `print.ts`: `npm run accuracy`, `-- --seeds 20` for a quick look, `-- --real FOLDER` for logs with measured wind, `-- --approaches` for approaches, `-- --habits` (`--pilots 20` for a quick look) for habits, `-- --causes` for causes and leads on courses. */
+/** Runs `print.ts`: `npm run accuracy`, `-- --seeds 20` for a quick look, `-- --only "1 base, two laps"` for some lines, `-- --real FOLDER` for logs with measured wind, `-- --approaches` for approaches, `-- --habits` (`--pilots 20` for a quick look) for habits, `-- --causes` for causes on courses and leads on courses, arcs and finals, `-- --verdicts` for verdicts. */
 import { createServer } from "vite";
 
 const server = await createServer({

@@ -12,8 +12,8 @@ export interface Bound {
 const FLIGHTS = 300;
 const FINAL_M = 9260;
 const MINIMUM_M = 870;
-/** The roll begins so long after the threshold, and is looked at for so long, s. */
-const ROLL = { after: 20, over: 45 };
+/** The simulated aircraft touches down 4 to 10 s after the threshold, and is logged for so long from there, s. */
+const ROLL = { after: 7, over: 50 };
 const PATH = (3 * Math.PI) / 180;
 
 /**

@@ -1,6 +1,9 @@
 /** The flights that the estimator is measured on: what is flown, in which air, logged how. */
 import { type FlownOptions, type FlownStep, fly, seeded } from "../support/flown.ts";
 
+/** Shear of the simulated air where a scenario names none, kt per 1,000 ft, rms of the vector. */
+export const USUAL_SHEAR = 3;
+
 export interface MeteredScenario {
   readonly name: string;
   readonly steps: (random: () => number) => FlownStep[];
@@ -113,6 +116,7 @@ export function flyScenario(scenario: MeteredScenario, seed: number, options: Pa
   const random = seeded(seed * 7919 + 17).uniform;
   return fly({
     seed,
+    shear: USUAL_SHEAR,
     airspeed: 90 + 30 * random(),
     heading: 360 * random(),
     steps: scenario.steps(random),

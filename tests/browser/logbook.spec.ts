@@ -46,16 +46,20 @@ test("a log of two flights, dropped with another, gives two rows", () =>
 
 test("adding can be cancelled: what is finished stays, the rest is as if it had not come", () =>
   on(async ({ page }) => {
+    // pressed in the moment that the second is begun: a press from here might come when it is done
+    await page.evaluate(() => {
+      const press = new MutationObserver(() => {
+        if (!document.querySelector(".underway")?.textContent?.includes("2 of 4")) return;
+        press.disconnect();
+        [...document.querySelectorAll("button")].find((b) => b.textContent?.trim() === "Cancel")!.click();
+      });
+      press.observe(document.body, { subtree: true, childList: true, characterData: true });
+    });
     await drop(page, MANY);
-    await page.waitForFunction(() => document.querySelector(".underway")?.textContent?.includes("2 of 4"));
-    await page.getByRole("button", { name: "Cancel" }).click();
-    await said(page, /Cancelled: [123] of 4 flights added/);
-    // a busy machine may finish another before the click is there
-    const words = await page.getByRole("alert").textContent();
-    const finished = Number(/Cancelled: (\d)/.exec(words ?? "")![1]);
-    await allStand(page, finished);
+    await said(page, /Cancelled: 1 of 4 flights added/);
+    await allStand(page, 1);
     await page.reload();
-    await allStand(page, finished);
+    await allStand(page, 1);
   }));
 
 test("the same log again is the same flight, with what was noted on it; another brief makes another", () =>

@@ -1,8 +1,9 @@
 /** Nothing of the logbook is lost: tabs that die, another browser, a store that is closed or full. */
+import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { addMany, allStand, anotherTab, dropPadded, kill, MANY, rows, said } from "./logbook.ts";
-import { drop, launch, openSample, sheetStands, watchedPage } from "./page.ts";
+import { drop, launch, openSample, saved, sheetStands, watchedPage } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -54,13 +55,6 @@ test("the tab dies right after a word was written and a name given: both stand",
   await watched.close();
 });
 
-async function savedLogbook(page: Page): Promise<Buffer> {
-  const coming = page.waitForEvent("download");
-  await page.getByRole("button", { name: "Save the logbook as one file" }).click();
-  const chunks: Buffer[] = [];
-  for await (const chunk of await (await coming).createReadStream()) chunks.push(chunk as Buffer);
-  return Buffer.concat(chunks);
-}
 const takeIn = (page: Page, buffer: Buffer) =>
   page
     .getByLabel("Logs and briefs")
@@ -70,7 +64,7 @@ test("the logbook as one file goes into another browser; the tab dies on the way
   const first = await watchedPage(browser);
   await addMany(first.page);
   await allStand(first.page, 4);
-  const archive = await savedLogbook(first.page);
+  const archive = readFileSync((await saved(first.page, "Save the logbook as one file")).path);
   const list = await rows(first.page).allTextContents();
   expect(first.trouble).toEqual([]);
   await first.close();

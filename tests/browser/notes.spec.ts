@@ -1,10 +1,8 @@
 /** What the instructor writes: remarks and verdicts of their own, kept over a reload, printed, and in all that is saved. */
-import { readFile } from "node:fs/promises";
-import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, openSample, sheetStands, watchedPage } from "./page.ts";
+import { launch, openSample, saved, sheetStands, watchedPage } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -34,15 +32,6 @@ async function stands(page: Page): Promise<void> {
   );
   expect(await page.locator("#exercise-2 > .no").textContent()).toMatch(/not met\s*instructor’s/);
   expect(await page.locator("#exercise-2 .remark textarea").inputValue()).toBe(REMARK);
-}
-
-async function saved(page: Page, button: string): Promise<{ path: string; text: string }> {
-  const coming = page.waitForEvent("download");
-  await page.getByRole("button", { name: button }).click();
-  const download = await coming;
-  const path = join(await download.path(), "..", download.suggestedFilename());
-  await download.saveAs(path);
-  return { path, text: await readFile(path, "utf8") };
 }
 
 test("a remark and an overruled verdict survive a reload, stand beside what was computed, and can be withdrawn", async () => {

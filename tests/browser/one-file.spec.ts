@@ -1,9 +1,8 @@
 /** The sheet saved as one page: opened from a disk without a network, its charts and its replay alive. */
-import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, openSample, watchedPage } from "./page.ts";
+import { launch, openSample, saved, watchedPage } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -15,13 +14,8 @@ test("a saved page opens from disk, asks nobody, carries the remark, draws and r
   const watched = await watchedPage(browser);
   await openSample(watched.page, "A strong crosswind");
   await watched.page.locator("#remark").fill("Hold the correction; look at A.");
-  const coming = watched.page.waitForEvent("download");
-  await watched.page.getByRole("button", { name: "one page that opens anywhere" }).click();
-  const download = await coming;
-  expect(download.suggestedFilename()).toBe("strong-crosswind-badly-corrected.html");
-  const path = join(await download.path());
-  const saved = join(path, "..", "saved.html");
-  await download.saveAs(saved);
+  const { name, path } = await saved(watched.page, "one page that opens anywhere");
+  expect(name).toBe("strong-crosswind-badly-corrected.html");
   expect(watched.trouble).toEqual([]);
   const sentence = await watched.page.locator("#exercise-1 .finding").textContent();
   await watched.close();
@@ -33,7 +27,7 @@ test("a saved page opens from disk, asks nobody, carries the remark, draws and r
   context.on("console", (message) => trouble.push(message.text()));
   context.on("weberror", (error) => trouble.push(String(error.error())));
   const page = await context.newPage();
-  const address = pathToFileURL(saved).href;
+  const address = pathToFileURL(path).href;
   await page.goto(address);
   await page.waitForSelector(".ex canvas");
   expect(asked.filter((url) => url !== address && !url.startsWith("data:"))).toEqual([]);

@@ -1,12 +1,12 @@
 /** A page under watch: every request, console error and broken policy is remembered. */
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
-import { chromiumPath, LAUNCH_ARGUMENTS } from "./chromium.ts";
 
-export const launch = (): Promise<Browser> =>
-  chromium.launch({ executablePath: chromiumPath(), args: LAUNCH_ARGUMENTS });
+/** The one browser of all tests; closing it closes only what was opened here. */
+export const launch = (): Promise<Browser> => chromium.connect(inject("browser"));
 
 export interface Watched {
   readonly page: Page;
@@ -50,6 +50,20 @@ export async function watchedPage(
   await page.goto(address);
   await page.waitForSelector("h1");
   return { page, elsewhere, asked, trouble, close: () => context.close() };
+}
+
+/** What a button saves: under which name, and where it lies now. */
+export async function saved(
+  page: Page,
+  button: string,
+): Promise<{ name: string; path: string; text: string }> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: button }).click(),
+  ]);
+  const path = join(mkdtempSync(join(inject("scratch"), "saved-")), "saved.html");
+  await download.saveAs(path);
+  return { name: download.suggestedFilename(), path, text: readFileSync(path, "utf8") };
 }
 
 export interface Given {

@@ -49,17 +49,7 @@ test("the school's own file, dropped on a sheet, is what its exercises are held 
   await close();
 });
 
-test("nothing may be chosen: then there are no verdicts", async () => {
-  const { page, close } = await watchedPage(browser);
-  await openSample(page, SAMPLE);
-  await against(page).selectOption("none");
-  await page.waitForFunction(() => document.querySelectorAll(".verdicts").length === 0);
-  await sheetStands(page);
-  expect(await page.locator(".lineup .v").count()).toBe(0);
-  await close();
-});
-
-test("a fault in the school's file is told with its place, and the sheet stays", async () => {
+test("a fault in the school's file is told with its place, and the sheet stays; nothing may be chosen: then there are no verdicts", async () => {
   const { page, close } = await watchedPage(browser);
   await openSample(page, SAMPLE);
   await drop(page, [{ name: "valley.yaml", text: SCHOOL.replace("needle", "neddle") }]);
@@ -67,5 +57,9 @@ test("a fault in the school's file is told with its place, and the sheet stays",
   await page.waitForFunction(() => document.querySelector("[role=alert]")?.textContent !== "");
   expect(await said.textContent()).toMatch(/valley\.yaml.*line 5.*neddle/);
   expect(await limit(page)).toBe("0.75");
+  await against(page).selectOption("none");
+  await page.waitForFunction(() => document.querySelectorAll(".verdicts").length === 0);
+  await sheetStands(page);
+  expect(await page.locator(".lineup .v").count()).toBe(0);
   await close();
 });

@@ -10,7 +10,9 @@ export default defineConfig({
     globalSetup: ["./served.ts"],
     testTimeout: 90_000,
     hookTimeout: 300_000,
-    // One browser at a time: they share one machine.
+    // One file at a time: they share one machine.
     fileParallelism: false,
+    // They share what they import too.
+    isolate: false,
   },
 });

@@ -1,6 +1,7 @@
 /** Every finding of holds, arcs, descents and approaches, and every verdict of each of their criteria, has a flight that shows it. */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { readStandard } from "../../src/brief/index.ts";
 import { debriefFlight } from "../../src/debrief/index.ts";
 import { APPROACH_CRITERIA } from "../../src/grade/approach.ts";
 import { ARC_CRITERIA } from "../../src/grade/arc.ts";
@@ -46,6 +47,18 @@ const ALL = [...new Set([...CODES.filter((code) => !NO_CODES.has(code)), ...VERD
 
 const US = standardNamed("instrument-rating-us")!;
 const EU = standardNamed("instrument-rating-eu")!;
+/** A GPS tells the altimeter's height to 86 ft or worse, 150 ft at 2,100 ft: a height that is *met* takes wider limits than the tests publish. */
+const SCHOOL = readStandard(
+  `standard: 1
+id: valley-school
+title: Valley school, first phase
+citation: Training order 7, 3.2
+hold: { altitude_ft: 400 }
+arc: { altitude_ft: 300 }
+approach: { final_fix_ft: 300 }
+`,
+  "school.yaml",
+);
 
 /** A silence of the log: when its middle is, and its seconds. */
 type Silence = readonly [(flown: SimulatedFlight) => number, number];
@@ -121,6 +134,7 @@ function holds(): string[] {
     ...said(scenarioNamed("hold-teardrop-left-turns")),
     ...said(otherwise(direct, "hold", () => ({ turns: "left" }))),
     ...said(otherwise("hold-outbound-flown-parallel", "hold", () => ({ entry: "direct" }))),
+    ...said(otherwise(distance, "hold", () => ({ entry: "teardrop" }))),
     ...said(factor(0)),
     ...said(factor(6)),
     ...said(gale, 2),
@@ -133,6 +147,7 @@ function holds(): string[] {
     ...said(scenarioNamed(direct), 2, US, [[rollOut, 60]]),
     ...said(fast(2.1)),
     ...said(fast(2.35)),
+    ...said(scenarioNamed(direct), 1, SCHOOL),
   ];
 }
 
@@ -155,6 +170,7 @@ function arcs(): string[] {
     ...said(share(0.5), 4),
     ...said(briefed(climbing, "to_radial: 350 }", "to_radial: 350, altitude_ft: 3000 }")),
     ...said(seldom("arc-tidy")),
+    ...said(scenarioNamed("arc-to-a-radial"), 1, SCHOOL),
   ];
 }
 
@@ -211,6 +227,7 @@ function approaches(): string[] {
   return [
     ...said(scenarioNamed(tidy)),
     ...said(scenarioNamed(tidy), 2),
+    ...said(scenarioNamed(tidy), 1, SCHOOL),
     ...said(scenarioNamed("approach-track-chased")),
     ...said(scenarioNamed("approach-track-chased"), 1, EU),
     ...said(scenarioNamed("approach-unstable-continued")),
@@ -231,20 +248,14 @@ function approaches(): string[] {
     ...said(barometric(-1), 1, EU),
     ...said(barometric(0), 1, EU),
     ...said(barometric(-0.2), 1, EU),
-    ...said(barometric(0.4), 2, EU),
+    ...said(barometric(0.33), 2, EU),
+    ...said(briefed(missed(60), "221.5T", "200T")),
+    ...said(briefed({ ...missed(0), logging: { every: 20 } }, "221.5T", "221.5T")),
     ...said(seldom(tidy)),
     ...said(briefed(beside, /172\.38/g, "172.41")),
     ...said({ ...far, script: [...far.script.slice(0, 2), ...reversal, ...far.script.slice(3)] }),
   ];
 }
-
-/** Shown by no flight here, and why. This list only shrinks: what a flight shows must be struck off. */
-const NOT_SHOWN: Readonly<Record<string, string>> = {
-  "hold-height-briefed: met":
-    "a GPS tells the altimeter's height to 86 ft or worse, which leaves 28 of 100 ft; held by hand it strays farther",
-  "arc-height-briefed: met": "likewise",
-  "approach-fix-height: met": "at 2,100 ft that doubt is 150 ft or more, over the limit itself",
-};
 
 describe("every finding and verdict of holds, arcs, descents and approaches has a flight that shows it", () => {
   const shown = new Set([...holds(), ...arcs(), ...descents(), ...approaches()]);
@@ -253,12 +264,7 @@ describe("every finding and verdict of holds, arcs, descents and approaches has 
     expect(ALL).toEqual(expect.arrayContaining(["landed", "arc-within", "rolled-out-short", "leg-time-off"]));
     expect(ALL.length).toBeGreaterThanOrEqual(45 + 3 * CRITERIA.length - 5);
   });
-  it.each(ALL.filter((what) => !Object.hasOwn(NOT_SHOWN, what)))("%s", (what) => {
+  it.each(ALL)("%s", (what) => {
     expect([...shown]).toContain(what);
-  });
-  it("what is listed as not shown is known, and shown by none", () => {
-    const listed = Object.keys(NOT_SHOWN);
-    expect(listed.filter((what) => !ALL.includes(what))).toEqual([]);
-    expect(listed.filter((what) => shown.has(what))).toEqual([]);
   });
 });

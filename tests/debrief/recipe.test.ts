@@ -96,9 +96,9 @@ describe.each(SAMPLES)("the text of %s", (name) => {
 
   it("has every angle in degrees with M, T, a side, a doubt sign, or as a limit", async () => {
     const text = debriefText((await sampleDebrief(name)).document).replace(/\s+/g, " ");
-    for (const [angle] of text.matchAll(/\S+ \S+ \d{1,3}°( ?\S+ ?\S* ?\S*)?/g))
+    for (const [angle] of text.matchAll(/\S+ \S+ \d{1,3}°( ?\S+ ?\S* ?\S* ?\S*)?/g))
       expect(angle).toMatch(
-        /°[MT]|° true|left|right|±|to each side|within \d+°|toward the|on the course|intercept at \d+°|cut of|path of|path \d|line of|at most \d+°|off the first|at this ground speed/,
+        /°[MT]|° true|left|right|±|to each side|within \d+°|toward the|away from the|on the course|intercept at \d+°|cut of|path of|path \d|line of|at most \d+°|off the first|’s tangent|ft\/NM, \d+°|at this ground speed/,
       );
   });
 });

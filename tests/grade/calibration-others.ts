@@ -1,5 +1,4 @@
 /** How often verdicts of approaches, arcs and descents are wrong, or not given, on simulated flights whose truth is known. */
-import type { ApproachFacts } from "../../src/approach/facts.ts";
 import { measureApproach } from "../../src/approach/index.ts";
 import { readBrief, resolveBrief } from "../../src/brief/index.ts";
 import { measureArc, measureDescent } from "../../src/course/index.ts";
@@ -8,14 +7,13 @@ import type { Verdict } from "../../src/grade/verdict.ts";
 import { matchExercises } from "../../src/match/index.ts";
 import { drawnApproach } from "../../src/simulator/approaches.ts";
 import { fly, type Scenario, scenarioNamed } from "../../src/simulator/index.ts";
-import { offset } from "../../src/simulator/step.ts";
 import type { TestStandard } from "../../src/standard/tolerance.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
 import { trueOnArc } from "../support/true-arc.ts";
 import { around, type Tallies, tell } from "./tally.ts";
+import { trueNeedles } from "./true-needles.ts";
 
 const US = standardNamed("instrument-rating-us")!;
-const RADIAN = Math.PI / 180;
 
 function flown(scenario: Scenario, seed: number) {
   const { track, truth, columns } = fly(scenario, seed);
@@ -23,31 +21,6 @@ function flown(scenario: Scenario, seed: number) {
   const legs = findLegs(motion);
   const brief = resolveBrief(readBrief(scenario.brief!, "brief.yaml"), { time: motion.time[0]! });
   return { motion, legs, brief, matches: matchExercises(brief, { ...motion, legs }), truth, columns };
-}
-
-/** The true needles over the rows that the facts judge, and the true rate of descent at a moment. */
-function trueNeedles(facts: ApproachFacts, scenario: Scenario, columns: ReturnType<typeof fly>["columns"]) {
-  const [from, to] = [Date.parse(facts.judged.fromUtc!), Date.parse(facts.judged.toUtc!)];
-  const [latitude, longitude] = facts.runway.threshold;
-  let [lateral, vertical] = [0, 0];
-  for (let k = 0; k < columns.length; k++) {
-    const time = scenario.start.time + columns.seconds[k]! * 1000;
-    if (time < from || time > to) continue;
-    const place = { latitude: columns.latitude[k]!, longitude: columns.longitude[k]! };
-    const way = offset({ latitude, longitude }, place);
-    const aside = (way.azimuthAtStart - facts.finalCourseTrueDeg) * RADIAN;
-    const [across, before] = [way.distance * Math.sin(aside), -way.distance * Math.cos(aside)];
-    // the brief's antenna stands 6,500 ft before the threshold, which makes 3.08°: at most 3°
-    const needle = Math.atan2(across, before + 6500 * 0.3048) / RADIAN / 3;
-    if (Math.abs(needle) > Math.abs(lateral)) lateral = needle;
-    const height = (columns.altitude[k]! - facts.runway.elevationFt!) * 0.3048;
-    if (height < 200 * 0.3048) continue;
-    // a path of 3° that crosses the threshold at 50 ft, over the earth's curve
-    const away = before + (50 * 0.3048) / Math.tan(3 * RADIAN);
-    const seen = Math.atan2(height - away ** 2 / (2 * 6371000), away) / RADIAN;
-    if (Math.abs(seen - 3) / 0.7 > Math.abs(vertical)) vertical = (seen - 3) / 0.7;
-  }
-  return { lateral, vertical };
 }
 
 const sinkAt = (

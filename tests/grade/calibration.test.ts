@@ -1,4 +1,10 @@
 import { describe, expect, it } from "vitest";
+import {
+  approachesAboutLimits,
+  arcsAboutLimits,
+  courseHeightsAboutLimits,
+  descentsAboutLimits,
+} from "./about-limits.ts";
 import { calibrate } from "./calibration.ts";
 import { calibrateHolds } from "./calibration-holds.ts";
 import { calibrateApproaches, calibrateArcsAndDescents } from "./calibration-others.ts";
@@ -45,4 +51,31 @@ describe("simulated holds of every kind in a known wind, logged each second, lim
       expect(cannotTell).toBeLessThanOrEqual(0.15 * (given + cannotTell));
     },
   );
+});
+
+describe("simulated flights whose truth is about the published limits", () => {
+  const tallies = {
+    ...courseHeightsAboutLimits(5000, 6),
+    ...arcsAboutLimits(5000, 24),
+    ...descentsAboutLimits(5000, 12),
+    ...approachesAboutLimits(5000, 24),
+  };
+  it.each(Object.entries(tallies))(
+    "%s: of met and not met at most 5 % are wrong %j",
+    (_, { given, wrong }) => {
+      expect(wrong).toBeLessThanOrEqual(Math.max(1, 0.05 * given));
+    },
+  );
+  // heights against a briefed one and the glide path near the runway are what a GPS seldom tells
+  it.each([
+    "course-height-steady",
+    "arc-distance",
+    "arc-height-steady",
+    "approach-needle",
+    "approach-gate-1000-sink",
+  ])("%s: at most 15 % cannot be told, of a few dozen a fourth", (id) => {
+    const { given, cannotTell } = tallies[id]!;
+    expect(given + cannotTell).toBeGreaterThanOrEqual(10);
+    expect(cannotTell).toBeLessThanOrEqual(0.25 * (given + cannotTell));
+  });
 });

@@ -12,7 +12,7 @@ const text = (name: string, file: string) => readFileSync(join(SAMPLES, name, fi
 const truthOf = (name: string): Truth => JSON.parse(text(name, "truth.json"));
 
 describe("by construction: samples", () => {
-  it("are three lessons of courses, four of holds and six of approaches", () => {
+  it("are three lessons of courses, one of arcs, one of descents, four of holds and seven of approaches", () => {
     expect(cases.sort()).toEqual([
       "approach-below-minimum",
       "approach-from-arc",
@@ -20,7 +20,10 @@ describe("by construction: samples", () => {
       "approach-tidy-precision",
       "approach-track-chased",
       "approach-unstable-continued",
+      "approach-wind-let-go",
+      "arc-to-a-radial",
       "calm-and-tidy",
+      "descent-begun-late",
       "hold-by-distance",
       "hold-direct-well-flown",
       "hold-outbound-flown-parallel",

@@ -38,7 +38,10 @@ export async function debriefOf(
 const briefed = (kind: RegExp) => SAMPLES.filter((name) => kind.test(read(name, "brief.yaml")));
 export const HOLD_SAMPLES = briefed(/\bhold:/);
 export const APPROACH_SAMPLES = briefed(/\bapproach:/);
-export const COURSE_SAMPLES = briefed(/\bcourse:/);
+export const ARC_SAMPLES = briefed(/\barc:/);
+export const DESCENT_SAMPLES = briefed(/\bdescent:/);
+/** Of courses alone. */
+export const COURSE_SAMPLES = briefed(/\bcourse:/).filter((name) => !ARC_SAMPLES.includes(name));
 
 const done = new Map<string, Promise<Debrief>>();
 

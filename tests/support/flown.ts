@@ -59,6 +59,8 @@ export interface Flown {
     readonly velocityEast: Float64Array;
     readonly velocityNorth: Float64Array;
     readonly turning: Uint8Array;
+    /** True airspeed without its wander and what turns cost: changes are the pilot's. */
+    readonly level: Float64Array;
   };
 }
 
@@ -195,6 +197,7 @@ export function fly(options: FlownOptions): Flown {
       vEast,
       vNorth,
       Math.abs(rate) > 1 ? 1 : 0,
+      level * density,
     ]);
   };
 
@@ -235,6 +238,7 @@ export function fly(options: FlownOptions): Flown {
       velocityEast: column(8),
       velocityNorth: column(9),
       turning: Uint8Array.from(rows, (r) => r[10]!),
+      level: column(11),
     },
   };
 }

@@ -18,6 +18,9 @@ import { clockText, millimetreText } from "./words.ts";
 
 Chart.register(LineController, LineElement, PointElement, LinearScale, Filler);
 
+/** On paper a course a little longer than a row is brought into one: a second row would cost a page. Own choice. */
+const FITS_ON_PAPER = 1.35;
+
 export interface CourseFigureProps {
   readonly exercise: CourseRecord;
   readonly series: CourseSeries;
@@ -49,7 +52,7 @@ export function CourseFigure({ exercise, series, legs, cursor, fit = false }: Co
 
 function Rows(props: {
   facts: CourseFacts;
-  limit: number;
+  limit: number | null;
   title: string;
   series: CourseSeries;
   legs: readonly DocumentLeg[];
@@ -59,20 +62,18 @@ function Rows(props: {
   width: number;
   span: { from: number; to: number };
 }) {
-  const { facts, limit, title, series, legs, cursor, fit, around, width, span } = props;
+  const { facts, limit, title, series, legs, cursor, around, width, span } = props;
   const { narrow, palette, paper } = around;
   const scales = fixedScales(narrow);
   const timed = isTimed(series);
   const m = margins(narrow);
   const unit = timed ? MINUTE_MS : 1;
   const mmPerUnit = timed ? scales.mmPerMinute : scales.mmPerMileOfChart;
-  const { rows, pxPerUnit } = cutRows({
-    ...span,
-    pxPerUnit: (mmPerUnit * PX_PER_MM) / unit,
-    step: unit,
-    roomPx: Math.max(40, width - m.left - m.right - 1),
-    fit,
-  });
+  const roomPx = Math.max(40, width - m.left - m.right - 1);
+  const fixedPx = (mmPerUnit * PX_PER_MM) / unit;
+  const rowsNeeded = ((span.to - span.from) * fixedPx) / roomPx;
+  const fit = props.fit || (paper && rowsNeeded > 1 && rowsNeeded <= FITS_ON_PAPER);
+  const { rows, pxPerUnit } = cutRows({ ...span, pxPerUnit: fixedPx, step: unit, roomPx, fit });
   const per = timed ? "1 min" : "1 NM";
   const shownMm = millimetreText((pxPerUnit * unit) / PX_PER_MM);
   const full = `full scale = ${scales.mmPerFullScale} mm${timed ? `, 10° = ${scales.mmPerTenDegrees} mm` : ""}`;

@@ -5,8 +5,9 @@ import { CursorRing } from "./CursorRing.tsx";
 import type { DebriefDocument, FlightSeries } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
+import { fixesShown } from "./flightFixes.ts";
 import { pathThrough } from "./path.ts";
-import { boundsOf, planeAt, steppedScale } from "./plane.ts";
+import { planeAt, steppedScale } from "./plane.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
@@ -17,6 +18,8 @@ import { millimetreText } from "./words.ts";
 
 const PAPER_PX = 700;
 const MOST_HEIGHT_MM = 130;
+/** On paper it shares the first page with the head and the line-up. */
+const PAPER_HEIGHT_MM = 105;
 const MARGIN_PX = 48;
 /** On paper the page is short, and nothing but arrows stands in the margin. */
 const PAPER_MARGIN_PX = 34;
@@ -37,6 +40,7 @@ export function FlightPlan(props: { document: DebriefDocument; series: FlightSer
           series={series}
           width={width}
           margin={paper ? PAPER_MARGIN_PX : MARGIN_PX}
+          mostMm={paper ? PAPER_HEIGHT_MM : MOST_HEIGHT_MM}
           {...(cursor ? { cursor } : {})}
         />
       )}
@@ -49,16 +53,17 @@ function Drawn({
   series,
   width,
   margin,
+  mostMm,
   cursor,
 }: {
   debrief: DebriefDocument;
   series: FlightSeries;
   width: number;
   margin: number;
+  mostMm: number;
   cursor?: Cursor;
 }) {
   const { path } = series;
-  const fixes = debrief.brief?.fixes ?? [];
   const middle = middleOf(path.latitude, path.longitude);
   if (middle === null) return null;
   const plane = planeAt(...middle);
@@ -73,14 +78,10 @@ function Drawn({
       ? [Array.from(outline.latitude, (latitude, i) => plane.place(latitude, outline.longitude[i]))]
       : [];
   });
-  const bounds = boundsOf([
-    ...flown,
-    ...fixes.map((fix) => plane.place(fix.latitude, fix.longitude)),
-    ...racetracks.flat(),
-  ]);
+  const { fixes, bounds } = fixesShown(debrief, [...flown, ...racetracks.flat()], plane.place);
   if (bounds === null) return null;
   const [wide, high] = [bounds.east - bounds.west, bounds.north - bounds.south];
-  const mmPerMile = steppedScale(wide, high, (width - 2 * margin) / PX_PER_MM, MOST_HEIGHT_MM);
+  const mmPerMile = steppedScale(wide, high, (width - 2 * margin) / PX_PER_MM, mostMm);
   const px = mmPerMile * PX_PER_MM;
   const height = Math.ceil(high * px + 2 * margin + FOOT_PX);
   const left = (width - wide * px) / 2;
@@ -116,8 +117,8 @@ function Drawn({
           />
         ),
       )}
-      {fixes.map((fix) => {
-        const [x, y] = place(plane.place(fix.latitude, fix.longitude));
+      {fixes.map(({ fix, at }) => {
+        const [x, y] = place(at);
         return <FixSign key={fix.ident} x={x} y={y} ident={fix.ident} />;
       })}
       {series.exercises.map((exercise, k) =>

@@ -1,5 +1,11 @@
 /** One exercise of the brief: folded to a line with what came of it, or open with all its fields. */
-import { type BriefExercise, pointsNamed, runwaysNamed, threeFigures } from "../../src/index.ts";
+import {
+  type BriefExercise,
+  type DraftExercise,
+  pointsNamed,
+  runwaysNamed,
+  threeFigures,
+} from "../../src/index.ts";
 import { FieldLine } from "./field.tsx";
 import { fieldText, kindOf, pathIn, withField } from "./field-values.ts";
 import { type Field, fieldsOf } from "./fields.ts";
@@ -32,6 +38,13 @@ function directionNote(exercise: BriefExercise | null, { at: path }: Field): str
   const from = { station: "of the station", model: `by ${variation.model}`, "written-true": "", unknown: "" };
   if (variation.from === "unknown") return `${tenth(trueDeg)}°T`;
   return `${tenth(trueDeg)}°T, variation ${variationText(variation.degrees)} ${from[variation.from]}`.trim();
+}
+
+/** Which needle is meant where none is chosen: a fix taken from the plan is no VOR until somebody says so. */
+function needleNote(draft: DraftExercise | null, { at: [key] }: Field): string | null {
+  if (key !== "scale" || draft?.kind !== "course") return null;
+  const { fix, scale } = draft;
+  return `${scale.label}: ${fix.ident} ${fix.kind === "vor" ? "is a VOR" : "is not said to be a VOR"}`;
 }
 
 /** A runway of a list, by its ident, fills in where it lies. */
@@ -70,7 +83,9 @@ function ExerciseField({ index, exercise, field }: { index: number; exercise: Va
   const note =
     field.takes === "direction" && text.trim() !== ""
       ? directionNote(resolvedAt(reading.value, index, flightTime.value), field)
-      : null;
+      : text === ""
+        ? needleNote(draftAt(reading.value, index), field)
+        : null;
   const words = `${field.label} of exercise ${index + 1}`;
   const isPicked = picking.value?.path?.join() === path.join();
   return (

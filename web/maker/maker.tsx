@@ -18,6 +18,9 @@ async function arrived(): Promise<Parts | null> {
   return parts.value;
 }
 
+/** While it is open it asks itself what the brief is held against. */
+export const isMaking = (): boolean => Boolean(parts.value?.history.value);
+
 export function Maker({ flight }: { flight: Flight }) {
   const made = parts.value;
   if (made?.history.value) return <made.Panel flight={flight} />;

@@ -127,7 +127,10 @@ function steps(event: KeyboardEvent): void {
 
 export function Panel({ flight }: { flight: Flight }) {
   const title = useRef<HTMLHeadingElement>(null);
-  useEffect(() => title.current?.focus(), []);
+  useEffect(() => {
+    title.current?.focus();
+    title.current?.closest("section")?.scrollIntoView(); // what is asked stands below it
+  }, []);
   const exercises = exercisesOf(values.value);
   const close = () => {
     void closeMaker();

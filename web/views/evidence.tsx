@@ -6,9 +6,9 @@ import {
   type Finding,
   findingSentence,
   otherFindings,
-  plain,
 } from "../../src/index.ts";
 import { CursorOfSheet, markedSpan } from "../drawings/index.ts";
+import { findingName } from "../finding-name.ts";
 
 /** Takes every drawing to a stretch, and the reader to the drawings of its exercise; once more lets it go. */
 function show(cursor: NonNullable<ReturnType<typeof useCursor>>, from: number, to: number, id: string): void {
@@ -20,7 +20,10 @@ function show(cursor: NonNullable<ReturnType<typeof useCursor>>, from: number, t
   }
   span.value = { from, to };
   cursor.value = from;
-  document.querySelector(`#${id} figure`)?.scrollIntoView({ block: "nearest", behavior: "smooth" });
+  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  document
+    .querySelector(`#${id} figure`)
+    ?.scrollIntoView({ block: "nearest", behavior: still ? "instant" : "smooth" });
 }
 
 const useCursor = () => useContext(CursorOfSheet);
@@ -55,7 +58,7 @@ export function Evidence({ exercise, id }: { exercise: DocumentExercise; id: str
       <ul>
         {timed.map((finding) => (
           <li key={`${finding.code} ${finding.evidence.fromUtc}`} class={untold.has(finding) ? "" : "screen"}>
-            {untold.has(finding) ? findingSentence(finding, exercise) : plain(finding.code)}{" "}
+            {untold.has(finding) ? findingSentence(finding, exercise) : findingName(finding.code)}{" "}
             <Stretch finding={finding} id={id} />
           </li>
         ))}

@@ -14,6 +14,7 @@ import {
   trueDirection,
   windSentence,
 } from "../../src/index.ts";
+import { bound } from "../bound.ts";
 import {
   InTurn,
   shownByHeight,
@@ -113,7 +114,7 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
       <div class="body">
         <InTurn>
           <h2 id="wind-title">The wind</h2>
-          <p class="finding">{windSentence(document)}</p>
+          <p class="finding">{bound(windSentence(document))}</p>
           {document.legs.some((leg) => leg.wind.knowledge !== "none") && (
             <figure class="wtime">
               <WindChart legs={document.legs} />
@@ -134,10 +135,10 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
                     <figure>
                       <VelocityCircle document={document} series={series} />
                       <figcaption>
-                        Ground velocities in the turns, north-up, drawn from 0. In still air they would lie on
-                        the dotted circle; the wind moves the whole circle to the dashed one. The arrow is the
-                        wind, its oval the 95 % doubt. Hollow dots were flown 1,500 ft and more above or below
-                        it.
+                        Ground velocities in the turns, north-up, drawn from 0.{" "}
+                        {document.wind?.knowledge === "full"
+                          ? "In still air they would lie on the dotted circle; the wind moves the whole circle to the dashed one. The arrow is the wind, its oval the 95 % doubt. Hollow dots were flown 1,500 ft and more above or below it."
+                          : "They are too small a part of a circle to tell where its middle lies, and so the wind."}
                       </figcaption>
                     </figure>
                   )}

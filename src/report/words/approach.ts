@@ -1,12 +1,11 @@
 /** An approach in words: the sentence over the drawing, and the notes beside it. */
 import type { ApproachFacts, ApproachRecord } from "../../debrief/document.ts";
+import { datum, gateNote, wayDown } from "./approach-descent.ts";
 import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, degreesToSide, flownDirection, percent, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
-
-type Gate = ApproachFacts["gates"][number];
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates and no parts",
@@ -18,6 +17,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the log says nothing of what its heights count from and shows no roll on this field to tie them to",
   "elevation-not-known": "the elevation of the runway is not known, so nothing is told of heights above it",
   "fix-not-passed": "the final fix was not passed on the way in",
+  "no-missed-course": "the brief gives no course for the missed approach, so its track is not judged",
   "wind-not-known": "the wind here is not known from this log",
   "wind-along-only": "only the wind along the final is known, not the wind across it",
 };
@@ -109,44 +109,6 @@ function cost({ crossTrack, needle, glidePath, flownPath, trackAngleError }: App
   return `${lateral}${vertical}${angle}${error}.`;
 }
 
-function wayDown({ descent, stepDowns, minimum }: ApproachFacts): string | null {
-  if (!descent) return null;
-  const levels = descent.levels
-    .slice(0, 3)
-    .map((l) => `level at about ${count(Math.round(l.altitudeFt / 50) * 50)} ft for ${seconds(l.seconds)}`);
-  const steps = stepDowns.flatMap((s) =>
-    s.marginFt === null
-      ? []
-      : [
-          `${feet(Math.abs(s.marginFt))} ${s.marginFt >= 0 ? "above" : "below"} the ${count(s.limitFt)} ft of ${s.name} at the lowest`,
-        ],
-  );
-  const reached =
-    minimum?.passedUtc && minimum.passedNm !== null
-      ? [
-          `the ${minimum.kind === "descent" ? "minimum descent" : "decision"} altitude passed ${beforeThreshold(minimum.passedNm)}`,
-        ]
-      : [];
-  const first = `Down at ${rate(descent.meanFpm)} in the mean, at most ${rate(descent.mostFpm)}`;
-  return `${[first, ...levels, ...steps, ...reached].join("; ")}.`;
-}
-
-function gateNote(gate: Gate): string | null {
-  if (gate.utc === null || gate.distanceNm === null) return null;
-  const told = [
-    ...(gate.lateral ? [`needle ${needleWords(gate.lateral.value)}`] : []),
-    ...(gate.vertical
-      ? [`glide path ${needleWords(gate.vertical.value)} ${gate.vertical.value > 0 ? "above" : "below"}`]
-      : []),
-    ...(gate.verticalFpm === null
-      ? []
-      : [`${rate(gate.verticalFpm)} ${gate.verticalFpm > 0 ? "up" : "down"}`]),
-    ...(gate.groundSpeedKt === null ? [] : [`${Math.round(gate.groundSpeedKt)} kt over the ground`]),
-    ...(gate.bankDeg === null ? [] : [`bank at most ${Math.round(Math.abs(gate.bankDeg))}°`]),
-  ];
-  return `${capital(beforeThreshold(gate.distanceNm))}, ${clockSeconds(gate.utc)} UTC: ${told.join(", ")}.`;
-}
-
 function remedy({ whatWouldHaveWorked: w }: ApproachRecord, { minimum }: ApproachFacts): string | null {
   if (!w) return null;
   const heading =
@@ -158,19 +120,6 @@ function remedy({ whatWouldHaveWorked: w }: ApproachRecord, { minimum }: Approac
       ? ""
       : ` From the minimum it begins ${miles(w.visualDescentPointNm)} before the threshold.`;
   return `${heading}${w.angleDeg.toFixed(1)}° at this ground speed is ${rate(w.descentFpm)} down.${point}`;
-}
-
-/** What the heights are worth: said of every approach that has any. */
-function datum({ height }: ApproachFacts): string | null {
-  if (!height) return null;
-  const doubt = `± ${feet(height.doubt95Ft)} at the end of the final`;
-  if (height.anchored === "log") return `As the log gives them, of unknown datum, ${doubt}.`;
-  const by =
-    Math.abs(height.correctionFt) < 0.5
-      ? "nothing to correct"
-      : `${count(Math.abs(height.correctionFt))} ft ${height.correctionFt > 0 ? "added" : "taken off"}`;
-  const where = height.anchored === "runway" ? "rolled on the runway" : "stood on the field";
-  return `By GPS, tied to the elevation where the aircraft ${where}: ${by}, ${doubt}.`;
 }
 
 function untold({ cannotTell, notShown }: ApproachFacts): string {

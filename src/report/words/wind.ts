@@ -66,7 +66,8 @@ export function windDoubt(wind: WindRecord & { altitudeFt: number | null }): str
     ? `95 % within ± ${ellipse.majorKt.toFixed(1)} by ± ${ellipse.minorKt.toFixed(1)} kt. `
     : "";
   const light = wind.knowledge === "full" && isLight(wind) ? "So light that its direction is not sure. " : "";
-  return `${at}${within}${light}Rests on ${restsOn(wind)}.`;
+  const rests = wind.restsOn === "nothing" ? "Nothing flown fixes it." : `Rests on ${restsOn(wind)}.`;
+  return `${at}${within}${light}${rests}`;
 }
 
 /** The wind of the day, what it rests on, where it is not known, and what would have made it known. */

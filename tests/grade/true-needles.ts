@@ -1,0 +1,32 @@
+/** The true needles of a drawn approach over the rows that its facts judge, and the true height over the final fix. */
+import type { ApproachFacts } from "../../src/approach/facts.ts";
+import type { Scenario, TrueColumns } from "../../src/simulator/index.ts";
+import { offset } from "../../src/simulator/step.ts";
+
+const RADIAN = Math.PI / 180;
+
+export function trueNeedles(facts: ApproachFacts, scenario: Scenario, columns: TrueColumns) {
+  const [from, to] = [Date.parse(facts.judged.fromUtc!), Date.parse(facts.judged.toUtc!)];
+  const [latitude, longitude] = facts.runway.threshold;
+  let [lateral, vertical] = [0, 0];
+  for (let k = 0; k < columns.length; k++) {
+    const time = scenario.start.time + columns.seconds[k]! * 1000;
+    if (time < from || time > to) continue;
+    const place = { latitude: columns.latitude[k]!, longitude: columns.longitude[k]! };
+    const way = offset({ latitude, longitude }, place);
+    const aside = (way.azimuthAtStart - facts.finalCourseTrueDeg) * RADIAN;
+    const [across, before] = [way.distance * Math.sin(aside), -way.distance * Math.cos(aside)];
+    // the brief's antenna stands 6,500 ft before the threshold, which makes 3.08°: at most 3°
+    const needle = Math.atan2(across, before + 6500 * 0.3048) / RADIAN / 3;
+    if (Math.abs(needle) > Math.abs(lateral)) lateral = needle;
+    const height = (columns.altitude[k]! - facts.runway.elevationFt!) * 0.3048;
+    if (height < 200 * 0.3048) continue;
+    // a path of 3° that crosses the threshold at 50 ft, over the earth's curve
+    const away = before + (50 * 0.3048) / Math.tan(3 * RADIAN);
+    const seen = Math.atan2(height - away ** 2 / (2 * 6371000), away) / RADIAN;
+    if (Math.abs(seen - 3) / 0.7 > Math.abs(vertical)) vertical = (seen - 3) / 0.7;
+  }
+  const passed = facts.finalFixPassage?.utc;
+  const second = passed === undefined ? -1 : Math.round((Date.parse(passed) - scenario.start.time) / 1000);
+  return { lateral, vertical, atFix: columns.altitude[second] ?? null };
+}
