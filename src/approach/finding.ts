@@ -3,19 +3,16 @@ import type { ApproachExercise } from "../brief/brief.ts";
 import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { TrueDegrees } from "../quantity/units.ts";
-import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import { type ExcursionRows, excursionFinding, toldExcursions } from "../track/index.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { belowLimits, likely } from "./finding-below.ts";
 import type { ApproachRows } from "./rows.ts";
 import { unstable } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
 const EARLY_NM = 0.3;
-/** Below a limit by less than this says nothing. Chosen: an altimeter's own reading. */
-const BELOW_LEAST_FT = 20;
-
 type Evidence = Finding["evidence"];
 const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 
@@ -33,42 +30,6 @@ export function findingsOf(facts: ApproachFacts, trackOff: readonly Finding[]): 
     ...early(facts),
     ...ended(facts),
   ];
-}
-
-/** Limits are heights by the altimeter: below by more than one standard deviation of the doubt against it, five to one. */
-const likely = ({ facts: { belowFt, doubt95Ft } }: Finding): boolean =>
-  Number(belowFt) > Number(doubt95Ft ?? Infinity) / Z95;
-
-function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
-  const found: Finding[] = [];
-  for (const step of stepDowns) {
-    if (!(step.marginFt !== null && step.marginFt < -BELOW_LEAST_FT)) continue;
-    found.push({
-      code: "below-step-down",
-      facts: {
-        name: step.name,
-        limitFt: step.limitFt,
-        belowFt: -step.marginFt,
-        doubt95Ft: step.altimeter95Ft,
-        sure: -step.marginFt > (step.altimeter95Ft ?? Infinity),
-      },
-      evidence: at(step.passedUtc),
-    });
-  }
-  if (minimum && missed && minimum.marginFt !== null && minimum.marginFt < -BELOW_LEAST_FT) {
-    found.push({
-      code: minimum.kind === "descent" ? "below-minimum" : "sank-below-decision",
-      facts: {
-        altitudeFt: minimum.altitudeFt,
-        belowFt: -minimum.marginFt,
-        doubt95Ft: minimum.altimeter95Ft,
-        sure: -minimum.marginFt > (minimum.altimeter95Ft ?? Infinity),
-        passedNm: minimum.passedNm,
-      },
-      evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
-    });
-  }
-  return found;
 }
 
 function joined({

@@ -11,7 +11,7 @@ import { countReversals, findExcursions } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
-import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
 import { utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
@@ -22,7 +22,7 @@ import { findingsOf, trackOffFindings } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
 import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
-import { fullScaleAt, guideOf, onFinal, restsOnAssumedLength } from "./guidance.ts";
+import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
 import { heightDatum, untied } from "./height.ts";
 import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
@@ -32,6 +32,7 @@ import { findProcedureTurn, procedureTurnFacts } from "./procedure-turn.ts";
 import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
+import { untoldOf } from "./untold.ts";
 import { pathGuideOf } from "./vertical.ts";
 
 /** On a final the needle tells of less than on a course. Tuned: thrice what wander of 2 degrees over 20 s makes at 90 kt. */
@@ -178,22 +179,7 @@ export function measureApproach({
         : null,
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
-    cannotTell: [
-      ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
-      ...(restsOnAssumedLength(exercise) ? [{ fact: "needle", reason: "runway-length-assumed" }] : []),
-      ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
-      ...(known && Number.isNaN(runway.elevation)
-        ? [{ fact: "heightAboveThreshold", reason: "elevation-not-known" }]
-        : []),
-      ...(known && datum.anchored === "log"
-        ? [{ fact: "height", reason: heightsBy ? "height-is-pressure" : "height-not-anchored" }]
-        : []),
-      ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
-      ...(outcome === "missed" && !exercise.missedCourse
-        ? [{ fact: "missedTrack", reason: "no-missed-course" }]
-        : []),
-      ...windReasons(windFact),
-    ],
+    cannotTell: untoldOf({ exercise, rows, segments, datum, heights: known, heightsBy, wind: windFact }),
   };
   return {
     span,
@@ -202,12 +188,6 @@ export function measureApproach({
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
     series: seriesOf(rows, final, parts),
   };
-}
-
-function windReasons(wind: WindFact | null): { fact: string; reason: string }[] {
-  if (wind?.knowledge === "full") return [];
-  const reason = wind?.knowledge === "along" ? "wind-along-only" : "wind-not-known";
-  return [{ fact: "windCorrection", reason }];
 }
 
 const worstOf = (rows: ApproachRows, final: Span): number =>
