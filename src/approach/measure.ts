@@ -4,21 +4,22 @@ import { inverse, positionOn } from "../geodesy/index.ts";
 import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
-import type { NauticalMiles } from "../quantity/units.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
-import { countReversals, findExcursions } from "../track/index.ts";
+import { countReversals } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
+import { untold } from "./cannot-tell.ts";
 import { utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
+import { finalExcursions } from "./excursions.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
-import { findingsOf, trackOffFindings } from "./finding.ts";
+import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
 import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
@@ -32,11 +33,8 @@ import { findProcedureTurn, procedureTurnFacts } from "./procedure-turn.ts";
 import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
-import { untoldOf } from "./untold.ts";
+import { trackOffFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
-
-/** On a final the needle tells of less than on a course. Tuned: thrice what wander of 2 degrees over 20 s makes at 90 kt. */
-const TOLD_ON_FINAL: NauticalMiles = 0.03;
 
 export interface ApproachToMeasure {
   readonly exercise: ApproachExercise;
@@ -94,8 +92,7 @@ export function measureApproach({
   const { descent, flownPath } = descentOf(exercise, rows, segments, pathGuide);
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
-  const alongFinal = { start: Math.min(segments.established ?? final.start, final.start), end: final.end };
-  const excursions = findExcursions(rows, alongFinal, { toldLeast: TOLD_ON_FINAL });
+  const excursions = finalExcursions(rows, segments);
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
   const { runway } = exercise;
@@ -179,7 +176,7 @@ export function measureApproach({
         : null,
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
-    cannotTell: untoldOf({ exercise, rows, segments, datum, heights: known, heightsBy, wind: windFact }),
+    cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, outcome, wind: windFact }),
   };
   return {
     span,
