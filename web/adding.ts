@@ -3,7 +3,7 @@ import { signal } from "@preact/signals";
 import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
 import { alone, inTurn } from "./alone.ts";
 import { newAnalyst, type Outcome } from "./analyst.ts";
-import { alsoSay, orSay } from "./flight.ts";
+import { alsoSay, orSay, sayInPassing } from "./flight.ts";
 import type { OpenRequest } from "./messages.ts";
 import { failureWords, flightsWords, unreadWords } from "./outcome-words.ts";
 import { go } from "./place.ts";
@@ -109,14 +109,14 @@ export async function addSeveral(
   const { rows: all, done } = await inTurn("adding", () => workOut(rows, "Working out"));
   const already = sorted.known > 0 ? ` ${sorted.known} of these stood there already.` : "";
   if (done === all.length) {
-    alsoSay(`${flightsWords(done)} added to the logbook.${already}`);
+    sayInPassing(`${flightsWords(done)} added to the logbook.${already}`);
     return;
   }
   // One may have been finished while it was stopped: what is kept counts.
   const now = (await orSay(Promise.all(all.map(({ id }) => flightRow(id))))) ?? [];
   const unfinished = now.flatMap((row) => (row && row.analysis === null ? [row.id] : []));
   await orSay(clearAway(unfinished));
-  alsoSay(
+  sayInPassing(
     `Cancelled: ${all.length - unfinished.length} of ${flightsWords(all.length)} added to the logbook.${already}`,
   );
 }

@@ -4,7 +4,7 @@ import { useEffect, useMemo } from "preact/hooks";
 import { type HoldFacts, notesOf } from "../src/index.ts";
 import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
-import { type Flight, flight, notices, question, work } from "./flight.ts";
+import { type Flight, flight, moveOn, notices, question, work } from "./flight.ts";
 import { standing } from "./logbook.ts";
 import { isMaking, Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
@@ -43,7 +43,7 @@ function useDroppedFiles(): void {
 
 function Way({ to, words, here }: { to: Place; words: string; here: Place }) {
   return (
-    <a href={address(to)} aria-current={to === here ? "page" : undefined}>
+    <a href={address(to)} aria-current={to === here ? "page" : undefined} onClick={moveOn}>
       {words}
     </a>
   );

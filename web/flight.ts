@@ -27,6 +27,17 @@ export const alsoSay = (...sentences: readonly string[]): void => {
   notices.value = [...notices.value.filter((said) => !sentences.includes(said)), ...sentences];
 };
 
+const passing = new Set<string>();
+/** Good news, of interest until the reader goes elsewhere. */
+export function sayInPassing(sentence: string): void {
+  passing.add(sentence);
+  alsoSay(sentence);
+}
+/** The reader went to another view. */
+export function moveOn(): void {
+  notices.value = notices.value.filter((sentence) => !passing.has(sentence));
+}
+
 /** Says what the browser did not keep or give, and goes on with null. */
 export async function orSay<T>(work: Promise<T>): Promise<T | null> {
   try {

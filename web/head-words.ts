@@ -16,7 +16,8 @@ export function timeWords({ startUtc, endUtc, distanceNm }: Log): string {
 export function aircraftWords({ brief, standard }: DebriefDocument): string {
   if (!brief) return "No brief: courses are fitted to what was flown and show straightness, not deviation";
   const { aircraft, file, source } = brief;
-  const from = source === "gpx-route" ? `brief: the route in ${shownName(file)}` : `brief ${shownName(file)}`;
+  const from =
+    source === "gpx-route" ? `brief: the route in ${shownName(file)}` : `brief: ${shownName(file)}`;
   return [
     ...(aircraft ? [`Aircraft ${aircraft.tasKt} ± ${aircraft.doubtKt} kt true airspeed`] : []),
     from,

@@ -13,6 +13,7 @@ import "./notes.css";
 import "./maker/maker.css";
 import "./drawings/drawings.css";
 import "./narrow.css";
+import "./touch.css";
 import "./print.css";
 
 render(<App />, document.getElementById("page")!);

@@ -1,7 +1,8 @@
 /** What lies in a folder of flights: logs with the briefs beside them, and debrief documents. */
 import type { Dirent } from "node:fs";
 import { open, readdir } from "node:fs/promises";
-import { join, relative, resolve } from "node:path";
+import { dirname, join, relative, resolve } from "node:path";
+import { fileStem } from "../index.ts";
 import { UnusableFile } from "./output.ts";
 
 export interface FolderFlight {
@@ -17,14 +18,23 @@ const LOG = /\.(gpx|kml|kmz|igc|csv|gz|zip)$/i;
 /** Tables that this program writes are no logs. */
 const OUR_TABLE = /(^|\.)(exercises|laps|verdicts|legs|points|flights)\.csv$/i;
 const BRIEF_ENDINGS = [".yaml", ".yml", ".json"];
+/** How a debrief is named that `--out` keeps of a log: by its stem and a key of all that it was made from. */
+export const KEPT = /\.[0-9a-f]{12}\.debrief\.json$/;
 /** A document names its format within its first lines; so much of a file is looked at. */
 const BEGINNING = 200;
 
+export interface FolderFlights {
+  /** In the order of their names; logs first, so that of a flight that is there twice the log counts. */
+  readonly flights: readonly FolderFlight[];
+  /** What was chosen where there was a choice. */
+  readonly notes: readonly string[];
+  /** What could not be looked into, and why. */
+  readonly unreadable: readonly string[];
+}
+
 /** Whether a JSON file says at its beginning that it is a debrief document. */
 async function isDocument(path: string): Promise<boolean> {
-  const file = await open(path).catch((error) => {
-    throw new UnusableFile(path, "read", error);
-  });
+  const file = await open(path);
   try {
     const { buffer, bytesRead } = await file.read(Buffer.alloc(BEGINNING), 0, BEGINNING, 0);
     return buffer.toString("utf8", 0, bytesRead).includes('"hindtrack-debrief"');
@@ -36,42 +46,84 @@ async function isDocument(path: string): Promise<boolean> {
 /** The name without its last ending, or two where the last only says how it is packed. */
 const stem = (name: string): string => name.replace(/\.gz$/i, "").replace(/\.[^.]+$/, "");
 
-/** The brief of the same name beside a log, else the one for the whole folder. */
-function briefBeside(name: string, files: ReadonlySet<string>): string | null {
-  const named = [stem(name), "brief"].flatMap((of) => BRIEF_ENDINGS.map((ending) => `${of}${ending}`));
-  return named.find((brief) => files.has(brief)) ?? null;
+/** The briefs of the same name beside a log, else those for the whole folder; the first is taken. */
+function briefsBeside(name: string, files: ReadonlySet<string>): string[] {
+  const of = (stem: string) =>
+    BRIEF_ENDINGS.map((ending) => `${stem}${ending}`).filter((brief) => files.has(brief));
+  const own = of(stem(name));
+  return own.length > 0 ? own : of("brief");
 }
 
-async function* inFolder(folder: string, root: string, leftOut: string | null): AsyncGenerator<FolderFlight> {
-  let entries: Dirent[];
-  try {
-    entries = await readdir(folder, { withFileTypes: true });
-  } catch (error) {
-    throw new UnusableFile(folder, "read", error as NodeJS.ErrnoException);
+class Search {
+  readonly logs: FolderFlight[] = [];
+  readonly documents: FolderFlight[] = [];
+  readonly notes: string[] = [];
+  readonly unreadable: string[] = [];
+
+  private readonly root: string;
+  private readonly leftOut: string | null;
+
+  constructor(root: string, leftOut: string | null) {
+    this.root = root;
+    this.leftOut = leftOut;
   }
-  entries.sort((a, b) => (a.name < b.name ? -1 : 1));
-  const documents = new Set<string>();
-  for (const { name } of entries) {
-    if (/\.json$/i.test(name) && (await isDocument(join(folder, name)))) documents.add(name);
+
+  private async entries(folder: string): Promise<Dirent[]> {
+    try {
+      const entries = await readdir(folder, { withFileTypes: true });
+      return entries.sort((a, b) => (a.name < b.name ? -1 : 1));
+    } catch (error) {
+      const unusable = new UnusableFile(folder, "read", error as NodeJS.ErrnoException);
+      if (folder === this.root) throw unusable;
+      this.unreadable.push(unusable.message);
+      return [];
+    }
   }
-  const briefs = new Set(entries.map(({ name }) => name).filter((name) => !documents.has(name)));
-  for (const entry of entries) {
-    const { name } = entry;
-    const path = join(folder, name);
-    const flight = { path, name: relative(root, path).split(/[\\/]/).join("/") };
-    if (name.startsWith(".") || resolve(path) === leftOut) continue;
-    if (entry.isDirectory()) yield* inFolder(path, root, leftOut);
-    else if (documents.has(name)) yield { ...flight, kind: "document", brief: null };
-    else if (LOG.test(name) && !OUR_TABLE.test(name)) {
-      const brief = briefBeside(name, briefs);
-      yield { ...flight, kind: "log", brief: brief && join(folder, brief) };
+
+  private async documentsAmong(folder: string, entries: readonly Dirent[]): Promise<Set<string>> {
+    const documents = new Set<string>();
+    for (const entry of entries) {
+      if (entry.isDirectory() || !/\.json$/i.test(entry.name)) continue;
+      const path = join(folder, entry.name);
+      try {
+        if (await isDocument(path)) documents.add(entry.name);
+      } catch (error) {
+        this.unreadable.push(new UnusableFile(path, "read", error as NodeJS.ErrnoException).message);
+      }
+    }
+    return documents;
+  }
+
+  async into(folder: string): Promise<void> {
+    const entries = await this.entries(folder);
+    const documents = await this.documentsAmong(folder, entries);
+    const briefs = new Set(entries.map(({ name }) => name).filter((name) => !documents.has(name)));
+    for (const entry of entries) {
+      const { name } = entry;
+      const path = join(folder, name);
+      const flight = { path, name: relative(this.root, path).split(/[\\/]/).join("/") };
+      if (name.startsWith(".") || resolve(path) === this.leftOut) continue;
+      if (entry.isDirectory()) await this.into(path);
+      else if (documents.has(name)) this.documents.push({ ...flight, kind: "document", brief: null });
+      else if (LOG.test(name) && !OUR_TABLE.test(name)) {
+        const [brief, ...others] = briefsBeside(name, briefs);
+        if (brief && others.length > 0)
+          this.notes.push(`${flight.name}: its brief is ${brief}; ${others.join(", ")} was not used`);
+        this.logs.push({ ...flight, kind: "log", brief: brief ? join(folder, brief) : null });
+      }
     }
   }
 }
 
-/** Every flight in a folder and those within it, in the order of their names; `leftOut` is where results are written. */
-export async function flightsIn(folder: string, leftOut: string | null): Promise<FolderFlight[]> {
-  const flights: FolderFlight[] = [];
-  for await (const flight of inFolder(folder, folder, leftOut && resolve(leftOut))) flights.push(flight);
-  return flights;
+/** Every flight in a folder and those within it; `leftOut` is where results are written. @throws UnusableFile of the folder itself */
+export async function flightsIn(folder: string, leftOut: string | null): Promise<FolderFlights> {
+  const search = new Search(folder, leftOut && resolve(leftOut));
+  await search.into(folder);
+  const { logs, notes, unreadable } = search;
+  // what was kept beside a log is looked at with it, and may go once the log changed
+  const own = new Set(logs.map(({ name, path }) => join(dirname(path), fileStem(name))));
+  const documents = search.documents.filter(
+    ({ path }) => !(KEPT.test(path) && own.has(path.replace(KEPT, ""))),
+  );
+  return { flights: [...logs, ...documents], notes, unreadable };
 }

@@ -10,13 +10,15 @@ import {
   documentSchema,
   exercisesCsv,
   fileStem,
+  type Issue,
   issueSentence,
+  logCautions,
   type ObservedFlight,
   observeFlight,
   readLog,
   UnusableInput,
 } from "../index.ts";
-import type { FolderFlight } from "./folder.ts";
+import { type FolderFlight, KEPT } from "./folder.ts";
 import { nearMiddle, openBrief, openBytes, openPoints, openStandard } from "./open-beside.ts";
 import { UnusableFile } from "./output.ts";
 import { writeWhole } from "./write-whole.ts";
@@ -44,13 +46,14 @@ export type FlightResult =
       readonly observed: ObservedFlight;
       /** With a line of headings. */
       readonly csv: string;
+      /** What a reader must know of the log before believing the rest. */
+      readonly beware: readonly string[];
       readonly reused: boolean;
     }
   | { readonly done: false; readonly why: readonly string[] };
 
 /** Enough of a hash that no two flights of one name are taken for each other (48 bits). */
 const KEY_LENGTH = 12;
-const KEYED = /\.[0-9a-f]{12}\.debrief\.json$/;
 
 /** Read once a thread; what is wrong with them was said before the flights began. */
 const opened = new Map<string, ReturnType<typeof openBoth>>();
@@ -92,9 +95,9 @@ async function madeBefore(path: string): Promise<DebriefDocument | null> {
 /** Documents that were made from this log before it, its brief or the analysis changed. */
 async function removeOlder(path: string): Promise<void> {
   const own = basename(path);
-  const name = own.replace(KEYED, "");
+  const name = own.replace(KEPT, "");
   for (const other of await readdir(dirname(path))) {
-    if (other !== own && KEYED.test(other) && other.replace(KEYED, "") === name)
+    if (other !== own && KEPT.test(other) && other.replace(KEPT, "") === name)
       await rm(join(dirname(path), other), { force: true });
   }
 }
@@ -140,6 +143,21 @@ async function documentFor(task: FlightTask): Promise<{ document: DebriefDocumen
   return { document: documentOf((await openBytes(path)).toString("utf8")), reused: true };
 }
 
+/** The file was not read to its end. */
+const BROKEN_OFF = new Set(["broken-xml", "broken-archive", "archive-too-big"]);
+
+/** What stands at the top of the sheet, and that the file breaks off; each with the name of the flight. */
+function bewareOf(document: DebriefDocument, name: string): string[] {
+  const broken = document.log.issues.filter(({ code }) => BROKEN_OFF.has(code)).map(issueSentence);
+  return [...broken, ...logCautions(document)].map((sentence) =>
+    sentence.startsWith(name) ? sentence : `${name}: ${sentence}`,
+  );
+}
+
+/** A log is known by its name in the folder; where something is wrong with it, by where it lies. */
+const issueWords = (issue: Issue, { name, path }: FolderFlight): string =>
+  issueSentence(issue.where.file === name ? { ...issue, where: { ...issue.where, file: path } } : issue);
+
 /** Never throws for what is wrong with a file: one bad file leaves the others alone. */
 export default async function observe(task: FlightTask): Promise<FlightResult> {
   const { flight, pilot, aircraft } = task;
@@ -147,9 +165,10 @@ export default async function observe(task: FlightTask): Promise<FlightResult> {
     const { document, reused } = await documentFor(task);
     const observed = observeFlight(document, { id: flight.name, pilot, aircraft });
     const csv = exercisesCsv(document, { flight: flight.name, pilot, aircraft });
-    return { done: true, observed, csv, reused };
+    return { done: true, observed, csv, beware: bewareOf(document, flight.name), reused };
   } catch (error) {
-    if (error instanceof UnusableInput) return { done: false, why: error.issues.map(issueSentence) };
+    if (error instanceof UnusableInput)
+      return { done: false, why: error.issues.map((issue) => issueWords(issue, flight)) };
     if (error instanceof UnusableFile) return { done: false, why: [error.message] };
     return { done: false, why: [`${flight.path}: ${error instanceof Error ? error.message : error}`] };
   }

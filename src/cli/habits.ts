@@ -3,16 +3,16 @@ import { createHash } from "node:crypto";
 import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
-import { CAUTION, chooseFlights, habitsOf, habitsText, type ObservedFlight, shownName } from "../index.ts";
-import { ExerciseTable } from "./exercise-table.ts";
+import { CAUTION, chooseFlights, habitsOf, habitsText } from "../index.ts";
 import { LABELS, readLabels } from "./flight-labels.ts";
 import { type FolderFlight, flightsIn } from "./folder.ts";
+import { FolderResults } from "./folder-results.ts";
 import type { FlightTask, Settings } from "./habits-worker.ts";
-import { makeFolder } from "./make-folder.ts";
 import { inOrder } from "./on-all-cores.ts";
 import { openBytes, openPoints, openStandard } from "./open-beside.ts";
-import { complainOf, note, UnusableFile } from "./output.ts";
+import { complainOf, note, sayAll } from "./output.ts";
 import { folderProgress } from "./progress.ts";
+import { readyToWrite } from "./ready-to-write.ts";
 import { writeWhole } from "./write-whole.ts";
 
 interface Options {
@@ -41,21 +41,6 @@ function jobs(text: string): number {
   return Number(text);
 }
 
-/** The same flight may lie there as a log and as a document: what began and ended at the same moments is one. */
-function once(flights: readonly ObservedFlight[]): { kept: ObservedFlight[]; twice: [string, string][] } {
-  const known = new Map<string, ObservedFlight>();
-  const twice: [string, string][] = [];
-  const kept = flights.filter((flight) => {
-    if (!flight.startUtc) return true;
-    const key = `${flight.startUtc} ${flight.endUtc}`;
-    const same = known.get(key);
-    if (same) twice.push([flight.id, same.id]);
-    else known.set(key, flight);
-    return !same;
-  });
-  return { kept, twice };
-}
-
 /** Opens what all flights are held against, so that what is wrong with it is said at once and only once. */
 async function settingsOf({ points = [], standard }: Options): Promise<Settings> {
   await openPoints(points);
@@ -69,43 +54,34 @@ async function run(folder: string, options: Options): Promise<void> {
   const { out = null } = options;
   const settings = await settingsOf(options);
   const lists = new Set((options.points ?? []).map((path) => resolve(path)));
-  const found = (await flightsIn(folder, out)).filter(({ path }) => !lists.has(resolve(path)));
+  const found = await flightsIn(folder, out);
+  const flights = found.flights.filter(({ path }) => !lists.has(resolve(path)));
+  sayAll(found.notes, note);
   const labels = await readLabels(options.labels ?? join(folder, LABELS), options.labels !== undefined);
-  const tasks = found.map((flight: FolderFlight): FlightTask => {
+  const tasks = flights.map((flight: FolderFlight): FlightTask => {
     const known = labels.get(flight.name) ?? { pilot: null, aircraft: null };
     return { flight, ...known, out, settings };
   });
   if (tasks.length === 0) {
+    for (const line of found.unreadable) complainOf(line);
     complainOf(`${folder}: no track logs or debriefs in it; logs are GPX, KML, KMZ, FAI IGC or CSV`);
     process.exitCode = 1;
     return;
   }
-  try {
-    if (out) await makeFolder(out);
-  } catch (error) {
-    throw new UnusableFile(out ?? "", "write", error as NodeJS.ErrnoException);
-  }
-  const table = out ? new ExerciseTable(out) : null;
+  if (out) await readyToWrite(out);
+  const results = new FolderResults(out);
+  const { observed } = results;
   const progress = folderProgress(tasks.length);
-  const observed: ObservedFlight[] = [];
-  const bad: string[] = [];
-  let reused = 0;
-  await inOrder(tasks, options.jobs, async (result, { flight }) => {
-    if (result.done) {
-      observed.push(result.observed);
-      if (result.reused) reused++;
-      await table?.add(result.csv);
-    } else bad.push(...(result.why.length > 0 ? result.why : [`${flight.path}: it cannot be used`]));
-    progress.say({ done: observed.length, reused, bad: bad.length });
+  await inOrder(tasks, options.jobs, async (result, task) => {
+    await results.take(result, task);
+    progress.say({ done: observed.length, reused: results.reused, bad: results.bad });
   });
   progress.end();
-  await table?.close();
+  await results.end();
 
-  const { kept, twice } = once(observed);
-  for (const [flight, same] of twice) note(`${flight}: the same flight as ${same}; counted once`);
   const { pilot = null, aircraft = null, from = null, to = null } = options;
-  const chosen = chooseFlights(kept, { pilot, aircraft, from, to });
-  if (chosen.length < kept.length) note(`${chosen.length} of ${kept.length} flights chosen`);
+  const chosen = chooseFlights(observed, { pilot, aircraft, from, to });
+  if (chosen.length < observed.length) note(`${chosen.length} of ${observed.length} flights chosen`);
   const report = habitsOf(chosen);
   const text = habitsText(report);
   const json = `${JSON.stringify({ format: "hindtrack-habits", version: 1, caution: CAUTION, ...report }, null, 2)}\n`;
@@ -119,13 +95,9 @@ async function run(folder: string, options: Options): Promise<void> {
     }
   }
   process.stdout.write(options.json ? json : text);
-  for (const why of bad) complainOf(shownLine(why));
-  if (bad.length > 0 || observed.length === 0) process.exitCode = 1;
+  results.complain(found.unreadable);
+  if (results.bad + found.unreadable.length > 0 || observed.length === 0) process.exitCode = 1;
 }
-
-/** What is wrong with a file, on one line. */
-const shownLine = (why: string): string =>
-  why.length > 400 ? `${shownName(why)}` : why.replace(/\s*\n\s*/g, " ");
 
 export function habitsCommand(): Command {
   return new Command("habits")

@@ -15,7 +15,7 @@ export class UnusableFile extends Error {
           : "no folder can be made there; name another",
       EISDIR: "it is a folder; name a file in it",
       EACCES: "this user may not; check its permissions",
-      ENOTDIR: "a part of its path is not a folder",
+      ENOTDIR: "a part of its path is a file, not a folder",
       EEXIST: "a file of that name is in the way; choose another folder",
     };
     super(`${path}: cannot ${doing} it: ${reasons[cause.code ?? ""] ?? cause.message}`);
@@ -39,6 +39,15 @@ export function complainOf(line: string): void {
 /** A remark that is no part of the result. */
 export function note(text: string): void {
   process.stderr.write(`${dim(text)}\n`);
+}
+
+/** More lines of one kind are counted, not printed. Chosen: a screenful. */
+const MOST_SAID = 20;
+
+/** The first of many lines, and how many more there are. */
+export function sayAll(lines: readonly string[], say: (line: string) => void): void {
+  for (const line of lines.slice(0, MOST_SAID)) say(line);
+  if (lines.length > MOST_SAID) say(`and ${lines.length - MOST_SAID} more lines like these`);
 }
 
 /** Writes files into a folder, made if missing; says where. */

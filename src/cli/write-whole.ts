@@ -8,6 +8,12 @@ import { UnusableFile } from "./output.ts";
 export const halfWritten = (path: string, by: string | number): string =>
   join(dirname(path), `.${basename(path)}.${by}.part`);
 
+/** The process that was writing a file of that name; null where it is none of ours. */
+export function writerOf(path: string): number | null {
+  const by = /^\..+\.(\d+)(?:-\d+)?\.part$/.exec(basename(path))?.[1];
+  return by === undefined ? null : Number(by);
+}
+
 /** Beside it first, then in its place: a rename within a folder is all or nothing (POSIX rename). */
 export async function writeWhole(
   path: string,

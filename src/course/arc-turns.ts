@@ -24,7 +24,7 @@ interface Flown {
   readonly wind: WindEstimate | null;
 }
 
-/** What the air did at the middle of a turn, in the frame of a radial; the ground speed at its start where no wind is known. */
+/** What the air did at the middle of a turn, in the frame of a radial; the ground speed at its start where the wind is not known throughout. */
 function throughAir(
   { motion, wind, exercise }: Flown,
   { span, turn: turnOfTrack }: Leg,
@@ -33,7 +33,8 @@ function throughAir(
   const seconds = (motion.time[span.end - 1]! - motion.time[span.start]!) / 1000;
   const middle = (span.start + span.end) >> 1;
   const air = wind?.alongFlight;
-  const known = air !== undefined && air.knowledge[middle] === "full";
+  const known =
+    air !== undefined && [span.start, middle, span.end - 1].every((row) => air.knowledge[row] === "full");
   const drift = (row: number) => (known ? turnFrom(air.heading[row]!, motion.trackAngle[row]!) : 0);
   const noseTurn = turnOfTrack - (drift(span.end - 1) - drift(span.start));
   const rate = Math.abs(noseTurn) / Math.max(1, seconds);

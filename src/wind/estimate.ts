@@ -33,22 +33,9 @@ export interface WindPriors {
  */
 export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindPriors): WindEstimate {
   const flown = airborneRows(motion);
-  const altitude = middleAltitude(motion, flown);
   const measured = priors.measured ?? null;
-  const along = ({ airspeed, winds }: WindPriors): WindAlongFlight => {
-    const facts = collectFacts(motion, legs, flown);
-    const groundSpeed = medianSpeed(facts);
-    if (facts.count < 2 || !(groundSpeed > 0)) return unknownAlong(motion);
-    setSteps(facts, groundSpeed);
-    const belief = beliefOf(groundSpeed, altitude);
-    allowGusts(facts, gustOf(facts, belief.airspeedWander));
-    const solution = solveFacts(withPriors(facts, airspeed, winds, measured), belief, groundSpeed);
-    return alongRows(motion, solution, flown);
-  };
-  const known = along(priors);
   const sources = statedSources(priors);
-  // what would be known without the user's word tells what rests on it
-  const alone = sources.length > 0 ? along({ airspeed: null, winds: [] }) : known;
+  const { known, alone } = along(motion, legs, priors, flown);
   const rest = restsOn(motion, legs, known, alone);
   if (measured) markMeasured(rest, known, measured);
   const alongFlight = { ...known, restsOn: rest };
@@ -60,6 +47,34 @@ export function estimateWind(motion: Motion, legs: readonly Leg[], priors: WindP
   };
   for (const leg of legs) estimate.legs.push(windOver(estimate, motion, leg.span));
   return estimate;
+}
+
+/** The wind at each row, and what would be known of it without the user's word, which tells what rests on that. */
+function along(
+  motion: Motion,
+  legs: readonly Leg[],
+  { airspeed, winds, measured = null }: WindPriors,
+  flown: Uint8Array,
+): { readonly known: WindAlongFlight; readonly alone: WindAlongFlight } {
+  const facts = collectFacts(motion, legs, flown);
+  const groundSpeed = medianSpeed(facts);
+  if (facts.count < 2 || !(groundSpeed > 0)) {
+    const unknown = unknownAlong(motion);
+    return { known: unknown, alone: unknown };
+  }
+  setSteps(facts, groundSpeed);
+  const belief = beliefOf(groundSpeed, middleAltitude(motion, flown));
+  allowGusts(facts, gustOf(facts, belief.airspeedWander));
+  const recorded = withPriors(facts, null, [], measured);
+  const told = withPriors(facts, airspeed, winds, measured);
+  const stated = told.count > recorded.count;
+  const solution = solveFacts(told, belief, groundSpeed);
+  const known = alongRows(motion, solution, flown);
+  if (!stated) return { known, alone: known };
+  return {
+    known,
+    alone: alongRows(motion, solveFacts(recorded, belief, groundSpeed, solution), flown),
+  };
 }
 
 function markMeasured(rest: RestsOn[], known: WindAlongFlight, measured: MeasuredAir): void {

@@ -82,32 +82,30 @@ export function dayWind(alongFlight: WindAlongFlight, motion: Motion): WindEstim
 }
 
 export function meansOver(a: WindAlongFlight, span: Span, weight: (k: number) => number): Means {
-  let rows = 0;
-  const sums = new Float64Array(7);
+  let [rows, east, north, varianceEast, varianceNorth, covariance, airspeed, airspeedVariance] = [
+    0, 0, 0, 0, 0, 0, 0, 0,
+  ];
   for (let k = span.start; k < span.end; k++) {
     const w = Number.isNaN(a.airEast[k]!) ? 0 : weight(k);
     if (!(w > 0)) continue;
     rows += w;
-    sums[0] = sums[0]! + w * a.airEast[k]!;
-    sums[1] = sums[1]! + w * a.airNorth[k]!;
-    sums[2] = sums[2]! + w * a.varianceEast[k]!;
-    sums[3] = sums[3]! + w * a.varianceNorth[k]!;
-    sums[4] = sums[4]! + w * a.covariance[k]!;
-    sums[5] = sums[5]! + w * a.trueAirspeed[k]!;
-    sums[6] = sums[6]! + w * a.trueAirspeedSd[k]! ** 2;
+    east += w * a.airEast[k]!;
+    north += w * a.airNorth[k]!;
+    varianceEast += w * a.varianceEast[k]!;
+    varianceNorth += w * a.varianceNorth[k]!;
+    covariance += w * a.covariance[k]!;
+    airspeed += w * a.trueAirspeed[k]!;
+    airspeedVariance += w * a.trueAirspeedSd[k]! ** 2;
   }
-  const [east, north, varianceEast, varianceNorth, covariance, airspeed, airspeedVariance] = sums.map(
-    (s) => s / rows,
-  );
   return {
     rows,
-    east: east!,
-    north: north!,
-    varianceEast: varianceEast!,
-    varianceNorth: varianceNorth!,
-    covariance: covariance!,
-    airspeed: airspeed!,
-    airspeedVariance: airspeedVariance!,
+    east: east / rows,
+    north: north / rows,
+    varianceEast: varianceEast / rows,
+    varianceNorth: varianceNorth / rows,
+    covariance: covariance / rows,
+    airspeed: airspeed / rows,
+    airspeedVariance: airspeedVariance / rows,
   };
 }
 

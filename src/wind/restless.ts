@@ -16,7 +16,7 @@ const WIND: readonly Degree[] = [
   { factor: 4, chance: 0.15 },
 ];
 /** A wind that changes more than usual also changes more quickly, which the factors do not say: what they exceed 1 by counts so much. Tuned likewise. */
-const QUICKER = 1.6;
+const QUICKER = 2;
 /** Of changes with height. */
 const HEIGHT: readonly Degree[] = [
   { factor: 0.3, chance: 0.35 },

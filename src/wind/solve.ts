@@ -40,14 +40,22 @@ export interface Solution {
   readonly checks: readonly TurnCheck[];
 }
 
-export function solveFacts(facts: Facts, usual: Belief, groundSpeed: number): Solution {
-  let belief = usual;
+/** `known`: the solution of the same flight with more said of it, to start from; restlessness is not weighed anew then. */
+export function solveFacts(
+  facts: Facts,
+  usual: Belief,
+  groundSpeed: number,
+  known: Solution | null = null,
+): Solution {
+  let belief = known?.belief ?? usual;
   const base = Float64Array.from(facts.levelStep);
   const all = turnsOf(facts, 0);
-  const smoother = bestStart(facts, belief, groundSpeed);
+  const smoother = known ? startFrom(known, facts) : bestStart(facts, belief, groundSpeed);
   for (let round = 0; round < ROUNDS; round++) {
-    belief = restlessness(smoother, belief, usual);
-    smoother.pass(belief);
+    if (!known) {
+      belief = restlessness(smoother, belief, usual);
+      smoother.pass(belief);
+    }
     allowRamps(smoother, belief, base, all, groundSpeed);
     iterate(smoother, belief, 2);
   }
@@ -100,6 +108,20 @@ function bestStart(facts: Facts, belief: Belief, groundSpeed: number): FactSmoot
   }
   smoother.noseEast.set(best!.east);
   smoother.noseNorth.set(best!.north);
+  smoother.pass(belief);
+  return smoother;
+}
+
+/** From the noses of a solution: the flight's own facts are the same and in the same order. */
+function startFrom({ smoother: from, belief }: Solution, facts: Facts): FactSmoother {
+  const smoother = new FactSmoother(facts, belief);
+  for (let i = 0, j = 0; i < facts.count; i++) {
+    if (facts.kind[i] !== AIRSPEED) continue;
+    while (from.facts.kind[j] !== AIRSPEED) j++;
+    smoother.noseEast[i] = from.noseEast[j]!;
+    smoother.noseNorth[i] = from.noseNorth[j]!;
+    j++;
+  }
   smoother.pass(belief);
   return smoother;
 }

@@ -155,11 +155,51 @@ describe("hindtrack habits", { timeout: 180_000 }, () => {
   it("a flight that lies there as a log and as a document counts once", () => {
     const folder = logs(1, 2);
     const out = debriefs(join(folder, "out"), 1, 2);
-    debriefs(folder, 1);
+    const [document] = made(out);
+    copyFileSync(join(out, document!), join(folder, "a-lesson.debrief.json"));
     const { status, stdout, stderr } = habits(folder, "--out", out);
     expect(status).toBe(0);
     expect(stdout).toContain("2 flights, ");
-    expect(stderr).toMatch(/lesson-1\.\S+: the same flight as lesson-1\.\S+; counted once/);
+    expect(stderr).toMatch(/a-lesson\.debrief\.json: the same flight as lesson-1\.gpx; counted once/);
+    const rows = csvParse(readFileSync(join(out, "exercises.csv"), "utf8"));
+    expect([...new Set(rows.map((row) => row.flight))]).toEqual(["lesson-1.gpx", "lesson-2.gpx"]);
+  });
+
+  it("keeps debriefs beside their logs as well: a changed brief counts at once, and the older debrief is gone", () => {
+    const folder = debriefs(logs(1, 2), 1, 2);
+    const brief = readFileSync(join(folder, "lesson-2.yaml"), "utf8");
+    writeFileSync(join(folder, "lesson-2.yaml"), brief.replace("Two courses", "Again two courses"));
+    const { status, stdout, stderr } = habits(folder, "--out", folder);
+    expect(status).toBe(0);
+    expect(stdout).toContain("2 flights, ");
+    expect(stderr).not.toContain("counted once");
+    expect(made(folder)).toHaveLength(2);
+    expect(readFileSync(join(folder, made(folder)[1]!), "utf8")).toContain("Again two courses");
+  });
+
+  it("says which brief it took, that a log breaks off, and how many files it could not use", () => {
+    const folder = logs(1, 2);
+    copyFileSync(join(folder, "lesson-1.yaml"), join(folder, "lesson-1.yml"));
+    const log = readFileSync(join(folder, "lesson-2.gpx"), "utf8");
+    writeFileSync(join(folder, "lesson-2.gpx"), log.slice(0, log.length / 2));
+    writeFileSync(join(folder, "empty.gpx"), "");
+    const { status, stderr } = habits(folder);
+    expect(status).toBe(1);
+    expect(stderr).toContain("lesson-1.gpx: its brief is lesson-1.yaml; lesson-1.yml was not used");
+    expect(stderr).toMatch(/lesson-2\.gpx, line \d+.*the file breaks off/);
+    expect(stderr).toMatch(/1 of 3 could not be used; the rest was done[\s\S]*empty\.gpx.*the file is empty/);
+  });
+
+  it("clears away what a killed run left half written, and nothing of a run that goes on", () => {
+    const folder = logs(1);
+    const out = join(folder, "out");
+    mkdirSync(out);
+    const ended = spawnSync(process.execPath, ["-e", ""]).pid;
+    for (const pid of [ended, process.pid]) writeFileSync(join(out, `.exercises.csv.${pid}.part`), "");
+    expect(habits(folder, "--out", out).status).toBe(0);
+    expect(readdirSync(out).filter((name) => name.endsWith(".part"))).toEqual([
+      `.exercises.csv.${process.pid}.part`,
+    ]);
   });
 
   it("is not stopped by bad files: they are named at the end, and the exit code is 1", () => {
@@ -182,9 +222,11 @@ describe("hindtrack habits", { timeout: 180_000 }, () => {
       (name, i) => `${name},${i < 3 ? "Pilot one" : "Pilot two"},School aircraft`,
     );
     writeFileSync(join(folder, "flights.csv"), ["file,pilot,aircraft", ...rows].join("\n"));
-    expect(habits(folder, "--pilot", "Pilot one").stdout).toContain("3 flights, ");
+    expect(habits(folder, "--pilot", "Pilot one").stdout).toContain(
+      "3 flights of Pilot one in School aircraft, ",
+    );
     const early = habits(folder, "--aircraft", "School aircraft", "--to", "2026-03-03");
-    expect(early.stdout).toContain("2 flights, ");
+    expect(early.stdout).toContain("2 flights of Pilot one in School aircraft, ");
     const nobodys = habits(folder, "--from", "2026-03-05", "--pilot", "Pilot one");
     expect(nobodys.stdout).toContain("0 flights, 0 exercises.");
   });

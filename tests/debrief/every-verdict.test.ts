@@ -230,7 +230,7 @@ function approaches(): string[] {
     ...said(barometric(-1), 1, EU),
     ...said(barometric(0), 1, EU),
     ...said(barometric(-0.2), 1, EU),
-    ...said(barometric(0.2), 2, EU),
+    ...said(barometric(0.33), 2, EU),
     ...said(seldom(tidy)),
     ...said(briefed(beside, /172\.38/g, "172.41")),
     ...said({ ...far, script: [...far.script.slice(0, 2), ...reversal, ...far.script.slice(3)] }),

@@ -22,6 +22,13 @@ const quantile = (values: readonly number[], q: number): number =>
 
 type TrueHold = SimulatedFlight["truth"]["truth"]["holds"][number];
 
+/**
+ * The truth is what the simulated pilot set out to do. It counts against the finder even where no log could show it:
+ * - a flight that happens to pass the fix on its way out, turns back by half a circle and comes to the fix again was
+ *   entered directly by the script, and as a parallel entry or a teardrop by its track;
+ * - a single lap whose arrival needs next to no turn over the fix is, by its track, a course reversal;
+ * - a lap ends abeam the fix, however far aside the wind has carried it.
+ */
 export class HoldMeter {
   private flights = 0;
   private found = 0;

@@ -126,6 +126,17 @@ describe("the text", () => {
       expect(habitsText(alone)).not.toMatch(/pilots? together/);
   });
 
+  it("names the pilot and the aircraft that all flights have in common", () => {
+    const of = (pilots: readonly (string | null)[], aircraft: readonly string[]): string => {
+      const one = report([habit({ seenOn: [] })]);
+      const flights = pilots.map((pilot, i) => ({ ...one.flights[0]!, pilot, aircraft: aircraft[i]! }));
+      return habitsText({ ...one, flights });
+    };
+    expect(of(["Bo", "Bo"], ["school one", "school one"])).toContain("2 flights of Bo in school one, 12");
+    expect(of(["Bo", "Bo"], ["school one", "school two"])).toContain("2 flights of Bo, 12");
+    expect(of(["Bo", null], ["school one", "school one"])).toContain("2 flights in school one, 12");
+  });
+
   it("says plainly that there is nothing to say yet", () => {
     expect(habitsText(report([]))).toMatch(/Not enough yet: five exercises on two flights/);
     const few = habit({ status: "too-few", mean: null, exercises: 3, flights: 2 });

@@ -52,7 +52,7 @@ export function CourseFigure({ exercise, series, legs, cursor, fit = false }: Co
 
 function Rows(props: {
   facts: CourseFacts;
-  limit: number;
+  limit: number | null;
   title: string;
   series: CourseSeries;
   legs: readonly DocumentLeg[];

@@ -51,7 +51,8 @@ export function CoursePlan(props: {
     frame.left * view.zoom + (along - frame.startNm) * px + view.x,
     frame.middle * view.zoom + across * px + view.y,
   ];
-  const limits = limitLines(facts, frame, limitDrawn(exercise));
+  const limit = limitDrawn(exercise);
+  const limits = limit === null ? [] : limitLines(facts, frame, limit);
   const flown = Array.from(series.alongNm, (along, i) => place(along, series.crossTrackNm[i]));
   const isFixed = !moved && Math.abs(frame.pxPerMile - fixed) < 1e-9;
   const scaleWords = `1 NM = ${millimetreText(px / PX_PER_MM)}${isFixed ? "" : moved ? ", moved by hand" : ", fitted"}`;

@@ -97,7 +97,6 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       },
     };
   }
-  const limitWords = `${fractionText(limit)} scale`;
   const plugins: Plugin<"line">[] = [
     frame({
       axis: "needle",
@@ -118,7 +117,17 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       distanceNm: series.distanceToFixNm,
       palette,
     }),
-    coast({ axis: "needle", limit: limit, label: limitWords, palette, labelOutside: !narrow }),
+    ...(limit === null
+      ? []
+      : [
+          coast({
+            axis: "needle",
+            limit,
+            label: `${fractionText(limit)} scale`,
+            palette,
+            labelOutside: !narrow,
+          }),
+        ]),
     veil({ axis: "needle", spans: veilSpans(facts, series), palette }),
     spanBar(row.marked, palette),
   ];
@@ -136,22 +145,20 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
     type: "line",
     data: {
       datasets: [
-        {
-          ...outside,
-          label: `beyond ${limitWords}, right`,
-          data: beyond(needle, limit),
-          fill: { value: limit },
-          backgroundColor: palette["outside-wash"],
-          order: 1,
-        },
-        {
-          ...outside,
-          label: `beyond ${limitWords}, left`,
-          data: beyond(needle, -limit),
-          fill: { value: -limit },
-          backgroundColor: palette["outside-wash"],
-          order: 1,
-        },
+        ...[1, -1].flatMap((side) =>
+          limit === null
+            ? []
+            : [
+                {
+                  ...outside,
+                  label: `beyond ${fractionText(limit)} scale, ${side > 0 ? "right" : "left"}`,
+                  data: beyond(needle, side * limit),
+                  fill: { value: side * limit },
+                  backgroundColor: palette["outside-wash"],
+                  order: 1,
+                },
+              ],
+        ),
         {
           ...common,
           label: "needle",

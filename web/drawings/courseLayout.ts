@@ -8,9 +8,11 @@ import type { Palette } from "./surroundings.ts";
 export const MINUTE_MS = 60_000;
 /** Three quarters of full scale: the limit that most standards name, drawn where none is named. */
 const USUAL_LIMIT = 0.75;
-/** The needle's limit as drawn: that of the standard which the exercise is held against. */
-export const limitDrawn = ({ verdicts }: CourseRecord): number =>
-  verdicts.find(({ criterion }) => criterion === "course-needle")?.limit ?? USUAL_LIMIT;
+/** The needle's limit as drawn: that of the standard which the exercise is held against; a line fitted to what was flown has none. */
+export const limitDrawn = ({ source, verdicts }: CourseRecord): number | null =>
+  source === "fitted"
+    ? null
+    : (verdicts.find(({ criterion }) => criterion === "course-needle")?.limit ?? USUAL_LIMIT);
 /** Under a quarter of full scale a needle is read as centred. Common practice, no source. */
 export const QUIET_SHARE = 0.25;
 /** Track angle errors under this are drawn as quiet. Own choice of the look. */
@@ -32,8 +34,8 @@ export const margins = (narrow: boolean): Margins =>
 
 export interface CourseRow {
   readonly facts: CourseFacts;
-  /** Of the needle, as a share of full scale. */
-  readonly limit: number;
+  /** Of the needle, as a share of full scale; null where there is none. */
+  readonly limit: number | null;
   readonly series: CourseSeries;
   readonly from: number;
   readonly to: number;

@@ -8,6 +8,7 @@ import "../sheet.css";
 import "../notes.css";
 import "../drawings/drawings.css";
 import "../narrow.css";
+import "../touch.css";
 import "../print.css";
 
 const carried = carriedFlight(document.getElementById("flight")!.textContent!);

@@ -63,7 +63,7 @@ export function Columns({ asked }: { asked: ColumnQuestion }) {
         >
           Read the table
         </button>{" "}
-        <button type="button" onClick={() => void leaveQuestion()}>
+        <button type="button" class="leave" onClick={() => void leaveQuestion()}>
           Leave it
         </button>{" "}
         <span class="fine" role="status">

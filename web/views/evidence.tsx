@@ -20,7 +20,10 @@ function show(cursor: NonNullable<ReturnType<typeof useCursor>>, from: number, t
   }
   span.value = { from, to };
   cursor.value = from;
-  document.querySelector(`#${id} figure`)?.scrollIntoView({ block: "nearest", behavior: "smooth" });
+  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  document
+    .querySelector(`#${id} figure`)
+    ?.scrollIntoView({ block: "nearest", behavior: still ? "instant" : "smooth" });
 }
 
 const useCursor = () => useContext(CursorOfSheet);

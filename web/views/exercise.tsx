@@ -10,6 +10,7 @@ import {
   sideNotes,
   standing,
 } from "../../src/index.ts";
+import { bound } from "../bound.ts";
 import { VerdictMark } from "../drawings/index.ts";
 import { useOverrules } from "../notes.ts";
 import { Evidence } from "./evidence.tsx";
@@ -49,7 +50,7 @@ export function Exercise({ number, exercise, log, offer, children }: Props) {
       </div>
       <div class="hd">
         <h2 id={`${id}-title`}>{title}</h2>
-        <p class="finding">{exerciseSentence(told)}</p>
+        <p class="finding">{bound(exerciseSentence(told))}</p>
         {source === "fitted" && (
           <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>
         )}
@@ -58,7 +59,7 @@ export function Exercise({ number, exercise, log, offer, children }: Props) {
       <aside class="side" aria-label={`Notes, ${title}`}>
         {sideNotes(told).map((note) => (
           <p key={note.lead}>
-            <b>{note.lead}</b> {note.text}
+            <b>{note.lead}</b> {bound(note.text)}
           </p>
         ))}
         <Evidence exercise={told} id={id} />

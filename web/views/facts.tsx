@@ -1,4 +1,5 @@
 /** The facts of one exercise as a table. */
+import { bound } from "../bound.ts";
 import type { FactRow } from "../fact-row.ts";
 
 export function Facts({ title, rows }: { title: string; rows: readonly FactRow[] }) {
@@ -17,7 +18,7 @@ export function Facts({ title, rows }: { title: string; rows: readonly FactRow[]
           {rows.map((row, i) => (
             <tr key={`${row.fact} ${i}`}>
               <th scope="row">{row.fact}</th>
-              <td class="r">{row.value}</td>
+              <td class="r">{bound(row.value)}</td>
               <td class="cite">{row.note}</td>
             </tr>
           ))}

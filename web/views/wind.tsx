@@ -14,6 +14,7 @@ import {
   trueDirection,
   windSentence,
 } from "../../src/index.ts";
+import { bound } from "../bound.ts";
 import {
   InTurn,
   shownByHeight,
@@ -113,7 +114,7 @@ export function WindOfTheFlight({ document, series }: { document: DebriefDocumen
       <div class="body">
         <InTurn>
           <h2 id="wind-title">The wind</h2>
-          <p class="finding">{windSentence(document)}</p>
+          <p class="finding">{bound(windSentence(document))}</p>
           {document.legs.some((leg) => leg.wind.knowledge !== "none") && (
             <figure class="wtime">
               <WindChart legs={document.legs} />

@@ -1,6 +1,7 @@
 /** Habits in words: the sentence, its proof, its trend and what to practise; nothing is said of what is not known. */
 import type { Habit, HabitReport, Practise, TendencyUnit } from "../../habit/index.ts";
 import { HABIT_WORDS, type HabitWords } from "./habit-words.ts";
+import { shownName } from "./name.ts";
 import { capital, day } from "./number.ts";
 
 const DIGITS: Readonly<Record<TendencyUnit, number>> = {
@@ -141,6 +142,12 @@ export function habitsWhose(report: HabitReport): string {
   return `Of ${pilots} pilots together${and}: an average over them, which need be the habit of none. Choose one pilot to see what keeps coming back with that pilot.`;
 }
 
+/** What all flights have in common, as their pilot; empty where they differ, or nobody said. */
+function common({ flights }: HabitReport, of: (flight: HabitReport["flights"][number]) => string | null) {
+  const [name = null, ...others] = new Set(flights.map(of));
+  return name === null || others.length > 0 ? "" : shownName(name);
+}
+
 /** What the whole rests on. */
 export function habitsHead(report: HabitReport): string {
   const { flights, exercises } = report;
@@ -149,8 +156,11 @@ export function habitsHead(report: HabitReport): string {
   const [first, last] = [times[0], times.at(-1)];
   const when =
     first && last ? (day(first) === day(last) ? `, ${day(first)}` : `, ${day(first)} to ${day(last)}`) : "";
-  const of = pilots > 1 ? ` of ${pilots} pilots together` : "";
-  return `${plural(flights.length, "flight")}${of}, ${plural(exercises, "exercise")}${when}.`;
+  const pilot = common(report, (flight) => flight.pilot);
+  const aircraft = common(report, (flight) => flight.aircraft);
+  const of = pilots > 1 ? ` of ${pilots} pilots together` : pilot ? ` of ${pilot}` : "";
+  const on = aircraft ? ` in ${aircraft}` : "";
+  return `${plural(flights.length, "flight")}${of}${on}, ${plural(exercises, "exercise")}${when}.`;
 }
 
 export const HABITS_RULES =

@@ -7,13 +7,20 @@ import { capital } from "./number.ts";
 const LONGEST_TEXT = 200;
 const plain = (text: string): string => onOneLine(text, LONGEST_TEXT);
 
+/** "exercises[0].course" is "exercise 1, course": counted as the sheet counts them. */
+const pathWords = (path: string): string =>
+  plain(path).replace(
+    /^exercises\[(\d+)\](\.?)/,
+    (_, index, more) => `exercise ${Number(index) + 1}${more && ", "}`,
+  );
+
 /** As in "log.gpx, line 12, column 3". */
 function place(where: DocumentIssue["where"]): string {
   const parts = [
     where.file === undefined ? "" : shownName(where.file),
     where.line === undefined ? "" : `line ${where.line}`,
     where.column === undefined ? "" : `column ${where.column}`,
-    where.path === undefined || where.path === "" ? "" : plain(where.path),
+    where.path === undefined || where.path === "" ? "" : pathWords(where.path),
   ];
   return parts.filter(Boolean).join(", ");
 }

@@ -10,6 +10,7 @@ import {
   practiseNext,
   practiseSentence,
 } from "../../../src/index.ts";
+import { bound } from "../../bound.ts";
 
 interface Props {
   readonly report: HabitReport;
@@ -48,7 +49,7 @@ export function Practising({ report, address }: Props) {
         {items.map((item) => (
           <li key={item.habit.id}>
             <div>
-              <p class="say">{habitSentence(item.habit, item.sure)}</p>
+              <p class="say">{bound(habitSentence(item.habit, item.sure))}</p>
               <p class="fine">
                 {habitProof(item.habit)}
                 <SeenOn habit={item.habit} report={report} {...(address ? { address } : {})} />

@@ -34,7 +34,9 @@ function Verdicts({ row }: { row: FlightRow }) {
 function State({ row }: { row: FlightRow }) {
   if (row.trouble) return <span class="wrong">{row.trouble}</span>;
   if (!row.summary) return <>waits to be worked out</>;
-  const parts = [exerciseWords(row), ...row.tags.map((tag) => `“${tag}”`)].filter(Boolean);
+  // Of many flights of one lesson the file alone tells whose is which.
+  const file = row.fileNames[0] === titleOf(row) ? "" : shownName(row.fileNames[0] ?? "");
+  const parts = [exerciseWords(row), ...row.tags.map((tag) => `“${tag}”`), file].filter(Boolean);
   return <>{parts.join(" · ")}</>;
 }
 
