@@ -1,7 +1,16 @@
 /** The facts of one approach as rows of a table, from what led onto the final to how it ended. */
 
 import type { ApproachFacts } from "../src/index.ts";
-import { count, duration, percent, plain, plusMinus, sided, trueDirection } from "../src/index.ts";
+import {
+  count,
+  duration,
+  flownDirection,
+  percent,
+  plain,
+  plusMinus,
+  sided,
+  trueDirection,
+} from "../src/index.ts";
 import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
@@ -170,6 +179,14 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
       value: feet(missed.altitudeFt),
       note: `${at(missed.startUtc)}, ${before(missed.distanceNm)}; ${feetPerMinute(missed.climbFpm)} in the first minute, track ${sided(missed.trackErrorDeg, 0, "°")} of the final`,
     });
+  if (missed?.course?.track) {
+    const { trueDeg, magneticDeg, track } = missed.course;
+    rows.push({
+      fact: "Missed approach, off its course",
+      value: `${sided(track.worstErrorDeg, 0, "°")} ${plusMinus(track.doubt95Deg, 0, "°")}`,
+      note: `at worst, ${at(track.worstUtc)}; mean ${sided(track.meanErrorDeg, 1, "°")} over half a minute; course ${flownDirection(trueDeg, magneticDeg)}${track.turnedOnto ? "" : ", never turned onto"}`,
+    });
+  }
   if (landing)
     rows.push({
       fact: "Over the threshold",

@@ -13,7 +13,7 @@ import type { Fact, Issue } from "../quantity/issue.ts";
 import type { NauticalMiles, UtcMillis } from "../quantity/units.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
 import type { ApproachExercise, Fix, Runway, StepDown, VariationUsed } from "./brief.ts";
-import { readDirection } from "./direction.ts";
+import { readDirection, type WrittenDirection } from "./direction.ts";
 import type { DraftApproach } from "./draft.ts";
 import { samePlace } from "./same-place.ts";
 import type { Path } from "./text.ts";
@@ -88,6 +88,7 @@ export function draftApproach(
           .sort((a, b) => b.distance - a.distance),
     missedPoint: written.missed_point_nm ?? 0,
     missedTo,
+    missedCourse: written.missed_course === undefined ? null : readDirection(written.missed_course),
   };
 }
 
@@ -170,11 +171,11 @@ export function resolveApproach(
   time: UtcMillis | null,
   issues: Issue[],
 ): Omit<ApproachExercise, "index" | "title" | "between" | "altitude"> | null {
-  const { title: _, between: __, altitude: ___, where, course: written, ...approach } = drafted;
-  const { threshold, end, elevation } = approach.runway;
-  const from: Fix = approach.guidance.station ?? {
+  const { title: _, between: __, altitude: ___, where, course: written, missedCourse, ...asked } = drafted;
+  const { threshold, end, elevation } = asked.runway;
+  const from: Fix = asked.guidance.station ?? {
     ...threshold,
-    ident: approach.runway.ident ?? "",
+    ident: asked.runway.ident ?? "",
     kind: "runway",
     declination: null,
     elevation,
@@ -182,18 +183,18 @@ export function resolveApproach(
   const { used, issues: doubts } = variationOf(from, time, where);
   const magnetic = (course: Course) => used && magneticFromTrue(course.azimuth, used.degrees);
   const unknown: VariationUsed = { degrees: 0, from: "unknown", model: null };
+  const magnetically = [written, missedCourse].some((course) => course?.reference === "magnetic");
+  if (magnetically && !used) return null;
+  if (magnetically) issues.push(...doubts);
+  const trueOf = ({ degrees, reference }: WrittenDirection) =>
+    reference === "true" ? degrees : trueFromMagnetic(degrees, used!.degrees);
+  const approach = { ...asked, missedCourse: missedCourse && climbCourse(missedCourse, trueOf, used) };
   if (written === null) {
     const { azimuth } = courseBetween(threshold, end);
     const course = courseThrough(threshold, azimuth);
     return { ...approach, course, magnetic: magnetic(course), variation: used ?? unknown };
   }
-  if (written.reference === "magnetic") {
-    if (!used) return null;
-    issues.push(...doubts);
-  }
-  const azimuth =
-    written.reference === "true" ? written.degrees : trueFromMagnetic(written.degrees, used!.degrees);
-  const line = courseThrough(from, azimuth);
+  const line = courseThrough(from, trueOf(written));
   const foot = positionOn(line, alongAcrossExact(line, threshold).along);
   const course = courseThrough(foot, direction(foot.course));
   return {
@@ -205,4 +206,15 @@ export function resolveApproach(
         ? { degrees: used?.degrees ?? 0, from: "written-true", model: null }
         : used!,
   };
+}
+
+function climbCourse(
+  written: WrittenDirection,
+  trueOf: (written: WrittenDirection) => number,
+  used: VariationUsed | null,
+): ApproachExercise["missedCourse"] {
+  const azimuth = trueOf(written);
+  const magnetic =
+    written.reference === "magnetic" ? written.degrees : used && magneticFromTrue(azimuth, used.degrees);
+  return { azimuth, magnetic };
 }

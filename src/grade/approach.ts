@@ -124,6 +124,20 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
   };
 }
 
+const MISSED_TRACK: Criterion<ApproachFacts> = {
+  id: "approach-missed-track",
+  title: "Track of the missed approach, worst off its course",
+  unit: "deg",
+  limit: ({ approach }) => approach.missedTrack,
+  find({ missed, outcome }): Found | null {
+    if (outcome !== "missed" || !missed?.course) return null;
+    const { track } = missed.course;
+    if (!track) return { cannotTell: "log-silent" };
+    const { worstErrorDeg, doubt95Deg: doubt95, worstUtc } = track;
+    return { value: Math.abs(worstErrorDeg), doubt95, beyond: null, worstUtc };
+  },
+};
+
 /** A gate that was passed in a silence has its doubt from it. */
 const inSilence = ({ silentS }: ApproachFacts["gates"][number]): { doubtIs?: string } =>
   silentS == null ? {} : { doubtIs: "log-silent" };
@@ -187,6 +201,7 @@ export const APPROACH_CRITERIA: readonly Criterion<ApproachFacts>[] = [
   minimumCriterion("descent", "above"),
   minimumCriterion("decision", "below"),
   minimumCriterion("decision", "above"),
+  MISSED_TRACK,
   ...gateCriteria(1000),
   ...gateCriteria(500),
 ];

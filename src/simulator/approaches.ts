@@ -79,12 +79,14 @@ const PRECISION = `      guidance: localizer
       glide_path_deg: 3
       threshold_crossing_ft: 50
       decision_ft: 620
+      missed_course: 221.5T
       missed_to: TARNO
 `;
 const STEPS = `      guidance: lnav
       final_fix_ft: ${FIX_ALTITUDE}
       minimum_ft: 900
       step_downs: [ { before_nm: 2.5, not_below_ft: 1300 } ]
+      missed_course: 221.5T
       missed_to: TARNO
 `;
 
@@ -259,7 +261,9 @@ export function drawnApproach(
     ],
     brief: approachBrief(
       "An approach",
-      PRECISION.replace(String(FIX_ALTITUDE), String(step.fixAltitude)).replace("620", String(step.minimum)),
+      PRECISION.replace(String(FIX_ALTITUDE), String(step.fixAltitude))
+        .replace("620", String(step.minimum))
+        .replace("221.5T", `${runway.course}T`),
       runway,
     ),
   };
