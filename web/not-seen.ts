@@ -21,6 +21,7 @@ const FACTS: Readonly<Record<string, string>> = {
   height: "What the heights count from",
   segments: "Parts of the final",
   finalFixPassage: "Height over the final fix",
+  missedTrack: "Track of the missed approach",
   speedLimit: "Holding speed",
 };
 
@@ -36,6 +37,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "all-near-station": "all of it was flown within a mile of the station",
   "doubt-holds-limit": "the doubt reaches over the limit",
   "runway-length-assumed": "the length of the runway is not known: a usual one is taken",
+  "no-missed-course": "the brief gives it no course",
   "fix-not-passed": "the final fix was not passed on the way in",
 };
 

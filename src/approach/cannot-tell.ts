@@ -15,11 +15,12 @@ interface Told {
   readonly heightsBy: ApproachPath["heightsBy"];
   /** The log has heights. */
   readonly known: boolean;
+  readonly outcome: Segments["outcome"];
   readonly wind: WindFact | null;
 }
 
 export function untold(told: Told): ApproachFacts["cannotTell"] {
-  const { exercise, rows, segments, datum, heightsBy, known, wind } = told;
+  const { exercise, rows, segments, datum, heightsBy, known, outcome, wind } = told;
   return [
     ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
     ...(restsOnAssumedLength(exercise) ? [{ fact: "needle", reason: "runway-length-assumed" }] : []),
@@ -31,6 +32,9 @@ export function untold(told: Told): ApproachFacts["cannotTell"] {
       ? [{ fact: "height", reason: heightsBy ? "height-is-pressure" : "height-not-anchored" }]
       : []),
     ...(exercise.finalFix && !segments.fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
+    ...(outcome === "missed" && !exercise.missedCourse
+      ? [{ fact: "missedTrack", reason: "no-missed-course" }]
+      : []),
     ...windReasons(wind),
   ];
 }

@@ -25,6 +25,25 @@ export const segmentSchema = z.strictObject({
   toNm: z.number(),
 });
 
+const missedCourseSchema = z.strictObject({
+  trueDeg: z.number(),
+  magneticDeg: z.number().nullable(),
+  /** Half a minute from the climb on, or from where the turn onto the course was over; null where the log is silent then. */
+  track: z
+    .strictObject({
+      fromUtc: utc,
+      toUtc: utc,
+      /** False: of a course that takes a turn, where that was never over. */
+      turnedOnto: z.boolean(),
+      /** Track less course, right positive. */
+      meanErrorDeg: z.number(),
+      worstErrorDeg: z.number(),
+      worstUtc: utc,
+      doubt95Deg: z.number(),
+    })
+    .nullable(),
+});
+
 /** The climb away. */
 export const missedSchema = z
   .strictObject({
@@ -42,6 +61,8 @@ export const missedSchema = z
     /** Mean track over the first 30 s less the final course. */
     trackErrorDeg: z.number(),
     maxCrossTrackNm: z.number(),
+    /** Against the course that the brief gives the missed approach; null or missing where it gives none. */
+    course: missedCourseSchema.nullable().optional(),
     climbedFt: z.number(),
     to: z.string().nullable(),
     /** Nearest that the log came to the fix of the missed approach. */

@@ -171,6 +171,7 @@ function offered(
       stepDowns: [],
       missedPoint: 0,
       missedTo: null,
+      missedCourse: null,
     },
   };
 }

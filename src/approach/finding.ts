@@ -137,6 +137,11 @@ function ended({ missed, missedPoint, landing, outcome }: ApproachFacts): Findin
       heightFt: missed.heightFt,
       climbFpm: missed.climbFpm,
       trackErrorDeg: missed.trackErrorDeg,
+      courseTrueDeg: missed.course?.trueDeg ?? null,
+      courseMagneticDeg: missed.course?.magneticDeg ?? null,
+      courseErrorDeg: missed.course?.track?.meanErrorDeg ?? null,
+      courseWorstDeg: missed.course?.track?.worstErrorDeg ?? null,
+      turnedOnto: missed.course?.track?.turnedOnto ?? null,
     };
     return [
       { code: outcome === "missed" ? "missed-approach" : "low-pass", facts, evidence: at(missed.startUtc) },

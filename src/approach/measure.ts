@@ -60,7 +60,7 @@ export interface ApproachMeasured {
 
 /**
  * Measures an approach as flown. What cannot be told is null and stands in `cannotTell` with a reason: `no-times`, `runway-length-assumed`,
- * `no-height`, `height-not-anchored`, `height-is-pressure`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`.
+ * `no-height`, `height-not-anchored`, `height-is-pressure`, `elevation-not-known`, `fix-not-passed`, `wind-not-known`, `wind-along-only`, `no-missed-course`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
 export function measureApproach({
@@ -176,7 +176,7 @@ export function measureApproach({
         : null,
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
-    cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, wind: windFact }),
+    cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, outcome, wind: windFact }),
   };
   return {
     span,

@@ -6,6 +6,7 @@ import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Seconds } from "../quantity/units.ts";
 import { altimeter95, rowsWithin, utcAt, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { missedTrack } from "./missed-track.ts";
 import type { ApproachPath, ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
 
@@ -37,6 +38,7 @@ export function missedOf(
   const last = Math.max(climb.start, climb.end - 1);
   const minutes = (rows.timeMs[last]! - from) / 60_000;
   const gained = rows.altitudeFt[last]! - valueAt(rows.altitudeFt, start);
+  const course = missedTrack(exercise, rows, from);
   const fix = exercise.missedTo;
   let nearest = Number.POSITIVE_INFINITY;
   if (fix)
@@ -56,6 +58,7 @@ export function missedOf(
     trackTrueDeg: track,
     trackErrorDeg: turnFrom(exercise.course.azimuth, track),
     maxCrossTrackNm: aside,
+    ...(course ? { course } : {}),
     climbedFt: highest - rows.altitudeFt[lowest]!,
     to: fix?.ident ?? null,
     nearestToFixNm: Number.isFinite(nearest) ? nearest : null,

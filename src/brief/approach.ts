@@ -1,23 +1,14 @@
-/** An approach of a brief: from its keys to a draft, what can be wrong with it, and its final course. */
-import {
-  alongAcrossExact,
-  type Course,
-  courseBetween,
-  courseThrough,
-  type Position,
-  positionOn,
-} from "../geodesy/index.ts";
-import { direction, magneticFromTrue, trueFromMagnetic } from "../quantity/angle.ts";
+/** An approach of a brief: from its keys to a draft, and what can be wrong with it. */
+import { alongAcrossExact, courseBetween, type Position } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { Fact, Issue } from "../quantity/issue.ts";
-import type { NauticalMiles, UtcMillis } from "../quantity/units.ts";
+import type { Fact } from "../quantity/issue.ts";
+import type { NauticalMiles } from "../quantity/units.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
-import type { ApproachExercise, Fix, Runway, StepDown, VariationUsed } from "./brief.ts";
+import type { ApproachExercise, Fix, Runway, StepDown } from "./brief.ts";
 import { readDirection } from "./direction.ts";
 import type { DraftApproach } from "./draft.ts";
 import { samePlace } from "./same-place.ts";
 import type { Path } from "./text.ts";
-import { variationOf } from "./variation.ts";
 import type { WrittenApproach } from "./written.ts";
 
 /** Keys of an approach that hold idents of fixes. */
@@ -88,6 +79,7 @@ export function draftApproach(
           .sort((a, b) => b.distance - a.distance),
     missedPoint: written.missed_point_nm ?? 0,
     missedTo,
+    missedCourse: written.missed_course === undefined ? null : readDirection(written.missed_course),
   };
 }
 
@@ -158,51 +150,4 @@ export function approachProblems(
     }
   }
   return problems;
-}
-
-/**
- * The final course with its origin at the threshold, or abeam it: along the runway, from one end to the other; or as
- * written, through the station, else through the threshold. A magnetic course takes the station's declination, else
- * the model's variation there; null where there is none.
- */
-export function resolveApproach(
-  drafted: DraftApproach,
-  time: UtcMillis | null,
-  issues: Issue[],
-): Omit<ApproachExercise, "index" | "title" | "between" | "altitude"> | null {
-  const { title: _, between: __, altitude: ___, where, course: written, ...approach } = drafted;
-  const { threshold, end, elevation } = approach.runway;
-  const from: Fix = approach.guidance.station ?? {
-    ...threshold,
-    ident: approach.runway.ident ?? "",
-    kind: "runway",
-    declination: null,
-    elevation,
-  };
-  const { used, issues: doubts } = variationOf(from, time, where);
-  const magnetic = (course: Course) => used && magneticFromTrue(course.azimuth, used.degrees);
-  const unknown: VariationUsed = { degrees: 0, from: "unknown", model: null };
-  if (written === null) {
-    const { azimuth } = courseBetween(threshold, end);
-    const course = courseThrough(threshold, azimuth);
-    return { ...approach, course, magnetic: magnetic(course), variation: used ?? unknown };
-  }
-  if (written.reference === "magnetic") {
-    if (!used) return null;
-    issues.push(...doubts);
-  }
-  const azimuth =
-    written.reference === "true" ? written.degrees : trueFromMagnetic(written.degrees, used!.degrees);
-  const line = courseThrough(from, azimuth);
-  const foot = positionOn(line, alongAcrossExact(line, threshold).along);
-  const course = courseThrough(foot, direction(foot.course));
-  return {
-    ...approach,
-    course,
-    magnetic: written.reference === "magnetic" ? written.degrees : magnetic(course),
-    variation:
-      written.reference === "true"
-        ? { degrees: used?.degrees ?? 0, from: "written-true", model: null }
-        : used!,
-  };
 }

@@ -155,6 +155,8 @@ export interface ApproachExercise extends ExerciseBase {
   /** Where a missed approach begins at the latest, before the threshold. */
   readonly missedPoint: NauticalMiles;
   readonly missedTo: Fix | null;
+  /** Of the climb after a missed approach. */
+  readonly missedCourse: { readonly azimuth: TrueDegrees; readonly magnetic: MagneticDegrees | null } | null;
 }
 
 export type Exercise = CourseExercise | HoldExercise | ArcExercise | DescentExercise | ApproachExercise;

@@ -59,8 +59,9 @@ export interface DraftDescent extends DraftBase {
 /** As the exercise, but for the final course: as written, or along the runway where it is null. */
 export interface DraftApproach
   extends DraftBase,
-    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation"> {
+    Omit<ApproachExercise, keyof DraftBase | "index" | "course" | "magnetic" | "variation" | "missedCourse"> {
   readonly course: WrittenDirection | null;
+  readonly missedCourse: WrittenDirection | null;
 }
 
 export type DraftExercise = DraftCourse | DraftLeg | DraftHold | DraftArc | DraftDescent | DraftApproach;

@@ -48,6 +48,12 @@ export const writtenStandardSchema = z
         minimum_below_ft: minimum,
         decision_above_ft: minimum,
         decision_below_ft: minimum,
+        missed_track_deg: z
+          .number()
+          .positive()
+          .max(45)
+          .describe("to each side of the missed approach's course")
+          .optional(),
         gate_needle: needle,
         gate_sink_fpm: z.number().positive().max(5000).describe("feet a minute, at the gates").optional(),
       })
@@ -101,6 +107,7 @@ export function readStandard(text: string, file: string): TestStandard {
         above: limit(approach?.decision_above_ft),
         below: limit(approach?.decision_below_ft),
       },
+      missedTrack: limit(approach?.missed_track_deg),
       gates: { needle: limit(approach?.gate_needle), sink: limit(approach?.gate_sink_fpm) },
     },
   };

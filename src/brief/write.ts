@@ -73,6 +73,7 @@ function writtenApproach(draft: DraftApproach, fixes: readonly Fix[]): WrittenVa
     step_downs: stepDowns.length > 0 ? stepDowns.map((step) => writtenStep(step, draft, fixes)) : null,
     missed_point_nm: draft.missedPoint || null,
     missed_to: draft.missedTo?.ident,
+    missed_course: draft.missedCourse && writtenDirection(draft.missedCourse),
   });
 }
 

@@ -98,6 +98,7 @@ const approach = z.strictObject({
       .describe("not below an altitude until past a fix, or a distance before the threshold"),
     missed_point_nm: z.number().min(0).max(15).optional().describe("before the threshold"),
     missed_to: ident.optional(),
+    missed_course: direction.optional().describe("of the climb after a missed approach"),
   }),
   ...anyExercise,
 });

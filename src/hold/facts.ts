@@ -35,6 +35,8 @@ export const holdFactsSchema = z.strictObject({
     .nullable(),
   /** Half-width of the 95 % interval of the time of a leg. */
   legTime95S: z.number(),
+  /** The longest silence of the log in which whole legs of this hold may lie; null where none is. */
+  legsUnseen: z.strictObject({ fromUtc: utc, toUtc: utc, seconds: z.number() }).nullable(),
   /** Whose timing: the inbound leg's (US) or the outbound leg's (ICAO). */
   timing: z.enum(["us", "icao"]),
   /** Whether the inbound course found is sure; null where it is published. */

@@ -2,6 +2,7 @@
 
 import { inverse } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
+import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import { Z95 } from "../quantity/weigh.ts";
@@ -40,6 +41,9 @@ const AS_LIKELY = 12;
 /** A pass that ends one hold and begins the next is the same if so near in time, s, and place, NM. Chosen. */
 const SAME_PASS_SECONDS = 30;
 const SAME_FIX = 0.5;
+/** ... and the parts of a hold on both sides of a silence are one within so many degrees and s. Chosen: two laps and some. */
+const SAME_COURSE = 15;
+const SILENT_SECONDS = 600;
 
 /** Every hold on the flight, in flown order. */
 export function findHolds(motion: Motion, legs: readonly Leg[], hints: HoldHints = {}): FoundHold[] {
@@ -67,9 +71,24 @@ function sameHold(motion: Motion, first: FoundHold, second: FoundHold): FoundHol
     if (apart < SAME_FIX)
       return { ...second, entry: "parallel", span: { ...second.span, start: first.span.start } };
   }
+  if (silenceBetween(motion, first, second) && seconds < SILENT_SECONDS && sameRacetrack(first, second)) {
+    const surer = first.laps.length >= second.laps.length ? first : second;
+    const span = { start: first.span.start, end: second.span.end };
+    return { ...surer, span, entry: first.entry, laps: [...first.laps, ...second.laps] };
+  }
   if (second.span.start >= first.span.end - 1) return null;
   return second.laps.length > first.laps.length ? second : first;
 }
+
+const silenceBetween = (motion: Motion, first: FoundHold, second: FoundHold): boolean =>
+  motion.spans.some(({ start }) => start >= first.span.end && start <= second.span.start);
+
+const sameRacetrack = (first: FoundHold, second: FoundHold): boolean =>
+  first.turns === second.turns &&
+  inverse(first.fix, second.fix).distance / METRES_PER_NAUTICAL_MILE <
+    Math.hypot(SAME_FIX, first.fix95, second.fix95) &&
+  Math.abs(turnFrom(first.inbound, second.inbound)) <
+    Math.hypot(SAME_COURSE, first.inbound95, second.inbound95);
 
 /** The likeliest reading of a row that makes a hold; null where none does. */
 function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold | null {

@@ -5,7 +5,7 @@ import type { TurnSide } from "../standard/holding.ts";
 import { isSolved } from "./asked.ts";
 import { sectorOf } from "./entry-facts.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
-import { legFindings } from "./leg-finding.ts";
+import { legFindings, legsUnseen } from "./leg-finding.ts";
 
 /** Outbound corrections nearer than this to what was asked are as good. Chosen: a heading is held to some degrees, and 5 off for a minute at 100 kt is 0.15 NM. */
 const CORRECTION_OFF: AngleSize = 5;
@@ -35,6 +35,7 @@ export function findingsOf(facts: HoldFacts, published: boolean, flown: TurnSide
     ...gathered(correctionsOff),
     ...(sure ? gathered(rollOuts(facts, flown, correctionsOff)) : []),
     ...(published ? legFindings(facts) : []),
+    ...legsUnseen(facts),
     ...overSpeed(facts),
     ...height(facts),
     ...(sure ? nonHoldingSide(facts) : []),

@@ -46,6 +46,8 @@ export const lapSchema = z.strictObject({
     endAcrossNm: z.number(),
     /** Over the ground, from the fix straight to there. */
     endDistanceNm: z.number(),
+    /** By how much its time may be otherwise, where the log is silent at an end. */
+    unseen: unseenSchema,
   }),
   /**
    * From the end of the inbound turn to the fix; null where it was not flown to the fix. Heading, track and correction:
@@ -61,6 +63,8 @@ export const lapSchema = z.strictObject({
       trackTrueDeg: z.number(),
       correctionDeg: z.number().nullable(),
       correction95Deg: z.number().nullable(),
+      /** Likewise. */
+      unseen: unseenSchema,
     })
     .nullable(),
   /** Outbound correction over inbound correction as flown; null where either is not known or the inbound one is under 1 degree. */

@@ -20,6 +20,7 @@ import {
   valueAt,
 } from "./frame.ts";
 import { heightBetween } from "./height.ts";
+import { silenceOfLeg } from "./leg-silence.ts";
 import { abeamOutbound, type Pass, passOfFix } from "./pass.ts";
 import { factorOf } from "./racetrack.ts";
 import { trackingOf } from "./tracking.ts";
@@ -39,6 +40,9 @@ export interface LapMoments {
 /** Looked at for a pass of the fix before the first outbound turn, and after the last inbound leg. */
 const BEFORE_TURN: Seconds = 60;
 
+/** A lap that begins later than this after the one before was flown after a silence. Chosen. */
+const SAME_PASS_MS = 30_000;
+
 /** The moments of each lap whose outbound turn can be told. */
 export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapMoments[] {
   const turned = laps.flatMap((lap) => {
@@ -54,8 +58,10 @@ export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapMoments
   return turned.map(({ lap, outboundTurn, inboundTurn }, i): LapMoments => {
     const start = starts[i]!;
     const left = frame.time[inFrame(frame, lap.inbound).end - 1] ?? 0;
+    const next = turned[i + 1];
+    const follows = next && next.lap.times.start - lap.times.end < SAME_PASS_MS;
     const end =
-      starts[i + 1] ??
+      (follows ? starts[i + 1] : null) ??
       (lap.complete && inboundTurn ? passOfFix(frame, inboundTurn.to, left + 20_000, left) : null);
     const out = inboundTurn?.from ?? left;
     return { start, outboundTurn, inboundTurn, end, abeam: abeamOutbound(frame, start.time, out) };
@@ -135,6 +141,7 @@ export function lapFacts(
       endAlongNm: valueAt(frame, frame.along, to),
       endAcrossNm: valueAt(frame, frame.across, to),
       endDistanceNm: Math.hypot(valueAt(frame, frame.along, to), valueAt(frame, frame.across, to)),
+      ...silenceOfLeg(frame, abeam === null ? [level] : [abeam, level], to),
     },
     inbound: inboundLeg && {
       fromUtc: utcText(back.from),
@@ -142,6 +149,7 @@ export function lapFacts(
       seconds: (back.to - back.from) / 1000,
       lengthNm: distanceBetween(frame, back.from, back.to),
       ...inboundLeg,
+      ...silenceOfLeg(frame, [back.from], back.to),
       // a cut back to the course is no wind correction
       ...(along === null ? { correctionDeg: null, correction95Deg: null } : {}),
     },

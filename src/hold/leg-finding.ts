@@ -1,4 +1,4 @@
-/** Legs of a hold that were not flown for the time or to the distance given. */
+/** Legs of a hold that were not flown for the time or to the distance given, and those that nobody saw. */
 import type { Finding } from "../quantity/record.ts";
 import { LEG_DISTANCE, LEG_TIME } from "../standard/tolerance.ts";
 import { isSolved } from "./asked.ts";
@@ -21,8 +21,9 @@ export function legFindings(facts: HoldFacts): Finding[] {
         },
       ];
     }
-    if (!(Math.abs(legOff.seconds ?? 0) > LEG_TIME)) return [];
     const outboundTimed = legOff.leg === "outbound";
+    const unseen = (outboundTimed ? outbound : inbound)?.unseen?.most ?? 0;
+    if (!(Math.abs(legOff.seconds ?? 0) - unseen > LEG_TIME)) return [];
     return [
       {
         code: "leg-time-off",
@@ -40,4 +41,20 @@ export function legFindings(facts: HoldFacts): Finding[] {
       },
     ];
   });
+}
+
+/** What the log does not show of a hold, or of the time of its legs, is no part of one well flown. */
+export function legsUnseen({ legsUnseen: silence, laps }: HoldFacts): Finding[] {
+  if (silence) {
+    const { fromUtc, toUtc, seconds } = silence;
+    return [{ code: "laps-in-silence", facts: { seconds }, evidence: { fromUtc, toUtc } }];
+  }
+  return laps.flatMap((lap, i) =>
+    (["outbound", "inbound"] as const).flatMap((leg) => {
+      const { unseen, fromUtc, toUtc } = lap[leg] ?? {};
+      if (!unseen || !fromUtc) return [];
+      const facts = { lap: i + 1, leg, mostS: unseen.most, silentS: unseen.seconds };
+      return [{ code: "leg-end-in-silence", facts, evidence: { fromUtc, toUtc: toUtc ?? null } }];
+    }),
+  );
 }

@@ -27,8 +27,8 @@ const RANGES = {
   distance: { least: 0.5, most: 25, unit: "NM" },
 } as const satisfies Record<string, Range>;
 
-const WIND = /^(\d{1,3}(?:\.\d+)?\s*°?\s*[TM]?)\s*[/@ ]\s*(\d+(?:\.\d+)?)\s*(?:kt)?$/i;
-const CALM = /^(calm|0+(\s*\/\s*0+)?)\s*(kt)?$/i;
+const WIND = /^(\d{1,3}(?:\.\d+)?\s*°?\s*[TM]?)\s*[/@ ]\s*(\d+(?:\.\d+)?)\s*(?:kts?)?$/i;
+const CALM = /^(calm|0+(\s*\/\s*0+)?)\s*(kts?)?$/i;
 const VARIATION = /^(\d+(?:\.\d+)?)\s*°?\s*([EW])$/i;
 
 function readLeg(fields: TypedFields, standard: HoldingStandard, altitude: FeetMsl | null): HoldLeg | null {

@@ -85,6 +85,7 @@ export const turningOf = ({ arms }: TurnsInARow): Span => ({ start: arms[0]!.end
 function nodesOf(motion: Motion, pieces: readonly Piece[], airborne: Uint8Array, side: 1 | -1): Node[] {
   const seconds = ({ start, end }: Span) =>
     (motion.time[Math.min(end, motion.length - 1)]! - motion.time[start]!) / 1000;
+  const silences = new Set(motion.spans.map(({ start }) => start));
   const nodesAt: (Nodes | undefined)[] = [];
   for (let b = 0; b < pieces.length; b++) {
     const { kind, span } = pieces[b]!;
@@ -106,7 +107,7 @@ function nodesOf(motion: Motion, pieces: readonly Piece[], airborne: Uint8Array,
     for (let a = b - 1; a >= 0; a--) {
       const piece = pieces[a]!;
       const from = piece.span;
-      if (from.end !== pieces[a + 1]!.span.start || airborne[from.end - 1] !== 1) break; // a gap, or landed
+      if (silences.has(pieces[a + 1]!.span.start) || airborne[from.end - 1] !== 1) break; // a gap, or landed
       const lasted = seconds(from);
       if (piece.kind === "turn") {
         const size = Math.abs(piece.turn);

@@ -28,7 +28,13 @@ export function approachesCsv(document: DebriefDocument): string {
       ...["needle_max", "needle95", "needle_beyond_half", "glide_path_needle_max", "glide_path_needle95"],
       ...["glide_path_worst_up_ft", "angle_flown_deg", "angle_flown95_deg", "descent_mean_fpm"],
       ...["descent_most_fpm", "minimum_kind", "minimum_ft", "minimum_utc", "minimum_before_nm", "lowest_ft"],
-      ...["lowest95_ft", "missed_utc", "missed_before_nm", "missed_climb_fpm", "threshold_utc"],
+      ...["lowest95_ft", "missed_utc", "missed_before_nm", "missed_climb_fpm"],
+      ...[
+        "missed_course_true_deg",
+        "missed_track_mean_right_deg",
+        "missed_track_worst_right_deg",
+        "threshold_utc",
+      ],
       ...["threshold_height_ft", "threshold_ground_speed_kt", "gate_1000_utc", "gate_1000_needle"],
       ...["gate_1000_glide_path_needle", "gate_1000_vertical_fpm", "gate_500_utc", "gate_500_needle"],
       ...["gate_500_glide_path_needle", "gate_500_vertical_fpm", "findings"],
@@ -61,6 +67,8 @@ function cells(f: ApproachFacts): Cell[] {
     ...[glidePath?.worstFt, flownPath?.angleDeg, flownPath?.angle95Deg, f.descent?.meanFpm],
     ...[f.descent?.mostFpm, minimum?.kind, minimum?.altitudeFt, minimum?.passedUtc, minimum?.passedNm],
     ...[minimum?.lowestFt, minimum?.doubt95Ft, f.missed?.startUtc, f.missed?.distanceNm, f.missed?.climbFpm],
+    ...[f.missed?.course?.trueDeg, f.missed?.course?.track?.meanErrorDeg],
+    f.missed?.course?.track?.worstErrorDeg,
     ...[
       f.landing?.thresholdUtc,
       f.landing?.thresholdFt,

@@ -59,6 +59,8 @@ export interface TestStandard {
     /** How far above and below a minimum descent altitude, and where a climb away is begun at a decision altitude. */
     readonly minimumDescent: MinimumLimits;
     readonly decision: MinimumLimits;
+    /** On the course of a missed approach. */
+    readonly missedTrack: Limit<AngleSize> | null;
     /** At the heights where an approach is to be stable. */
     readonly gates: {
       readonly needle: Limit<Share> | null;
@@ -153,6 +155,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         below: within(0, `${US} VI.A.S12: +100/-0 ft`),
       },
       decision: { above: null, below: null },
+      missedTrack: within(10, `${US} VI.C.S7: ±10° on heading, course or bearing`),
       gates: GATES,
     },
   },
@@ -208,6 +211,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         above: within(50, `${EU}: go-around at decision altitude +50/-0 ft`),
         below: within(0, `${EU}: go-around at decision altitude +50/-0 ft`),
       },
+      missedTrack: within(5, `${EU}: ±5° on headings and on radio aids`),
       gates: GATES,
     },
   },

@@ -83,7 +83,7 @@ describe("open list of runways (OurAirports, ODbL 1.0; see tests/truth/runways.c
 describe("by construction: an approach as written", () => {
   it("keeps guidance, path, minimum and step-downs, farthest first", () => {
     const a = resolved(
-      `${RUNWAY}, guidance: localizer, antenna_ft: 6000, final_fix: LUMDO, final_fix_ft: 2200, glide_path_deg: 3, decision_ft: 620, missed_to: TARNO, step_downs: [ { before_nm: 2, not_below_ft: 1100 }, { fix: LUMDO, not_below_ft: 2200 } ]`,
+      `${RUNWAY}, guidance: localizer, antenna_ft: 6000, final_fix: LUMDO, final_fix_ft: 2200, glide_path_deg: 3, decision_ft: 620, missed_to: TARNO, missed_course: 180, step_downs: [ { before_nm: 2, not_below_ft: 1100 }, { fix: LUMDO, not_below_ft: 2200 } ]`,
     );
     expect(a).toMatchObject({
       title: "Approach runway 22 over LUMDO, localizer",
@@ -99,8 +99,10 @@ describe("by construction: an approach as written", () => {
     ]);
     near(a.stepDowns[0]!.distance, 4.95, 0.05, "NM");
     expect(a.missedTo?.ident).toBe("TARNO");
-    // magnetic by the model's variation at the threshold, about 2.5 degrees east there
+    // both magnetic by the model's variation at the threshold, about 2.5 degrees east there
     near(a.course.azimuth - a.magnetic!, 2.5, 0.5, "deg");
+    expect(a.missedCourse!.magnetic).toBe(180);
+    near(a.missedCourse!.azimuth - 180, a.course.azimuth - a.magnetic!, 1e-9, "deg");
   });
 
   it("a VOR approach's course runs through the station, its origin abeam the threshold", () => {

@@ -51,7 +51,7 @@ describe("a school's own standard, by construction", () => {
   });
 
   it("limits of descents and approaches are read", () => {
-    const text = `${TEXT}descent: { altitude_ft: 80 }\napproach: { needle: 0.5, glide_path: 0.4, gate_sink_fpm: 800, minimum_above_ft: 60, minimum_below_ft: 0, decision_above_ft: 50 }\n`;
+    const text = `${TEXT}descent: { altitude_ft: 80 }\napproach: { needle: 0.5, glide_path: 0.4, gate_sink_fpm: 800, minimum_above_ft: 60, minimum_below_ft: 0, decision_above_ft: 50, missed_track_deg: 8 }\n`;
     const { approach, descent } = readStandard(text, "school.yaml");
     expect(descent.altitude?.limit).toBe(80);
     expect([approach.needle?.limit, approach.glidePath?.limit, approach.gates.sink?.limit]).toEqual([
@@ -59,6 +59,7 @@ describe("a school's own standard, by construction", () => {
     ]);
     expect([approach.minimumDescent.above?.limit, approach.minimumDescent.below?.limit]).toEqual([60, 0]);
     expect(approach.decision).toMatchObject({ above: { limit: 50 }, below: null });
+    expect(approach.missedTrack?.limit).toBe(8);
     expect([approach.fixAltitude, approach.gates.needle]).toEqual([null, null]);
   });
 

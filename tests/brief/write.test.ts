@@ -81,6 +81,7 @@ const approach = fc.record({
       ),
       missed_point_nm: maybe(fc.constantFrom(0, 0.7)),
       missed_to: maybe(ident),
+      missed_course: maybe(direction),
     })
     .map(({ minimum, ...rest }) => ({
       ...rest,

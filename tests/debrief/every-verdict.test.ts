@@ -9,7 +9,14 @@ import { DESCENT_CRITERIA } from "../../src/grade/descent.ts";
 import { HOLD_CRITERIA } from "../../src/grade/hold.ts";
 import { standardNamed } from "../../src/grade/index.ts";
 import { readBrief } from "../../src/index.ts";
-import { fly, type Scenario, type Step, scenarioNamed } from "../../src/simulator/index.ts";
+import {
+  fly,
+  type Scenario,
+  type SimulatedFlight,
+  type Step,
+  scenarioNamed,
+} from "../../src/simulator/index.ts";
+import { keepRows } from "../../src/track/rows.ts";
 
 /** Codes as they are written where they are made. */
 const CODES = [
@@ -53,9 +60,18 @@ approach: { final_fix_ft: 300 }
   "school.yaml",
 );
 
+/** A silence of the log: when its middle is, and its seconds. */
+type Silence = readonly [(flown: SimulatedFlight) => number, number];
+const rollOut = ({ truth }: SimulatedFlight): number => Date.parse(truth.truth.holds[0]!.laps[1]!.inboundUtc);
+
 /** What a debrief says of the exercises of a flight. */
-function said(scenario: Scenario, seed = 1, standard = US): string[] {
-  const { track } = fly(scenario, seed);
+function said(scenario: Scenario, seed = 1, standard = US, silent: readonly Silence[] = []): string[] {
+  const flown = fly(scenario, seed);
+  const hidden = (t: number) => silent.some(([at, seconds]) => Math.abs(t - at(flown)) < seconds * 500);
+  const track = keepRows(
+    flown.track,
+    Uint8Array.from(flown.track.time, (t) => (hidden(t) ? 0 : 1)),
+  );
   const log = { name: "simulated", file: "simulated.gpx", kind: "gpx", track };
   const more = { waypoints: [], routes: [], issues: [], pointsSeen: track.length, dropped: {} };
   const { document } = debriefFlight({
@@ -127,6 +143,8 @@ function holds(): string[] {
     ...said(solved),
     ...said(first({ do: "height", altitude: 5200, rate: 90 }, scenarioNamed(direct))),
     ...said(first({ do: "height", altitude: 4195, rate: 10 }, scenarioNamed(direct))),
+    ...said(scenarioNamed(direct), 2, US, [[rollOut, 25]]),
+    ...said(scenarioNamed(direct), 2, US, [[rollOut, 60]]),
     ...said(fast(2.1)),
     ...said(fast(2.35)),
     ...said(scenarioNamed(direct), 1, SCHOOL),
@@ -231,6 +249,8 @@ function approaches(): string[] {
     ...said(barometric(0), 1, EU),
     ...said(barometric(-0.2), 1, EU),
     ...said(barometric(0.33), 2, EU),
+    ...said(briefed(missed(60), "221.5T", "200T")),
+    ...said(briefed({ ...missed(0), logging: { every: 20 } }, "221.5T", "221.5T")),
     ...said(seldom(tidy)),
     ...said(briefed(beside, /172\.38/g, "172.41")),
     ...said({ ...far, script: [...far.script.slice(0, 2), ...reversal, ...far.script.slice(3)] }),

@@ -15,6 +15,9 @@ interface Case {
   readonly flownTurns?: "left" | "right";
   readonly needles?: readonly (number | null)[];
   readonly legOff?: readonly (number | null)[];
+  /** What a silence at an end of each leg hides of its time, s; and the length of one that hides whole legs. */
+  readonly hidden?: readonly number[];
+  readonly unseenS?: number;
   readonly offNm?: number;
   readonly speed?: number | null;
   readonly heights?: readonly [number, number];
@@ -27,7 +30,10 @@ function facts(c: Case): HoldFacts {
   const { needles = [0.1], legOff = [2], speed = 100, heights = [2980, 3020], found = false } = c;
   const utc = "2026-10-17T09:44:00.000Z";
   const laps = Array.from({ length: Math.max(needles.length, legOff.length) }, (_, i) => ({
-    inbound: { fromUtc: utc },
+    inbound: {
+      fromUtc: utc,
+      ...(c.hidden?.[i] ? { unseen: { most: c.hidden[i], seconds: c.hidden[i] } } : {}),
+    },
     outbound: { fromUtc: utc, toUtc: utc },
     groundSpeedKt: 100,
     rollOut: { across95Nm: 0.01 },
@@ -51,6 +57,7 @@ function facts(c: Case): HoldFacts {
     scale: found ? null : { kind: "angular" },
     leg: c.offNm === undefined ? { by: "time", seconds: 60 } : { by: "distance", distanceNm: 4 },
     legTime95S: 2,
+    legsUnseen: c.unseenS === undefined ? null : { fromUtc: utc, toUtc: utc, seconds: c.unseenS },
     entry: { headingTrueDeg: heading, heading95Deg: heading95, flown, utc },
     laps,
     altitude: {
@@ -127,6 +134,20 @@ describe("common practice, no source: a leg within 10 s of its time, or 0.3 NM o
     [[11], "cannot tell"],
   ] as const)("legs off by %j s: %s", (legOff, expected) => {
     expect(verdict("hold-leg-time", { legOff })).toMatchObject({ verdict: expected, limit: 10, unit: "s" });
+  });
+  it.each([
+    [[5, 2], [0, 3], "met", null],
+    [[5, 2], [0, 9], "cannot tell", "leg-end-silent"],
+    [[5, -14], [0, 9], "cannot tell", "leg-end-silent"],
+    [[14, -14], [0, 9], "not met", null],
+    [[5, -30], [0, 9], "not met", null],
+  ] as const)("legs off by %j s with silences of %j s at an end: %s", (legOff, hidden, expected, reason) => {
+    expect(verdict("hold-leg-time", { legOff, hidden })).toMatchObject({ verdict: expected, reason });
+  });
+  it("with whole legs in a silence nothing is met, though what was seen may be not met", () => {
+    const silent = { reason: "log-silent", silentS: 40, verdict: "cannot tell" };
+    expect(verdict("hold-leg-time", { legOff: [2], unseenS: 40 })).toMatchObject(silent);
+    expect(verdict("hold-leg-time", { legOff: [-30], unseenS: 40 })?.verdict).toBe("not met");
   });
   it("no leg flown to its end cannot be told", () => {
     expect(verdict("hold-leg-time", { legOff: [null] })).toMatchObject({ reason: "no-whole-leg" });

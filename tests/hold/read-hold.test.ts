@@ -1,6 +1,7 @@
 /** Holds as typed: what is read, in which reference, and what is refused. Forms: common practice, no source. */
 import { describe, expect, it } from "vitest";
 import { racetrackFor, readHold, type TypedHold } from "../../src/hold/index.ts";
+import { issueSentence } from "../../src/report/index.ts";
 import { HOLDING } from "../../src/standard/holding.ts";
 import { near } from "../support/near.ts";
 
@@ -14,7 +15,7 @@ const refused = (more: TypedHold) =>
   readHold({ ...GIVEN, ...more }).issues.map(({ code, where }) => `${where.path} ${code}`);
 
 describe("a hold as typed", () => {
-  it.each(["192/20", " 192 / 20 kt", "192@20", "192°/20KT", "192M/20"])("wind %s", (wind) => {
+  it.each(["192/20", " 192 / 20 kt", "192@20", "192°/20KT", "192/20 kts", "192M/20"])("wind %s", (wind) => {
     expect(read({ wind })).toMatchObject({ reference: "magnetic", windFromDeg: 192, windKt: 20 });
   });
 
@@ -94,5 +95,29 @@ describe("the answer", () => {
     expect(racetrackFor(read({ wind: "157/120" })).solved).toEqual({ none: "wind-too-strong" });
     expect(racetrackFor(read({ altitude: "6000" })).mostIndicatedKt).toBe(200);
     expect(racetrackFor(read({})).mostIndicatedKt).toBeNull();
+  });
+});
+
+describe("what is refused says what was most likely meant", () => {
+  const said = (more: TypedHold) =>
+    readHold({ ...GIVEN, ...more }).issues.map((issue) => issueSentence({ ...issue, where: {} }));
+  it.each<[TypedHold, string]>([
+    [{ inbound: "361" }, "A direction is 360 at most."],
+    [{ wind: "361/10" }, "A direction is 360 at most."],
+    [{ tas: "92,5" }, "Decimals take a point, as in 2.5."],
+    [{ leg: "1,5 NM" }, "Decimals take a point, as in 2.5."],
+    [{ wind: "192/2,5" }, "Decimals take a point, as in 2.5."],
+    [{ tas: "0" }, "0 kt is out of range for the true airspeed: 30 to 600 kt."],
+    [{ tas: "-5" }, "-5 kt is out of range for the true airspeed: 30 to 600 kt."],
+    [{ bank: "60" }, "60° is out of range for the bank: 5 to 45°."],
+    [{ rate: "0" }, "0°/s is out of range for the turn rate: 0.5 to 6°/s."],
+    [{ leg: "0 s" }, "0 s is out of range for the leg: 10 to 600 s."],
+    [{ leg: "-1 min" }, "cannot be read as the leg. Write it as in 1 min, 90 s or 4 NM."],
+  ])("%j: %s", (typed, sentence) => {
+    expect(said(typed)).toHaveLength(1);
+    expect(said(typed)[0]).toContain(sentence);
+  });
+  it("north is 360, written either way", () => {
+    for (const inbound of ["360", "0", "000"]) expect(said({ inbound })).toEqual([]);
   });
 });

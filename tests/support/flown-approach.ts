@@ -47,6 +47,7 @@ export function approachTo(field: Field, changes: Partial<ApproachExercise> = {}
     stepDowns: [],
     missedPoint: 0,
     missedTo: null,
+    missedCourse: null,
     ...changes,
   };
 }

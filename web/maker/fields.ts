@@ -177,6 +177,7 @@ const FIELDS: Readonly<Record<ExerciseKind, readonly Field[]>> = {
         typedSteps(text) ? null : "Write a fix or a distance and a height each, as in LUMDO 2400, 2 NM 900.",
     },
     number("Missed approach point, NM before", "0, at the threshold", approach("missed_point_nm")),
+    direction("Missed approach course", "may be left out", approach("missed_course"), false),
     ident("Missed approach to", approach("missed_to"), false),
     ...TIMES,
   ],

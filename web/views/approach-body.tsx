@@ -24,30 +24,30 @@ interface Props {
 
 export function ApproachBody({ exercise, series, standard, cursor }: Props) {
   const { facts, title } = exercise;
+  const box = useRef<HTMLDivElement>(null);
+  const width = useWidth(box);
   if (!facts) return null;
   return (
-    <>
+    <div class="approach-sheet" ref={box}>
       <figure>
         <ApproachProfile exercise={exercise} series={series} cursor={cursor} />
       </figure>
       <InTurn>
-        <FromAbove {...{ exercise, facts, series, cursor }} />
+        <FromAbove {...{ exercise, facts, series, cursor, width }} />
         <ApproachReplay exercise={exercise} series={series} cursor={cursor} />
         <ApproachTable title={title} facts={facts} series={series} />
         <Verdicts exercise={exercise} standard={standard} />
       </InTurn>
-    </>
+    </div>
   );
 }
 
 /** The plan with gates and figures beside it. */
-function FromAbove(props: Omit<Props, "standard"> & { facts: ApproachFacts }) {
-  const { exercise, facts, series, cursor } = props;
+function FromAbove(props: Omit<Props, "standard"> & { facts: ApproachFacts; width: number }) {
+  const { exercise, facts, series, cursor, width } = props;
   const { title } = exercise;
-  const box = useRef<HTMLDivElement>(null);
-  const width = useWidth(box);
   return (
-    <div class="approach" ref={box}>
+    <div class="approach">
       <figure>
         {width > 0 && <ApproachPlan exercise={exercise} series={series} cursor={cursor} columnPx={width} />}
       </figure>

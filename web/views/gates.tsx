@@ -46,12 +46,17 @@ export function Gates({ title, facts }: { title: string; facts: ApproachFacts })
           </table>
         </section>
       )}
-      <p class="fine">
-        {missing.length > 0 &&
-          `Not passed, or not to be told without times and elevation: ${missing.map(({ heightFt }) => `${count(heightFt)} ft`).join(", ")}. `}
-        {notShown.length > 0 &&
-          `What stabilised criteria ask for and a track log does not show: ${notShown.map(plain).join(", ")}.`}
-      </p>
+      {missing.length > 0 && (
+        <p class="fine">
+          Not passed, or not to be told without times and elevation:{" "}
+          {missing.map(({ heightFt }) => `${count(heightFt)} ft`).join(", ")}.
+        </p>
+      )}
+      {notShown.length > 0 && (
+        <p class="fine not-shown">
+          What stabilised criteria ask for and a track log does not show: {notShown.map(plain).join(", ")}.
+        </p>
+      )}
     </>
   );
 }

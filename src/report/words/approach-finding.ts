@@ -1,7 +1,7 @@
 /** Findings of approaches as sentences. */
 import type { Finding } from "../../debrief/document.ts";
 import { feet, miles, rate } from "./measured.ts";
-import { count, degreesToSide } from "./number.ts";
+import { count, degreesToSide, flownDirection } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding) => string;
@@ -58,9 +58,20 @@ function climbed(f: Finding["facts"]): string {
     Math.abs(past) < 0.05
       ? "at the missed approach point"
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
-  const track = Math.round(num(f.trackErrorDeg));
-  const held = track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${feet(f.heightFt)} above the threshold`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${held}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${feet(f.heightFt)} above the threshold`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
+}
+
+/** Against the course that the brief gives the missed approach, else against the final's. */
+function trackHeld(f: Finding["facts"]): string {
+  const error = given(f.courseErrorDeg);
+  if (error === null) {
+    const track = Math.round(num(f.trackErrorDeg));
+    return track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
+  }
+  const course = `its course ${flownDirection(num(f.courseTrueDeg), given(f.courseMagneticDeg))}`;
+  const off = Math.round(error) === 0 ? `on ${course}` : `${degreesToSide(Math.round(error))} of ${course}`;
+  const never = f.turnedOnto === false ? ", which was never turned onto" : "";
+  return `${off} in the mean, ${degreesToSide(Math.round(num(f.courseWorstDeg)))} at worst${never}`;
 }
 
 export const APPROACH_WORDS: Readonly<Record<string, Words>> = {

@@ -17,6 +17,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the log says nothing of what its heights count from and shows no roll on this field to tie them to",
   "elevation-not-known": "the elevation of the runway is not known, so nothing is told of heights above it",
   "fix-not-passed": "the final fix was not passed on the way in",
+  "no-missed-course": "the brief gives no course for the missed approach, so its track is not judged",
   "wind-not-known": "the wind here is not known from this log",
   "wind-along-only": "only the wind along the final is known, not the wind across it",
 };

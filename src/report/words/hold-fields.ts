@@ -21,12 +21,22 @@ const FIELDS: Readonly<Record<string, readonly [name: string, example: string]>>
 const name = (field: unknown): string => FIELDS[String(field)]?.[0] ?? String(field);
 const example = (field: unknown): string => FIELDS[String(field)]?.[1] ?? "a number";
 
+/** What is most likely meant by a text that cannot be read, and how that is written. */
+function hint(field: unknown, text: string): string {
+  const whole = Number(/^\s*(\d+)/.exec(text)?.[1]);
+  if ((field === "inbound" || field === "wind") && whole > 360) return " A direction is 360 at most.";
+  return /\d,\d/.test(text) ? " Decimals take a point, as in 2.5." : "";
+}
+
+/** Degrees stand at their number, other units apart from it. */
+const unitOf = (unit: unknown): string => (String(unit).startsWith("°") ? String(unit) : ` ${unit}`);
+
 export const HOLD_FIELD_WORDS: Readonly<Record<string, Words>> = {
   "hold-field-missing": (f) => `${name(f.field)} is not given. Write it as in ${example(f.field)}.`,
   "hold-field-unreadable": (f) =>
-    `“${f.text}” cannot be read as ${name(f.field)}. Write it as in ${example(f.field)}.`,
+    `“${f.text}” cannot be read as ${name(f.field)}.${hint(f.field, String(f.text))} Write it as in ${example(f.field)}.`,
   "hold-field-out-of-range": (f) =>
-    `${f.value} ${f.unit} is out of range for ${name(f.field)}: ${f.least} to ${f.most} ${f.unit}.`,
+    `${f.value}${unitOf(f.unit)} is out of range for ${name(f.field)}: ${f.least} to ${f.most}${unitOf(f.unit)}.`,
   "hold-mixed-references": (f) =>
     `the inbound course is ${f.course} and the wind ${f.wind}. Give the variation, as in 3E, or write both in one reference.`,
 };

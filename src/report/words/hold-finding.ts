@@ -107,6 +107,10 @@ export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "leg-time-off": legTime,
   "leg-distance-off": (f) =>
     `Lap ${f.lap}: the outbound leg ended ${num(f.endedNm).toFixed(1)} NM from the fix, not ${num(f.askedNm).toFixed(1)} NM.`,
+  "laps-in-silence": (f) =>
+    `The log is silent for ${whole(f.seconds)} here: laps or legs flown then are not told, and later laps are counted on from those before.`,
+  "leg-end-in-silence": (f) =>
+    `Lap ${f.lap}: the log is silent for ${whole(f.silentS)} at an end of the ${f.leg} leg, whose time may be off by ${whole(f.mostS)}.`,
   "over-speed-limit": (f) =>
     `The indicated airspeed was about ${Math.round(num(f.indicatedKt))} kt (± ${Math.ceil(num(f.doubt95Kt))} kt, estimated from the true one and the height), over the holding limit of ${Math.round(num(f.mostKt))} kt.`,
   "height-not-held": (f) =>

@@ -7,6 +7,7 @@ import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
   "log-silent": "between two points of the log it may have passed the limit",
+  "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
   "climb-without-height": "it climbed all along, and the brief gives no altitude to hold",
   "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
   "log-ends": "the log ends before it, in flight",
@@ -127,11 +128,17 @@ const shareOfLimit = ({ value, limit }: Verdict): number =>
 export const says = (verdict: Verdict): boolean =>
   verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
 
-/** The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it. Null without verdicts. */
+/**
+ * The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it; one that
+ * says nothing only where there is no other. Null without verdicts.
+ */
 export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | null {
-  const ranked = verdicts
-    .filter(says)
-    .toSorted((a, b) => RANK[b.verdict] - RANK[a.verdict] || shareOfLimit(b) - shareOfLimit(a));
+  const ranked = verdicts.toSorted(
+    (a, b) =>
+      Number(says(b)) - Number(says(a)) ||
+      RANK[b.verdict] - RANK[a.verdict] ||
+      shareOfLimit(b) - shareOfLimit(a),
+  );
   return ranked[0] ?? null;
 }
 

@@ -170,6 +170,7 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
     leg: { by: "time", seconds: legS },
     scale: null,
     legTime95S: 3,
+    legsUnseen: null,
     timing: "us",
     sure: null,
     maybeCircuit: false,
