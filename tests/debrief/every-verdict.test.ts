@@ -251,7 +251,6 @@ function approaches(): string[] {
     ...said(barometric(0.33), 2, EU),
     ...said(briefed(missed(60), "221.5T", "200T")),
     ...said(briefed({ ...missed(0), logging: { every: 20 } }, "221.5T", "221.5T")),
-    ...said(barometric(0.2), 2, EU),
     ...said(seldom(tidy)),
     ...said(briefed(beside, /172\.38/g, "172.41")),
     ...said({ ...far, script: [...far.script.slice(0, 2), ...reversal, ...far.script.slice(3)] }),
