@@ -8,7 +8,7 @@ import { type Moment, meanOf, passing, rowsWithin, utcAt, valueAt } from "./colu
 import { type NeedleStray, sideways, upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
-import type { Segments } from "./segments.ts";
+import { INBOUND, type Segments } from "./segments.ts";
 
 type Gate = ApproachFacts["gates"][number];
 
@@ -100,7 +100,7 @@ function hiddenAt(
   return { lateral, vertical, rate, seconds: lateral + vertical + rate > 0 ? seconds : null };
 }
 
-/** The last time the height was passed on the way down, before the final ended. */
+/** The last time the height was passed on the way down and inbound, before the final ended: on a downwind or a base leg it is no gate. */
 function lastFalling(rows: ApproachRows, height: Feet, { final, threshold }: Segments): Moment | null {
   if (!rows.timed) return null;
   const end = Math.min(rows.length, Math.max(final.end, threshold ? threshold.row + 1 : 0));
@@ -108,7 +108,7 @@ function lastFalling(rows: ApproachRows, height: Feet, { final, threshold }: Seg
   for (let from = 0; ; ) {
     const moment = passing(rows.heightFt, height, "falling", from, end);
     if (!moment) return found;
-    found = moment;
+    if (Math.abs(rows.trackErrorDeg[moment.row]!) < INBOUND) found = moment;
     from = moment.row + 1;
   }
 }

@@ -1,6 +1,8 @@
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+/** `hindtrack habits` as a user calls it: built, started as a process on a folder. */
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { csvParse } from "d3-dsv";
+import { zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
 import {
@@ -81,5 +83,28 @@ describe("hindtrack habits", { timeout: 180_000 }, () => {
     expect(early.stdout).toContain("2 flights of Pilot one in School aircraft, ");
     const nobodys = habits(folder, "--from", "2026-03-05", "--pilot", "Pilot one");
     expect(nobodys.stdout).toContain("0 flights, 0 exercises.");
+  });
+
+  it("counts every flight of a file that holds several, keeps a debrief of each, and makes none of them twice", () => {
+    const folder = logs(1, 2);
+    const packed = zipSync(
+      Object.fromEntries(["lesson-1.gpx", "lesson-2.gpx"].map((n) => [n, readFileSync(join(folder, n))])),
+    );
+    for (const name of readdirSync(folder)) rmSync(join(folder, name));
+    writeFileSync(join(folder, "both.kmz"), packed);
+    const out = join(folder, "out");
+    const first = habits(folder, "--out", out);
+    expect(first).toMatchObject({ status: 0 });
+    expect(first.stdout).toContain("2 flights, ");
+    expect(made(out).map((name) => name.replace(/[0-9a-f]{12}/, "KEY"))).toEqual(
+      expect.arrayContaining(["both.KEY.debrief.json", expect.stringMatching(/^both\.flight-[12]\.KEY/)]),
+    );
+    const rows = csvParse(readFileSync(join(out, "exercises.csv"), "utf8"));
+    expect(new Set(rows.map((row) => row.flight))).toEqual(
+      new Set(["both.kmz, flight 1", "both.kmz, flight 2"]),
+    );
+    const before = made(out).map((name) => statSync(join(out, name)).mtimeMs);
+    expect(habits(folder, "--out", out).stdout).toBe(first.stdout);
+    expect(made(out).map((name) => statSync(join(out, name)).mtimeMs)).toEqual(before);
   });
 });

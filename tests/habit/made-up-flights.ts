@@ -1,3 +1,4 @@
+/** Flights that say what a test wants them to say. */
 import { type Habit, habitsOf, type ObservedFlight } from "../../src/habit/index.ts";
 
 export const DAY = 86_400_000;

@@ -1,3 +1,4 @@
+/** The statistics of habits against printed values, SciPy and simple-statistics. */
 import { median as libraryMedian, mean, medianAbsoluteDeviation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { clusterBootstrap, standardError } from "../../src/habit/bootstrap.ts";

@@ -1,3 +1,4 @@
+/** Trends and false discoveries against SciPy and published examples. */
 import { describe, expect, it } from "vitest";
 import { falseDiscoveryShares } from "../../src/habit/discoveries.ts";
 import { mannKendall, theilSen } from "../../src/habit/trend.ts";

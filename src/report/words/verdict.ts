@@ -25,7 +25,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",
-  "gate-not-passed": "the log does not pass that height on the way down",
+  "gate-not-passed": "the log does not pass that height on the way down the final",
   "crossing-not-known": "the log does not show the height there",
   "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
   "entry-not-clear": "what entry was flown is not clear",

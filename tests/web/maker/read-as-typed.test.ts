@@ -1,3 +1,4 @@
+/** A brief is read while it is typed: what is wrong is told at its field, steps go back; by construction. */
 import { describe, expect, it } from "vitest";
 import { readBrief } from "../../../src/brief/index.ts";
 import { fieldText, kindOf, NEW_EXERCISE, withField } from "../../../web/maker/field-values.ts";
