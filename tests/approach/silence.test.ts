@@ -79,3 +79,12 @@ it("a gate that was passed in a silence has its doubt from it, and the verdict s
   expect(silent.gate.lateral!.doubt95).toBeGreaterThan(0.5);
   expect([silent.verdict.verdict, silent.verdict.reason]).toEqual(["cannot tell", "log-silent"]);
 });
+
+it("over the final fix in a silence, the height has the doubt of what the silence may hide", () => {
+  const rows = straightIn(9, () => 0, beam);
+  const passageOf = (shown: readonly Row[]) => measured(approachTo(FIELD), shown).facts.finalFixPassage!;
+  const [seen, silent] = [passageOf(rows), passageOf(without(rows, 5.5, 4.5))];
+  // 500 ft/min reached in 5 s: 42 s leave 8.33 ft/s times 21 less 5 s
+  near(silent.altitude95Ft! - seen.altitude95Ft!, 8.333 * (42 / 2 - 5), 8, "ft");
+  near(silent.altimeter95Ft! - seen.altimeter95Ft!, 8.333 * (42 / 2 - 5), 8, "ft");
+});
