@@ -15,6 +15,8 @@ const ABOUT: NauticalMiles = 5;
 const LEAST: Seconds = 15;
 /** Where so much of the way at the ground speed is made good, it was flown straight on. Chosen: a turn of 90 degrees makes 0.9 of it good. */
 const STRAIGHT_ON: Share = 0.92;
+/** ... and the track beyond the silence is as before within this. Chosen: what a heading wanders. */
+const SAME_TRACK: AngleSize = 10;
 /** A standard-rate turn, degrees a second: FAA AIM 5-3-8 j.6. */
 const RATE = 3;
 /** One lap is two half turns. */
@@ -31,6 +33,7 @@ export function holdInSilence({ fix, between }: HoldExercise, motion: Motion): F
     if (between && (time[row]! < between.start || time[row - 1]! > between.end)) return false;
     const knots = (motion.groundSpeed[row - 1]! + motion.groundSpeed[row]!) / 2;
     const flown = (knots * METRES_PER_NAUTICAL_MILE * silent(row)) / 3600;
+    if (Math.abs(turnFrom(motion.trackAngle[row - 1]!, motion.trackAngle[row]!)) > SAME_TRACK) return true;
     return inverse(placed(row - 1), placed(row)).distance < STRAIGHT_ON * flown;
   };
   let [longest, turned, hidden]: [number | null, AngleSize, AngleSize] = [null, 0, 0];
