@@ -12,6 +12,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
   "log-ends": "the log ends before it, in flight",
   "log-begins": "the log begins after it, in flight",
+  "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
   "part-of-window":
     "only a part of the time that the brief gives is judged, and before it, along the course, the needle was past the limit",
