@@ -6,6 +6,7 @@ import type { NauticalMiles } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import { ESTABLISHED_NEEDLE, ESTABLISHED_TRACK, establishedRow } from "../track/index.ts";
 import { isFitted } from "./fit.ts";
+import { letGoRow } from "./from-the-start.ts";
 import type { Rows } from "./path.ts";
 
 export interface Judged {
@@ -21,25 +22,40 @@ export interface Judged {
 /** Without times a direction is taken over this distance: long against the noise of a position, short against a course. Tuned. */
 const DIRECTION_OVER: NauticalMiles = 0.3;
 
-/** Without times: from the first row whose way ahead runs along the course, needle within half scale all along it. */
-function establishedByGeometry(rows: Rows): number | null {
-  let ahead = 0;
-  for (let i = 0; i < rows.length; i++) {
-    const along = (k: number) => rows.alongNm[k]! - rows.alongNm[i]!;
-    const across = (k: number) => rows.crossTrackNm[k]! - rows.crossTrackNm[i]!;
+/** Without times: the way ahead of each row against the course, right positive, and the row that it was taken to. NaN where the rows end. */
+function waysAhead({ length, alongNm, crossTrackNm }: Rows): { error: Float64Array; to: Int32Array } {
+  const error = new Float64Array(length).fill(Number.NaN);
+  const to = new Int32Array(length);
+  for (let i = 0, ahead = 0; i < length; i++) {
+    const along = (k: number) => alongNm[k]! - alongNm[i]!;
+    const across = (k: number) => crossTrackNm[k]! - crossTrackNm[i]!;
     ahead = Math.max(ahead, i);
-    while (ahead < rows.length && Math.hypot(along(ahead), across(ahead)) < DIRECTION_OVER) ahead++;
-    if (ahead === rows.length) return null;
-    const error = Math.atan2(across(ahead), along(ahead)) * DEGREES_PER_RADIAN;
-    if (Math.abs(error) > ESTABLISHED_TRACK) continue;
-    if (rows.needle.subarray(i, ahead + 1).every((needle) => Math.abs(needle) <= ESTABLISHED_NEEDLE))
+    while (ahead < length && Math.hypot(along(ahead), across(ahead)) < DIRECTION_OVER) ahead++;
+    if (ahead === length) break;
+    error[i] = Math.atan2(across(ahead), along(ahead)) * DEGREES_PER_RADIAN;
+    to[i] = ahead;
+  }
+  return { error, to };
+}
+
+/** Without times: from the first row whose way ahead runs along the course, needle within half scale all along it. */
+function establishedByGeometry(rows: Rows, { error, to }: ReturnType<typeof waysAhead>): number | null {
+  for (let i = 0; i < rows.length; i++) {
+    if (!(Math.abs(error[i]!) <= ESTABLISHED_TRACK)) continue;
+    if (rows.needle.subarray(i, to[i]! + 1).every((needle) => Math.abs(needle) <= ESTABLISHED_NEEDLE))
       return i;
   }
   return null;
 }
 
-const establishedAtRow = (rows: Rows): number | null =>
-  rows.timed ? establishedRow(rows) : establishedByGeometry(rows);
+/** Settled on the course, or on it before that and let go: whichever came first. */
+function establishedAtRow(exercise: CourseExercise, rows: Rows): number | null {
+  const ways = rows.timed ? null : waysAhead(rows);
+  const settled = ways ? establishedByGeometry(rows, ways) : establishedRow(rows);
+  const error = ways?.error ?? rows.trackErrorDeg;
+  const letGo = letGoRow(exercise, rows, (i) => error[i]!);
+  return settled === null || letGo === null ? (settled ?? letGo) : Math.min(settled, letGo);
+}
 
 /** Too near to its station, or past it, for an angular needle to be judged. */
 export const nearStation = ({ scale }: CourseExercise, rows: Rows, i: number): boolean =>
@@ -48,7 +64,7 @@ export const nearStation = ({ scale }: CourseExercise, rows: Rows, i: number): b
 /** The judged rows [start, end) of an exercise; at least two. */
 export function judgedSpan(exercise: CourseExercise, rows: Rows): Judged {
   // a line fitted to what was flown has no joining: all of it is judged
-  const establishedAt = isFitted(exercise) ? null : establishedAtRow(rows);
+  const establishedAt = isFitted(exercise) ? null : establishedAtRow(exercise, rows);
   let start = establishedAt ?? 0;
   let end = rows.length;
   let begins: Judged["begins"] = establishedAt === null ? "start-of-match" : "established";
