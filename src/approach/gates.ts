@@ -46,7 +46,8 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
     const time = valueAt(rows.timeMs, moment);
     const about = rowsWithin(rows, time - ABOUT * 1000, time + ABOUT * 1000);
     const steady = rowsWithin(rows, time - STEADY * 1000, time + STEADY * 1000);
-    const speed = valueAt(rows.groundSpeedKt, moment);
+    // across a gap nothing was smoothed
+    const speed = rows.gapBefore[moment.row + 1] ? Number.NaN : valueAt(rows.groundSpeedKt, moment);
     const before = rowsWithin(rows, time - SPEED_OVER * 1000, time);
     const row = moment.row;
     const path = valueAt(rows.pathNeedle, moment);
@@ -67,7 +68,7 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
         : { value: path, doubt95: Z95 * rows.pathNeedleSd[row]! + hidden.vertical },
       verticalFpm: rate,
       vertical95Fpm: rate === null ? null : VERTICAL_95 + hidden.rate,
-      groundSpeedKt: speed,
+      groundSpeedKt: known(speed),
       groundSpeedChangeKt: spanLength(before) > 0 ? known(speed - rows.groundSpeedKt[before.start]!) : null,
       bankDeg: known(largest(rows.bankDeg, about)),
       trackUnsteadyDeg: spanLength(steady) > 1 ? known(spread(rows.trackErrorDeg, steady)) : null,

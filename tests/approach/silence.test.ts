@@ -75,6 +75,8 @@ it("a gate that was passed in a silence has its doubt from it, and the verdict s
   expect([seen.gate.silentS ?? null, seen.verdict.verdict]).toEqual([null, "met"]);
   const silent = gateOf(without(rows, 3.5, 2.5));
   near(silent.gate.silentS!, 41, 1.5, "s");
+  near(seen.gate.groundSpeedKt!, 90, 1, "kt");
+  expect([silent.gate.groundSpeedKt, silent.gate.groundSpeedChangeKt]).toEqual([null, null]);
   // 20 degrees off and back at 90 kt for 20 s each way make over a tenth of a mile: more than half a scale
   expect(silent.gate.lateral!.doubt95).toBeGreaterThan(0.5);
   expect([silent.verdict.verdict, silent.verdict.reason]).toEqual(["cannot tell", "log-silent"]);
