@@ -10,9 +10,11 @@ import type { Rows } from "./path.ts";
 const NEARLY_ALONG: AngleSize = 25;
 /** Toward the course by so much is a cut. As for intercepts. */
 const CUT: AngleSize = 10;
-/** Within the limits and no nearer to the course after so far, it was no intercept. Chosen: half a minute at 100 kt; who means to cut back has turned by then. */
+/** Within the limits and then carried away over so far, it was no intercept. Chosen: half a minute at 100 kt; who means to cut back has turned by then. */
 const LET_GO: NauticalMiles = 0.8;
-/** The same for one whose turn at the fix ended outside the limits. Chosen: twice as far. */
+/** Carried away: outward by this. As of excursions; who flies beside the course for half a minute after the turn at the fix is joining it. */
+const CARRIED_AWAY: NauticalMiles = 0.1;
+/** One whose turn at the fix ended outside the limits is no nearer after this. Chosen: twice as far. */
 const LET_GO_OUTSIDE: NauticalMiles = 1.6;
 /** The turn at a fix ends within this of it. Chosen: one of 90° at 120 kt and standard rate ends 0.9 NM from where it began. */
 const AT_FIX: NauticalMiles = 1;
@@ -47,11 +49,11 @@ export function letGoRow(
   };
   for (let i = 0; i < rows.length; i++) {
     if (!leads(i) || !atFix(i)) continue;
-    const far = within(i) ? LET_GO : LET_GO_OUTSIDE;
+    const [far, outward] = within(i) ? [LET_GO, CARRIED_AWAY] : [LET_GO_OUTSIDE, 0];
     let k = i;
     while (k < rows.length && along[k]! - along[i]! < far && leads(k) && (k === i || !rows.gapBefore[k])) k++;
     if (k === rows.length || !leads(k) || rows.gapBefore[k]) continue;
-    if (Math.abs(across[k]!) >= Math.abs(across[i]!) && !heldThrough(i)) return i;
+    if (Math.abs(across[k]!) - Math.abs(across[i]!) >= outward && !heldThrough(i)) return i;
   }
   return null;
 }
