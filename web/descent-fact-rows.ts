@@ -68,7 +68,7 @@ const constantRows = ({ constant }: DescentFacts): FactRow[] =>
       ...(lateNm === null
         ? []
         : [
-            `begun ${Math.abs(lateNm).toFixed(1)} NM${lateS === null ? "" : `, ${duration(Math.abs(lateS))},`} ${lateNm > 0 ? "later" : "earlier"}`,
+            `it was begun ${Math.abs(lateNm).toFixed(1)} NM${lateS === null ? "" : `, ${duration(Math.abs(lateS))}`} ${lateNm > 0 ? "later" : "earlier"}`,
           ]),
     ].join("; "),
   }));

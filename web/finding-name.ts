@@ -4,7 +4,7 @@ import { plain } from "../src/index.ts";
 /** Only those whose code does not read as words of the trade. */
 const NAMES: Readonly<Record<string, string>> = {
   "drifted-before-needle": "off before the needle told",
-  "tracked-within": "course held",
+  "tracked-within": "all that is judged",
   "wind-uncorrected": "wind left uncorrected",
   "under-corrected": "too little wind correction",
   "over-corrected": "too much wind correction",
@@ -17,7 +17,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "outbound-parallel": "outbound flown parallel",
   "outbound-undercorrected": "outbound corrected too little",
   "outbound-overcorrected": "outbound corrected too much",
-  "arc-within": "arc held",
+  "arc-within": "all that is judged",
   "arc-wind-uncorrected": "wind left uncorrected",
   "arc-under-corrected": "too little wind correction",
   "arc-over-corrected": "too much wind correction",

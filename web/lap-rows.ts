@@ -44,11 +44,11 @@ function flownCells(lap: HoldLap): LapCells {
   const { outbound, inbound, rollOut, altitude } = lap;
   const [wind] = windCells(lap.wind);
   return {
-    outboundTime: seconds(outbound.seconds),
+    outboundTime: `${seconds(outbound.seconds)}${doubt(outbound.unseen?.most, 0)}`,
     outboundCorrection: `${degrees(outbound.correctionDeg)}${doubt(outbound.correction95Deg, 0, "°")}`,
     factor:
       lap.factorOfNeed === null ? NOT_KNOWN : `${times(lap.factorOfNeed)}${doubt(lap.factorOfNeed95, 1)}`,
-    inboundTime: inbound ? seconds(inbound.seconds) : "not flown",
+    inboundTime: inbound ? `${seconds(inbound.seconds)}${doubt(inbound.unseen?.most, 0)}` : "not flown",
     inboundCorrection: inbound
       ? `${degrees(inbound.correctionDeg)}${doubt(inbound.correction95Deg, 0, "°")}`
       : "not flown",

@@ -1,6 +1,13 @@
 /** Deviations over the judged final: cross-track, and a needle's largest, mean and shares. */
 import type { Span } from "../quantity/span.ts";
-import { SPOKEN, strayedAcross, strayedInHeight, unseenOf, unseenRecord } from "../quantity/unseen.ts";
+import {
+  knownAtEnds,
+  SPOKEN,
+  strayedAcross,
+  strayedInHeight,
+  unseenOf,
+  unseenRecord,
+} from "../quantity/unseen.ts";
 import { median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import { utcOfRow } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -39,9 +46,10 @@ export function crossTrackFacts(
 export type NeedleStray = Parameters<typeof unseenOf>[3];
 
 export const sideways =
-  ({ fullScaleNm: full }: ApproachRows): NeedleStray =>
+  ({ fullScaleNm: full, trackErrorDeg }: ApproachRows): NeedleStray =>
   (speed, seconds, row) =>
-    strayedAcross(speed, seconds) / ((full[Math.max(0, row - 1)]! + full[row]!) / 2);
+    strayedAcross(speed, seconds, knownAtEnds(trackErrorDeg, row)) /
+    ((full[Math.max(0, row - 1)]! + full[row]!) / 2);
 
 export const upAndDown =
   ({ pathFullScaleFt: full }: ApproachRows): NeedleStray =>

@@ -1,14 +1,10 @@
 /** What is worth saying of an approach as flown: codes with facts and the times they rest on, most telling first. */
-import type { ApproachExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
-import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
-import { type ExcursionRows, excursionFinding, toldExcursions } from "../track/index.ts";
+import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import type { ApproachFacts } from "./facts.ts";
-import type { ApproachRows } from "./rows.ts";
+import { chased, within } from "./tracking-finding.ts";
 import { unstable } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
@@ -112,70 +108,6 @@ function joined({
       evidence,
     });
   return found;
-}
-
-const wasChased = ({ reversals }: ApproachFacts): boolean =>
-  reversals !== null && reversals.count >= CHASED.count && reversals.perMinute >= CHASED.perMinute;
-
-/** The track told before the needle did, the farthest first. */
-export function trackOffFindings(
-  { magnetic, variation: { from, degrees } }: ApproachExercise,
-  rows: ApproachRows,
-  facts: ApproachFacts,
-  excursions: readonly ExcursionRows[],
-): Finding[] {
-  const north = (d: TrueDegrees) =>
-    from === "unknown" || magnetic === null ? null : magneticFromTrue(d, degrees);
-  return toldExcursions(rows, excursions, wasChased(facts)).map((e) =>
-    excursionFinding("final-track-off", rows, e, north),
-  );
-}
-
-function chased(facts: ApproachFacts): Finding[] {
-  const { reversals, judged } = facts;
-  if (!reversals || !wasChased(facts)) return [];
-  return [
-    {
-      code: "final-chased",
-      facts: {
-        reversals: reversals.count,
-        perMinute: reversals.perMinute,
-        amplitudeDeg: reversals.medianAmplitudeDeg,
-        periodS: reversals.medianPeriodS,
-      },
-      evidence: { fromUtc: judged.fromUtc, toUtc: judged.toUtc },
-    },
-  ];
-}
-
-function within({ needle, crossTrack, glidePath, judged }: ApproachFacts): Finding[] {
-  const evidence = { fromUtc: judged.fromUtc, toUtc: judged.toUtc };
-  const lateral: Finding = {
-    code: "final-within",
-    facts: {
-      worstNeedle: Math.abs(needle.max),
-      worstNm: crossTrack.maxNm,
-      worstAtNm: needle.maxDistanceNm,
-      doubt95: needle.doubt95,
-    },
-    evidence,
-  };
-  if (!glidePath) return [lateral];
-  const path = glidePath.needle;
-  return [
-    lateral,
-    {
-      code: "glide-path-within",
-      facts: {
-        worstNeedle: Math.abs(path.max),
-        side: path.max < 0 ? "below" : "above",
-        worstFt: glidePath.worstFt,
-        worstAtNm: path.maxDistanceNm,
-        doubt95: path.doubt95,
-      },
-      evidence,
-    },
-  ];
 }
 
 /** A minimum descent altitude left before the visual descent point on the way to a landing. */

@@ -8,7 +8,7 @@ import { type Moment, meanOf, passing, rowsWithin, utcAt, valueAt } from "./colu
 import { type NeedleStray, sideways, upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
-import type { Segments } from "./segments.ts";
+import { INBOUND, type Segments } from "./segments.ts";
 
 type Gate = ApproachFacts["gates"][number];
 
@@ -46,7 +46,8 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
     const time = valueAt(rows.timeMs, moment);
     const about = rowsWithin(rows, time - ABOUT * 1000, time + ABOUT * 1000);
     const steady = rowsWithin(rows, time - STEADY * 1000, time + STEADY * 1000);
-    const speed = valueAt(rows.groundSpeedKt, moment);
+    // across a gap nothing was smoothed
+    const speed = rows.gapBefore[moment.row + 1] ? Number.NaN : valueAt(rows.groundSpeedKt, moment);
     const before = rowsWithin(rows, time - SPEED_OVER * 1000, time);
     const row = moment.row;
     const path = valueAt(rows.pathNeedle, moment);
@@ -67,7 +68,7 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
         : { value: path, doubt95: Z95 * rows.pathNeedleSd[row]! + hidden.vertical },
       verticalFpm: rate,
       vertical95Fpm: rate === null ? null : VERTICAL_95 + hidden.rate,
-      groundSpeedKt: speed,
+      groundSpeedKt: known(speed),
       groundSpeedChangeKt: spanLength(before) > 0 ? known(speed - rows.groundSpeedKt[before.start]!) : null,
       bankDeg: known(largest(rows.bankDeg, about)),
       trackUnsteadyDeg: spanLength(steady) > 1 ? known(spread(rows.trackErrorDeg, steady)) : null,
@@ -100,7 +101,7 @@ function hiddenAt(
   return { lateral, vertical, rate, seconds: lateral + vertical + rate > 0 ? seconds : null };
 }
 
-/** The last time the height was passed on the way down, before the final ended. */
+/** The last time the height was passed on the way down and inbound, before the final ended: on a downwind or a base leg it is no gate. */
 function lastFalling(rows: ApproachRows, height: Feet, { final, threshold }: Segments): Moment | null {
   if (!rows.timed) return null;
   const end = Math.min(rows.length, Math.max(final.end, threshold ? threshold.row + 1 : 0));
@@ -108,7 +109,7 @@ function lastFalling(rows: ApproachRows, height: Feet, { final, threshold }: Seg
   for (let from = 0; ; ) {
     const moment = passing(rows.heightFt, height, "falling", from, end);
     if (!moment) return found;
-    found = moment;
+    if (Math.abs(rows.trackErrorDeg[moment.row]!) < INBOUND) found = moment;
     from = moment.row + 1;
   }
 }

@@ -4,25 +4,26 @@ import { inverse, positionOn } from "../geodesy/index.ts";
 import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
-import type { NauticalMiles } from "../quantity/units.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
-import { countReversals, findExcursions } from "../track/index.ts";
+import { countReversals } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
-import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
+import { untold } from "./cannot-tell.ts";
 import { utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
+import { finalExcursions } from "./excursions.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
-import { findingsOf, trackOffFindings } from "./finding.ts";
+import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
 import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
-import { fullScaleAt, guideOf, onFinal, restsOnAssumedLength } from "./guidance.ts";
+import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
 import { heightDatum, untied } from "./height.ts";
 import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
@@ -32,10 +33,8 @@ import { findProcedureTurn, procedureTurnFacts } from "./procedure-turn.ts";
 import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
+import { trackOffFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
-
-/** On a final the needle tells of less than on a course. Tuned: thrice what wander of 2 degrees over 20 s makes at 90 kt. */
-const TOLD_ON_FINAL: NauticalMiles = 0.03;
 
 export interface ApproachToMeasure {
   readonly exercise: ApproachExercise;
@@ -93,8 +92,7 @@ export function measureApproach({
   const { descent, flownPath } = descentOf(exercise, rows, segments, pathGuide);
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
-  const alongFinal = { start: Math.min(segments.established ?? final.start, final.start), end: final.end };
-  const excursions = findExcursions(rows, alongFinal, { toldLeast: TOLD_ON_FINAL });
+  const excursions = finalExcursions(rows, segments);
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
   const { runway } = exercise;
@@ -178,22 +176,7 @@ export function measureApproach({
         : null,
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
-    cannotTell: [
-      ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
-      ...(restsOnAssumedLength(exercise) ? [{ fact: "needle", reason: "runway-length-assumed" }] : []),
-      ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
-      ...(known && Number.isNaN(runway.elevation)
-        ? [{ fact: "heightAboveThreshold", reason: "elevation-not-known" }]
-        : []),
-      ...(known && datum.anchored === "log"
-        ? [{ fact: "height", reason: heightsBy ? "height-is-pressure" : "height-not-anchored" }]
-        : []),
-      ...(exercise.finalFix && !fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
-      ...(outcome === "missed" && !exercise.missedCourse
-        ? [{ fact: "missedTrack", reason: "no-missed-course" }]
-        : []),
-      ...windReasons(windFact),
-    ],
+    cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, outcome, wind: windFact }),
   };
   return {
     span,
@@ -202,12 +185,6 @@ export function measureApproach({
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
     series: seriesOf(rows, final, parts),
   };
-}
-
-function windReasons(wind: WindFact | null): { fact: string; reason: string }[] {
-  if (wind?.knowledge === "full") return [];
-  const reason = wind?.knowledge === "along" ? "wind-along-only" : "wind-not-known";
-  return [{ fact: "windCorrection", reason }];
 }
 
 const worstOf = (rows: ApproachRows, final: Span): number =>

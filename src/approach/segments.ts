@@ -18,7 +18,7 @@ import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 
 /** Flown along the final, not across or against it: a fix or threshold is passed so. Chosen: half-way to square. */
-const INBOUND: AngleSize = 60;
+export const INBOUND: AngleSize = 60;
 /** A fix or threshold is passed when no farther beside it than this. Chosen: wide of any final still being tried. */
 const BESIDE: NauticalMiles = 2;
 /** Where no fix says where the final begins. Chosen: PANS-OPS finals are optimally 5 NM long, from memory; with a mile before it. */

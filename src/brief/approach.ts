@@ -1,23 +1,14 @@
-/** An approach of a brief: from its keys to a draft, what can be wrong with it, and its final course. */
-import {
-  alongAcrossExact,
-  type Course,
-  courseBetween,
-  courseThrough,
-  type Position,
-  positionOn,
-} from "../geodesy/index.ts";
-import { direction, magneticFromTrue, trueFromMagnetic } from "../quantity/angle.ts";
+/** An approach of a brief: from its keys to a draft, and what can be wrong with it. */
+import { alongAcrossExact, courseBetween, type Position } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { Fact, Issue } from "../quantity/issue.ts";
-import type { NauticalMiles, UtcMillis } from "../quantity/units.ts";
+import type { Fact } from "../quantity/issue.ts";
+import type { NauticalMiles } from "../quantity/units.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
-import type { ApproachExercise, Fix, Runway, StepDown, VariationUsed } from "./brief.ts";
-import { readDirection, type WrittenDirection } from "./direction.ts";
+import type { ApproachExercise, Fix, Runway, StepDown } from "./brief.ts";
+import { readDirection } from "./direction.ts";
 import type { DraftApproach } from "./draft.ts";
 import { samePlace } from "./same-place.ts";
 import type { Path } from "./text.ts";
-import { variationOf } from "./variation.ts";
 import type { WrittenApproach } from "./written.ts";
 
 /** Keys of an approach that hold idents of fixes. */
@@ -159,62 +150,4 @@ export function approachProblems(
     }
   }
   return problems;
-}
-
-/**
- * The final course with its origin at the threshold, or abeam it: along the runway, from one end to the other; or as
- * written, through the station, else through the threshold. A magnetic course takes the station's declination, else
- * the model's variation there; null where there is none.
- */
-export function resolveApproach(
-  drafted: DraftApproach,
-  time: UtcMillis | null,
-  issues: Issue[],
-): Omit<ApproachExercise, "index" | "title" | "between" | "altitude"> | null {
-  const { title: _, between: __, altitude: ___, where, course: written, missedCourse, ...asked } = drafted;
-  const { threshold, end, elevation } = asked.runway;
-  const from: Fix = asked.guidance.station ?? {
-    ...threshold,
-    ident: asked.runway.ident ?? "",
-    kind: "runway",
-    declination: null,
-    elevation,
-  };
-  const { used, issues: doubts } = variationOf(from, time, where);
-  const magnetic = (course: Course) => used && magneticFromTrue(course.azimuth, used.degrees);
-  const unknown: VariationUsed = { degrees: 0, from: "unknown", model: null };
-  const magnetically = [written, missedCourse].some((course) => course?.reference === "magnetic");
-  if (magnetically && !used) return null;
-  if (magnetically) issues.push(...doubts);
-  const trueOf = ({ degrees, reference }: WrittenDirection) =>
-    reference === "true" ? degrees : trueFromMagnetic(degrees, used!.degrees);
-  const approach = { ...asked, missedCourse: missedCourse && climbCourse(missedCourse, trueOf, used) };
-  if (written === null) {
-    const { azimuth } = courseBetween(threshold, end);
-    const course = courseThrough(threshold, azimuth);
-    return { ...approach, course, magnetic: magnetic(course), variation: used ?? unknown };
-  }
-  const line = courseThrough(from, trueOf(written));
-  const foot = positionOn(line, alongAcrossExact(line, threshold).along);
-  const course = courseThrough(foot, direction(foot.course));
-  return {
-    ...approach,
-    course,
-    magnetic: written.reference === "magnetic" ? written.degrees : magnetic(course),
-    variation:
-      written.reference === "true"
-        ? { degrees: used?.degrees ?? 0, from: "written-true", model: null }
-        : used!,
-  };
-}
-
-function climbCourse(
-  written: WrittenDirection,
-  trueOf: (written: WrittenDirection) => number,
-  used: VariationUsed | null,
-): ApproachExercise["missedCourse"] {
-  const azimuth = trueOf(written);
-  const magnetic =
-    written.reference === "magnetic" ? written.degrees : used && magneticFromTrue(azimuth, used.degrees);
-  return { azimuth, magnetic };
 }

@@ -4,7 +4,7 @@ import { magneticFromTrue, trueFromMagnetic, turnFrom } from "../quantity/angle.
 import type { Issue, Where } from "../quantity/issue.ts";
 import { utcText } from "../quantity/time.ts";
 import type { TrueDegrees, UtcMillis } from "../quantity/units.ts";
-import { resolveApproach } from "./approach.ts";
+import { resolveApproach } from "./approach-course.ts";
 import type {
   ArcExercise,
   Brief,

@@ -147,6 +147,9 @@ export function debriefCommand(): Command {
       }
       const runways = points?.runways ?? [];
       const debrief = debriefFlight({ log, brief, flight: options.flight ?? null, standard, runways });
+      const { flights, flight } = debrief.document.log;
+      if (flights.length > 1 && options.flight === undefined)
+        note(`${path} holds ${flights.length} flights; this is number ${flight + 1}: choose with --flight`);
       const none = noFlight(debrief.document.log);
       if (none !== "") {
         complainOf(`${path}: ${none}`);

@@ -1,7 +1,8 @@
 /** What came of the flights of a folder, in their order: each flight once, its exercises in the table, and what there is to say. */
 import type { ObservedFlight } from "../index.ts";
+import type { FlightTask } from "./documents-of.ts";
 import { ExerciseTable } from "./exercise-table.ts";
-import type { FlightResult, FlightTask } from "./habits-worker.ts";
+import type { FlightResult } from "./habits-worker.ts";
 import { complainOf, note, sayAll } from "./output.ts";
 
 /** On one line, whatever it says. */
@@ -9,15 +10,16 @@ const onOneLine = (text: string): string => text.replace(/\s*\n\s*/g, " ");
 
 export class FolderResults {
   readonly observed: ObservedFlight[] = [];
+  /** Files so far. */
+  taken = 0;
   reused = 0;
-  /** Flights that gave nothing. */
+  /** Files that gave nothing. */
   bad = 0;
   private readonly why: string[] = [];
   private readonly beware: string[] = [];
   private readonly twice: string[] = [];
   private readonly known = new Map<string, string>();
   private readonly table: ExerciseTable | null;
-  private taken = 0;
 
   constructor(out: string | null) {
     this.table = out ? new ExerciseTable(out) : null;
@@ -41,10 +43,12 @@ export class FolderResults {
       return;
     }
     if (result.reused) this.reused++;
-    if (!this.isNew(result.observed)) return;
-    this.observed.push(result.observed);
-    this.beware.push(...result.beware);
-    await this.table?.add(result.csv);
+    for (const { observed, csv, beware } of result.flights) {
+      if (!this.isNew(observed)) continue;
+      this.observed.push(observed);
+      this.beware.push(...beware);
+      await this.table?.add(csv);
+    }
   }
 
   async end(): Promise<void> {

@@ -18,8 +18,8 @@ const LOG = /\.(gpx|kml|kmz|igc|csv|gz|zip)$/i;
 /** Tables that this program writes are no logs. */
 const OUR_TABLE = /(^|\.)(exercises|laps|verdicts|legs|points|flights)\.csv$/i;
 const BRIEF_ENDINGS = [".yaml", ".yml", ".json"];
-/** How a debrief is named that `--out` keeps of a log: by its stem and a key of all that it was made from. */
-export const KEPT = /\.[0-9a-f]{12}\.debrief\.json$/;
+/** How a debrief is named that `--out` keeps of a log: by its stem, which of its flights where not the longest, and a key of all that it was made from. */
+export const KEPT = /(?:\.flight-\d+)?\.[0-9a-f]{12}\.debrief\.json$/;
 /** A document names its format within its first lines; so much of a file is looked at. */
 const BEGINNING = 200;
 

@@ -4,10 +4,10 @@ import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
 import { CAUTION, chooseFlights, habitsOf, habitsText } from "../index.ts";
+import type { FlightTask, Settings } from "./documents-of.ts";
 import { LABELS, readLabels } from "./flight-labels.ts";
 import { type FolderFlight, flightsIn } from "./folder.ts";
 import { FolderResults } from "./folder-results.ts";
-import type { FlightTask, Settings } from "./habits-worker.ts";
 import { inOrder } from "./on-all-cores.ts";
 import { openBytes, openPoints, openStandard } from "./open-beside.ts";
 import { complainOf, note, sayAll } from "./output.ts";
@@ -74,7 +74,8 @@ async function run(folder: string, options: Options): Promise<void> {
   const progress = folderProgress(tasks.length);
   await inOrder(tasks, options.jobs, async (result, task) => {
     await results.take(result, task);
-    progress.say({ done: observed.length, reused: results.reused, bad: results.bad });
+    const { taken, reused, bad } = results;
+    progress.say({ done: taken - bad, reused, bad });
   });
   progress.end();
   await results.end();

@@ -1,5 +1,6 @@
 /** The flights of a folder, each on a core that is free, their results in the order of the flights. */
-import type { FlightResult, FlightTask } from "./habits-worker.ts";
+import type { FlightTask } from "./documents-of.ts";
+import type { FlightResult } from "./habits-worker.ts";
 
 /** Flights given out ahead for each core: enough that none waits, few enough that results do not pile up. Chosen. */
 const AHEAD = 4;

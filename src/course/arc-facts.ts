@@ -3,7 +3,7 @@ import { z } from "zod";
 import { excursionSchema } from "../quantity/excursion-record.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./facts.ts";
+import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./fact-parts.ts";
 
 /** What the wind did on a stretch, NM a minute away from the station: the wind's part, and what the nose made of it. */
 const driftSchema = z.strictObject({

@@ -4,6 +4,7 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import {
+  knownAtEnds,
   type SilentEdge,
   SPOKEN,
   SPOKEN_FT,
@@ -63,14 +64,18 @@ export function judgedFacts(
 
 /** Distances across a line, or off an arc, between the rows of a span. */
 export function unseenAcross(
-  rows: Parameters<typeof unseenOf>[0],
+  rows: Parameters<typeof unseenOf>[0] & Pick<Rows, "trackErrorDeg">,
   span: Span,
   column: Float64Array,
   edges: readonly SilentEdge[],
 ): UnseenRecord | null {
   const seen = column[rowOfLargest(column, span)]!;
-  return unseenRecord(unseenOf(rows, span, column, strayedAcross, edges), seen, SPOKEN);
+  const strayed: Stray = (speed, seconds, row) =>
+    strayedAcross(speed, seconds, knownAtEnds(rows.trackErrorDeg, row));
+  return unseenRecord(unseenOf(rows, span, column, strayed, edges), seen, SPOKEN);
 }
+
+type Stray = Parameters<typeof unseenOf>[3];
 
 export function crossTrackFacts(
   rows: Rows,
@@ -105,7 +110,9 @@ export function needleFacts(
     rows,
     span,
     rows.needle,
-    (speed, seconds, row) => strayedAcross(speed, seconds) / ((scaleAt(row - 1) + scaleAt(row)) / 2),
+    (speed, seconds, row) =>
+      strayedAcross(speed, seconds, knownAtEnds(rows.trackErrorDeg, row)) /
+      ((scaleAt(row - 1) + scaleAt(row)) / 2),
     edges,
   );
   const beyond = (limit: number) => shareBeyond(rows.needle, span, weights, limit);

@@ -3,56 +3,12 @@ import { z } from "zod";
 import { excursionSchema } from "../quantity/excursion-record.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
+import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./fact-parts.ts";
 
 const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("angular"), fullScaleDeg: z.number(), label: z.string() }),
   z.strictObject({ id: z.string(), kind: z.literal("linear"), fullScaleNm: z.number(), label: z.string() }),
 ]);
-
-export const variationSchema = z.strictObject({
-  degrees: z.number(),
-  from: z.enum(["station", "model", "written-true", "unknown"]),
-  model: z.string().nullable(),
-});
-
-/** The rows that are judged, and why they begin and end where they do, as codes. */
-export const judgedSchema = z.strictObject({
-  fromUtc: utc.nullable(),
-  toUtc: utc.nullable(),
-  seconds: z.number().nullable(),
-  distanceNm: z.number(),
-  shareOf: z.enum(["time", "distance"]),
-  begins: z.string(),
-  ends: z.string(),
-});
-
-export const trackAngleErrorSchema = z.strictObject({
-  meanDeg: z.number(),
-  rmsDeg: z.number(),
-  maxDeg: z.number(),
-  maxUtc: utc,
-  doubt95Deg: z.number(),
-});
-
-/** Heights as logged. */
-export const altitudeSchema = z.strictObject({
-  targetFt: z.number().nullable(),
-  meanFt: z.number(),
-  lowestFt: z.number(),
-  highestFt: z.number(),
-  /** Half-width of the 95 % interval of a change of height. */
-  change95Ft: z.number(),
-  /** Farthest from the target, or from the mean. */
-  worstFt: z.number(),
-  /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
-  altimeter95Ft: z.number(),
-  worstUtc: utc.nullable(),
-  /** Without a briefed height: it climbed or went down on purpose, by so much and one way. */
-  onPurpose: z.enum(["climb", "descent"]).optional(),
-  /** Of half the range, and of the worst off the target. */
-  unseenRange: unseenSchema,
-  unseenTarget: unseenSchema,
-});
 
 /**
  * `turned-late`, `turned-early`: the turn onto the course; `rolled-out-off`: its error stood from the roll-out on;

@@ -1,31 +1,26 @@
 /** The facts of one arc as flown, gathered: distances, wind, turns onto it and off it, findings, columns. */
 import type { ArcExercise } from "../brief/brief.ts";
 import { arcPlaces } from "../geodesy/index.ts";
-import { direction, magneticFromTrue } from "../quantity/angle.ts";
-import {
-  DEGREES_PER_RADIAN,
-  METRES_PER_FOOT,
-  METRES_PER_NAUTICAL_MILE,
-  metresFromNauticalMiles,
-} from "../quantity/factor.ts";
+import { magneticFromTrue } from "../quantity/angle.ts";
+import { DEGREES_PER_RADIAN, metresFromNauticalMiles } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
-import type { Feet, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
-import type { SilentEdge } from "../quantity/unseen.ts";
-import { intervals, median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
-import { findExcursions, steadyFrom, TRACK_OFF, toldExcursions } from "../track/index.ts";
+import type { TrueDegrees } from "../quantity/units.ts";
+import { intervals, weigh } from "../quantity/weigh.ts";
+import { findExcursions, toldExcursions } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
+import { deviationFacts, sinceRollOut, slantOver } from "./arc-deviation.ts";
 import type { ArcFacts, ArcRemedy } from "./arc-facts.ts";
 import { arcFindings } from "./arc-finding.ts";
-import { type ArcJudged, judgedArc } from "./arc-judged.ts";
+import { judgedArc } from "./arc-judged.ts";
 import { type ArcRows, measureArcRows, sideOf, sweepOf } from "./arc-rows.ts";
 import { turnInFacts, turnOffFacts } from "./arc-turns.ts";
 import { arcRemedy, correctionOnArc, driftFacts, driftSpan } from "./arc-wind.ts";
 import type { CannotTell } from "./cannot-tell.ts";
-import { altitudeFacts, judgedFacts, trackFacts, unseenAcross, utcAt } from "./deviation.ts";
+import { altitudeFacts, judgedFacts, trackFacts } from "./deviation.ts";
 import type { CoursePath } from "./path.ts";
 import type { ArcSeries } from "./series.ts";
 import { edgeFindings, silentEdges } from "./silent-edges.ts";
@@ -146,48 +141,6 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
     whatWouldHaveWorked: remedy,
     series: seriesOf(rows, judged.span),
   };
-}
-
-/** The turn onto the arc is no excursion from it, until it has ended or its track has passed the tangent. */
-function sinceRollOut(rows: ArcRows, { joinedAt, span: { start, end } }: ArcJudged): Span {
-  let row = joinedAt ?? start;
-  while (row < end && !steadyFrom(rows, row) && Math.abs(rows.trackErrorDeg[row]!) >= TRACK_OFF) row++;
-  return { start: row, end };
-}
-
-function deviationFacts(
-  rows: ArcRows,
-  span: Span,
-  weights: Float64Array,
-  magnetic: (d: TrueDegrees) => number | null,
-  edges: readonly SilentEdge[],
-): ArcFacts["deviation"] {
-  const worst = rowOfLargest(rows.deviationNm, span);
-  const { mean, rms, weight } = weigh(rows.deviationNm, span, weights);
-  const max = rows.deviationNm[worst]!;
-  const unseen = unseenAcross(rows, span, rows.deviationNm, edges);
-  const within = (limit: NauticalMiles) =>
-    weight > 0 ? 1 - shareBeyond(rows.deviationNm, span, weights, limit) : Number(Math.abs(max) <= limit);
-  const radial = direction(rows.radialDeg[worst]!);
-  return {
-    maxNm: max,
-    maxUtc: utcAt(rows, worst),
-    maxRadialTrueDeg: radial,
-    maxRadialMagneticDeg: magnetic(radial),
-    meanNm: weight > 0 ? mean : max,
-    rmsNm: weight > 0 ? rms : Math.abs(max),
-    doubt95Nm: Z95 * median(rows.positionSdNm.subarray(span.start, span.end)),
-    ...(unseen ? { unseen } : {}),
-    withinQuarterNm: within(0.25),
-    withinHalfNm: within(0.5),
-    withinOneNm: within(1),
-  };
-}
-
-/** How much longer the straight line through the air is than the distance over the ground. Plane trigonometry. */
-function slantOver(distance: NauticalMiles, height: Feet): NauticalMiles {
-  const up = (height * METRES_PER_FOOT) / METRES_PER_NAUTICAL_MILE;
-  return Math.hypot(distance, up) - distance;
 }
 
 function untold(rows: ArcRows, windKnown: boolean, withoutHeight: boolean): CannotTell[] {

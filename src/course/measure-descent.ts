@@ -1,10 +1,9 @@
 /** The facts of one descent as flown, gathered: the crossing, the beginning, rates needed and flown, findings, columns. */
 import type { DescentExercise } from "../brief/brief.ts";
-import { angleOf } from "../quantity/descent.ts";
 import type { Finding } from "../quantity/record.ts";
-import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { Feet, FeetMsl, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { Seconds } from "../quantity/units.ts";
 import { altimeterDoubt95 } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
@@ -12,6 +11,15 @@ import type { WindEstimate } from "../wind/wind.ts";
 import { type AsFlown, constantDescents } from "./descent-constant.ts";
 import type { DescentFacts } from "./descent-facts.ts";
 import { descentFindings } from "./descent-finding.ts";
+import {
+  beganFacts,
+  flownFacts,
+  levelOffsOf,
+  meanOf,
+  mostNeeded,
+  neededAt,
+  reachedRow,
+} from "./descent-flown.ts";
 import { type DescentRows, gradientAt, measureDescentRows } from "./descent-rows.ts";
 import type { CoursePath } from "./path.ts";
 import type { DescentSeries } from "./series.ts";
@@ -32,16 +40,6 @@ export interface DescentMeasured {
   readonly findings: Finding[];
   readonly series: DescentSeries;
 }
-
-/** The height is reached from this much above it. FAA-S-ACS-8C: heights are held to 100 ft. */
-const REACHED: Feet = 100;
-/** Level: losing less than this; told as a level-off from so long, so far above the height. Chosen: a third of a slow descent; longer than a wander. */
-const LEVEL: FeetPerMinute = 150;
-const LEVEL_FOR: Seconds = 20;
-const LEVEL_ABOVE: Feet = 200;
-const LEVEL_BROKEN: Seconds = 10;
-/** Nearer to the point than this the needed rate runs away. Chosen. */
-const LAST: NauticalMiles = 0.5;
 
 /**
  * Measures a descent to a height before a fix. The point where the height is wanted lies on the way flown, so far
@@ -117,109 +115,6 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
     findings: descentFindings(facts),
     series: seriesOf(exercise, rows, span, path, motion, wind),
   };
-}
-
-function meanOf(column: Float64Array, start: number, end: number): number | null {
-  let [sum, n] = [0, 0];
-  for (let i = start; i < end; i++) {
-    if (Number.isNaN(column[i]!)) continue;
-    sum += column[i]!;
-    n++;
-  }
-  return n > 0 ? sum / n : null;
-}
-
-/** First row near the height, from where the descent began to the end of the exercise. */
-function reachedRow({ altitudeFt, began, point }: DescentRows, to: FeetMsl, end: number): number | null {
-  for (let i = began?.row ?? point; i < end; i++) if (altitudeFt[i]! <= to + REACHED) return i;
-  return null;
-}
-
-/** Feet to lose over miles to go at a row, and the rate at its ground speed. */
-function neededAt({ toAltitude }: DescentExercise, rows: DescentRows, row: number) {
-  const gradient = (rows.altitudeFt[row]! - toAltitude) / rows.toGoNm[row]!;
-  return { gradient, rate: (gradient * rows.groundSpeedKt[row]!) / 60 };
-}
-
-function beganFacts(
-  exercise: DescentExercise,
-  rows: DescentRows,
-  { row, from }: { readonly row: number; readonly from: FeetMsl },
-  utcAt: (row: number) => string | null,
-): DescentFacts["began"] {
-  const toGo = rows.toGoNm[row]!;
-  const gradient = Math.max(0, from - exercise.toAltitude) / Math.max(0.01, toGo);
-  const speed = rows.groundSpeedKt[row]!;
-  return {
-    utc: utcAt(row),
-    altitudeFt: from,
-    toGoNm: toGo,
-    groundSpeedKt: Number.isNaN(speed) ? null : speed,
-    neededDownFpm: Number.isNaN(speed) ? null : (gradient * speed) / 60,
-    neededDownFtPerNm: gradient,
-    neededDeg: angleOf(gradient, 1),
-  };
-}
-
-function flownFacts(
-  rows: DescentRows,
-  until: number,
-  levelOffs: DescentFacts["levelOffs"],
-): DescentFacts["flown"] {
-  const began = rows.began!;
-  const lost = began.from - rows.altitudeFt[until]!;
-  const distance = Math.max(0.01, rows.toGoNm[began.row]! - rows.toGoNm[until]!);
-  const seconds = rows.clock[until]! - rows.clock[began.row]!;
-  const level = levelOffs.reduce((sum, { seconds: s }) => sum + s, 0);
-  let steepest = Number.NaN;
-  for (let i = began.row; i <= until; i++) if (!(rows.downFpm[i]! <= steepest)) steepest = rows.downFpm[i]!;
-  const minutes = Math.max(1, seconds - level) / 60;
-  return {
-    lostFt: lost,
-    seconds: rows.timed ? seconds : null,
-    distanceNm: distance,
-    meanDownFpm: rows.timed ? lost / minutes : null,
-    meanDownFtPerNm: lost / distance,
-    steepestDownFpm: Number.isNaN(steepest) ? null : steepest,
-  };
-}
-
-function levelOffsOf(
-  { began, point, downFpm, clock, altitudeFt }: DescentRows,
-  to: FeetMsl,
-  utc: (seconds: Seconds) => string,
-): DescentFacts["levelOffs"] {
-  const runs: { start: number; end: number }[] = [];
-  const settled = firstAtOrAfter(clock, clock[began!.row]! + LEVEL_FOR); // the beginning itself is soft
-  for (let i = settled; i < point; i++) {
-    if (!(downFpm[i]! < LEVEL && altitudeFt[i]! > to + LEVEL_ABOVE)) continue;
-    const last = runs.at(-1);
-    // a height that wanders is level all the same
-    if (last && clock[i]! - clock[last.end]! <= LEVEL_BROKEN) last.end = i;
-    else runs.push({ start: i, end: i });
-  }
-  return runs
-    .map(({ start, end }) => ({
-      fromUtc: utc(clock[start]!),
-      toUtc: utc(clock[end]!),
-      seconds: clock[end]! - clock[start]!,
-      altitudeFt: meanOf(altitudeFt, start, end + 1)!,
-    }))
-    .filter(({ seconds }) => seconds >= LEVEL_FOR);
-}
-
-function mostNeeded(
-  exercise: DescentExercise,
-  rows: DescentRows,
-  from: number,
-  utc: (seconds: Seconds) => string,
-): DescentFacts["mostNeeded"] {
-  let worst: { rate: number; row: number } | null = null;
-  for (let i = from; i < rows.point && rows.toGoNm[i]! >= LAST; i++) {
-    const { rate } = neededAt(exercise, rows, i);
-    if (!Number.isNaN(rate) && (!worst || rate > worst.rate)) worst = { rate, row: i };
-  }
-  return worst && { downFpm: worst.rate, utc: utc(rows.clock[worst.row]!) };
 }
 
 function seriesOf(

@@ -1,6 +1,6 @@
 /** Each exercise of the brief, then the holds and finals that were found beside it; without a brief the long straights too: as they stand in the document. */
 import { findApproaches } from "../approach/index.ts";
-import type { Brief } from "../brief/brief.ts";
+import type { Brief, Exercise } from "../brief/brief.ts";
 import { fitCourses } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { matchExercises } from "../match/index.ts";
@@ -16,6 +16,7 @@ import {
   holdResult,
   unmeasured,
 } from "./exercise-result.ts";
+import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
 
@@ -73,8 +74,11 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     },
     runs,
   );
+  const silentAt = (exercise: Exercise) =>
+    exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null;
   const unseen = (i: number) =>
-    matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
+    (matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut)) ??
+    silentAt(brief.exercises[i]!);
   const held: Span[] = [];
   const results = brief.exercises.map((exercise, i): ExerciseResult => {
     const match = matches[i]!;

@@ -1,7 +1,8 @@
-/** The criteria of an approach: needles on the final, heights at the fix and the minimum, and how stable it was at the gates. */
+/** The criteria of an approach: needles on the final, heights at the fix and the minimum. */
 import type { ApproachFacts } from "../approach/facts.ts";
 import type { MinimumLimits, TestStandard } from "../standard/tolerance.ts";
 import { doubtOfHeight } from "./altitude.ts";
+import { gateCriteria, needleUntold } from "./approach-gates.ts";
 import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
@@ -10,10 +11,6 @@ type Approach = TestStandard["approach"];
 /** A path by the altimeter, which the standard may hold in feet instead of in scale. */
 const barometric = ({ guidance }: ApproachFacts, { barometricPath }: Approach): boolean =>
   guidance.kind === "lnav-vnav" && barometricPath !== null;
-
-/** Why the lateral needle cannot be judged, where it cannot. */
-const needleUntold = ({ cannotTell }: ApproachFacts): string | null =>
-  cannotTell.find(({ fact }) => fact === "needle")?.reason ?? null;
 
 const FINAL: readonly Criterion<ApproachFacts>[] = [
   {
@@ -137,62 +134,6 @@ const MISSED_TRACK: Criterion<ApproachFacts> = {
     return { value: Math.abs(worstErrorDeg), doubt95, beyond: null, worstUtc };
   },
 };
-
-/** A gate that was passed in a silence has its doubt from it. */
-const inSilence = ({ silentS }: ApproachFacts["gates"][number]): { doubtIs?: string } =>
-  silentS == null ? {} : { doubtIs: "log-silent" };
-
-/** Stable 1,000 and 500 ft above the threshold: what a log shows of it. */
-function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
-  const name = heightFt === 1000 ? "At 1,000 ft" : `At ${heightFt} ft`;
-  const gateOf = ({ gates }: ApproachFacts) => gates.find((gate) => gate.heightFt === heightFt);
-  const needle = (
-    id: string,
-    title: string,
-    part: "lateral" | "vertical",
-    asked: (facts: ApproachFacts) => boolean,
-  ): Criterion<ApproachFacts> => ({
-    id: `approach-gate-${heightFt}-${id}`,
-    title: `${name}, ${title}`,
-    unit: "share",
-    limit: ({ approach }) => approach.gates.needle,
-    find(facts): Found | null {
-      if (!asked(facts)) return null;
-      const gate = gateOf(facts);
-      if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
-      const untold = part === "lateral" ? needleUntold(facts) : null;
-      if (untold) return { cannotTell: untold };
-      const shown = gate[part];
-      if (!shown) return null;
-      const { value, doubt95 } = shown;
-      return { value: Math.abs(value), doubt95, beyond: null, worstUtc: gate.utc, ...inSilence(gate) };
-    },
-  });
-  return [
-    needle("needle", "needle", "lateral", () => true),
-    needle("glide-path", "glide path needle", "vertical", ({ glidePath }) => glidePath?.supposed === false),
-    {
-      id: `approach-gate-${heightFt}-sink`,
-      title: `${name}, rate of descent`,
-      unit: "ft/min",
-      limit: ({ approach }) => approach.gates.sink,
-      find(facts): Found {
-        const gate = gateOf(facts);
-        if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
-        if (gate.verticalFpm === null || gate.vertical95Fpm === null) return { cannotTell: "log-silent" };
-        const toward = -gate.verticalFpm;
-        return {
-          value: Math.max(0, toward),
-          toward,
-          doubt95: gate.vertical95Fpm,
-          beyond: null,
-          worstUtc: gate.utc,
-          ...inSilence(gate),
-        };
-      },
-    },
-  ];
-}
 
 export const APPROACH_CRITERIA: readonly Criterion<ApproachFacts>[] = [
   ...FINAL,

@@ -104,6 +104,7 @@ const LEG_TIME: Criterion<HoldFacts> = {
   find(facts, limit, { hold }): Found | null {
     const { laps, leg, legTime95S } = facts;
     if (leg.by !== "time") return null;
+    if (wrongWay(facts)) return { cannotTell: "wrong-way" };
     if (!hold.rules) return { cannotTell: "holding-rules-not-named" };
     const legs = laps.flatMap((lap) => {
       const { legOff } = lap;
@@ -130,6 +131,7 @@ const LEG_LENGTH: Criterion<HoldFacts> = {
   find(facts, limit): Found | null {
     const { laps, leg } = facts;
     if (leg.by !== "distance") return null;
+    if (wrongWay(facts)) return { cannotTell: "wrong-way" };
     const legs = laps.flatMap((lap) => {
       if (lap.legOff?.distanceNm == null) return [];
       const { unseen } = lap.outbound;

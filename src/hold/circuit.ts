@@ -20,6 +20,8 @@ const CIRCUIT_SPEED: Knots = 160;
 const OVER_RUNWAY: NauticalMiles = 0.35;
 /** Turns with corners pause in the middle by more than this. Tuned: half circles by 0.3 at most, in simulation, seeds 1 to 600; with room for pilots who turn less evenly. */
 const PAUSE: AngleSize = 1.5;
+/** ... and so small a pause is already more than holds have (0.32 at most, in simulation, seeds 1 to 300; none of 700 more had so much): maybe two corners that all but join. */
+const MAYBE_PAUSE: AngleSize = 0.6;
 /** The turning proper is between these shares of a turn of about half a circle, degrees, that began and ended within so many ms. Chosen. */
 const TURNING: readonly [Share, Share] = [0.12, 0.88];
 const HALF_TURN: AngleSize = 110;
@@ -38,12 +40,14 @@ export function likenessOf(
   const most = (test: (lap: FoundLap) => boolean) => 2 * laps.filter(test).length > laps.length;
   if (most((lap) => bendOutbound(ground, lap) > BEND)) return "other";
   if (ground.trueAirspeed > CIRCUIT_SPEED) return "hold";
-  if (pauseInTurns(ground, laps) > PAUSE) return "other";
+  const pause = pauseInTurns(ground, laps);
+  if (pause > PAUSE) return "other";
   const height = heightIn(motion, laps);
   if (height === "climbs-and-descends") return "other";
   const overRunway = runways.some((runway) => most((lap) => passesOver(ground, lap, runway)));
   if (overRunway && height === "unknown") return "other";
-  return overRunway || (height === "unknown" && runways.length === 0) ? "maybe" : "hold";
+  const unplaced = height === "unknown" && runways.length === 0;
+  return overRunway || unplaced || pause > MAYBE_PAUSE ? "maybe" : "hold";
 }
 
 const bendOutbound = (ground: Ground, { times }: FoundLap): AngleSize =>

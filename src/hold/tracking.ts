@@ -2,7 +2,7 @@
 import { acrossAt, type FullScale, needleOf } from "../quantity/needle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
-import { SPOKEN, strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
+import { knownAtEnds, SPOKEN, strayedAcross, unseenOf, unseenRecord } from "../quantity/unseen.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import { ESTABLISHED_NEEDLE, establishedRow } from "../track/index.ts";
 import type { HoldLap } from "./facts.ts";
@@ -23,13 +23,15 @@ export function trackingOf(
   if (end - start < 2) return null;
   const { time, across } = frame;
   const needle = across.map((a, i) => needleOf(scale, a, frame.along[i]!));
+  const trackErrorDeg = frame.track.slice(start, end).map((track) => offInbound(frame, track));
+  const first = start;
   const established = establishedRow({
     length: end - start,
     timed: true,
     timeMs: time.subarray(start, end),
     crossTrackNm: across.subarray(start, end),
     needle: needle.subarray(start, end),
-    trackErrorDeg: frame.track.slice(start, end).map((track) => offInbound(frame, track)),
+    trackErrorDeg,
     turnRate: frame.motion.turnRate.subarray(frame.start + start, frame.start + end),
     gapBefore: new Uint8Array(end - start),
   });
@@ -50,7 +52,7 @@ export function trackingOf(
   }
   const full = (i: number) => acrossAt(scale, 1, frame.along[Math.max(start, i)]!);
   const strayed = (speed: number, seconds: number, i: number) =>
-    strayedAcross(speed, seconds) / ((full(i - 1) + full(i)) / 2);
+    strayedAcross(speed, seconds, knownAtEnds(trackErrorDeg, i - first)) / ((full(i - 1) + full(i)) / 2);
   const unseen = unseenRecord(
     unseenOf(spedRows(frame), { start, end }, needle, strayed),
     needle[worst]!,

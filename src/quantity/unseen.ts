@@ -1,11 +1,13 @@
 /** What may have happened between two points of a log: bounded by leaving at a large correction and coming back. */
 import { DEGREES_PER_RADIAN } from "./factor.ts";
 import type { Span } from "./span.ts";
-import type { Feet, FeetPerMinute, Knots, NauticalMiles, Seconds } from "./units.ts";
+import type { AngleSize, Feet, FeetPerMinute, Knots, NauticalMiles, Seconds, TurnDegrees } from "./units.ts";
 import { distanceFlown, type WeighedRows } from "./weigh.ts";
 
 /** Off a course and back at this. Chosen: twice a usual correction, less than a cut that is made on purpose. */
-const CUT_TANGENT = Math.tan(20 / DEGREES_PER_RADIAN);
+const CUT: AngleSize = 20;
+/** An end of a silence tells of a larger one up to this: square to a line nobody flies along it. Chosen. */
+const LARGEST_CUT: AngleSize = 60;
 /** Degrees a second: a standard-rate turn (FAA-H-8083-15A). It keeps what a second hides small. */
 const TURN_RATE = 3;
 /** Without times a step is flown at this. Common practice for training aircraft, no source. */
@@ -29,11 +31,20 @@ function strayed(most: number, change: number, seconds: Seconds): number {
   return rate * (seconds / 2 - rate / change);
 }
 
-/** Off a line and back within some seconds at a ground speed. Half a mile in two minutes at 100 kt, nothing that shows in a second. */
-export function strayedAcross(speed: Knots, seconds: Seconds): NauticalMiles {
+/**
+ * Off a line and back within some seconds at a ground speed. Half a mile in two minutes at 100 kt, nothing that shows in a second.
+ * `known`: an angle to the line that the track had at an end of them, where that is more than the usual one: whoever left so may have gone on so.
+ */
+export function strayedAcross(speed: Knots, seconds: Seconds, known: TurnDegrees = 0): NauticalMiles {
   const perSecond = speed / 3600;
-  return strayed(perSecond * CUT_TANGENT, (perSecond * TURN_RATE) / DEGREES_PER_RADIAN, seconds);
+  const cut = Math.min(LARGEST_CUT, Math.max(CUT, Math.abs(known) || 0));
+  const most = perSecond * Math.tan(cut / DEGREES_PER_RADIAN);
+  return strayed(most, (perSecond * TURN_RATE) / DEGREES_PER_RADIAN, seconds);
 }
+
+/** The larger of the values that a column has at the ends of the step to a row; 0 where neither is known. */
+export const knownAtEnds = (column: Float64Array, row: number): number =>
+  Math.max(Math.abs(column[row - 1]!) || 0, Math.abs(column[row]!) || 0);
 
 /** Off a height and back within some seconds. `known`: a rate that the aircraft had at an end of them, where that is more than the usual one. */
 export function strayedInHeight(seconds: Seconds, known: FeetPerMinute = 0): Feet {

@@ -18,7 +18,7 @@ export function lapsCsv(document: DebriefDocument): string {
       ...["outbound_heading_asked_true_deg", "outbound_correction_asked_right_deg"],
       ...["outbound_between_turns_asked_s", "factor_asked", "factor_asked95"],
       ...["inbound_established_utc", "inbound_needle_worst_right", "inbound_needle95", "leg_timed"],
-      ...["leg_off_s", "leg_off_nm"],
+      ...["leg_off_s", "leg_off_nm", "outbound_unseen_s", "inbound_unseen_s"],
     ],
     document.exercises.flatMap((e, i) =>
       e.kind === "hold" && e.facts
@@ -43,5 +43,6 @@ function lapCells(lap: HoldLap): Cell[] {
     ...[solved?.outboundHeadingTrueDeg, solved?.outboundCorrectionDeg, solved?.outboundS, solved?.factor],
     ...[lap.doubt?.factor95, lap.tracking?.establishedUtc, lap.tracking?.worstNeedle, lap.tracking?.doubt95],
     ...[lap.legOff?.leg, lap.legOff?.seconds, lap.legOff?.distanceNm],
+    ...[outbound.unseen?.most, inbound?.unseen?.most],
   ];
 }

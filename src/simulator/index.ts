@@ -1,6 +1,7 @@
 /** Flies invented flights with known truth: for samples, demonstrations and the measuring of accuracy. */
 import type { Track } from "../track/track.ts";
-import { APPROACH_SAMPLES, drawnApproach } from "./approaches.ts";
+import { APPROACH_SAMPLES } from "./approach-samples.ts";
+import { drawnApproach } from "./approaches.ts";
 import { ARC_AND_DESCENT_PATTERNS } from "./arc-patterns.ts";
 import { everySecond, flyTrue, type TrueColumns } from "./flight.ts";
 import { gpxText } from "./gpx.ts";

@@ -7,6 +7,7 @@
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { trueOverEquivalent } from "./atmosphere.ts";
+import { putBackExchange } from "./exchange.ts";
 import { AIRSPEED, emptyFacts, type Facts, SHEAR_REACH, STANDARD_RATE, speedOf } from "./facts.ts";
 import { straighten, Trend } from "./straighten.ts";
 
@@ -79,6 +80,7 @@ function add(motion: Motion, facts: Facts, row: number, leg: number): number {
 
 function sampleTurn(motion: Motion, leg: Leg, index: number, flown: Uint8Array, facts: Facts): void {
   let due = -Infinity;
+  const first = facts.count;
   for (let k = leg.span.start; k < leg.span.end; k++) {
     if (motion.time[k]! < due || flown[k] === 0) continue;
     due = motion.time[k]! + TURN_STEP * 1000;
@@ -89,6 +91,7 @@ function sampleTurn(motion: Motion, leg: Leg, index: number, flown: Uint8Array, 
     facts.wanderShare[i] = 1;
     facts.noise[i] = motion.velocitySd[k]! ** 2;
   }
+  putBackExchange(facts, first);
 }
 
 function averageStraight(motion: Motion, leg: Leg, index: number, flown: Uint8Array, facts: Facts): void {

@@ -25,7 +25,7 @@ export interface Facts {
   readonly north: Float64Array;
   /**
    * Ground speed over that of the straight around, kt. It is put down to the airspeed, not turned with the nose: else
-   * a nose far off the track would explain every change of speed, and be believed for it.
+   * a nose far off the track would explain every change of speed, and be believed for it. In a turn: airspeed lost to height.
    */
   readonly excess: Float64Array;
   /** ft; NaN where unknown. */

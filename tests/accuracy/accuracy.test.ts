@@ -16,7 +16,8 @@ const MATCHED_SEEDS = 40;
 /**
  * Limits on the root mean square error of the wind vector, kt, widened by a third: twelve flights scatter so much. From
  * the prototype that the project was planned on and what was wanted of its successor (chosen courses); the hour by the
- * big run, as what is wanted there, 1.75 kt, is less than a filter told the moments of all changes has in these flights.
+ * big run: what is wanted there, 1.75 kt, would be had by believing that climbs keep the true airspeed and that the wind
+ * does not walk with height, as in these flights and seldom in real ones.
  */
 const LIMITS: Readonly<Record<string, number>> = {
   "one 360": 1.3 * 1.33,

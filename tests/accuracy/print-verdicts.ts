@@ -18,7 +18,7 @@ const WHY: Readonly<Record<string, string>> = {
   "height-briefed": "a GPS tells what the altimeter showed to 86 ft or worse (95 %)",
   "descent-height": "likewise, to 140 ft at 1,800 ft",
   "approach-fix-height": "likewise, to 130 ft so high above the field",
-  "approach-glide-path": "down to 200 ft a height known to 30 to 60 ft is half of the scale",
+  "approach-glide-path": "down to 200 ft a height known to 30 to 60 ft is a third of the scale and more",
 };
 
 const percent = (n: number, of: number) => `${((100 * n) / Math.max(1, of)).toFixed(1)} %`;

@@ -90,14 +90,17 @@ describe("by construction", () => {
 describe("by simulation: finals out of a circuit", () => {
   it.each(["rectangular-circuits", "narrow-circuits"])("%s: said to be that, and no hold", (name) => {
     // the first is joined from afar
-    const later = Array.from({ length: 4 }, (_, k) => flown(name, 5000 + k)).flatMap((motion) =>
+    const measured = Array.from({ length: 4 }, (_, k) => flown(name, 5000 + k)).flatMap((motion) =>
       findApproaches(motion, [runway])
         .slice(1)
         .map(
-          ({ exercise, span }) =>
-            measureApproach({ exercise, path: motion, span, motion, wind: null }).facts.joinedFrom,
+          ({ exercise, span }) => measureApproach({ exercise, path: motion, span, motion, wind: null }).facts,
         ),
     );
+    const later = measured.map(({ joinedFrom }) => joinedFrom);
+    // 1,000 ft are left on the downwind or base leg there, which is no gate of the final
+    for (const { gates } of measured)
+      for (const { lateral } of gates) expect(Math.abs(lateral?.value ?? 0)).toBeLessThan(6);
     expect(later.filter((joined) => joined === "circuit").length).toBeGreaterThanOrEqual(4);
     expect(later).not.toContain("hold");
     expect(later).not.toContain("procedure-turn");

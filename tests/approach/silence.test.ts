@@ -75,7 +75,18 @@ it("a gate that was passed in a silence has its doubt from it, and the verdict s
   expect([seen.gate.silentS ?? null, seen.verdict.verdict]).toEqual([null, "met"]);
   const silent = gateOf(without(rows, 3.5, 2.5));
   near(silent.gate.silentS!, 41, 1.5, "s");
+  near(seen.gate.groundSpeedKt!, 90, 1, "kt");
+  expect([silent.gate.groundSpeedKt, silent.gate.groundSpeedChangeKt]).toEqual([null, null]);
   // 20 degrees off and back at 90 kt for 20 s each way make over a tenth of a mile: more than half a scale
   expect(silent.gate.lateral!.doubt95).toBeGreaterThan(0.5);
   expect([silent.verdict.verdict, silent.verdict.reason]).toEqual(["cannot tell", "log-silent"]);
+});
+
+it("over the final fix in a silence, the height has the doubt of what the silence may hide", () => {
+  const rows = straightIn(9, () => 0, beam);
+  const passageOf = (shown: readonly Row[]) => measured(approachTo(FIELD), shown).facts.finalFixPassage!;
+  const [seen, silent] = [passageOf(rows), passageOf(without(rows, 5.5, 4.5))];
+  // 500 ft/min reached in 5 s: 42 s leave 8.33 ft/s times 21 less 5 s
+  near(silent.altitude95Ft! - seen.altitude95Ft!, 8.333 * (42 / 2 - 5), 8, "ft");
+  near(silent.altimeter95Ft! - seen.altimeter95Ft!, 8.333 * (42 / 2 - 5), 8, "ft");
 });

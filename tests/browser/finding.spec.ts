@@ -2,8 +2,8 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { legible } from "./legible.ts";
-import { addMany, allStand, onPage, rows, said } from "./logbook.ts";
-import { launch, sheetStands, type Watched, watchedPage } from "./page.ts";
+import { addMany, allStand, rows, said } from "./logbook.ts";
+import { launch, onPage, sheetStands, type Watched, watchedPage } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {

@@ -1,8 +1,8 @@
 /** The logbook takes flights in: many files at once, several flights of one file, the same again, habits over them, an older analysis. */
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { allStand, MANY, onPage, rows, said } from "./logbook.ts";
-import { drop, launch, openSample, sampleFile, sheetStands, type Watched } from "./page.ts";
+import { allStand, MANY, rows, said } from "./logbook.ts";
+import { drop, launch, onPage, openSample, sampleFile, sheetStands, type Watched } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {

@@ -1,19 +1,7 @@
 /** What the tests of the logbook share: four flights, the rows, what is said, tabs that die and tabs beside. */
-import type { Browser, Page } from "playwright-core";
-import { expect, inject } from "vitest";
-import { drop, type Given, sampleFile, type Watched, watchedPage } from "./page.ts";
-
-/** Work on a page that asks nothing of the network and complains of nothing. */
-export async function onPage(browser: Browser, work: (watched: Watched) => Promise<void>): Promise<void> {
-  const watched = await watchedPage(browser);
-  try {
-    await work(watched);
-    expect(watched.elsewhere, "requests that left the local server").toEqual([]);
-    expect(watched.trouble, "console errors and broken policies").toEqual([]);
-  } finally {
-    await watched.close();
-  }
-}
+import type { Page } from "playwright-core";
+import { inject } from "vitest";
+import { drop, type Given, sampleFile, type Watched } from "./page.ts";
 
 const NAMES = ["calm-and-tidy", "strong-crosswind-badly-corrected", "needle-chased", "hold-by-distance"];
 export const MANY: Given[] = NAMES.flatMap((name) => [

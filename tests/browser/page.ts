@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { inject } from "vitest";
+import { expect, inject } from "vitest";
 
 /** The one browser of all tests; closing it closes only what was opened here. */
 export const launch = (): Promise<Browser> => chromium.connect(inject("browser"));
@@ -64,6 +64,22 @@ export async function saved(
   const path = join(mkdtempSync(join(inject("scratch"), "saved-")), "saved.html");
   await download.saveAs(path);
   return { name: download.suggestedFilename(), path, text: readFileSync(path, "utf8") };
+}
+
+/** Work on a page that asks nothing of the network and complains of nothing. */
+export async function onPage(
+  browser: Browser,
+  work: (watched: Watched) => Promise<void>,
+  options: BrowserContextOptions = {},
+): Promise<void> {
+  const watched = await watchedPage(browser, options);
+  try {
+    await work(watched);
+    expect(watched.elsewhere, "requests that left the local server").toEqual([]);
+    expect(watched.trouble, "console errors and broken policies").toEqual([]);
+  } finally {
+    await watched.close();
+  }
 }
 
 export interface Given {

@@ -1,8 +1,8 @@
 /** Two tabs on one logbook, and on one sheet. */
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { addMany, allStand, anotherTab, onPage, rows, said } from "./logbook.ts";
-import { launch, openSample, sheetStands, type Watched } from "./page.ts";
+import { addMany, allStand, anotherTab, rows, said } from "./logbook.ts";
+import { launch, onPage, openSample, sheetStands, type Watched } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {

@@ -9,6 +9,8 @@ export default defineConfig({
     include: ["**/*.spec.ts"],
     globalSetup: ["./served.ts"],
     testTimeout: 90_000,
+    // On a busy machine a page answers late; what never comes fails all the same.
+    expect: { poll: { timeout: 20_000 } },
     hookTimeout: 300_000,
     // One file at a time: they share one machine.
     fileParallelism: false,

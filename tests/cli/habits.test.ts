@@ -1,91 +1,24 @@
-/** `hindtrack habits` as a user calls it: built, started as a process on a folder, ended in the middle, started again. */
-import { spawn, spawnSync } from "node:child_process";
-import {
-  copyFileSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  symlinkSync,
-  writeFileSync,
-} from "node:fs";
-import { tmpdir } from "node:os";
+/** `hindtrack habits` as a user calls it: built, started as a process on a folder. */
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { csvParse } from "d3-dsv";
-import { build } from "vite";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { zipSync } from "fflate";
+import { describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
-import { gpxText } from "../../src/simulator/gpx.ts";
-import { fly, pilotLesson } from "../../src/simulator/index.ts";
+import {
+  debriefs,
+  flySeason,
+  habits,
+  LESSONS,
+  logs,
+  made,
+  newFolder,
+  season,
+  seasonOut,
+  whole,
+} from "./season.ts";
 
-const ROOT = join(import.meta.dirname, "../..");
-const scratch = mkdtempSync(join(tmpdir(), "hindtrack-habits-"));
-const program = join(scratch, "cli", "hindtrack.js");
-const season = join(scratch, "season");
-const LESSONS = 6;
-
-function habits(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, "habits", ...args], {
-    encoding: "utf8",
-    cwd: scratch,
-  });
-  return { status, stdout, stderr };
-}
-
-const made = (out: string): string[] =>
-  existsSync(out) ? readdirSync(out).filter((name) => name.endsWith(".debrief.json")) : [];
-const stems = (names: readonly string[]): string[] => names.map((name) => name.split(".")[0] ?? "");
-
-const lesson = (day: number): string => `lesson-${day}`;
-/** The debriefs of the whole season, and what was said of it. */
-const seasonOut = join(scratch, "season-out");
-let whole: ReturnType<typeof habits>;
-
-beforeAll(async () => {
-  await build({
-    configFile: join(ROOT, "src/cli/vite.config.ts"),
-    logLevel: "error",
-    build: { outDir: join(scratch, "cli"), emptyOutDir: true },
-  });
-  // packages are found from where the program lies
-  symlinkSync(join(ROOT, "node_modules"), join(scratch, "node_modules"), "dir");
-  mkdirSync(season);
-  for (let day = 1; day <= LESSONS; day++) {
-    const scenario = pilotLesson("descends-late", day, "right");
-    writeFileSync(join(season, `${lesson(day)}.gpx`), gpxText(fly(scenario, day).track, 5));
-    writeFileSync(join(season, `${lesson(day)}.yaml`), scenario.brief ?? "");
-  }
-  whole = habits(season, "--out", seasonOut);
-}, 180_000);
-afterAll(() => rmSync(scratch, { recursive: true, force: true }));
-
-let times = 0;
-const newFolder = (): string => {
-  const folder = join(scratch, `folder-${++times}`);
-  mkdirSync(folder);
-  return folder;
-};
-
-/** A folder of its own with some of the lessons as logs with their briefs. */
-function logs(...days: readonly number[]): string {
-  const folder = newFolder();
-  for (const day of days)
-    for (const ending of ["gpx", "yaml"])
-      copyFileSync(join(season, `${lesson(day)}.${ending}`), join(folder, `${lesson(day)}.${ending}`));
-  return folder;
-}
-
-/** The debriefs of some of the lessons, as they were made, in a folder. */
-function debriefs(folder: string, ...days: readonly number[]): string {
-  mkdirSync(folder, { recursive: true });
-  for (const name of made(seasonOut))
-    if (days.some((day) => name.startsWith(`${lesson(day)}.`)))
-      copyFileSync(join(seasonOut, name), join(folder, name));
-  return folder;
-}
+flySeason();
 
 // each starts the program several times, on a machine that may have other things to do
 describe("hindtrack habits", { timeout: 180_000 }, () => {
@@ -133,87 +66,8 @@ describe("hindtrack habits", { timeout: 180_000 }, () => {
     expect(made(join(out, "more"))).toHaveLength(1);
   });
 
-  it("makes again only what is new, changed or damaged, and leaves no older debrief behind", () => {
-    const folder = logs(1, 2, 3, 4);
-    const out = debriefs(join(folder, "out"), 1, 2, 3);
-    const before = new Map(made(out).map((name) => [name, statSync(join(out, name)).mtimeMs]));
-    const brief = readFileSync(join(folder, "lesson-2.yaml"), "utf8");
-    writeFileSync(join(folder, "lesson-2.yaml"), brief.replace("Two courses", "Again two courses"));
-    const torn = join(out, made(out).find((name) => name.startsWith("lesson-3."))!);
-    writeFileSync(torn, readFileSync(torn, "utf8").slice(0, 900));
-    expect(habits(folder, "--out", out).status).toBe(0);
-    expect(stems(made(out))).toEqual(["lesson-1", "lesson-2", "lesson-3", "lesson-4"]);
-    const kept = made(out).filter((name) => statSync(join(out, name)).mtimeMs === before.get(name));
-    expect(stems(kept)).toEqual(["lesson-1"]);
-    documentSchema.parse(JSON.parse(readFileSync(torn, "utf8")));
-  });
-
   it("says the same of debriefs as of the logs that they were made from", () => {
     expect(habits(seasonOut).stdout).toBe(whole.stdout);
-  });
-
-  it("a flight that lies there as a log and as a document counts once", () => {
-    const folder = logs(1, 2);
-    const out = debriefs(join(folder, "out"), 1, 2);
-    const [document] = made(out);
-    copyFileSync(join(out, document!), join(folder, "a-lesson.debrief.json"));
-    const { status, stdout, stderr } = habits(folder, "--out", out);
-    expect(status).toBe(0);
-    expect(stdout).toContain("2 flights, ");
-    expect(stderr).toMatch(/a-lesson\.debrief\.json: the same flight as lesson-1\.gpx; counted once/);
-    const rows = csvParse(readFileSync(join(out, "exercises.csv"), "utf8"));
-    expect([...new Set(rows.map((row) => row.flight))]).toEqual(["lesson-1.gpx", "lesson-2.gpx"]);
-  });
-
-  it("keeps debriefs beside their logs as well: a changed brief counts at once, and the older debrief is gone", () => {
-    const folder = debriefs(logs(1, 2), 1, 2);
-    const brief = readFileSync(join(folder, "lesson-2.yaml"), "utf8");
-    writeFileSync(join(folder, "lesson-2.yaml"), brief.replace("Two courses", "Again two courses"));
-    const { status, stdout, stderr } = habits(folder, "--out", folder);
-    expect(status).toBe(0);
-    expect(stdout).toContain("2 flights, ");
-    expect(stderr).not.toContain("counted once");
-    expect(made(folder)).toHaveLength(2);
-    expect(readFileSync(join(folder, made(folder)[1]!), "utf8")).toContain("Again two courses");
-  });
-
-  it("says which brief it took, that a log breaks off, and how many files it could not use", () => {
-    const folder = logs(1, 2);
-    copyFileSync(join(folder, "lesson-1.yaml"), join(folder, "lesson-1.yml"));
-    const log = readFileSync(join(folder, "lesson-2.gpx"), "utf8");
-    writeFileSync(join(folder, "lesson-2.gpx"), log.slice(0, log.length / 2));
-    writeFileSync(join(folder, "empty.gpx"), "");
-    const { status, stderr } = habits(folder);
-    expect(status).toBe(1);
-    expect(stderr).toContain("lesson-1.gpx: its brief is lesson-1.yaml; lesson-1.yml was not used");
-    expect(stderr).toMatch(/lesson-2\.gpx, line \d+.*the file breaks off/);
-    expect(stderr).toMatch(/1 of 3 could not be used; the rest was done[\s\S]*empty\.gpx.*the file is empty/);
-  });
-
-  it("clears away what a killed run left half written, and nothing of a run that goes on", () => {
-    const folder = logs(1);
-    const out = join(folder, "out");
-    mkdirSync(out);
-    const ended = spawnSync(process.execPath, ["-e", ""]).pid;
-    for (const pid of [ended, process.pid]) writeFileSync(join(out, `.exercises.csv.${pid}.part`), "");
-    expect(habits(folder, "--out", out).status).toBe(0);
-    expect(readdirSync(out).filter((name) => name.endsWith(".part"))).toEqual([
-      `.exercises.csv.${process.pid}.part`,
-    ]);
-  });
-
-  it("is not stopped by bad files: they are named at the end, and the exit code is 1", () => {
-    const folder = debriefs(logs(5), 1, 2, 3, 4);
-    writeFileSync(join(folder, "bad.gpx"), "no log at all");
-    writeFileSync(join(folder, "torn.debrief.json"), '{ "format": "hindtrack-debrief", "version": 1');
-    writeFileSync(join(folder, "lesson-5.yaml"), "brief: 1\nexercises:\n  - { corse: 12 }\n");
-    const { status, stdout, stderr } = habits(folder);
-    expect(status).toBe(1);
-    expect(stdout).toContain("4 flights, ");
-    expect(stderr).toMatch(/bad\.gpx.*not a track log/);
-    expect(stderr).toMatch(/torn\.debrief\.json.*cut off or damaged/);
-    expect(stderr).toMatch(/lesson-5\.yaml, line 3.*no exercise that is known/);
-    expect(stderr).not.toMatch(/ at .*\.js:\d+/);
   });
 
   it("chooses by pilot, aircraft and period, as flights.csv names them", () => {
@@ -231,41 +85,26 @@ describe("hindtrack habits", { timeout: 180_000 }, () => {
     expect(nobodys.stdout).toContain("0 flights, 0 exercises.");
   });
 
-  it.each([
-    [
-      "a folder that is not there",
-      ["/no/such/folder"],
-      1,
-      /no\/such\/folder: cannot read it: there is no such file/,
-    ],
-    ["a day that is none", [".", "--from", "17.10.2026"], 2, /a day is written as in 2026-10-17/],
-    ["no cores", [".", "--jobs", "0"], 2, /count from 1/],
-    ["labels that are not there", [".", "--labels", "none.csv"], 1, /none\.csv: cannot read it/],
-    ["nothing to look at", ["."], 1, /no track logs or debriefs in it/],
-  ])("complains in plain words: %s", (_, args, code, words) => {
-    const folder = newFolder();
-    const { status, stdout, stderr } = habits(...args.map((a) => (a === "." ? folder : a)));
-    expect({ status, stdout }).toEqual({ status: code, stdout: "" });
-    expect(stderr).toMatch(words);
-  });
-
-  it("ended in the middle by the system, it loses nothing that was finished", async () => {
-    const folder = logs(1, 2, 3);
+  it("counts every flight of a file that holds several, keeps a debrief of each, and makes none of them twice", () => {
+    const folder = logs(1, 2);
+    const packed = zipSync(
+      Object.fromEntries(["lesson-1.gpx", "lesson-2.gpx"].map((n) => [n, readFileSync(join(folder, n))])),
+    );
+    for (const name of readdirSync(folder)) rmSync(join(folder, name));
+    writeFileSync(join(folder, "both.kmz"), packed);
     const out = join(folder, "out");
-    const child = spawn(process.execPath, [program, "habits", folder, "--out", out, "--jobs", "1"], {
-      stdio: "ignore",
-    });
-    const ended = new Promise((resolve) => child.once("exit", resolve));
-    for (let waits = 0; made(out).length < 1 && waits < 1000; waits++)
-      await new Promise((resolve) => setTimeout(resolve, 30));
-    child.kill("SIGKILL");
-    await ended;
-    const finished = made(out);
-    expect(finished.length).toBeGreaterThanOrEqual(1);
-    const before = finished.map((name) => statSync(join(out, name)).mtimeMs);
-    for (const name of finished) documentSchema.parse(JSON.parse(readFileSync(join(out, name), "utf8")));
-    expect(habits(folder, "--out", out).status).toBe(0);
-    expect(finished.map((name) => statSync(join(out, name)).mtimeMs)).toEqual(before);
-    expect(made(out)).toHaveLength(3);
+    const first = habits(folder, "--out", out);
+    expect(first).toMatchObject({ status: 0 });
+    expect(first.stdout).toContain("2 flights, ");
+    expect(made(out).map((name) => name.replace(/[0-9a-f]{12}/, "KEY"))).toEqual(
+      expect.arrayContaining(["both.KEY.debrief.json", expect.stringMatching(/^both\.flight-[12]\.KEY/)]),
+    );
+    const rows = csvParse(readFileSync(join(out, "exercises.csv"), "utf8"));
+    expect(new Set(rows.map((row) => row.flight))).toEqual(
+      new Set(["both.kmz, flight 1", "both.kmz, flight 2"]),
+    );
+    const before = made(out).map((name) => statSync(join(out, name)).mtimeMs);
+    expect(habits(folder, "--out", out).stdout).toBe(first.stdout);
+    expect(made(out).map((name) => statSync(join(out, name)).mtimeMs)).toEqual(before);
   });
 });

@@ -21,7 +21,7 @@ import { keepRows } from "../../src/track/rows.ts";
 /** Codes as they are written where they are made. */
 const CODES = [
   ...["course/arc-finding", "course/descent-finding", "hold/finding", "hold/leg-finding"],
-  ...["approach/finding", "approach/unstable"],
+  ...["approach/finding", "approach/tracking-finding", "approach/unstable"],
 ].flatMap((file) => {
   const source = readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), "utf8");
   const made = source.matchAll(/(?:\bcode: |excursionFinding\(\s*|\bcode = |\? |: )"([a-z]+(?:-[a-z]+)*)"/g);

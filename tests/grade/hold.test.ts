@@ -100,6 +100,14 @@ describe("FAA AIM 5-3-8 j, FIG 5-3-4: direct from 70 degrees off one side to 110
     expect(verdict("hold-entry", { flown: null })).toMatchObject({ reason: "entry-not-clear" });
     expect(verdict("hold-entry", { flownTurns: "left" })).toMatchObject({ reason: "wrong-way" });
   });
+
+  it("nor can legs of a racetrack on the other side be held against what was asked", () => {
+    for (const [id, offNm] of [["hold-leg-time"], ["hold-leg-length", 0.1]] as const)
+      expect(verdict(id, { flownTurns: "left", ...(offNm ? { offNm } : {}) })).toMatchObject({
+        verdict: "cannot tell",
+        reason: "wrong-way",
+      });
+  });
 });
 
 describe("FAA-S-ACS-8C III.B.S4: at most ¾ scale inbound, ±100 ft; Part-FCL appendix 7: half scale", () => {

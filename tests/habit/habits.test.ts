@@ -1,49 +1,9 @@
 /** What is said of flights, and above all what is not: by made-up exercises whose answer is plain. */
 import { describe, expect, it } from "vitest";
-import {
-  chooseFlights,
-  type Habit,
-  habitsOf,
-  LEAST_EXERCISES,
-  type ObservedFlight,
-  practiseNext,
-  TENDENCIES,
-} from "../../src/habit/index.ts";
+import { habitsOf, LEAST_EXERCISES, TENDENCIES } from "../../src/habit/index.ts";
 import { seeded } from "../support/flown.ts";
 import { near } from "../support/near.ts";
-
-const DAY = 86_400_000;
-const START = Date.UTC(2026, 2, 1, 9);
-
-/** A flight whose exercises say these values, in tolerances, of each tendency named. */
-function flight(
-  index: number,
-  says: Readonly<Record<string, readonly number[]>>,
-  labels: { pilot?: string; aircraft?: string } = {},
-): ObservedFlight {
-  return {
-    id: `flight ${index}`,
-    title: `Lesson ${index}`,
-    startUtc: new Date(START + index * DAY).toISOString(),
-    endUtc: new Date(START + index * DAY + 3_600_000).toISOString(),
-    pilot: labels.pilot ?? null,
-    aircraft: labels.aircraft ?? null,
-    observations: Object.entries(says).flatMap(([tendency, values]) =>
-      values.map((value, exercise) => ({ tendency, exercise, value, doubt95: 0.1, tolerance: 30 })),
-    ),
-  };
-}
-
-const flights = (count: number, says: (i: number) => Readonly<Record<string, readonly number[]>>) =>
-  Array.from({ length: count }, (_, i) => flight(i, says(i)));
-
-function habitNamed(id: string, of: readonly ObservedFlight[]): Habit {
-  const habit = habitsOf(of).habits.find((h) => h.id === id);
-  if (!habit) throw new Error(`no ${id}`);
-  return habit;
-}
-
-const late = (of: readonly ObservedFlight[]) => habitNamed("descent-late", of);
+import { flights, late } from "./made-up-flights.ts";
 
 describe("nothing is said of too little", () => {
   it.each([
@@ -155,57 +115,5 @@ describe("what is said", () => {
 
   it("no trend of fewer than five flights", () => {
     expect(late(flights(4, (i) => ({ "descent-late": [2 - 0.5 * i, 2 - 0.5 * i] }))).trend).toBeNull();
-  });
-});
-
-describe("practise next", () => {
-  it("the largest habits, and after them what may be beyond the tolerance and whose side is known", () => {
-    const { normal } = seeded(30);
-    // mean 1.3, standard error 0.53: surely above 0 (1.3 / 0.53 = 2.5, Student's 2.36 with 7), not surely above 0.25
-    const unsure = [3, -0.7, 2.5, 0.4, 2.7, 0, 2.4, 0.1];
-    const report = habitsOf(
-      flights(8, (i) => ({
-        "descent-late": [1.5 + 0.2 * normal()],
-        chasing: [2 + 0.2 * normal()],
-        "leg-time": [unsure[i]!],
-        "needle-side": [0.02 * normal()],
-        "roll-out-past-left": [2 * normal()],
-      })),
-    );
-    const items = practiseNext(report);
-    expect(items.map(({ habit, sure }) => [habit.id, sure])).toEqual([
-      ["chasing", true],
-      ["descent-late", true],
-      ["leg-time", false],
-    ]);
-  });
-
-  it("is never more than three", () => {
-    const report = habitsOf(
-      flights(8, (i) =>
-        Object.fromEntries(TENDENCIES.slice(0, 6).map(({ id }, k) => [id, [2 + 0.01 * ((i + k) % 3)]])),
-      ),
-    );
-    expect(practiseNext(report)).toHaveLength(3);
-  });
-});
-
-describe("which flights", () => {
-  const all = [
-    flight(5, {}, { pilot: "A", aircraft: "X" }),
-    flight(1, {}, { pilot: "B", aircraft: "X" }),
-    flight(3, {}, { pilot: "A", aircraft: "Y" }),
-    { ...flight(9, {}), startUtc: null, endUtc: null },
-  ];
-  const ids = (choice: Parameters<typeof chooseFlights>[1]) => chooseFlights(all, choice).map(({ id }) => id);
-
-  it("all of them in flown order, those without a time last", () => {
-    expect(ids({})).toEqual(["flight 1", "flight 3", "flight 5", "flight 9"]);
-  });
-  it("by pilot, aircraft and period, the end left out", () => {
-    expect(ids({ pilot: "A" })).toEqual(["flight 3", "flight 5"]);
-    expect(ids({ pilot: "A", aircraft: "Y" })).toEqual(["flight 3"]);
-    expect(ids({ from: all[2]!.startUtc, to: all[0]!.startUtc })).toEqual(["flight 3"]);
-    expect(ids({ pilot: "nobody" })).toEqual([]);
   });
 });

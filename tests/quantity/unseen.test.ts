@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { strayedAcross, strayedInHeight, unseenOf } from "../../src/quantity/unseen.ts";
 import { near } from "../support/near.ts";
 
-/** Turned away at 3° a second to 20° at most, turned back so as to be along the course again at the end: the farthest off. */
-function flown(kt: number, seconds: number): number {
+/** Turned away at 3° a second to 20° at most, or to another angle, turned back so as to be along the course again at the end: the farthest off. */
+function flown(kt: number, seconds: number, cut = 20): number {
   const step = 0.01;
   let [angle, off, farthest] = [0, 0, 0];
   for (let t = 0; t < seconds / 2; t += step) {
@@ -12,7 +12,7 @@ function flown(kt: number, seconds: number): number {
     const out = t < seconds / 4 ? 1 : -1;
     const left = seconds / 2 - t;
     if (out > 0 || left * 3 <= angle) angle += out * 3 * step;
-    angle = Math.max(0, Math.min(20, angle));
+    angle = Math.max(0, Math.min(cut, angle));
     off += (kt / 3600) * Math.tan((angle * Math.PI) / 180) * step;
     farthest = Math.max(farthest, off);
   }
@@ -30,6 +30,12 @@ describe("how far an aircraft may have gone off and come back", () => {
   ])("%i kt, %i s: the distance of a flight stepped through, within 5 %%", (kt, seconds) => {
     const off = flown(kt, seconds);
     near(strayedAcross(kt, seconds), off, 0.05 * off + 1e-5, "NM");
+  });
+
+  it("whoever left a line at 35° may have gone on so; at 5° he may have turned to the usual 20° all the same", () => {
+    near(strayedAcross(100, 112, -35), flown(100, 112, 35), 0.05 * flown(100, 112, 35), "NM");
+    near(strayedAcross(100, 112, 5), strayedAcross(100, 112), 1e-12, "NM");
+    near(strayedAcross(100, 112, Number.NaN), strayedAcross(100, 112), 1e-12, "NM");
   });
 
   it("a second hides less than a metre, five seconds less than ten: the figures of a dense log stand", () => {

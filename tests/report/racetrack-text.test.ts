@@ -36,7 +36,13 @@ describe("the next hold as text", () => {
     expect(said({ wind: "247/60" })).toContain("No solution with this leg");
     expect(said({ wind: "247/60" })).toContain("Without a correction for 60 s");
     expect(said({ wind: "calm" })).toContain("In still air: no correction, 60 s outbound.");
-    expect(said({ wind: "157/120" })).toContain("No solution: no heading holds the inbound course");
+    expect(said({ wind: "157/120" })).toContain(
+      "No solution: a wind of 120 kt is no weaker than the true airspeed, 100 kt.",
+    );
+    // by hand: (180 kt x 60 s inbound + 80 kt x 120 s of turning) / 20 kt outbound
+    expect(said({ wind: "67/80" })).toContain(
+      "none outbound, 1020 s. That is outside 15 to 180 s, and hardly flyable as it stands.",
+    );
   });
 
   it("says true where it is true, and flags what nobody flies", () => {

@@ -14,7 +14,7 @@ import { MarkedWay } from "./MarkedWay.tsx";
 import { PointedAlong } from "./PointedAlong.tsx";
 import { HeightAxis, MileAxis } from "./ProfileAxes.tsx";
 import { ProfileGround } from "./ProfileGround.tsx";
-import { ProfileMarks } from "./ProfileMarks.tsx";
+import { GateUprights, ProfileMarks } from "./ProfileMarks.tsx";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { DoubtBand, stripY } from "./Strip.tsx";
 import { fixedScales } from "./scale.ts";
@@ -90,6 +90,7 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
               />
             ))}
           </g>
+          <GateUprights {...{ facts, window, l }} />
           <ProfileGround {...{ exercise, series, heights, window, l, clip, narrow }} />
           <g clip-path={`url(#${clip})`}>
             <JudgedLine stretches={stretches} point={(row) => [l.x(distance[row]), flownY(row)]} />

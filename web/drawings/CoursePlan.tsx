@@ -26,8 +26,8 @@ import { WorkedWay } from "./WorkedWay.tsx";
 import type { Point } from "./windGeometry.ts";
 import { millimetreText } from "./words.ts";
 
-/** Narrower than the chart, so that plan and figures of an exercise share a page. */
-const PAPER_PX = 470;
+/** So small that it stands on the page of its chart, on Letter too. */
+const PAPER_PX = 350;
 
 export function CoursePlan(props: {
   exercise: CourseRecord;

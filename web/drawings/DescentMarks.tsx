@@ -83,7 +83,7 @@ function Wanted({ exercise, facts, l, narrow }: Props) {
       <text
         class="lab-i halo"
         x={narrow ? x - GATE_PX - 6 : l.right + 7}
-        y={narrow ? y + 14 : y + 4}
+        y={narrow ? y + 2 : y + 4}
         text-anchor={narrow ? "end" : "start"}
       >
         {count(facts.toFt)} ft

@@ -19,7 +19,7 @@ import { millimetreText } from "./words.ts";
 const PAPER_PX = 700;
 const MOST_HEIGHT_MM = 130;
 /** On paper it shares the first page with the head and the line-up. */
-const PAPER_HEIGHT_MM = 105;
+const PAPER_HEIGHT_MM = 88;
 const MARGIN_PX = 48;
 /** On paper the page is short, and nothing but arrows stands in the margin. */
 const PAPER_MARGIN_PX = 34;

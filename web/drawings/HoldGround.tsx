@@ -38,7 +38,7 @@ export interface HoldGroundProps {
   readonly flown?: readonly HoldLine[];
   /** What was flown, under the line of what was asked; and the marks over both. */
   readonly lines?: (place: Place) => ComponentChildren;
-  readonly marks?: (place: Place) => ComponentChildren;
+  readonly marks?: (place: Place, width: number) => ComponentChildren;
 }
 
 const TICK_PX = 5;
@@ -117,7 +117,7 @@ export function HoldGround(props: HoldGroundProps) {
           {stillAir && <path class="still" d={pathThrough(pointsOf(stillAir, place))} />}
           {props.lines?.(place)}
           {solved && <path class="solved" d={pathThrough(pointsOf(solved, place))} />}
-          {props.marks?.(place)}
+          {props.marks?.(place, width)}
           <text
             class="lab-i halo"
             x={abeam[0] + side * 5}

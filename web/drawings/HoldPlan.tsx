@@ -53,13 +53,13 @@ export function HoldPlan(props: {
           ))}
         </>
       )}
-      marks={(place) => (
+      marks={(place, width) => (
         <>
           {laps.map((lap, i) => (
             <Chevron key={i} lap={lap} place={place} />
           ))}
           <Numbers laps={laps} place={place} />
-          <RollOuts facts={facts} place={place} />
+          <RollOuts facts={facts} place={place} width={width} />
           <CursorRing cursor={cursor} timeMs={series.timeMs} points={pointsOf(series, place)} />
         </>
       )}
@@ -115,7 +115,7 @@ function worstMiss(facts: HoldFacts) {
 }
 
 /** A ring where each lap rolled out, and the farthest miss as a dimension. */
-function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
+function RollOuts({ facts, place, width }: { facts: HoldFacts; place: Place; width: number }) {
   const { laps } = facts;
   const missed = worstMiss(facts);
   return (
@@ -125,6 +125,8 @@ function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
           from={place(missed.alongNm, 0)}
           to={place(missed.alongNm, missed.acrossNm)}
           words={sided(missed.acrossNm, 2, " NM")}
+          holdingSide={facts.turns === "right" ? 1 : -1}
+          width={width}
         />
       )}
       {laps.map(({ rollOut, startUtc }) => {
@@ -136,9 +138,17 @@ function RollOuts({ facts, place }: { facts: HoldFacts; place: Place }) {
   );
 }
 
-/** The number stands on the other side of the course than the ring. */
-function Miss({ from, to, words }: { from: Point; to: Point; words: string }) {
+/** As wide as "0.19 NM L" is written. */
+const MISS_PX = 60;
+
+/** The number stands on the side where nobody should fly, clear of the laps: beyond the ring where that lies there and leaves room. */
+function Miss(props: { from: Point; to: Point; words: string; holdingSide: 1 | -1; width: number }) {
+  const { from, to, words, holdingSide, width } = props;
   const ringSide = to[0] < from[0] ? -1 : 1;
+  const beyond = to[0] + ringSide * 9;
+  const end = beyond + ringSide * MISS_PX;
+  const outside = ringSide !== holdingSide && end >= 0 && end <= width;
+  const [x, way] = outside ? [beyond, ringSide] : [from[0] - ringSide * 12, -ringSide];
   const head = ringSide * 6;
   return (
     <>
@@ -151,12 +161,7 @@ function Miss({ from, to, words }: { from: Point; to: Point; words: string }) {
           />
         </>
       )}
-      <text
-        class="lab out halo"
-        x={from[0] - ringSide * 12}
-        y={from[1] + 4}
-        text-anchor={ringSide === 1 ? "end" : "start"}
-      >
+      <text class="lab out halo" x={x} y={from[1] + 4} text-anchor={way === 1 ? "start" : "end"}>
         {words}
       </text>
     </>

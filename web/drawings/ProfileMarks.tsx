@@ -14,6 +14,24 @@ interface Props {
   readonly narrow: boolean;
 }
 
+/** The uprights at the gates, beneath everything: the words of the ground keep clear of them by their halo. */
+export function GateUprights({ facts, l, window }: Pick<Props, "facts" | "l" | "window">) {
+  return (
+    <g>
+      {facts.gates.map(({ heightFt, distanceNm }) => {
+        if (distanceNm === null || distanceNm > window.farNm) return null;
+        const x = l.x(distanceNm);
+        return (
+          <g key={heightFt}>
+            <path class="gate" d={line(x, l.y(heightFt) - 26, x, l.profile.bottom)} />
+            <path class="gate thin" d={line(x, l.lateral.top, x, l.axis)} />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
 export function ProfileMarks(props: Props) {
   return (
     <g>
@@ -52,9 +70,7 @@ function Gates({ facts, l, window, narrow }: Props) {
         const [x, y] = [l.x(distanceNm), l.y(heightFt)];
         return (
           <g key={heightFt}>
-            <path class="gate" d={line(x, y - 26, x, l.profile.bottom)} />
             <path class="gate" d={line(x - 12, y, x + 12, y)} />
-            <path class="gate thin" d={line(x, l.lateral.top, x, l.axis)} />
             <text class="lab-i halo" x={x + 4} y={y - 28}>
               {narrow ? `${count(heightFt)} ft` : `gate ${count(heightFt)} ft`}
             </text>

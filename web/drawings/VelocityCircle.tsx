@@ -25,7 +25,7 @@ export function VelocityCircle({
   series: FlightSeries;
   document: DebriefDocument;
 }) {
-  const { narrow } = surroundings().value;
+  const { narrow, paper } = surroundings().value;
   const velocities = turnVelocities(series.path, debrief.wind?.altitudeFt ?? null);
   const { wind } = debrief;
   if (velocities.length === 0) return null;
@@ -49,7 +49,7 @@ export function VelocityCircle({
   const [west, right] = [Math.min(0, ...corners.map((v) => v[0])), Math.max(0, ...corners.map((v) => v[0]))];
   const [south, top] = [Math.min(0, ...corners.map((v) => v[1])), Math.max(0, ...corners.map((v) => v[1]))];
   // A fast aircraft would not fit: its scale goes down by whole millimetres, and the scale bar says so.
-  const fixedMm = fixedScales(narrow).mmPerTenKnotsOfCircle;
+  const fixedMm = fixedScales(narrow || paper).mmPerTenKnotsOfCircle;
   const widest = (narrow ? WIDEST_NARROW_PX : WIDEST_PX) / PX_PER_MM;
   const fitting = Math.max(1, Math.floor((widest * 10) / (right - west)));
   const mm = Math.min(fixedMm, fitting);
@@ -88,7 +88,12 @@ export function VelocityCircle({
         </>
       )}
       {known && <WindSign wind={known} x={x(0)} y={y(0)} pxPerKnot={px} fromRing />}
-      <text class="lab" x={x(0) - 8} y={y(0) + 15} text-anchor="end">
+      <text
+        class="lab halo"
+        x={x(0) + (east < 0 ? 8 : -8)}
+        y={y(0) + (north < 0 ? -6 : 15)}
+        text-anchor={east < 0 ? "start" : "end"}
+      >
         0
       </text>
       <path class="scalebar" d={`M14 ${height - 18}V${height - 14}H${14 + 50 * px}V${height - 18}`} />

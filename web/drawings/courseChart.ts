@@ -97,6 +97,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       },
     };
   }
+  const moments = momentsOf(facts.excursions, series);
   const plugins: Plugin<"line">[] = [
     frame({
       axis: "needle",
@@ -115,6 +116,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
       miles: isolineMiles(facts.scale, typicalDistance(series)),
       x,
       distanceNm: series.distanceToFixNm,
+      namesOn: moments.rings.some((ring) => ring.chart === "needle" && ring.y < 0) ? 1 : -1,
       palette,
     }),
     ...(limit === null
@@ -135,7 +137,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
     plugins.splice(1, 0, frame({ axis: "error", quiet: QUIET_DEG, title: "Track angle error", palette }));
     plugins.push(
       dimensionLines({
-        moments: momentsOf(facts.excursions, series),
+        moments,
         axes: { needle: "needle", error: "error" },
         palette,
       }),

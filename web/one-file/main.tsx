@@ -18,7 +18,9 @@ render(
     <a class="skip" href="#content">
       To the content
     </a>
-    <p class="top name">Hindtrack</p>
+    <p class="top">
+      <span class="name">Hindtrack</span>
+    </p>
     <main id="content" tabIndex={-1}>
       <Sheet flight={carried} />
     </main>

@@ -37,7 +37,8 @@ export function CourseDrawings({ exercise, series, legs, cursor }: Props) {
           Grey: needle under a quarter, track error under 3°. <ScaleSwitch fit={fit} set={setFit} />
         </figcaption>
       </figure>
-      <figure>
+      {/* On paper the plan of a straight line says no more than the chart above it. */}
+      <figure class={exercise.source === "fitted" ? "screen" : ""}>
         <CoursePlan
           exercise={exercise}
           series={drawn}

@@ -49,7 +49,7 @@ export function Exercise({ number, exercise, log, offer, children }: Props) {
         )}
       </div>
       <div class="hd">
-        <h2 id={`${id}-title`}>{title}</h2>
+        <h2 id={`${id}-title`}>{bound(title)}</h2>
         <p class="finding">{bound(exerciseSentence(told))}</p>
         {source === "fitted" && (
           <p class="fine">A line fitted to what was flown: straightness, not deviation.</p>

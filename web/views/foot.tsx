@@ -33,8 +33,8 @@ export function Foot({ document }: { document: DebriefDocument }) {
         {variation &&
           `; variation ${Math.abs(variation.degrees).toFixed(1)}° ${variation.degrees < 0 ? "west" : "east"} (${variation.model})`}
         . L and R are left and right of the course. Corrections and errors are differences and carry neither M
-        nor T. Doubt is 95 %. Worked out by Hindtrack from the log{document.brief ? " and the brief" : ""}.
-        Nothing left this machine.
+        nor T. Doubt is 95&nbsp;%. Worked out by Hindtrack from the log
+        {document.brief ? " and the brief" : ""}. Nothing left this machine.
       </p>
     </footer>
   );

@@ -48,9 +48,9 @@ export function cameTo(exercise: DocumentExercise): string {
 /** As in "490 ft above 1,800 ft (± 160 ft)". */
 function crossingWords({ crossing, toFt }: DescentFacts): string {
   if (!crossing) return "height at the point not known";
-  const size = `${count(Math.abs(Math.round(crossing.overFt / 10) * 10))} ft`;
+  const size = Math.abs(Math.round(crossing.overFt / 10) * 10);
   const side = crossing.overFt > 0 ? "above" : "below";
-  return `${size} ${side} ${count(toFt)} ft (± ${count(Math.round(crossing.doubt95Ft / 10) * 10)} ft)`;
+  return `${size === 0 ? "at" : `${count(size)} ft ${side}`} ${count(toFt)} ft (± ${count(Math.round(crossing.doubt95Ft / 10) * 10)} ft)`;
 }
 
 /** Within this every lap counts as rolled out on course, in the words of the line-up. Own choice. */

@@ -156,7 +156,8 @@ function Answer({ answer }: { answer: RacetrackAnswer }) {
         </div>
       </figure>
       <p class="fine">
-        {words.asked} {words.notes.join(" ")} Dashed: what this wind asks for; dotted: still air.
+        {words.asked} {words.notes.join(" ")}{" "}
+        {solved ? "Dashed: what this wind asks for; dotted: still air." : "Dotted: still air."}
       </p>
     </>
   );

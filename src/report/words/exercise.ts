@@ -18,6 +18,8 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
   if (why?.code === "log-ends") return `whether it was flown cannot be told: the log ends${at}, in flight`;
   if (why?.code === "log-begins")
     return `whether it was flown cannot be told: the log begins${at}, in flight`;
+  if (why?.code === "log-silent-there")
+    return `whether it was flown cannot be told: the log is silent for ${Math.round(Number(why.facts.seconds))} seconds${at}, where it may have been flown`;
   if (why?.code === "points-left-out") {
     const { leftOut, points } = why.facts;
     return `whether it was flown cannot be told: ${count(Number(leftOut))} of the ${count(Number(points))} points of the log could not be used`;

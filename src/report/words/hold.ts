@@ -128,14 +128,18 @@ export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, stri
   ];
 }
 
+/** As in "52 s"; with how far it may be off where the log is silent at an end. */
+const legTime = ({ seconds, unseen }: Pick<HoldLap["outbound"], "seconds" | "unseen">): string =>
+  `${Math.round(seconds)} s${unseen ? ` (${plusMinus(unseen.most, 0, " s")})` : ""}`;
+
 /** One lap in a line, as in "Lap 1: outbound 66 s, 9° right; inbound 52 s; rolled out 0.41 NM past the course." */
 export function lapSentence(lap: HoldLap, index: number, facts: HoldFacts): string {
   const { outbound, inbound, rollOut } = lap;
   const correction = outbound.correctionDeg === null ? "" : `, ${degreesToSide(outbound.correctionDeg)}`;
   const from = outbound.begins === "abeam" ? " from abeam" : "";
   const parts = [
-    `outbound ${Math.round(outbound.seconds)} s${from}${correction}`,
-    inbound ? `inbound ${Math.round(inbound.seconds)} s` : "not flown to the fix again",
+    `outbound ${legTime(outbound)}${from}${correction}`,
+    inbound ? `inbound ${legTime(inbound)}` : "not flown to the fix again",
     ...(rollOut ? [`rolled out ${pastCourse(pastOf(rollOut.acrossNm, flownTurns(facts)))}`] : []),
   ];
   return `Lap ${index + 1}: ${parts.join("; ")}.`;

@@ -14,13 +14,13 @@ import {
 export interface RacetrackWords {
   /** What was asked, with the reference of its directions. */
   readonly asked: string;
-  /** One sentence: the law for this wind, or why nothing closes. */
+  /** The law for this wind, with what speaks against flying it; or why nothing closes. */
   readonly law: string;
   /** The legs as flown, by name. */
   readonly legs: readonly (readonly [name: string, text: string])[];
   readonly rules: readonly string[];
   readonly stillAir: string;
-  /** Flags, doubts and limits. */
+  /** Doubts and limits. */
   readonly notes: readonly string[];
 }
 
@@ -62,13 +62,30 @@ function askedWords(asked: AskedHold, direction: (degrees: number) => string): s
   return `Inbound course ${direction(asked.inboundDeg)}, ${asked.turns} turns, true airspeed ${asked.trueAirspeedKt} kt${height}; ${wind}; ${length}. Directions are ${asked.reference}, the wind’s too.`;
 }
 
+/** Said with the law, not under it: nobody should fly the one without the other. */
+function hardlyFlyable({ solved }: RacetrackAnswer): string {
+  const flags = "none" in solved ? [] : solved.flags;
+  if (flags.includes("correction-over-45"))
+    return " That is over 45° of correction, and hardly flyable as it stands; ask for a longer leg.";
+  if (flags.includes("outbound-outside-15-to-180-s"))
+    return " That is outside 15 to 180 s, and hardly flyable as it stands.";
+  return "";
+}
+
 function law({ solved, doubt, asked }: RacetrackAnswer): string {
-  if ("none" in solved) return NONE[solved.none];
+  if ("none" in solved)
+    return asked.windKt >= asked.trueAirspeedKt
+      ? `No solution: a wind of ${asked.windKt} kt is no weaker than the true airspeed, ${asked.trueAirspeedKt} kt.`
+      : NONE[solved.none];
   const out = seconds(solved.outboundS);
   const time95 = doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : "";
   if (asked.windKt === 0) return `In still air: no correction, ${out} outbound.`;
-  if (solved.factor === null)
-    return `This wind asks for next to no inbound correction; outbound ${degreesToSide(solved.outboundCorrectionDeg)} for ${out}${time95}.`;
+  if (solved.factor === null) {
+    const { outboundCorrectionDeg: correction } = solved;
+    const outbound =
+      Math.round(correction) === 0 ? "none outbound," : `outbound ${degreesToSide(correction)} for`;
+    return `This wind asks for next to no inbound correction, ${outbound} ${out}${time95}.`;
+  }
   const factor95 =
     doubt?.factor95 !== null && doubt?.factor95 !== undefined ? ` (${plusMinus(doubt.factor95, 1)})` : "";
   return `This wind asks for ${times(solved.factor)}${factor95} the inbound correction outbound, ${out}${time95}.`;
@@ -111,16 +128,7 @@ function rules({ rules: all }: RacetrackAnswer, direction: (degrees: number) => 
 }
 
 function notes({ asked, solved, doubt, mostIndicatedKt }: RacetrackAnswer): string[] {
-  const flags = "none" in solved ? [] : solved.flags;
   return [
-    ...(flags.includes("correction-over-45")
-      ? [
-          "The outbound correction is over 45°: this hold is hardly flyable as it stands; ask for a longer leg.",
-        ]
-      : []),
-    ...(flags.includes("outbound-outside-15-to-180-s")
-      ? ["The outbound time is outside 15 to 180 s: this hold is hardly flyable as it stands."]
-      : []),
     ...(!("none" in solved) && asked.wind95Kt !== null && doubt === null
       ? ["The doubt of the wind reaches winds without a solution."]
       : []),
@@ -138,7 +146,7 @@ export function racetrackWords(answer: RacetrackAnswer): RacetrackWords {
   const direction = asked.reference === "true" ? trueDirection : magneticDirection;
   return {
     asked: askedWords(asked, direction),
-    law: law(answer),
+    law: `${law(answer)}${hardlyFlyable(answer)}`,
     legs: "none" in solved ? [] : legs(solved, direction),
     rules: asked.windKt === 0 ? [] : rules(answer, direction),
     stillAir: `In still air: heading ${direction(stillAir.outboundHeadingDeg)} for ${seconds(stillAir.outboundS)} outbound, ${seconds(stillAir.inboundS)} inbound.`,

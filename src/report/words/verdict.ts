@@ -12,6 +12,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
   "log-ends": "the log ends before it, in flight",
   "log-begins": "the log begins after it, in flight",
+  "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
   "part-of-window":
     "only a part of the time that the brief gives is judged, and before it, along the course, the needle was past the limit",
@@ -25,7 +26,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",
-  "gate-not-passed": "the log does not pass that height on the way down",
+  "gate-not-passed": "the log does not pass that height on the way down the final",
   "crossing-not-known": "the log does not show the height there",
   "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
   "entry-not-clear": "what entry was flown is not clear",
@@ -128,11 +129,17 @@ const shareOfLimit = ({ value, limit }: Verdict): number =>
 export const says = (verdict: Verdict): boolean =>
   verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
 
-/** The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it. Null without verdicts. */
+/**
+ * The verdict that decides: the worst, and of equals the one that lies nearest to its limit or farthest past it; one that
+ * says nothing only where there is no other. Null without verdicts.
+ */
 export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | null {
-  const ranked = verdicts
-    .filter(says)
-    .toSorted((a, b) => RANK[b.verdict] - RANK[a.verdict] || shareOfLimit(b) - shareOfLimit(a));
+  const ranked = verdicts.toSorted(
+    (a, b) =>
+      Number(says(b)) - Number(says(a)) ||
+      RANK[b.verdict] - RANK[a.verdict] ||
+      shareOfLimit(b) - shareOfLimit(a),
+  );
   return ranked[0] ?? null;
 }
 

@@ -58,12 +58,12 @@ export function windLabel(wind: WindRecord): string {
   return "not known";
 }
 
-/** As in "At 3,000 ft; 95 % within ± 2.2 by ± 1.7 kt. Rests on the turns." */
+/** As in "At 3,000 ft; 95 % within an oval of ± 2.2 by ± 1.7 kt. Rests on the turns." */
 export function windDoubt(wind: WindRecord & { altitudeFt: number | null }): string {
   const at = wind.altitudeFt === null ? "" : `At ${heightWords(wind.altitudeFt)}; `;
   const ellipse = wind.ellipse95Kt;
   const within = ellipse
-    ? `95 % within ± ${ellipse.majorKt.toFixed(1)} by ± ${ellipse.minorKt.toFixed(1)} kt. `
+    ? `95 % within an oval of ± ${ellipse.majorKt.toFixed(1)} by ± ${ellipse.minorKt.toFixed(1)} kt. `
     : "";
   const light = wind.knowledge === "full" && isLight(wind) ? "So light that its direction is not sure. " : "";
   const rests = wind.restsOn === "nothing" ? "Nothing flown fixes it." : `Rests on ${restsOn(wind)}.`;

@@ -32,6 +32,7 @@ const NO_CODES = new Set([
   "log-begins",
   "log-ends",
   "points-left-out",
+  "log-silent-there",
 ]);
 const issueCodes = codesIn(/^(import|track|brief|debrief|cli)\//).filter((c) => !NO_CODES.has(c));
 /** Findings of courses, whose words are tried on the facts below. */

@@ -20,10 +20,13 @@ export interface IsolineOptions {
   readonly miles: readonly number[];
   readonly x: Float64Array;
   readonly distanceNm: Float64Array;
+  /** The side that the names stand on, away from the words of the moments: -1 left of course, 1 right. */
+  readonly namesOn: 1 | -1;
   readonly palette: Palette;
 }
 
-export function isolines({ axis, scale, miles, x, distanceNm, palette }: IsolineOptions): Plugin<"line"> {
+export function isolines(options: IsolineOptions): Plugin<"line"> {
+  const { axis, scale, miles, x, distanceNm, namesOn, palette } = options;
   return {
     id: "isolines",
     beforeDatasetsDraw(chart) {
@@ -67,7 +70,7 @@ export function isolines({ axis, scale, miles, x, distanceNm, palette }: Isoline
           palette,
           `${fractionText(nm)} NM`,
           across.getPixelForValue(place.x),
-          up.getPixelForValue(-place.share) + 4,
+          up.getPixelForValue(namesOn * place.share) + 4,
           style,
         );
       });
@@ -77,7 +80,7 @@ export function isolines({ axis, scale, miles, x, distanceNm, palette }: Isoline
 }
 
 /**
- * Where the name of a line stands, on the left side: where it passes half of full scale (free of the flown line
+ * Where the name of a line stands: where it passes half of full scale (free of the flown line
  * more often than not, and above the words of what is not judged), else, on a line that never does, at the share of the row that is given.
  */
 export function labelPlace(

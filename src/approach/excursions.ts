@@ -1,0 +1,16 @@
+/** Where the track left the final: from established on its course to the end of what is judged. */
+import type { NauticalMiles } from "../quantity/units.ts";
+import { type ExcursionRows, findExcursions } from "../track/index.ts";
+import type { ApproachRows } from "./rows.ts";
+import type { Segments } from "./segments.ts";
+
+/** On a final the needle tells of less than on a course. Tuned: thrice what wander of 2 degrees over 20 s makes at 90 kt. */
+const TOLD_LEAST: NauticalMiles = 0.03;
+
+export function finalExcursions(
+  rows: ApproachRows,
+  { established, final: { start, end } }: Pick<Segments, "established" | "final">,
+): ExcursionRows[] {
+  const along = { start: Math.min(established ?? start, start), end };
+  return findExcursions(rows, along, { toldLeast: TOLD_LEAST });
+}
