@@ -9,7 +9,7 @@ import {
   observeFlight,
   UnusableInput,
 } from "../index.ts";
-import { documentsOf, type FlightTask } from "./documents-of.ts";
+import { documentsOf, type FlightTask, UnusableDebrief } from "./documents-of.ts";
 import type { FolderFlight } from "./folder.ts";
 import { UnusableFile } from "./output.ts";
 
