@@ -1,6 +1,7 @@
 /** Every sentence that Hindtrack says. */
 export { offArc } from "./arc-finding.ts";
 export { asFineAs } from "./as-fine.ts";
+export { betweenNm } from "./descent.ts";
 export {
   exerciseSentence,
   lapSentences,

@@ -7,6 +7,7 @@ import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
   "log-silent": "between two points of the log it may have passed the limit",
+  "passed-in-silence": "the log is silent there, and the height is known no better",
   "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
   "climb-without-height": "it climbed all along, and the brief gives no altitude to hold",
   "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
