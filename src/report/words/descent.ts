@@ -1,5 +1,7 @@
 /** A descent in words: its findings, the sentence over the drawing, and the notes beside it. */
+
 import type { ConstantDescent, DescentFacts, DescentRecord, Finding } from "../../debrief/document.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -14,6 +16,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "gps-height":
     "heights are by GPS, not by the altimeter that was flown by; the doubt covers the receiver, the air and the instrument, taking the log’s heights as above sea level",
 };

@@ -1,6 +1,8 @@
 /** A hold in words: the sentence over the drawing, the notes beside it, and a line a lap. */
+
 import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
 import { findingSentence } from "./finding.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { FACTOR_DOUBT, flownTurns, holdDirection, pastCourse, pastOf, times } from "./hold-finding.ts";
 import { capital, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -11,6 +13,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-along-only": "only part of the wind is known here, and so no correction, bank or racetrack",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "doubt-holds-limit": "the speed is so near the holding limit that its doubt holds the limit",
 };
 

@@ -1,5 +1,7 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
+
 import type { Overrule, Verdict } from "../../debrief/document.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
 import { clock, clockSeconds, count } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -24,6 +26,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the standard does not say whose holding rules count (holding: us or icao), and so which leg is timed",
   "runway-length-assumed": "the length of the runway is not known, and with it the width of the needle",
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",
