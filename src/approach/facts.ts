@@ -133,6 +133,8 @@ export const approachFactsSchema = z.strictObject({
   missedPoint: z.strictObject({ distanceNm: z.number(), passedUtc: utc.nullable() }),
   outcome: z.enum(["landed", "missed", "touch-and-go-or-low-pass", "log-ends", "cannot-tell"]),
   missed: missedSchema,
+  /** How long it was level over the runway before the climb away, as in a roll on it; null where not for long. Missing in documents of earlier versions. */
+  levelOverRunwayS: z.number().nullable().optional(),
   landing: landingSchema,
   gates: z.array(gateSchema),
   /** What stabilised criteria ask for and a track log cannot show. */

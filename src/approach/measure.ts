@@ -166,6 +166,7 @@ export function measureApproach({
     },
     outcome,
     missed: missedOf(exercise, rows, segments, path),
+    levelOverRunwayS: segments.levelS,
     landing:
       outcome === "landed" && threshold
         ? {

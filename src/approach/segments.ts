@@ -34,6 +34,11 @@ const AFTER: Seconds = 15;
 const CLIMBING: FeetPerMinute = 200;
 /** Over the runway lower than this, with its doubt, may have been a touch. Chosen: gear and aerial above ground. */
 const TOUCH: Feet = 20;
+/** On the wheels along the runway: so slow a change of height for so long. Chosen: smoothed as it is, a climb out of a descent pulled at 0.03 g or more is through it within 7 s. */
+const LEVEL_ROLL: FeetPerMinute = 200;
+const ROLL_FOR: Seconds = 8;
+/** Beside its centre line by no more, and past its end. Chosen: as of the rolls that heights are tied to. */
+const RUNWAY_WIDE: NauticalMiles = 0.08;
 /** On or beside the runway by this still is on its field. Chosen: turn-offs and aprons. */
 const ON_FIELD: NauticalMiles = 0.5;
 /** Slower than this there has landed. Common practice, no source: nothing flies an approach so slowly over the ground. */
@@ -46,6 +51,8 @@ export interface Segments {
   readonly threshold: Moment | null;
   readonly missedPoint: Moment | null;
   readonly missed: { readonly start: Moment; readonly lowest: number } | null;
+  /** How long it was level over the runway, as on its wheels, before the climb; null where never for long. */
+  readonly levelS: Seconds | null;
   readonly minimum: Moment | null;
   readonly outcome: ApproachFacts["outcome"];
   readonly final: Span;
@@ -85,6 +92,7 @@ export function segmentsOf(
   const missedPoint = passedInbound(rows, exercise.missedPoint, rows.length);
   const landed = hasLanded(rows, threshold, length);
   const missed = landed ? null : climbAway(rows, start);
+  const levelS = missed && threshold ? levelOverRunway(rows, threshold.row, missed.lowest, length) : null;
   let minimum: Moment | null = null;
   if (exercise.minimum) {
     const last = missed ? rows.length : Math.min(rows.length, until + 1);
@@ -103,8 +111,9 @@ export function segmentsOf(
     threshold,
     missedPoint,
     missed,
+    levelS,
     minimum,
-    outcome: outcomeOf(rows, { landed, missed, threshold, logEnds }),
+    outcome: outcomeOf(rows, { landed, missed, levelS, threshold, logEnds }),
     final: { start: from, end },
     begins: fix ? "final-fix" : joined === null ? "start-of-match" : "joined",
     ends,
@@ -125,6 +134,7 @@ function outcomeOf(
   at: {
     readonly landed: boolean;
     readonly missed: Segments["missed"];
+    readonly levelS: Seconds | null;
     readonly threshold: Moment | null;
     readonly logEnds: boolean;
   },
@@ -132,12 +142,32 @@ function outcomeOf(
   if (!rows.timed) return "cannot-tell";
   if (at.landed) return "landed";
   if (at.missed) {
+    // a height within its doubt of the ground alone shows no touch: a climb begun late comes as low
     const { lowest } = at.missed;
-    const low = rows.heightFt[lowest]! < TOUCH + 2 * rows.heightSdFt[lowest]!;
-    return at.threshold && lowest >= at.threshold.row && low ? "touch-and-go-or-low-pass" : "missed";
+    const high = rows.heightFt[lowest]! >= TOUCH + 2 * rows.heightSdFt[lowest]!;
+    return at.levelS !== null && !high ? "touch-and-go-or-low-pass" : "missed";
   }
   if (at.logEnds && !at.threshold) return "log-ends";
   return "cannot-tell";
+}
+
+/** The longest stretch level over the runway, as low as the lowest point within what a touch is; null where too short for a roll. */
+function levelOverRunway(
+  rows: ApproachRows,
+  from: number,
+  lowest: number,
+  length: NauticalMiles,
+): Seconds | null {
+  let longest = 0;
+  for (let i = from, since = -1; i < rows.length && rows.alongNm[i]! < length + RUNWAY_WIDE; i++) {
+    const low = rows.altitudeFt[i]! - rows.altitudeFt[lowest]! < TOUCH;
+    const beside = Math.abs(rows.crossTrackNm[i]!);
+    const level = low && beside < RUNWAY_WIDE && Math.abs(rows.verticalFpm[i]!) < LEVEL_ROLL;
+    if (!level) since = -1;
+    else if (since < 0 || rows.gapBefore[i]) since = i;
+    if (since >= 0) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[since]!) / 1000);
+  }
+  return longest >= ROLL_FOR ? longest : null;
 }
 
 /** The climb after the lowest point: null where the log does not gain enough above it. */

@@ -202,9 +202,10 @@ function approaches(): string[] {
   const missed = (below: number) => flown({ ends: { by: "missed", below } });
   const barometric = (off: number) =>
     briefed(flown({ descent: path(off) }), /guidance: localizer\n.*antenna_ft.*\n/, "guidance: lnav-vnav\n");
-  const downTo = (fix: number, minimum: number) =>
+  const downTo = (fix: number, minimum: number, at = 0) =>
     flown(
       {
+        ends: { by: "missed", at },
         descent: {
           by: "steps",
           rate: 800,
@@ -240,6 +241,7 @@ function approaches(): string[] {
     ...said(flown({ descent: path(0, 2) }, steps)),
     ...said(downTo(1000, 600)),
     ...said(downTo(1520, 1400)),
+    ...said(downTo(1000, 440, -0.5)), // level 20 ft above the runway, half a mile along it
     ...said(missed(60), 1, EU),
     ...said(missed(185), 1, EU),
     ...said(missed(-400), 1, EU),

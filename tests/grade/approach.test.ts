@@ -27,6 +27,8 @@ interface Case {
   /** Lowest (descent) or where the climb began (decision), less the minimum; the altimeter's doubt. */
   readonly margin?: number;
   readonly altimeter95?: number;
+  /** Lowest before each step-down, less its height. */
+  readonly steps?: readonly (number | null)[];
   readonly outcome?: "missed" | "landed";
   readonly sink?: number;
   readonly heights?: boolean;
@@ -87,6 +89,11 @@ function facts(c: Case): ApproachFacts {
       altimeter95Ft: altimeter95,
     },
     missed: { altitudeFt: 600 + margin, altimeter95Ft: altimeter95, startUtc: UTC },
+    stepDowns: (c.steps ?? []).map((marginFt) => ({
+      marginFt,
+      altimeter95Ft: marginFt === null ? null : altimeter95,
+      passedUtc: UTC,
+    })),
     outcome,
     gates: [gate(1000), gate(500)],
     cannotTell: [],
@@ -177,8 +184,22 @@ describe("the minimum: US +100/-0 ft at a minimum descent altitude; Europe +50/-
     expect(one(us, "approach-minimum-below", c)!.verdict).toBe("met");
     expect(one(us, "approach-minimum-above", c)!.verdict).toBe("met");
   });
-  it("the US standard has no number for a decision altitude; a landing leaves a minimum by right", () => {
-    expect(one(us, "approach-decision-below", { minimum: "decision", margin: -300 })).toBeUndefined();
+  it("the US standard has no number for a decision altitude: a climb begun below it is not met, one above it is not too high", () => {
+    const c = { minimum: "decision", margin: -110 } as const;
+    expect(one(us, "approach-decision-below", c)).toMatchObject({ verdict: "not met", limit: 0, value: 110 });
+    expect(one(us, "approach-decision-below", { ...c, margin: -60 })!.verdict).toBe("cannot tell");
+    expect(one(us, "approach-decision-above", { ...c, margin: 300 })).toBeUndefined();
+  });
+  it("a step-down is a minimum altitude: the lowest of all of them counts", () => {
+    expect(one(us, "approach-step-down", {})).toBeUndefined();
+    expect(one(us, "approach-step-down", { steps: [20, -240] })).toMatchObject({
+      ...{ verdict: "not met", value: 240, limit: 0, worstUtc: UTC },
+    });
+    expect(one(eu, "approach-step-down", { steps: [-40] })).toMatchObject({ reason: "height-by-gps" });
+    expect(one(us, "approach-step-down", { steps: [200, 180] })!.verdict).toBe("met");
+    expect(one(us, "approach-step-down", { steps: [null] })!.reason).toBe("crossing-not-known");
+  });
+  it("a landing leaves a minimum by right", () => {
     expect(one(us, "approach-minimum-below", { outcome: "landed" })!.reason).toBe("left-for-landing");
     expect(one(eu, "approach-decision-below", { minimum: "decision", outcome: "landed" })).toBeUndefined();
   });
