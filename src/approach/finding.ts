@@ -147,7 +147,16 @@ function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding
   ];
 }
 
-function ended({ missed, missedPoint, landing, outcome, levelOverRunwayS }: ApproachFacts): Finding[] {
+function ended({
+  runway,
+  brokeOff,
+  minimum,
+  missed,
+  missedPoint,
+  landing,
+  outcome,
+  levelOverRunwayS,
+}: ApproachFacts): Finding[] {
   if (missed) {
     const facts = {
       distanceNm: missed.distanceNm,
@@ -165,6 +174,18 @@ function ended({ missed, missedPoint, landing, outcome, levelOverRunwayS }: Appr
     return [
       { code: outcome === "missed" ? "missed-approach" : "low-pass", facts, evidence: at(missed.startUtc) },
     ];
+  }
+  if (brokeOff) {
+    const { utc, distanceNm, altitudeFt, side, landed } = brokeOff;
+    const facts = {
+      distanceNm,
+      altitudeFt,
+      minimumFt: minimum?.altitudeFt ?? null,
+      side,
+      runway: runway.ident,
+    };
+    const then = { landed: landed?.way ?? null, landedUtc: landed?.utc ?? null };
+    return [{ code: "left-final", facts: { ...facts, ...then }, evidence: at(utc) }];
   }
   if (!landing) return [];
   const facts = { thresholdFt: landing.thresholdFt, groundSpeedKt: landing.groundSpeedKt };

@@ -93,6 +93,30 @@ function sank(f: Finding["facts"]): string {
 const touched = (ground: number, doubt: number): string =>
   `The lowest was ${aboveThreshold(ground)} (± ${feet(doubt)}), so that a touch is not ruled out.`;
 
+/** The runway's other end, as in "04" of "22", "09R" of "27L"; null where the ident is none of a runway. */
+function otherEnd(ident: unknown): string | null {
+  const [, number, side] = /(?:^|\D)([0-3]?\d)([LCR]?)$/.exec(String(ident)) ?? [];
+  if (!number || Number(number) < 1 || Number(number) > 36) return null;
+  const other = String(((Number(number) + 17) % 36) + 1).padStart(2, "0");
+  return `${other}${side ? { L: "R", C: "C", R: "L" }[side] : ""}`;
+}
+
+/** A final that was left by a turn away, and the landing that it led to. */
+function leftFinal(f: Finding["facts"]): string {
+  const [height, minimum] = [given(f.altitudeFt), given(f.minimumFt)];
+  const beside = minimum === null ? "" : `, the minimum ${count(minimum)} ft`;
+  const at = height === null ? "" : ` at ${feet(height)}${beside}`;
+  const left = `Left the final by a turn to the ${f.side} ${beforeThreshold(f.distanceNm)}${at}`;
+  if (f.landed === null) return `${left}; no landing on this field followed.`;
+  const other = otherEnd(f.runway);
+  const where = {
+    same: "on the same runway",
+    "other-way": other === null ? "on the same runway the other way" : `on runway ${other}`,
+    across: "on this field, on another runway",
+  }[String(f.landed)];
+  return `${left}; circled and landed ${where}.`;
+}
+
 export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
   ...TRACK_OFF_WORDS,
   "below-step-down": (f) =>
@@ -124,6 +148,7 @@ export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
   "missed-approach": (f) => `Missed approach ${climbed(f)}`,
   "low-pass": (f) =>
     `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
+  "left-final": leftFinal,
   landed: (f) =>
     `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
 };

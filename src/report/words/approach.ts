@@ -43,7 +43,7 @@ export function approachSentence(exercise: ApproachRecord): string {
   const sentence = APPROACH_WORDS[lead.code]?.(lead.facts, lead) ?? `${capital(plain(lead.code))}.`;
   if (lead.code !== "final-within") return sentence;
   const path = spoken("glide-path-within", exercise);
-  const end = spoken("landed", exercise);
+  const end = spoken("landed", exercise) ?? spoken("left-final", exercise);
   return [sentence, path, end].filter((words) => words !== null).join(" ");
 }
 
@@ -138,7 +138,7 @@ function untold({ cannotTell, notShown }: ApproachFacts): string {
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [string, string | null][] {
   const lead = exercise.findings[0]?.code;
-  const ended = ["missed-approach", "low-pass", ...(lead === "final-within" ? [] : ["landed"])];
+  const ended = ["missed-approach", "low-pass", ...(lead === "final-within" ? [] : ["left-final", "landed"])];
   return [
     ["The procedure turn.", reversal(facts)],
     ["Onto the final.", joining(facts)],
@@ -164,5 +164,6 @@ export const APPROACH_TOLD: readonly string[] = [
   "glide-path-within",
   "missed-approach",
   "low-pass",
+  "left-final",
   "landed",
 ];
