@@ -140,9 +140,10 @@ describe.each(HOLD_SAMPLES)("the hold of %s against the simulator's own truth", 
     return { facts: measured!.facts, record: measured!, truth: sampleTruth(name).truth.holds[0]! };
   };
 
-  it("is found from the first pass of the fix to the last within 5 s, with its laps, side and entry", async () => {
+  it("is found from the first pass of the fix within 6 s to the last within 5 s, with its laps, side and entry", async () => {
     const { facts, record, truth } = await both();
-    near(seconds(truth.t0, record.startUtc!), 0, 5, "s", "first pass");
+    // laps that drifted in 25 kt show the fix 0.15 NM aside, and the entry begins where it was nearest to that
+    near(seconds(truth.t0, record.startUtc!), 0, 6, "s", "first pass");
     near(seconds(truth.t1, record.endUtc!), 0, 5, "s", "last pass");
     expect(facts.laps.length).toBe(truth.laps.length);
     expect(facts.turns).toBe(truth.turn);

@@ -8,10 +8,10 @@ import { UnusableFile } from "./output.ts";
 export const halfWritten = (path: string, by: string | number): string =>
   join(dirname(path), `.${basename(path)}.${by}.part`);
 
-/** The process that was writing a file of that name; null where it is none of ours. */
-export function writerOf(path: string): number | null {
-  const by = /^\..+\.(\d+)(?:-\d+)?\.part$/.exec(basename(path))?.[1];
-  return by === undefined ? null : Number(by);
+/** The process that was writing a file of that name, and the name that it was to have; null where nothing was half written so. */
+export function writerOf(path: string): { readonly by: number; readonly name: string } | null {
+  const [, name, by] = /^\.(.+)\.(\d+)(?:-\d+)?\.part$/.exec(basename(path)) ?? [];
+  return name === undefined ? null : { by: Number(by), name };
 }
 
 /** Beside it first, then in its place: a rename within a folder is all or nothing (POSIX rename). */

@@ -1,6 +1,14 @@
 /** `hindtrack habits` in trouble: changed, damaged, doubled and unusable files, wrong calls, ended in the middle. */
 import { spawn, spawnSync } from "node:child_process";
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { csvParse } from "d3-dsv";
 import { describe, expect, it } from "vitest";
@@ -74,6 +82,17 @@ describe("hindtrack habits in trouble", { timeout: 180_000 }, () => {
     expect(readdirSync(out).filter((name) => name.endsWith(".part"))).toEqual([
       `.exercises.csv.${process.pid}.part`,
     ]);
+  });
+
+  it("leaves alone what others left half written", () => {
+    const folder = logs(1);
+    const out = join(folder, "out");
+    mkdirSync(join(out, "more"), { recursive: true });
+    const ended = spawnSync(process.execPath, ["-e", ""]).pid;
+    const strange = join(out, "more", `.holiday.mov.${ended}.part`);
+    writeFileSync(strange, "");
+    expect(habits(folder, "--out", out).status).toBe(0);
+    expect(existsSync(strange)).toBe(true);
   });
 
   it("is not stopped by bad files: they are named at the end, and the exit code is 1", () => {

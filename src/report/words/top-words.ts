@@ -21,7 +21,7 @@ export const TOP_WORDS: Readonly<Record<string, (facts: DocumentIssue["facts"]) 
   "log-height-unit": (f) =>
     `its heights are mostly near ${count(Number(f.flownFt))} ft, where the brief has ${count(Number(f.briefFt))} ft: ${f.high ? "were they written in feet where metres belong?" : "were they written in metres where feet belong?"} Nothing was changed; where it is so, no height here holds.`,
   "more-in-archive": (f) =>
-    `the archive holds ${Number(f.others) === 1 ? "1 further file that may be a log and was" : `${count(Number(f.others))} further files that may be logs and were`} left out: not read as a log, without times, or recorded at the same time as another. Unpack it and open each to see its flight.`,
+    `the archive holds ${Number(f.others) === 1 ? "1 further file that may be a log and was" : `${count(Number(f.others))} further files that may be logs and were`} left out: not read as a log, without times, recorded at the same time as another, or beyond what is looked at in one archive. Unpack it and open each to see its flight.`,
   "brief-left-out": (f) => {
     const parts = [
       Number(f.exercises) > 0
