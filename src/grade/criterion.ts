@@ -85,7 +85,8 @@ function verdictOf<Facts>(
   const within = found.toward === undefined ? confidenceWithin : confidenceBelow;
   const inside = within(found.toward ?? value, doubt95, limit);
   const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
-  const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
+  const side = found.toward !== undefined && found.toward < 0 ? { toward: found.toward } : {};
+  const told = { ...line, ...part, value, ...side, doubt95, beyondS, worstUtc };
   const { unseen } = found;
   const unseenInside = unseen ? within(unseen.most, doubt95, limit) : inside;
   if (inside >= SURE && unseen && unseenInside < SURE) {

@@ -69,12 +69,14 @@ function amount(value: number, unit: Verdict["unit"]): string {
 const unitWords = (unit: Verdict["unit"]): string =>
   unit === "share" ? "" : unit === "deg" ? "°" : ` ${unit}`;
 
-/** As in "0.86 ± 0.04" or "52 ± 60 ft"; a dash where there is none. */
-export function verdictValue({ value, doubt95, unit }: Verdict): string {
-  if (value === null) return "–";
+/** As in "0.86 ± 0.04" or "52 ± 60 ft", "−22 ± 102 ft" on the side that is never out; a dash where there is none. */
+export function verdictValue({ value: size, toward, doubt95, unit }: Verdict): string {
+  if (size === null) return "–";
+  const value = toward ?? size;
   const least = 10 ** -DIGITS[unit];
   const doubt = doubt95 === null ? "" : ` ± ${amount(Math.max(doubt95, least), unit)}`;
-  return `${amount(value, unit)}${doubt}${unitWords(unit)}`;
+  const minus = value < 0 && Number(amount(-value, unit).replace(",", "")) > 0 ? "−" : "";
+  return `${minus}${amount(Math.abs(value), unit)}${doubt}${unitWords(unit)}`;
 }
 
 /** As in "0.75 of full scale", "100 ft". */
@@ -123,8 +125,9 @@ export const overruleWords = ({ verdict, by, why }: Overrule): string =>
   `The instructor${by && `, ${by}`}: ${verdict}${why && `; ${why}`}.`;
 
 const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
+/** Where nothing at all is allowed, any value is far past its limit, and none at it. */
 const shareOfLimit = ({ value, limit }: Verdict): number =>
-  value === null || limit === null ? 0 : value / limit;
+  value === null || value === 0 || limit === null ? 0 : value / limit;
 /** Whether a verdict says anything: a height that a GPS or a pressure cannot tell does not. */
 export const says = (verdict: Verdict): boolean =>
   verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
@@ -154,12 +157,21 @@ export function decidedBy(verdict: Verdict): string {
   return `${name}, ${size}, limit ${verdictLimit(verdict)}`;
 }
 
+/** How sure a verdict is that is given though its 95 % interval, half of which counts to each side, reaches over the limit. */
+function surely(verdict: Verdict): string {
+  const { value, toward, doubt95, limit } = verdict;
+  if (value === null || doubt95 === null || limit === null || verdict.verdict === "cannot tell") return "";
+  if (Math.abs((toward ?? value) - limit) >= doubt95) return "";
+  const sure = verdictConfidence(verdict);
+  return sure && `${sure} sure, though the doubt reaches over it`;
+}
+
 /** One line of the text: "not met: needle, worst, 0.86 ± 0.04 (limit 0.75), beyond it 29 s (FAA-S-ACS-8C …)". */
 export function verdictSentence(verdict: Verdict): string {
   const { beyondS, citation } = verdict;
   const head = `${verdict.verdict}: ${nameOf(verdict)}`;
   const value = verdict.value === null ? "" : `, ${verdictValue(verdict)}`;
   const beyond = beyondS ? `, beyond it ${Math.round(beyondS)} s` : "";
-  const reason = verdictReason(verdict);
+  const reason = [surely(verdict), verdictReason(verdict)].filter((part) => part !== "").join("; ");
   return `${head}${value}, limit ${verdictLimit(verdict)}${beyond}${reason && `; ${reason}`} (${citation}).`;
 }
