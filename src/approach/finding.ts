@@ -103,7 +103,8 @@ function joined({
   if (!intercept) return found;
   const { startUtc, joinedUtc, angleDeg } = intercept;
   const evidence = { fromUtc: startUtc, toUtc: joinedUtc };
-  if (intercept.overshootNeedle >= OVERSHOT_NEEDLE)
+  // the base leg of a circuit is no cut of the final: beside it, near the runway, any turn goes over full scale
+  if (joinedFrom !== "circuit" && intercept.overshootNeedle >= OVERSHOT_NEEDLE)
     found.push({
       code: "final-overshot",
       facts: {
@@ -162,6 +163,8 @@ function ended({
       distanceNm: missed.distanceNm,
       pastMissedPointNm: missedPoint.distanceNm - missed.distanceNm,
       heightFt: missed.heightFt,
+      minimum: minimum?.kind ?? null,
+      aboveMinimumFt: minimum && missed.altitudeFt - minimum.altitudeFt,
       climbFpm: missed.climbFpm,
       trackErrorDeg: missed.trackErrorDeg,
       courseTrueDeg: missed.course?.trueDeg ?? null,

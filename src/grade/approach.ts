@@ -35,7 +35,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
   },
   {
     id: "approach-glide-path",
-    title: "Glide path needle, worst",
+    title: "Glide path needle, where it is farthest off with its doubt",
     unit: "share",
     limit: ({ approach }) => approach.glidePath,
     find(facts, limit, { approach }): Found | null {

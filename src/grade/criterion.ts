@@ -24,6 +24,8 @@ export type Found =
       /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
       readonly leave?: { readonly upTo: number };
     }
+  /** What it judges was never flown to, as a height that a climb away began above. */
+  | { readonly notFlown: true }
   | { readonly cannotTell: string /** What failed, where the program did. */; readonly fault?: string };
 
 export interface Criterion<Facts> {
@@ -76,6 +78,7 @@ function verdictOf<Facts>(
     found = { cannotTell: "fault-in-criterion", fault: String(error) };
   }
   if (found === null) return null;
+  if ("notFlown" in found) return { ...line, ...without, verdict: "not flown", reason: null };
   if ("cannotTell" in found) {
     const { cannotTell: reason, fault } = found;
     return { ...line, ...without, verdict: "cannot tell", reason, ...(fault ? { fault } : {}) };

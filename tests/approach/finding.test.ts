@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { ApproachFacts } from "../../src/approach/facts.ts";
 import { unstable } from "../../src/approach/unstable.ts";
+import { approachSentence } from "../../src/report/words/approach.ts";
 import { APPROACH_WORDS } from "../../src/report/words/approach-finding.ts";
 import { approachTo, beam, FIELD, measured, type Row, straightIn } from "../support/flown-approach.ts";
 
@@ -108,6 +109,47 @@ describe("a climb from below a decision altitude of 200 ft, heights tied to the 
     expect(facts.levelOverRunwayS!).toBeGreaterThan(8);
     expect(facts.levelOverRunwayS!).toBeLessThan(18);
     expect(said(findings, "low-pass")).toContain("level over the runway for");
+  });
+});
+
+describe("a headline ends with how the approach ended, and a circuit has no intercept", () => {
+  const down = straightIn(9, centred, (b) => Math.max(680, Math.min(1650, beam(b))), { roll: false, to: 2 });
+  const last = down.at(-1)!;
+  const climb = Array.from({ length: 150 }, (_, k) => ({
+    ...{ t: last.t + 1 + k, before: last.before - (k + 1) / 40, aside: 0, height: 680 + 10 * k },
+  }));
+  it("a climb from 480 ft above the decision altitude is told at once", () => {
+    const { facts, findings } = measured(approachTo(FIELD), [...down, ...climb]);
+    const record = { kind: "approach", findings, facts } as unknown as Parameters<typeof approachSentence>[0];
+    expect(approachSentence(record)).toMatch(
+      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft above the decision altitude\.$/,
+    );
+  });
+  it("a turn from base over full scale is no overshot intercept", () => {
+    const rows: Row[] = [];
+    const legs = [
+      [180, 150],
+      [90, 48],
+      [-15, 60], // past the final by 0.2 NM, and back
+      [0, 60],
+    ] as const;
+    let [angle, before, aside] = [180, -0.5, -1.2];
+    for (const [to, seconds] of legs)
+      for (let k = 0; k < seconds; k++) {
+        angle -= Math.max(-3, Math.min(3, angle - to));
+        before -= (Math.cos((angle * Math.PI) / 180) * 90) / 3600;
+        aside += (Math.sin((angle * Math.PI) / 180) * 90) / 3600;
+        rows.push({
+          t: rows.length,
+          before,
+          aside,
+          height: Math.max(0, Math.min(1000, beam(Math.max(0, before)))),
+        });
+      }
+    const { facts, findings } = measured(approachTo(FIELD, { finalFix: null, finalFixAltitude: null }), rows);
+    expect(facts.joinedFrom).toBe("circuit");
+    expect(facts.intercept!.overshootNeedle).toBeGreaterThan(1);
+    expect(findings.map(({ code }) => code)).not.toContain("final-overshot");
   });
 });
 

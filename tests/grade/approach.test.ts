@@ -222,6 +222,17 @@ describe("heights and gates", () => {
         unit: "ft/min",
       });
   });
+  it("a gate below which a climb away was begun beyond doubt was not flown, and else is not told", () => {
+    const ended = (lowestFt: number) => {
+      const { gates, ...rest } = facts({});
+      const changes = { height: { doubt95Ft: 60 }, runway: { elevationFt: 400 }, missed: { lowestFt } };
+      const notPassed = gates.map((gate) => ({ ...gate, utc: null }));
+      const approach = { ...rest, ...changes, minimum: null, gates: notPassed } as unknown as ApproachFacts;
+      return gradeApproach(approach, us).find(({ criterion }) => criterion === "approach-gate-500-sink");
+    };
+    expect(ended(1000)).toMatchObject({ verdict: "not flown", reason: null, value: null });
+    expect(ended(940)).toMatchObject({ verdict: "cannot tell", reason: "gate-not-passed" });
+  });
   it("a log without heights says so of each criterion of height, and judges the needle", () => {
     const verdicts = gradeApproach(facts({ heights: false }), us);
     expect(verdicts.find((v) => v.criterion === "approach-needle")!.verdict).toBe("met");

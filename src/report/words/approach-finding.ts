@@ -67,6 +67,15 @@ function climbed(f: Finding["facts"]): string {
   return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
 }
 
+/** How high above or below the minimum a climb was begun, where the brief gives one. */
+function fromMinimum({ minimum, aboveMinimumFt }: Finding["facts"]): string {
+  const above = given(aboveMinimumFt);
+  if (above === null) return "";
+  const name = minimum === "descent" ? "the minimum descent altitude" : "the decision altitude";
+  const size = feet(Math.abs(above));
+  return size === "0 ft" ? `, at ${name}` : `, ${size} ${above > 0 ? "above" : "below"} ${name}`;
+}
+
 /** Against the course that the brief gives the missed approach, else against the final's. */
 function trackHeld(f: Finding["facts"]): string {
   const error = given(f.courseErrorDeg);
@@ -146,6 +155,8 @@ export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
   "left-minimum-early": (f) =>
     `The minimum of ${count(num(f.altitudeFt))} ft was left ${miles(f.leftNm)} before the threshold; a descent on ${num(f.angleDeg)}° begins ${miles(f.visualDescentPointNm)} before it.`,
   "missed-approach": (f) => `Missed approach ${climbed(f)}`,
+  /** The same in one breath, for a headline. */
+  "missed-approach-short": (f) => `Missed approach begun ${beforeThreshold(f.distanceNm)}${fromMinimum(f)}.`,
   "low-pass": (f) =>
     `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
   "left-final": leftFinal,

@@ -8,8 +8,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
   "log-silent": "between two points of the log it may have passed the limit",
   "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
-  "climb-without-height": "it climbed all along, and the brief gives no altitude to hold",
-  "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
+  "climb-without-height": "it ended higher than it began, and the brief gives no altitude to hold",
+  "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
   "log-ends": "the log ends before it, in flight",
   "log-begins": "the log begins after it, in flight",
   "log-silent-there": "the log is silent where it may have been flown",
@@ -41,7 +41,8 @@ const REASONS: Readonly<Record<string, string>> = {
 };
 
 /** What a log never shows, so that nobody looks for it among the verdicts. */
-export const NOT_JUDGED = "Indicated airspeed and the heading indicator are not in a log and are not judged.";
+export const NOT_JUDGED =
+  "The airspeed indicator and the heading indicator are not in a log and are not judged; a speed that is judged is estimated from the log.";
 
 /** As in "Needle, worst, from 19:30 UTC on": with the time from which it is judged, where that is a part only. */
 export const verdictTitle = ({ title, partFromUtc: from }: Verdict): string =>
@@ -64,7 +65,8 @@ const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
 };
 
 function amount(value: number, unit: Verdict["unit"]): string {
-  return unit === "ft" || unit === "ft/min" ? count(value) : value.toFixed(DIGITS[unit]);
+  if (unit === "ft/min") return count(Math.round(value / 10) * 10); // as rates are told everywhere
+  return unit === "ft" ? count(value) : value.toFixed(DIGITS[unit]);
 }
 const unitWords = (unit: Verdict["unit"]): string =>
   unit === "share" ? "" : unit === "deg" ? "°" : ` ${unit}`;
