@@ -153,6 +153,14 @@ describe("a headline ends with how the approach ended, and a circuit has no inte
   });
 });
 
+it("an approach flown three times names the first of the others", () => {
+  const evidence = { fromUtc: "2026-10-17T01:10:00.000Z", toUtc: "2026-10-17T01:16:00.000Z" };
+  const found = { code: "flown-again", facts: { times: 3 }, evidence };
+  expect(said([found], "flown-again")).toBe(
+    "Flown 3 times on this flight; this is the one that fits best. The first other one was on the final from 01:10 to 01:16 UTC; written into the brief for each time, or with between, it is measured too.",
+  );
+});
+
 it("the descent from the minimum is told at the path's own angle", () => {
   const steep = approachTo(FIELD, {
     glidePath: { angle: 3.5, crossing: 50 },

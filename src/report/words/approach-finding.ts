@@ -1,7 +1,7 @@
 /** Findings of approaches as sentences. */
 import type { Finding } from "../../debrief/document.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
-import { count, degreesToSide, flownDirection } from "./number.ts";
+import { clock, count, degreesToSide, flownDirection } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding) => string;
@@ -160,6 +160,8 @@ export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
   "low-pass": (f) =>
     `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
   "left-final": leftFinal,
+  "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
+    `Flown ${f.times} times on this flight; this is the one that fits best. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
   landed: (f) =>
     `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
 };
