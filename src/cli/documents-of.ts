@@ -55,18 +55,23 @@ function openSettings(settings: Settings): ReturnType<typeof openBoth> {
   return known;
 }
 
+/** A kept debrief that is none, or of another version; says what to do. */
+export class UnusableDebrief extends Error {}
+
 /** A document as it was written; throws what a person can read where it is not one. */
 function documentOf(text: string): DebriefDocument {
   let json: unknown;
   try {
     json = JSON.parse(text);
   } catch {
-    throw new Error(`this debrief is cut off or damaged; make it again from its log.`);
+    throw new UnusableDebrief(`this debrief is cut off or damaged; make it again from its log.`);
   }
   const parsed = documentSchema.safeParse(json);
   if (parsed.success) return parsed.data;
   const at = parsed.error.issues[0]?.path.join(".") ?? "";
-  throw new Error(`this debrief was made by another version (at ${at}); make it again from its log.`);
+  throw new UnusableDebrief(
+    `this debrief was made by another version (at ${at}); make it again from its log.`,
+  );
 }
 
 /** The document made before from the same log, brief and analysis; null where there is none, or it is damaged. */

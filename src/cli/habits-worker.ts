@@ -9,7 +9,7 @@ import {
   observeFlight,
   UnusableInput,
 } from "../index.ts";
-import { documentsOf, type FlightTask } from "./documents-of.ts";
+import { documentsOf, type FlightTask, UnusableDebrief } from "./documents-of.ts";
 import type { FolderFlight } from "./folder.ts";
 import { UnusableFile } from "./output.ts";
 
@@ -63,6 +63,8 @@ export default async function observe(task: FlightTask): Promise<FlightResult> {
     if (error instanceof UnusableInput)
       return { done: false, why: error.issues.map((issue) => issueWords(issue, flight)) };
     if (error instanceof UnusableFile) return { done: false, why: [error.message] };
-    return { done: false, why: [`${flight.path}: ${error instanceof Error ? error.message : error}`] };
+    if (error instanceof UnusableDebrief) return { done: false, why: [`${flight.path}: ${error.message}`] };
+    const what = error instanceof Error ? error.message : error;
+    return { done: false, why: [`${flight.path}: the program failed on it; the fault is its own (${what})`] };
   }
 }

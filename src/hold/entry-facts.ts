@@ -88,7 +88,10 @@ export function entryFacts(
   const first = laps[0];
   if (heading === null || !first) return null;
   const { start, end } = rowsBetween(frame, early, late);
-  const sd = frame.wind?.alongFlight.headingSd.subarray(frame.start + start, frame.start + end);
+  // the wind, and the heading with it, may be known for a part of these seconds only
+  const sd = frame.wind?.alongFlight.headingSd
+    .subarray(frame.start + start, frame.start + end)
+    .filter((value) => !Number.isNaN(value));
   const { asked, alsoAllowed, fromBorder } = sectorOf(heading, inbound, turns);
   const away =
     flown === "teardrop" || flown === "parallel"
