@@ -159,13 +159,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         above: within(100, `${US} VI.A.S12: +100/-0 ft`),
         below: within(0, `${US} VI.A.S12: +100/-0 ft`),
       },
-      decision: {
-        above: null,
-        below: within(
-          0,
-          `${US} VI.B: the missed approach begun at the decision altitude, without a number (from memory); not below it is common practice, no source`,
-        ),
-      },
+      decision: { above: null, below: null },
       stepDown: within(0, STEP_DOWN),
       missedTrack: within(10, `${US} VI.C.S7: ±10° on heading, course or bearing`),
       gates: GATES,
