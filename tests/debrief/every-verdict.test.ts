@@ -20,7 +20,8 @@ import { keepRows } from "../../src/track/rows.ts";
 
 /** Codes as they are written where they are made. */
 const CODES = [
-  ...["course/arc-finding", "course/descent-finding", "hold/finding", "hold/leg-finding"],
+  ...["course/arc-finding", "course/descent-finding", "hold/finding"],
+  ...["hold/as-flown", "hold/leg-finding"],
   ...["approach/finding", "approach/tracking-finding", "approach/unstable"],
 ].flatMap((file) => {
   const source = readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), "utf8");
@@ -134,6 +135,7 @@ function holds(): string[] {
     ...said(scenarioNamed("hold-outbound-flown-parallel")),
     ...said(scenarioNamed("hold-teardrop-left-turns")),
     ...said(otherwise(direct, "hold", () => ({ turns: "left" }))),
+    ...said(otherwise(direct, "hold", ({ inbound }) => ({ inbound: inbound - 15 }))),
     ...said(otherwise("hold-outbound-flown-parallel", "hold", () => ({ entry: "direct" }))),
     ...said(otherwise(distance, "hold", () => ({ entry: "teardrop" }))),
     ...said(factor(0)),
