@@ -34,7 +34,9 @@ const NO_CODES = new Set([
   "points-left-out",
   "log-silent-there",
 ]);
-const issueCodes = codesIn(/^(import|track(?!\/cause)|brief|debrief|cli)\//).filter((c) => !NO_CODES.has(c));
+const issueCodes = codesIn(/^(import|track(?!\/(cause|joining)\b)|brief|debrief|cli)\//).filter(
+  (c) => !NO_CODES.has(c),
+);
 /** Findings of courses, whose words are tried on the facts below. */
 const FINDINGS = [...codesIn(/^(course\/finding|track\/cause)\.ts$/)].filter((c) => !/^no-/.test(c));
 /** Findings of every kind of exercise. */
