@@ -7,14 +7,19 @@ import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { TrueDegrees } from "../quantity/units.ts";
 import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
-import { excursionFinding, type Reversals, toldExcursions } from "../track/index.ts";
-import { type CourseExcursion, causeFindings } from "./cause.ts";
+import {
+  type CausedExcursion,
+  type Correction,
+  causeFindings,
+  excursionFinding,
+  type Joining,
+  type Reversals,
+  toldExcursions,
+} from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
-import type { Joining } from "./joining.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
-import type { CorrectionMeasured } from "./wind-correction.ts";
 
 /** A drift made the worst needle of a course when it came to this share of it. Tuned: apart from noise it is all of it. */
 const MADE_THE_WORST = 0.8;
@@ -24,12 +29,12 @@ export interface FindingsFrom {
   readonly rows: Rows;
   readonly judged: Judged;
   readonly facts: CourseFacts;
-  readonly excursions: readonly CourseExcursion[];
+  readonly excursions: readonly CausedExcursion[];
   /** The reversals where they are called chasing. */
   readonly chased: Reversals | null;
   readonly joining: Joining | null;
   /** Correction over the drifting rows of an excursion; null where the wind is not known. */
-  readonly correctionOver: (span: Span) => CorrectionMeasured | null;
+  readonly correctionOver: (span: Span) => Correction | null;
   /** Share of full scale that the overshoot of the intercept came to. */
   readonly overshootNeedle: number;
 }

@@ -96,6 +96,8 @@ function wellFlown(f: Finding["facts"]): string {
 
 export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "turned-wrong-way": (f) => `Turned to the ${f.flown}; this hold is flown with turns to the ${f.published}.`,
+  "other-inbound-course": (f, hold) =>
+    `The inbound legs were flown on ${holdDirection(num(f.flownTrueDeg), hold)} ${doubt(f.doubt95Deg)}, ${degreesToSide(num(f.offDeg))} of this hold’s ${holdDirection(hold.inboundTrueDeg, hold)}.`,
   "entry-not-by-sector": (f, hold) =>
     `Entered by ${entry(f.flown)}; the heading at the fix, ${holdDirection(num(f.headingTrueDeg), hold)} ${doubt(f.doubt95Deg)}, asks for ${entry(f.asked)}.`,
   "outbound-parallel": (f) =>

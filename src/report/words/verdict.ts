@@ -66,6 +66,7 @@ const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
   kt: 0,
   s: 0,
   deg: 0,
+  side: 0,
 };
 
 function amount(value: number, unit: Verdict["unit"]): string {
@@ -131,9 +132,15 @@ export const overruleWords = ({ verdict, by, why }: Overrule): string =>
   `The instructor${by && `, ${by}`}: ${verdict}${why && `; ${why}`}.`;
 
 const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
-/** Where nothing at all is allowed, any value is far past its limit, and none at it. */
-const shareOfLimit = ({ value, limit }: Verdict): number =>
-  value === null || value === 0 || limit === null ? 0 : value / limit;
+/** A speed is no deviation: it is near its limit within so many kt of it. What the tests allow of an airspeed, FAA-S-ACS-8C, from memory. */
+const SPEED_TOLERANCE = 10;
+/** 1 at the limit, less inside; a speed far from its limit says less than anything that was held. What has no amount decides where it was not done, and nothing where it was. */
+function shareOfLimit({ verdict, value, limit, unit }: Verdict): number {
+  if (unit === "side") return verdict === "not met" ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  // where nothing at all is allowed, any value is far past its limit, and none at it
+  if (value === null || value === 0 || limit === null) return 0;
+  return unit === "kt" ? 1 + (value - limit) / SPEED_TOLERANCE : value / limit;
+}
 /** Whether a verdict says anything: a height that a GPS or a pressure cannot tell does not. */
 export const says = (verdict: Verdict): boolean =>
   verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
@@ -178,6 +185,7 @@ export function verdictSentence(verdict: Verdict): string {
   const head = `${verdict.verdict}: ${nameOf(verdict)}`;
   const value = verdict.value === null ? "" : `, ${verdictValue(verdict)}`;
   const beyond = beyondS ? `, beyond it ${Math.round(beyondS)} s` : "";
+  const limit = verdict.limit === null ? "" : `, limit ${verdictLimit(verdict)}`;
   const reason = [surely(verdict), verdictReason(verdict)].filter((part) => part !== "").join("; ");
-  return `${head}${value}, limit ${verdictLimit(verdict)}${beyond}${reason && `; ${reason}`} (${citation}).`;
+  return `${head}${value}${limit}${beyond}${reason && `; ${reason}`} (${citation}).`;
 }
