@@ -10,8 +10,10 @@ export const SEGMENT_KINDS = [
   "inbound",
   /** From the final fix (else from where the judged final begins) to the threshold, the climb away or the log's end. */
   "final",
-  /** Past the threshold: a low pass, a touch, or a circling that this version does not tell apart. */
+  /** Past the threshold: a low pass or a touch. */
   "past-threshold",
+  /** The final left by a turn away, to circle or to leave. */
+  "left-final",
   "missed-approach",
   "landing",
 ] as const;
@@ -74,3 +76,16 @@ export const missedSchema = z
 export const landingSchema = z
   .strictObject({ thresholdUtc: utc, thresholdFt: z.number().nullable(), groundSpeedKt: z.number() })
   .nullable();
+
+/** The final left by a turn away before its end; null or missing where it was not. */
+export const brokeOffSchema = z
+  .strictObject({
+    utc,
+    distanceNm: z.number(),
+    altitudeFt: z.number().nullable(),
+    side: z.enum(["left", "right"]),
+    /** A landing on the field of the runway that followed it: in the final's direction, the other way, or across. */
+    landed: z.strictObject({ utc, way: z.enum(["same", "other-way", "across"]) }).nullable(),
+  })
+  .nullable()
+  .optional();

@@ -4,7 +4,7 @@ import { excursionSchema } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
+import { brokeOffSchema, landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
 import { gateSchema, needleSchema, placeSchema as place } from "./fact-parts.ts";
 import { procedureTurnSchema } from "./procedure-turn-facts.ts";
 import {
@@ -128,8 +128,11 @@ export const approachFactsSchema = z.strictObject({
   stepDowns: stepDownsSchema,
   minimum: minimumSchema,
   missedPoint: z.strictObject({ distanceNm: z.number(), passedUtc: utc.nullable() }),
-  outcome: z.enum(["landed", "missed", "touch-and-go-or-low-pass", "log-ends", "cannot-tell"]),
+  outcome: z.enum(["landed", "missed", "touch-and-go-or-low-pass", "left-final", "log-ends", "cannot-tell"]),
+  brokeOff: brokeOffSchema,
   missed: missedSchema,
+  /** How long it was level over the runway before the climb away, as in a roll on it; null where not for long. Missing in documents of earlier versions. */
+  levelOverRunwayS: z.number().nullable().optional(),
   landing: landingSchema,
   gates: z.array(gateSchema),
   /** What stabilised criteria ask for and a track log cannot show. */

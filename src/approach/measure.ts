@@ -12,6 +12,7 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
+import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
 import { utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
@@ -165,7 +166,9 @@ export function measureApproach({
       passedUtc: segments.missedPoint && rows.timed ? utcAt(rows, segments.missedPoint) : null,
     },
     outcome,
+    brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
     missed: missedOf(exercise, rows, segments, path),
+    levelOverRunwayS: segments.levelS,
     landing:
       outcome === "landed" && threshold
         ? {

@@ -17,7 +17,7 @@ export function minimumOf(
 ): ApproachFacts["minimum"] {
   if (!minimum) return null;
   const { minimum: passed, missed, final, outcome } = segments;
-  const judged = outcome === "missed" || outcome === "log-ends";
+  const judged = ["missed", "left-final", "log-ends"].includes(outcome);
   let lowest = missed ? missed.lowest : -1;
   if (!missed && judged)
     for (let i = final.start; i < final.end; i++)

@@ -56,7 +56,7 @@ export function measureDescentRows(
   const at = flownNm[passage]! - exercise.before;
   const point = Math.max(span.start, Math.min(passage, firstAtOrAfter(flownNm, at)));
   const unknown = () => new Float64Array(n).fill(Number.NaN);
-  const found = descentBefore(clock, altitude, point);
+  const found = descentBefore(clock, altitude, point, exercise.toAltitude);
   const before = flownNm[point - 1] ?? flownNm[point]!;
   const step = flownNm[point]! - before;
   const share = step > 0 && at > before ? Math.min(1, (at - before) / step) : 1;

@@ -24,6 +24,8 @@ export type Found =
       /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
       readonly leave?: { readonly upTo: number };
     }
+  /** What it judges was never flown to, as a height that a climb away began above. */
+  | { readonly notFlown: true }
   | { readonly cannotTell: string /** What failed, where the program did. */; readonly fault?: string };
 
 export interface Criterion<Facts> {
@@ -76,6 +78,7 @@ function verdictOf<Facts>(
     found = { cannotTell: "fault-in-criterion", fault: String(error) };
   }
   if (found === null) return null;
+  if ("notFlown" in found) return { ...line, ...without, verdict: "not flown", reason: null };
   if ("cannotTell" in found) {
     const { cannotTell: reason, fault } = found;
     return { ...line, ...without, verdict: "cannot tell", reason, ...(fault ? { fault } : {}) };
@@ -85,7 +88,8 @@ function verdictOf<Facts>(
   const within = found.toward === undefined ? confidenceWithin : confidenceBelow;
   const inside = within(found.toward ?? value, doubt95, limit);
   const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
-  const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
+  const side = found.toward !== undefined && found.toward < 0 ? { toward: found.toward } : {};
+  const told = { ...line, ...part, value, ...side, doubt95, beyondS, worstUtc };
   const { unseen } = found;
   const unseenInside = unseen ? within(unseen.most, doubt95, limit) : inside;
   if (inside >= SURE && unseen && unseenInside < SURE) {

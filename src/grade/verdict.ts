@@ -16,6 +16,8 @@ export const verdictSchema = z.strictObject({
   silentS: z.number().nullable().optional(),
   /** The deciding value, never negative, with the half-width of its 95 % interval; null where there is none. */
   value: z.number().nullable(),
+  /** Where one side only is out and the value lies on the other: how far, negative; `value` is 0 then. */
+  toward: z.number().optional(),
   doubt95: z.number().nullable(),
   limit: z.number().nullable(),
   /** Of value, doubt and limit. "share": of full scale. */

@@ -202,9 +202,10 @@ function approaches(): string[] {
   const missed = (below: number) => flown({ ends: { by: "missed", below } });
   const barometric = (off: number) =>
     briefed(flown({ descent: path(off) }), /guidance: localizer\n.*antenna_ft.*\n/, "guidance: lnav-vnav\n");
-  const downTo = (fix: number, minimum: number) =>
+  const downTo = (fix: number, minimum: number, at = 0) =>
     flown(
       {
+        ends: { by: "missed", at },
         descent: {
           by: "steps",
           rate: 800,
@@ -216,6 +217,10 @@ function approaches(): string[] {
       },
       low,
     );
+  // levelled off, and turned away to circle
+  const level = flown({ ends: { by: "missed", at: 3.8 }, climb: { altitude: 1300, rate: 600 } }, low);
+  const away: Step = { do: "heading", heading: 266.5, seconds: 90, turn: "right" };
+  const leaving = { ...level, script: [...level.script.slice(0, -1), away] };
   const beside = briefed(scenarioNamed(tidy), /172\.39/g, "172.42");
   // a procedure turn whose leg outbound is flown for too long
   const far = scenarioNamed(tidy);
@@ -240,6 +245,8 @@ function approaches(): string[] {
     ...said(flown({ descent: path(0, 2) }, steps)),
     ...said(downTo(1000, 600)),
     ...said(downTo(1520, 1400)),
+    ...said(downTo(1000, 440, -0.5)), // level 20 ft above the runway, half a mile along it
+    ...said(leaving),
     ...said(missed(60), 1, EU),
     ...said(missed(185), 1, EU),
     ...said(missed(-400), 1, EU),

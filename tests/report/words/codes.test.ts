@@ -30,6 +30,7 @@ const NO_CODES = new Set([
   "written-true",
   "timed-placemark",
   "log-begins",
+  "flown-again",
   "log-ends",
   "points-left-out",
   "log-silent-there",
