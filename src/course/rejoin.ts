@@ -1,7 +1,8 @@
 /** What would have worked: the heading that holds the course in that wind, and the cut that rejoins from the worst point. */
 
 import type { CourseExercise } from "../brief/brief.ts";
-import { direction, magneticFromTrue, tanDeg } from "../quantity/angle.ts";
+import { direction, tanDeg } from "../quantity/angle.ts";
+import { magneticHeading } from "../quantity/magnetic.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
@@ -41,12 +42,10 @@ export function whatWouldHaveWorked(
   const correction = wind && neededCorrection(courseTrue, wind);
   if (!wind || !correction) return null;
   const worst = worstOf(excursions);
-  const { degrees, from } = exercise.variation;
   const { heading } = correction;
   return {
     headingTrueDeg: heading,
-    headingMagneticDeg:
-      from === "unknown" || exercise.magnetic === null ? null : magneticFromTrue(heading, degrees),
+    headingMagneticDeg: magneticHeading(heading, exercise.variation),
     windCorrectionDeg: correction.needed,
     doubt95Deg: correction.doubt95,
     rejoin: worst && rejoin(exercise, rows, wind, worst),
