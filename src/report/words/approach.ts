@@ -62,7 +62,8 @@ function joining({ intercept: i, joinedFrom }: ApproachFacts): string | null {
     i.corrections === 0
       ? ""
       : `; ${i.corrections === 1 ? "one correction" : `${i.corrections} corrections`} in the two minutes after`;
-  return `${cut}; established ${beforeThreshold(i.joinedDistanceNm)}${past}${corrections}.`;
+  const unseen = i.silentS === undefined ? "" : `; ${seconds(i.silentS)} of it without a point`;
+  return `${cut}; established ${beforeThreshold(i.joinedDistanceNm)}${past}${corrections}${unseen}.`;
 }
 
 function reversal({ procedureTurn: turn }: ApproachFacts): string | null {
@@ -84,7 +85,7 @@ function overFix({ finalFix, finalFixPassage: p }: ApproachFacts): string | null
   const doubt95 = finalFix.altitudeFt === null ? p.altitude95Ft : p.altimeter95Ft;
   const doubt = doubt95 === null ? "" : ` ± ${feet(doubt95)}${wanted === "" ? "" : " by the altimeter"}`;
   const height = p.altitudeFt === null ? "" : ` at ${feet(p.altitudeFt)}${doubt}${wanted}`;
-  return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}, the needle ${needleWords(p.needle)} off${p.established ? "" : ", not yet established"}.`;
+  return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}, the needle ${needleWords(p.needle)} off${p.needle95 === undefined ? "" : ` (± ${p.needle95.toFixed(2)})`}${p.silence ? `, all of it in ${seconds(p.silence.seconds)} without a point` : ""}${p.established ? "" : ", not yet established"}.`;
 }
 
 /** The needle and the path that the figures are of, and whether anybody said so. */
