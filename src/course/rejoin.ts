@@ -2,6 +2,7 @@
 
 import type { CourseExercise } from "../brief/brief.ts";
 import { direction, tanDeg } from "../quantity/angle.ts";
+import { worstExcursion } from "../quantity/excursion-record.ts";
 import { magneticHeading } from "../quantity/magnetic.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
@@ -41,24 +42,18 @@ export function whatWouldHaveWorked(
 ): WhatWouldHaveWorked {
   const correction = wind && neededCorrection(courseTrue, wind);
   if (!wind || !correction) return null;
-  const worst = worstOf(excursions);
+  const worst = worstExcursion(excursions.map(({ record, worst: row }) => ({ ...record, row })));
   const { heading } = correction;
   return {
     headingTrueDeg: heading,
     headingMagneticDeg: magneticHeading(heading, exercise.variation),
     windCorrectionDeg: correction.needed,
     doubt95Deg: correction.doubt95,
-    rejoin: worst && rejoin(exercise, rows, wind, worst),
+    rejoin: worst && rejoin(exercise, rows, wind, worst.row),
   };
 }
 
-const worstOf = (excursions: readonly ExcursionRows[]): ExcursionRows | null =>
-  excursions.reduce<ExcursionRows | null>(
-    (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
-    null,
-  );
-
-function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, { worst }: ExcursionRows) {
+function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, worst: number) {
   if (Math.abs(rows.needle[worst]!) < WORTH_A_CUT) return null;
   const off = rows.crossTrackNm[worst]!;
   const toGo = rows.distanceToFixNm[worst]!;

@@ -1,12 +1,12 @@
 /** A finding of a hold as a sentence: what was flown, what this wind asked for, what it came to. */
+
 import type { Finding, HoldFacts, HoldRecord } from "../../debrief/document.ts";
 import { flownCourse, flownHeading } from "./compass.ts";
+import { given, num } from "./fact.ts";
 import { count, degreesToSide } from "./number.ts";
 
 export type HoldWords = (facts: Finding["facts"], hold: HoldFacts, exercise: HoldRecord) => string;
 
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 const whole = (seconds: unknown): string => `${Math.round(num(seconds))} seconds`;
 const doubt = (degrees: unknown): string => `(± ${Math.max(1, Math.round(num(degrees)))}°)`;
 
