@@ -1,6 +1,7 @@
 /** The facts of one approach as flown: numbers, no opinion. */
 import { z } from "zod";
 import { excursionSchema } from "../quantity/excursion-record.ts";
+import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { brokeOffSchema, landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
@@ -31,11 +32,7 @@ export const approachFactsSchema = z.strictObject({
   }),
   finalCourseTrueDeg: z.number(),
   finalCourseMagneticDeg: z.number().nullable(),
-  variation: z.strictObject({
-    degrees: z.number(),
-    from: z.enum(["station", "model", "written-true", "unknown"]),
-    model: z.string().nullable(),
-  }),
+  variation: variationSchema,
   guidance: z.strictObject({
     kind: z.enum(["localizer", "vor", "lnav", "lpv", "lnav-vnav", "rnp", "centre-line"]),
     label: z.string(),

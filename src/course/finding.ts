@@ -1,11 +1,9 @@
 /** What is worth saying of a course as flown: codes with facts and the times they rest on, most telling first. */
 import type { CourseExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
 import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import {
   type CausedExcursion,
@@ -55,7 +53,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
   const chased = from.chased && chasedFinding(rows, from.chased);
   const told = toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {
-    const drift = excursionFinding("drifted-before-needle", rows, e, magneticOf(exercise));
+    const drift = excursionFinding("drifted-before-needle", rows, e, exercise.variation);
     return [drift, ...causeFindings(e, from.correctionOver(e.drifting))];
   });
   // a drift that is not what made the worst of this course does not lead: the worst itself does
@@ -70,11 +68,6 @@ export function findingsOf(from: FindingsFrom): Finding[] {
     ...gaps(rows, judged.span),
   ];
 }
-
-const magneticOf =
-  ({ variation: { degrees, from }, magnetic }: CourseExercise) =>
-  (course: TrueDegrees) =>
-    from === "unknown" || magnetic === null ? null : magneticFromTrue(course, degrees);
 
 type Timed = Pick<Rows, "timed" | "timeMs">;
 

@@ -1,13 +1,10 @@
 /** Findings of approaches as sentences. */
+
 import type { Finding } from "../../debrief/document.ts";
+import { directionFact, type FindingWords, given, num } from "./fact.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
-import { clock, count, degreesToSide, flownDirection } from "./number.ts";
+import { clock, count, degreesToSide } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
-
-type Words = (facts: Finding["facts"], finding: Finding) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 
 /** As in "0.42 of full scale"; "over full scale" past that. */
 export function needleWords(needle: unknown): string {
@@ -93,7 +90,7 @@ function trackHeld(f: Finding["facts"]): string {
     const track = Math.round(num(f.trackErrorDeg));
     return track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
   }
-  const course = `its course ${flownDirection(num(f.courseTrueDeg), given(f.courseMagneticDeg))}`;
+  const course = `its course ${directionFact(f, "course")}`;
   const off = Math.round(error) === 0 ? `on ${course}` : `${degreesToSide(Math.round(error))} of ${course}`;
   const never = f.turnedOnto === false ? ", which was never turned onto" : "";
   return `${off} in the mean, ${degreesToSide(Math.round(num(f.courseWorstDeg)))} at worst${never}`;
@@ -139,7 +136,7 @@ function leftFinal(f: Finding["facts"]): string {
   return `${left}; circled and landed ${where}.`;
 }
 
-export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
+export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
   "below-step-down": (f) =>
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,

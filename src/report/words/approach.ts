@@ -3,6 +3,7 @@
 import type { ApproachFacts, ApproachRecord } from "../../debrief/document.ts";
 import { datum, gateNote, wayDown } from "./approach-descent.ts";
 import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
+import { compassNote } from "./compass.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, degreesToSide, flownDirection, percent, plain } from "./number.ts";
@@ -116,12 +117,15 @@ function cost({ crossTrack, needle, glidePath, flownPath, trackAngleError }: App
   return `${lateral}${vertical}${angle}${error}.`;
 }
 
-function remedy({ whatWouldHaveWorked: w }: ApproachRecord, { minimum }: ApproachFacts): string | null {
+function remedy(
+  { whatWouldHaveWorked: w }: ApproachRecord,
+  { minimum, variation }: ApproachFacts,
+): string | null {
   if (!w) return null;
   const heading =
     w.headingTrueDeg === null
       ? ""
-      : `Heading ${flownDirection(w.headingTrueDeg, w.headingMagneticDeg)} holds the final in this wind. `;
+      : `Heading ${flownDirection(w.headingTrueDeg, w.headingMagneticDeg)} holds the final in this wind.${compassNote(variation)} `;
   const point =
     w.visualDescentPointNm === null || minimum?.kind !== "descent"
       ? ""

@@ -2,6 +2,7 @@
 
 import type { ArcFacts, ArcRecord, Finding } from "../../debrief/document.ts";
 import { ARC_WORDS, offArc, toStation, windFromStation } from "./arc-finding.ts";
+import { compassNote } from "./compass.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, flownDirection, percent, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -45,7 +46,7 @@ function remedy({ whatWouldHaveWorked: w, facts }: ArcRecord): string | null {
     w.leadRadialTrueDeg === null
       ? ""
       : ` A standard-rate turn off it begins on radial ${flownDirection(w.leadRadialTrueDeg, w.leadRadialMagneticDeg)}.`;
-  return `Headings from ${one(first)} to ${one(last)} hold it in this wind (± ${doubt}°).${turn}`;
+  return `Headings from ${one(first)} to ${one(last)} hold it in this wind (± ${doubt}°).${turn}${compassNote(facts.variation)}`;
 }
 
 function windNote({ wind, windOutKt, windCorrection, turns }: ArcFacts): string | null {

@@ -1,15 +1,12 @@
 /** A descent in words: its findings, the sentence over the drawing, and the notes beside it. */
 
 import type { ConstantDescent, DescentFacts, DescentRecord, Finding } from "../../debrief/document.ts";
+import { type FindingWords, given, num } from "./fact.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 
-type Words = (facts: Finding["facts"], finding: Finding) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 const gradient = (ftPerNm: unknown): string => `${count(num(ftPerNm))} ft/NM`;
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -47,7 +44,7 @@ const neededThere = (f: Finding["facts"]): string => {
   return needed === null ? gradient(f.neededDownFtPerNm) : rate(needed);
 };
 
-export const DESCENT_WORDS: Readonly<Record<string, Words>> = {
+export const DESCENT_WORDS: Readonly<Record<string, FindingWords>> = {
   "descent-crossed-at": (f) =>
     given(f.silentS) === null
       ? `${capital(crossing(f))}, within 100 ft of ${count(num(f.toFt))} ft.`
