@@ -12,6 +12,7 @@ import type { Motion } from "../track/motion.ts";
 import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { beforeEstablished, partFindings } from "./before-established.ts";
+import { beforeJoining } from "./before-joining.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
 import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
@@ -66,6 +67,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
   const before = beforeEstablished(exercise, rows, judged);
+  const unjudged = beforeJoining(exercise, rows, judged);
   const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
   const { chased, excursions, ...left } = findDepartures(departures);
   // minutes along the course, off it, are no turn that ended short of it
@@ -90,6 +92,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
     ...(before ? { beforeEstablished: before } : {}),
+    ...(unjudged && !before ? { beforeJoining: unjudged } : {}),
     crossTrack: crossTrackFacts(rows, judged.span, weights, edges),
     needle: needleFacts(exercise.scale, rows, judged.span, weights, edges),
     trackAngleError: trackFacts(rows, judged.span, weights),
