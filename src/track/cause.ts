@@ -1,6 +1,7 @@
 /** Why an excursion happened, from facts alone, and the share of it that each cause explains. */
 import type { Cause, ExcursionRecord } from "../quantity/excursion-record.ts";
 import type { Finding } from "../quantity/record.ts";
+import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Knots, Seconds, Share, TurnDegrees } from "../quantity/units.ts";
 import { weigh } from "../quantity/weigh.ts";
 import type { AlongLine, ExcursionRows } from "./excursion.ts";
@@ -16,6 +17,11 @@ const BEYOND: Share = 0.5;
 /** A track error is that of the roll-out when it stands so soon after it, and has changed by no more than this. Tuned on simulated roll-outs. */
 const SINCE_ROLL_OUT: Seconds = 30;
 const SAME_TRACK: AngleSize = 4;
+/** ... and was off to that side when the turn ended, by the threshold of the track error. Tuned likewise. */
+const LEAST_ROLL_OUT: AngleSize = 3;
+/** ... and stood, by half of it, in so many means over so long each. Tuned likewise. */
+const STOOD = 3;
+const MEAN_OVER: Seconds = 10;
 /** A share under this is none. Chosen: what is said is told in quarters. */
 const LEAST_SHARE: Share = 0.1;
 
@@ -50,7 +56,12 @@ function windCause({ side }: Pick<ExcursionRecord, "side">, m: Correction): Wind
   const applied = (m.flown * Math.sign(m.needed)) / size;
   if (!downwind) return applied > 1 + BEYOND ? "over-corrected" : null;
   const some = applied < 0 ? "corrected-wrong-way" : "under-corrected";
-  return Math.abs(m.flown) <= ON_THE_COURSE ? "wind-uncorrected" : applied < 1 ? some : null;
+  // within its doubt of the course the heading cannot be told from one on it
+  return Math.abs(m.flown) <= Math.max(ON_THE_COURSE, m.doubt95)
+    ? "wind-uncorrected"
+    : applied < 1
+      ? some
+      : null;
 }
 
 /** The need lies within its own doubt, and may be one that explains it. */
@@ -103,7 +114,7 @@ export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
     return [{ cause: "chased", share: 1 }];
   const side = record.side === "right" ? 1 : -1;
   const size = rows.crossTrackNm[worst]! * side;
-  const rolledOut = joining !== null && sinceRollOut(rows, drifting.start, joining);
+  const rolledOut = joining !== null && sinceRollOut(rows, drifting, side, joining);
   const before = rolledOut ? Math.max(0, Math.min(size, joining.crossTrackNm * side)) : 0;
   const turn = size > 0 ? before / size : 0;
   const rest = drifted(excursion, from, rolledOut).map((c) => ({ ...c, share: c.share * (1 - turn) }));
@@ -148,11 +159,19 @@ function drifted({ record }: ExcursionRows, { correction }: CausesFrom, rolledOu
   ];
 }
 
-function sinceRollOut(rows: AlongLine, row: number, joining: Joining): boolean {
-  const late = (rows.timeMs[row]! - joining.time) / 1000;
-  if (late > SINCE_ROLL_OUT) return false;
-  let end = row + 1;
-  while (end < rows.length && rows.timeMs[end]! - rows.timeMs[row]! <= 10_000) end++;
-  const { mean } = weigh(rows.trackErrorDeg, { start: row, end }, new Float64Array(end - row).fill(1));
-  return Math.abs(mean - joining.trackErrorDeg) <= SAME_TRACK;
+/** `side`: +1 right. A turn that ended along the line ended well, and so did one whose rest a soft return turned away. */
+function sinceRollOut(rows: AlongLine, drifting: Span, side: number, joining: Joining): boolean {
+  const { start } = drifting;
+  const off = joining.trackErrorDeg * side;
+  const late = (rows.timeMs[start]! - joining.time) / 1000;
+  if (off < LEAST_ROLL_OUT || late > SINCE_ROLL_OUT) return false;
+  for (let from = start, k = 0; k < STOOD && from < drifting.end; k++) {
+    let end = from + 1;
+    while (end < rows.length && rows.timeMs[end]! - rows.timeMs[from]! <= MEAN_OVER * 1000) end++;
+    const { mean } = weigh(rows.trackErrorDeg, { start: from, end }, new Float64Array(end - from).fill(1));
+    if (k === 0 && Math.abs(mean * side - off) > SAME_TRACK) return false;
+    if (mean * side < off / 2) return false;
+    from = end;
+  }
+  return true;
 }

@@ -1,5 +1,6 @@
 /** Findings of approaches as sentences. */
 import type { Finding } from "../../debrief/document.ts";
+import { CAUSE_WORDS } from "./cause.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { clock, count, degreesToSide, flownDirection } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
@@ -128,6 +129,7 @@ function leftFinal(f: Finding["facts"]): string {
 
 export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
   ...TRACK_OFF_WORDS,
+  ...CAUSE_WORDS,
   "below-step-down": (f) =>
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
   "below-minimum": (f) =>

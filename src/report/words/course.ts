@@ -1,14 +1,10 @@
 /** A course in words: the sentence over the drawing, and the notes beside it. */
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
+import { saysWhy } from "./cause.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
-
-const CAUSES = new Set([
-  ...["wind-uncorrected", "under-corrected", "over-corrected", "corrected-wrong-way"],
-  ...["heading-off", "rolled-out-off", "turned-late", "turned-early", "cannot-tell"],
-]);
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
@@ -78,7 +74,7 @@ function untold(facts: CourseFacts): string | null {
 
 /** The finding that says why, where the first one does not. */
 export const courseCause = ({ findings }: CourseRecord): Finding | undefined =>
-  findings.slice(1).find(({ code }) => CAUSES.has(code));
+  findings.slice(1).find(saysWhy);
 
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string, string | null][] {
