@@ -67,6 +67,7 @@ function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Fin
         passedNm: minimum.passedNm,
         climbBelowFt: minimum.altitudeFt - missed.altitudeFt,
         climbNm: missed.distanceNm,
+        climbSilentS: missed.silence?.seconds ?? null,
         ...groundNear(minimum, runway, missed),
       },
       evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
@@ -77,13 +78,14 @@ function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Fin
 
 /** How high above the threshold the lowest was, where over it the doubt does not keep it off the ground. */
 function groundNear(
-  { lowestFt, doubt95Ft }: NonNullable<ApproachFacts["minimum"]>,
+  { altitudeFt, lowestFt, doubt95Ft, unseen }: NonNullable<ApproachFacts["minimum"]>,
   { elevationFt }: ApproachFacts["runway"],
   { distanceNm }: NonNullable<ApproachFacts["missed"]>,
 ): { readonly groundFt?: number; readonly ground95Ft?: number } {
   if (lowestFt === null || doubt95Ft === null || elevationFt === null) return {};
   const groundFt = lowestFt - elevationFt;
-  if (distanceNm > OVER_THRESHOLD_NM || groundFt > doubt95Ft) return {};
+  const perhapsFt = unseen ? Math.min(groundFt, altitudeFt - unseen.most - elevationFt) : groundFt;
+  if (distanceNm > OVER_THRESHOLD_NM || perhapsFt > doubt95Ft) return {};
   return { groundFt, ground95Ft: doubt95Ft };
 }
 
@@ -163,6 +165,9 @@ function ended({
   if (missed) {
     const facts = {
       distanceNm: missed.distanceNm,
+      silentS: missed.silence?.seconds ?? null,
+      silentFromNm: missed.silence?.fromNm ?? null,
+      silentToNm: missed.silence?.toNm ?? null,
       pastMissedPointNm: missedPoint.distanceNm - missed.distanceNm,
       heightFt: missed.heightFt,
       minimum: minimum?.kind ?? null,
@@ -193,6 +198,11 @@ function ended({
     return [{ code: "left-final", facts: { ...facts, ...then }, evidence: at(utc) }];
   }
   if (!landing) return [];
-  const facts = { thresholdFt: landing.thresholdFt, groundSpeedKt: landing.groundSpeedKt };
+  const facts = {
+    thresholdFt: landing.thresholdFt,
+    groundSpeedKt: landing.groundSpeedKt,
+    threshold95Ft: landing.threshold95Ft ?? null,
+    silentS: landing.silence?.seconds ?? null,
+  };
   return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
 }

@@ -1,9 +1,7 @@
 /** What is worth saying of how the final course and its path were kept: the track off before the needle and why, a chase, the worst. */
 import type { ApproachExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
 import {
   type Correction,
   causeFindings,
@@ -19,16 +17,14 @@ import type { ApproachRows } from "./rows.ts";
 
 /** A chase, then where the track told before the needle did and why, the farthest first, and a turn that ended off the final: this first where it was the worst. */
 export function departureFindings(
-  { magnetic, variation: { from, degrees } }: ApproachExercise,
+  { variation }: ApproachExercise,
   rows: ApproachRows,
   { joining, chased, excursions }: Departures,
   correctionOver: (span: Span) => Correction | null,
 ): Finding[] {
-  const north = (d: TrueDegrees) =>
-    from === "unknown" || magnetic === null ? null : magneticFromTrue(d, degrees);
   const told = toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => [
-    excursionFinding("final-track-off", rows, e, north),
+    excursionFinding("final-track-off", rows, e, variation),
     ...causeFindings(e, correctionOver(e.drifting)),
   ]);
   const turned = turnedFindings(joining);

@@ -1,9 +1,10 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
 import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
+import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./fact-parts.ts";
+import { altitudeSchema, judgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
 
 const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("angular"), fullScaleDeg: z.number(), label: z.string() }),

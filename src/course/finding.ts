@@ -1,10 +1,9 @@
 /** What is worth saying of a course as flown: codes with facts and the times they rest on, most telling first. */
 import type { CourseExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
+import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
 import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import {
   type CausedExcursion,
@@ -55,7 +54,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
   const chased = from.chased && chasedFinding(rows, from.chased);
   const told = toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {
-    const drift = excursionFinding("drifted-before-needle", rows, e, magneticOf(exercise));
+    const drift = excursionFinding("drifted-before-needle", rows, e, exercise.variation);
     return [drift, ...causeFindings(e, from.correctionOver(e.drifting))];
   });
   // a drift that is not what made the worst of this course does not lead: the worst itself does
@@ -70,11 +69,6 @@ export function findingsOf(from: FindingsFrom): Finding[] {
     ...gaps(rows, judged.span),
   ];
 }
-
-const magneticOf =
-  ({ variation: { degrees, from }, magnetic }: CourseExercise) =>
-  (course: TrueDegrees) =>
-    from === "unknown" || magnetic === null ? null : magneticFromTrue(course, degrees);
 
 type Timed = Pick<Rows, "timed" | "timeMs">;
 
@@ -146,22 +140,6 @@ function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {
   ];
 }
 
-export function gaps(rows: Timed & Pick<Rows, "gapBefore">, judged: Span): Finding[] {
-  const found: { at: number; seconds: number }[] = [];
-  for (let i = judged.start + 1; i < judged.end; i++) {
-    if (rows.gapBefore[i]) found.push({ at: i, seconds: (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000 });
-  }
-  if (found.length === 0) return [];
-  const longest = found.reduce((a, b) => (b.seconds > a.seconds ? b : a));
-  return [
-    {
-      code: "gap-in-exercise",
-      facts: {
-        gaps: found.length,
-        longestS: longest.seconds,
-        silentS: found.reduce((sum, g) => sum + g.seconds, 0),
-      },
-      evidence: evidence(rows, { start: longest.at - 1, end: longest.at + 1 }),
-    },
-  ];
-}
+/** Nothing without times: a silence has none. */
+export const gaps = (rows: Timed & Pick<Rows, "gapBefore">, judged: Span): Finding[] =>
+  gapFindings(rows.timeMs, judged, (row) => rows.timed && rows.gapBefore[row] === 1);

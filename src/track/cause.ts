@@ -12,7 +12,7 @@ import type { Reversals } from "./reversal.ts";
 const ON_THE_COURSE: AngleSize = 2;
 /** A need smaller than this is not worth a cause. Tuned: the threshold of the track error. */
 const LEAST_NEED: AngleSize = 3;
-/** Over-corrected: beyond the need by more than half. */
+/** Over-corrected: beyond the need by more than half; turned downwind, and not merely left on the course: away from it by more than half of it. */
 const BEYOND: Share = 0.5;
 /** A track error is that of the roll-out when it stands so soon after it, and has changed by no more than this. Tuned on simulated roll-outs. */
 const SINCE_ROLL_OUT: Seconds = 30;
@@ -55,13 +55,11 @@ function windCause({ side }: Pick<ExcursionRecord, "side">, m: Correction): Wind
   /** Of the need, in the needed direction. */
   const applied = (m.flown * Math.sign(m.needed)) / size;
   if (!downwind) return applied > 1 + BEYOND ? "over-corrected" : null;
-  const some = applied < 0 ? "corrected-wrong-way" : "under-corrected";
-  // within its doubt of the course the heading cannot be told from one on it
-  return Math.abs(m.flown) <= Math.max(ON_THE_COURSE, m.doubt95)
-    ? "wind-uncorrected"
-    : applied < 1
-      ? some
-      : null;
+  if (Math.abs(m.flown) <= ON_THE_COURSE) return "wind-uncorrected";
+  // within its doubt of the line the nose cannot be said to be turned downwind
+  const turned = applied < -BEYOND && -m.flown * Math.sign(m.needed) > m.doubt95;
+  if (applied < 0) return turned ? "corrected-wrong-way" : "wind-uncorrected";
+  return applied < 1 ? "under-corrected" : null;
 }
 
 /** The need lies within its own doubt, and may be one that explains it. */
@@ -103,9 +101,8 @@ export interface CausesFrom {
 /**
  * Causes with the share of the worst distance that each explains, the largest first; the shares add up to 1.
  *
- * What was there when the turn onto the line ended is that turn's, early or late. What came after is split along the
- * track angle error: the part that the wind alone would have made with the heading on the course, and what the heading
- * added to it. With the wind unknown only turns and swings can be told.
+ * What was there when the turn onto the line ended is that turn's, early or late; what came after has one cause. With
+ * the wind unknown only turns and swings can be told.
  */
 export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
   const { rows, joining, chased } = from;
@@ -117,9 +114,9 @@ export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
   const rolledOut = joining !== null && sinceRollOut(rows, drifting, side, joining);
   const before = rolledOut ? Math.max(0, Math.min(size, joining.crossTrackNm * side)) : 0;
   const turn = size > 0 ? before / size : 0;
-  const rest = drifted(excursion, from, rolledOut).map((c) => ({ ...c, share: c.share * (1 - turn) }));
+  const rest: Cause = { cause: drifted(excursion, from, rolledOut), share: 1 - turn };
   const turned = joining?.turned;
-  const all: Cause[] = turned ? [{ cause: turned, share: turn }, ...rest] : rest;
+  const all: Cause[] = turned ? [{ cause: turned, share: turn }, rest] : [rest];
   const told = all.filter(({ share }) => share >= LEAST_SHARE);
   const sum = told.reduce((a, { share }) => a + share, 0);
   return told.map((c) => ({ ...c, share: c.share / sum })).sort((a, b) => b.share - a.share);
@@ -143,20 +140,13 @@ export function worstCauses(
 }
 
 /** Why the track stood off, apart from where the turn ended. */
-function drifted({ record }: ExcursionRows, { correction }: CausesFrom, rolledOut: boolean): Cause[] {
+function drifted({ record }: ExcursionRows, { correction }: CausesFrom, rolledOut: boolean): Cause["cause"] {
   const wind = correction && windCause(record, correction);
-  if (rolledOut && wind !== "wind-uncorrected") return [{ cause: "rolled-out-off", share: 1 }];
-  if (!correction) return [{ cause: "cannot-tell", share: 1 }];
-  if (unknowable(correction)) return [{ cause: "cannot-tell", share: 1 }];
-  if (wind === null) return [{ cause: "heading-off", share: 1 }];
-  if (wind !== "corrected-wrong-way") return [{ cause: wind, share: 1 }];
-  // the heading turned with the wind adds to what the wind alone would have done
-  const alone = Math.abs(correction.needed);
-  const share = alone / (alone + Math.abs(correction.flown));
-  return [
-    { cause: "wind-uncorrected", share },
-    { cause: wind, share: 1 - share },
-  ];
+  // rolled out onto the course's own number in a crosswind: of two true names the wind's tells what to do
+  const onTheCourse = wind === "wind-uncorrected" && Math.abs(correction!.flown) <= ON_THE_COURSE;
+  if (rolledOut && !onTheCourse) return "rolled-out-off";
+  if (!correction || unknowable(correction)) return "cannot-tell";
+  return wind ?? "heading-off";
 }
 
 /** `side`: +1 right. A turn that ended along the line ended well, and so did one whose rest a soft return turned away. */

@@ -27,14 +27,8 @@ describe("by construction: shares of what carried an aircraft 0.4 NM right", () 
     ["half of what is needed", -6, -12, [["under-corrected", 1]]],
     ["twice what the wind from the right needs", 12, 6, [["over-corrected", 1]]],
     ["next to no wind", 6, 0.5, [["heading-off", 1]]],
-    [
-      "turned 3° with the wind that needs 6°: a third of the 9° is the heading’s",
-      ...[3, -6],
-      [
-        ["wind-uncorrected", 2 / 3],
-        ["corrected-wrong-way", 1 / 3],
-      ],
-    ],
+    ["turned 8° with the wind that needs 7° the other way", 8, -7, [["corrected-wrong-way", 1]]],
+    ["3° with the wind that needs 8°: hardly turned", 3, -8, [["wind-uncorrected", 1]]],
   ] as const)("%s", (_, flown, needed, expected) => {
     const found = shares(drift(0, 0.4), correction(flown as number, needed as number), null);
     expect(found.map((c) => c.cause)).toEqual(expected.map(([cause]) => cause));

@@ -1,12 +1,8 @@
 /** Why a course or a final was left, as sentences: with what was flown, what was needed, and the share of it. */
 import type { Finding } from "../../debrief/document.ts";
+import { type FindingWords, given, num } from "./fact.ts";
 import { degreesToSide } from "./number.ts";
 import { acrossWords } from "./wind.ts";
-
-type Words = (facts: Finding["facts"]) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 
 /** As in " That is about three quarters of it."; nothing where it is all of it. */
 function shareTail({ share: of }: Finding["facts"]): string {
@@ -24,7 +20,7 @@ const windTail = (facts: Finding["facts"]): string =>
 const causeTail = (facts: Finding["facts"]): string =>
   `${degreesToSide(num(facts.neededDeg))} was needed (± ${Math.max(1, Math.round(num(facts.doubt95Deg)))}°) with ${acrossWords(num(facts.windAcrossKt))}`;
 
-export const CAUSE_WORDS: Readonly<Record<string, Words>> = {
+export const CAUSE_WORDS: Readonly<Record<string, FindingWords>> = {
   "wind-uncorrected": (f) =>
     `The wind was left uncorrected: the heading was ${Math.abs(num(f.flownDeg)) < 0.5 ? "on the course" : `within ${Math.ceil(Math.abs(num(f.flownDeg)))}° of the course`}, and ${causeTail(f)}.${shareTail(f)}`,
   "under-corrected": (f) => `Too little wind correction${windTail(f)}.${shareTail(f)}`,

@@ -1,9 +1,11 @@
 /** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
+
 import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
 import { APPROACH_WORDS } from "./approach-finding.ts";
 import { ARC_WORDS } from "./arc-finding.ts";
 import { CAUSE_WORDS } from "./cause.ts";
 import { DESCENT_WORDS } from "./descent.ts";
+import { given, num } from "./fact.ts";
 import { HOLD_WORDS } from "./hold-finding.ts";
 import { seconds } from "./measured.ts";
 import { clock, offCourse, percent, plain } from "./number.ts";
@@ -11,8 +13,6 @@ import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding, exercise: DocumentExercise) => string;
 
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 const share = (needle: unknown): string => `${Math.abs(num(needle)).toFixed(2)} of full scale`;
 
 /** As in " In the 120 seconds between two points it may have been up to 0.94 NM."; nothing where no more than was seen. */
