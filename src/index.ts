@@ -137,7 +137,7 @@ export {
   readRunwayCourse,
   type TableBeginning,
 } from "./import/index.ts";
-export { direction, magneticFromTrue, threeFigures } from "./quantity/angle.ts";
+export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 // the excursion that went farthest

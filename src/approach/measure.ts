@@ -2,6 +2,7 @@
 import type { ApproachExercise } from "../brief/brief.ts";
 import { inverse, positionOn } from "../geodesy/index.ts";
 import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
+import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
@@ -12,8 +13,9 @@ import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
+import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
-import { utcAt, valueAt } from "./column.ts";
+import { type Moment, utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
@@ -33,6 +35,7 @@ import { findProcedureTurn, procedureTurnFacts } from "./procedure-turn.ts";
 import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
+import { hiddenFeet, silenceAt, silentEnds } from "./silence.ts";
 import { trackOffFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
 
@@ -93,6 +96,10 @@ export function measureApproach({
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
   const excursions = finalExcursions(rows, segments);
+  const edges = silentEnds(rows, final, {
+    before: fix ? Math.max(0, fixDistance! - rows.distanceNm[final.start]!) : 0,
+    after: Math.max(0, rows.distanceNm[final.end - 1]!),
+  });
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
   const { runway } = exercise;
@@ -143,7 +150,7 @@ export function measureApproach({
     finalFixPassage: fixPassage(rows, segments, known),
     judged: judgedFacts(rows, segments),
     crossTrack: crossTrackFacts(rows, final, weights),
-    needle: needleFacts(rows, final, weights, rows.needle)!,
+    needle: needleFacts(rows, final, weights, rows.needle, { edges })!,
     trackAngleError:
       errors.weight > 0 ? { meanDeg: errors.mean, rmsDeg: errors.rms, maxDeg: worstOf(rows, final) } : null,
     excursions: excursions.map(({ record }) => record),
@@ -155,7 +162,7 @@ export function measureApproach({
     },
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
-    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null),
+    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null, edges),
     flownPath,
     descent,
     stepDowns: stepDownsOf(exercise, rows, segments),
@@ -165,26 +172,36 @@ export function measureApproach({
       passedUtc: segments.missedPoint && rows.timed ? utcAt(rows, segments.missedPoint) : null,
     },
     outcome,
+    brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
     missed: missedOf(exercise, rows, segments, path),
-    landing:
-      outcome === "landed" && threshold
-        ? {
-            thresholdUtc: utcAt(rows, threshold),
-            thresholdFt: finite(valueAt(rows.heightFt, threshold)),
-            groundSpeedKt: valueAt(rows.groundSpeedKt, threshold),
-          }
-        : null,
+    levelOverRunwayS: segments.levelS,
+    landing: outcome === "landed" && threshold ? landingOf(rows, threshold) : null,
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
     cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, outcome, wind: windFact }),
   };
+  // on the ground nothing more was flown
+  const flown = outcome === "landed" && threshold ? Math.min(rows.length, threshold.row + 2) : rows.length;
   return {
     span,
     facts,
-    findings: findingsOf(facts, trackOffFindings(exercise, rows, facts, excursions)),
+    findings: [
+      ...findingsOf(facts, trackOffFindings(exercise, rows, facts, excursions)),
+      ...gapFindings(rows.timeMs, { start: 0, end: flown }, (row) => rows.silentBefore(row) !== null),
+    ],
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
     series: seriesOf(rows, final, parts),
   };
+}
+
+function landingOf(rows: ApproachRows, threshold: Moment): ApproachFacts["landing"] {
+  const height = valueAt(rows.heightFt, threshold);
+  const thresholdFt = Number.isFinite(height) ? height : null;
+  const silence = silenceAt(rows, threshold);
+  const at = { thresholdUtc: utcAt(rows, threshold), thresholdFt };
+  if (!silence) return { ...at, groundSpeedKt: valueAt(rows.groundSpeedKt, threshold) };
+  const doubt = Z95 * rows.heightSdFt[threshold.row]! + hiddenFeet(rows, threshold);
+  return { ...at, groundSpeedKt: null, ...(thresholdFt === null ? {} : { threshold95Ft: doubt }), silence };
 }
 
 const worstOf = (rows: ApproachRows, final: Span): number =>

@@ -1,8 +1,6 @@
 /** What is worth saying of how the final course and its path were kept: the track off before the needle, a chase, the worst. */
 import type { ApproachExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
 import { CHASED } from "../standard/tracking.ts";
 import { type ExcursionRows, excursionFinding, toldExcursions } from "../track/index.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -13,15 +11,13 @@ const wasChased = ({ reversals }: ApproachFacts): boolean =>
 
 /** The track told before the needle did, the farthest first. */
 export function trackOffFindings(
-  { magnetic, variation: { from, degrees } }: ApproachExercise,
+  { variation }: ApproachExercise,
   rows: ApproachRows,
   facts: ApproachFacts,
   excursions: readonly ExcursionRows[],
 ): Finding[] {
-  const north = (d: TrueDegrees) =>
-    from === "unknown" || magnetic === null ? null : magneticFromTrue(d, degrees);
   return toldExcursions(rows, excursions, wasChased(facts)).map((e) =>
-    excursionFinding("final-track-off", rows, e, north),
+    excursionFinding("final-track-off", rows, e, variation),
   );
 }
 

@@ -1,6 +1,5 @@
 /** What is worth saying of an arc as flown: codes with facts and the times they rest on, most telling first. */
 import type { ArcExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
 import { type ExcursionRows, excursionFinding } from "../track/index.ts";
@@ -111,10 +110,7 @@ function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] {
 
 /** The track told before the distance did: the same as of a course, but outside and inside. */
 function trackOffFinding(exercise: ArcExercise, rows: ArcRows, e: ExcursionRows): Finding {
-  const { fromMagnetic, variation } = exercise;
-  const found = excursionFinding("arc-track-off", rows, e, (d) =>
-    fromMagnetic === null ? null : magneticFromTrue(d, variation.degrees),
-  );
+  const found = excursionFinding("arc-track-off", rows, e, exercise.variation);
   const outside = e.record.worstCrossTrackNm * sideOf(exercise) < 0;
   return { ...found, facts: { ...found.facts, side: outside ? "outside" : "inside" } };
 }

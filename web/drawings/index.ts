@@ -38,4 +38,4 @@ export { WindArrow, WindSign } from "./WindArrow.tsx";
 export { WindChart } from "./WindChart.tsx";
 export { shownByHeight, WindHeight } from "./WindHeight.tsx";
 export { WindLegArrow, WindLegs } from "./WindLegs.tsx";
-export { directionsBeside, knots, known } from "./words.ts";
+export { columnCourse, columnHeading, knots, known } from "./words.ts";

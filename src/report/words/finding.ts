@@ -1,8 +1,10 @@
 /** A finding as a sentence: what was seen, how much, when; no sentence says more than its facts. */
+
 import type { CourseFacts, DocumentExercise, Finding } from "../../debrief/document.ts";
 import { APPROACH_WORDS } from "./approach-finding.ts";
 import { ARC_WORDS } from "./arc-finding.ts";
 import { DESCENT_WORDS } from "./descent.ts";
+import { given, num } from "./fact.ts";
 import { HOLD_WORDS } from "./hold-finding.ts";
 import { seconds } from "./measured.ts";
 import { clock, degreesToSide, offCourse, percent, plain } from "./number.ts";
@@ -11,8 +13,6 @@ import { acrossWords } from "./wind.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding, exercise: DocumentExercise) => string;
 
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 const share = (needle: unknown): string => `${Math.abs(num(needle)).toFixed(2)} of full scale`;
 
 /** As in " That is about three quarters of it."; nothing where it is all of it. */
