@@ -67,7 +67,18 @@ export function habitSentence(habit: Habit, sure = true): string {
   return sure ? `${capital(says)}.` : `It may be that ${says}.`;
 }
 
-export const habitStatus = ({ status, mean }: Habit): string => {
+/** Why exercises that were meant for it do not tell, as in " (in 8 the wind is not known well enough)". */
+function whyUntold({ untold }: Habit): string {
+  const { "wind-not-known": unknown = 0, "little-wind": little = 0 } = untold;
+  const whys = [
+    ...(unknown > 0 ? [`in ${unknown} the wind is not known well enough`] : []),
+    ...(little > 0 ? [`in ${little} it asked for too little correction to tell`] : []),
+  ];
+  return whys.length > 0 ? ` (${whys.join(", ")})` : "";
+}
+
+export const habitStatus = (habit: Habit): string => {
+  const { status, mean } = habit;
   switch (status) {
     case "beyond":
       return "beyond the tolerance";
@@ -80,7 +91,7 @@ export const habitStatus = ({ status, mean }: Habit): string => {
     case "cannot-tell":
       return "cannot tell";
     case "too-few":
-      return "not enough yet";
+      return `not enough yet${whyUntold(habit)}`;
   }
 };
 
