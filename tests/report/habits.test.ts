@@ -70,9 +70,19 @@ describe("sentences", () => {
       "It may be that descents are begun 45 seconds too late for the rate that is flown.",
     );
     const outbound = habit({ id: "hold-outbound", unit: "part", tolerance: 1 / 3 });
-    expect(habitSentence(outbound)).toBe("Outbound in holds, 50 % of the wind correction is missing.");
+    expect(habitSentence(outbound)).toBe(
+      "Outbound in holds, on average 50 % of the wind correction is missing.",
+    );
     const over = { ...outbound, mean: { value: -0.9, low95: -1.2, high95: -0.6 } };
-    expect(habitSentence(over)).toBe("Outbound in holds, the wind is corrected by 30 % too much.");
+    expect(habitSentence(over)).toBe("Outbound in holds, the wind is on average corrected by 30 % too much.");
+  });
+
+  it("say of what a wind correction along a course is the mean", () => {
+    const over =
+      "chosen here; the mean over the whole judged course, less the times in which the track leads back to it";
+    for (const id of ["correction-inbound", "correction-outbound"])
+      expect(habitToleranceFrom({ id })).toContain(over);
+    expect(habitToleranceFrom({ id: "hold-outbound" })).toBe("chosen here");
   });
 
   it("say nothing of too little", () => {

@@ -56,8 +56,11 @@ export function habitTolerance({ unit, tolerance }: Habit): string {
   return `1 = ${rounded}${unit === "s" ? " s" : UNITS[unit]}`;
 }
 
-/** Whose tolerance that is. */
-export const habitToleranceFrom = (habit: Pick<Habit, "id">): string => wordsOf(habit).from;
+/** Whose tolerance that is, and what is held against it where that is not plain. */
+export function habitToleranceFrom(habit: Pick<Habit, "id">): string {
+  const { from, over } = wordsOf(habit);
+  return over ? `${from}; ${over}` : from;
+}
 
 /** The habit as a sentence; one that is not sure says so. Empty where there are too few exercises. */
 export function habitSentence(habit: Habit, sure = true): string {
