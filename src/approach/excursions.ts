@@ -11,6 +11,7 @@ export function finalExcursions(
   rows: ApproachRows,
   { established, final: { start, end } }: Pick<Segments, "established" | "final">,
 ): ExcursionRows[] {
-  const along = { start: Math.min(established ?? start, start), end };
-  return findExcursions(rows, along, { toldLeast: TOLD_LEAST });
+  // never established before the end of what is judged, it is judged as far as it was flown
+  const joined = established !== null && established < end - 1 ? established : start;
+  return findExcursions(rows, { start: joined, end }, { toldLeast: TOLD_LEAST });
 }

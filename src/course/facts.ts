@@ -1,6 +1,6 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
-import { excursionSchema } from "../quantity/excursion-record.ts";
+import { causeSchema, excursionSchema } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -10,27 +10,6 @@ const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("angular"), fullScaleDeg: z.number(), label: z.string() }),
   z.strictObject({ id: z.string(), kind: z.literal("linear"), fullScaleNm: z.number(), label: z.string() }),
 ]);
-
-/**
- * `turned-late`, `turned-early`: the turn onto the course; `rolled-out-off`: its error stood from the roll-out on;
- * `heading-off`: the wind does not explain it; `cannot-tell`: the wind is not known, or not well enough.
- */
-const causeSchema = z.strictObject({
-  cause: z.enum([
-    "wind-uncorrected",
-    "under-corrected",
-    "over-corrected",
-    "corrected-wrong-way",
-    "heading-off",
-    "rolled-out-off",
-    "turned-late",
-    "turned-early",
-    "chased",
-    "cannot-tell",
-  ]),
-  /** Of the worst distance, 0 to 1; those of an excursion add up to 1. */
-  share: z.number(),
-});
 
 const courseExcursionSchema = excursionSchema.extend({ causes: z.array(causeSchema) });
 
@@ -164,5 +143,4 @@ export const whatWouldHaveWorkedSchema = z
 
 export type CourseFacts = z.infer<typeof courseFactsSchema>;
 export type Excursion = CourseFacts["excursions"][number];
-export type Cause = z.infer<typeof causeSchema>;
 export type WhatWouldHaveWorked = z.infer<typeof whatWouldHaveWorkedSchema>;

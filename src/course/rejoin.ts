@@ -8,10 +8,10 @@ import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import type { ExcursionRows } from "../track/index.ts";
+import { neededCorrection } from "../wind/index.ts";
 import type { WindFact } from "../wind/wind.ts";
 import type { WhatWouldHaveWorked } from "./facts.ts";
 import type { Rows } from "./path.ts";
-import { neededCorrection } from "./wind-correction.ts";
 
 /** Cuts that a pilot can fly without a table, smallest first. Common practice, no source. */
 const CUTS: readonly AngleSize[] = [5, 10, 15, 20, 30, 45];

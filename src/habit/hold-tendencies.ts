@@ -17,12 +17,12 @@ type Lap = (lap: HoldLap, facts: HoldFacts) => Measured | null;
 
 /**
  * The mean of the laps. A hold that was only found counts where no brief says what was meant, its inbound course is sure
- * and it is no circuit; but nothing was asked of its legs.
+ * and it is no circuit; but nothing was asked of its legs. Of one flown on another inbound course only the legs' times count.
  */
 const laps =
   (measure: Lap, briefed = false) =>
   ({ source, facts }: HoldRecord, { brief }: DebriefDocument): Measured | null => {
-    if (!facts) return null;
+    if (!facts || (facts.asFlown?.otherCourse && !briefed)) return null;
     const meant = source === "brief" || (!briefed && !brief && facts.sure === true && !facts.maybeCircuit);
     return meant ? meanOf(facts.laps.map((lap) => measure(lap, facts))) : null;
   };

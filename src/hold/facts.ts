@@ -47,7 +47,15 @@ export const holdFactsSchema = z.strictObject({
   maybeCircuit: z.boolean(),
   /** Where a published hold was flown: the fix and course that the flight itself shows. */
   asFlown: z
-    .strictObject({ fixOffNm: z.number(), inboundOffDeg: z.number(), turns: z.enum(["left", "right"]) })
+    .strictObject({
+      fixOffNm: z.number(),
+      /** Inbound course flown less the published one, right positive, with the half-width of its 95 % interval. */
+      inboundOffDeg: z.number(),
+      inbound95Deg: z.number(),
+      /** Whether it was surely another course than the published one. */
+      otherCourse: z.boolean(),
+      turns: z.enum(["left", "right"]),
+    })
     .nullable(),
   entry: z
     .strictObject({

@@ -25,6 +25,28 @@ export const excursionSchema = z.strictObject({
   worstUtc: utc,
 });
 
+/**
+ * Why a track stood off. `turned-late`, `turned-early`: the turn onto the line; `rolled-out-off`: its error stood from the roll-out on;
+ * `heading-off`: the wind does not explain it; `cannot-tell`: the wind is not known, or not well enough.
+ */
+export const causeSchema = z.strictObject({
+  cause: z.enum([
+    "wind-uncorrected",
+    "under-corrected",
+    "over-corrected",
+    "corrected-wrong-way",
+    "heading-off",
+    "rolled-out-off",
+    "turned-late",
+    "turned-early",
+    "chased",
+    "cannot-tell",
+  ]),
+  /** Of the worst distance, 0 to 1; those of an excursion add up to 1. */
+  share: z.number(),
+});
+
+export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;
 
 /** The excursion whose needle went farthest, or null. */

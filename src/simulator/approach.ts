@@ -56,6 +56,8 @@ const AHEAD: Seconds = 70;
 /** As for any course: this near to it and this parallel. */
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
+/** Rolled out: the heading so near to what holds the final. */
+const ROLLED_OUT_DEG = 4;
 /** Coming back from an overshoot by this is its end, and nothing is an overshoot so long after the final was joined. */
 const COMING_BACK: NauticalMiles = 0.004;
 const SETTLED: Seconds = 60;
@@ -157,13 +159,14 @@ export function* flyApproach(
   for (;;) {
     const sight = see();
     const m = momentOf(sight);
-    const parallel = Math.abs(turnFrom(sight.course + m.needed, a.heading)) < ESTABLISHED_DEG;
-    // the farthest past the final before the aircraft comes back to it
+    const toTurn = Math.abs(turnFrom(sight.course + m.needed, a.heading));
+    const parallel = toTurn < ESTABLISHED_DEG;
+    // the farthest past the final before the turn onto it is over, or the aircraft comes back to it
     const past = (-side * sight.across) / METRES_PER_NAUTICAL_MILE;
     if (turnedBack === null && past > log.overshoot) log.overshoot = past;
     nearest = Math.max(nearest, past);
-    // back from it, or rolled out short of the final and moving off again
-    if (past < nearest - COMING_BACK) turnedBack ??= a.time;
+    // back from it, or rolled out
+    if (past < nearest - COMING_BACK || toTurn < ROLLED_OUT_DEG) turnedBack ??= a.time;
     if (log.established !== null && a.time - log.established > SETTLED) turnedBack ??= a.time;
     if (!steer) {
       if (Math.abs(sight.across) < ESTABLISHED_M && parallel) {

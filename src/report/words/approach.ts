@@ -1,8 +1,10 @@
 /** An approach in words: the sentence over the drawing, and the notes beside it. */
+
 import type { ApproachFacts, ApproachRecord } from "../../debrief/document.ts";
 import { datum, gateNote, wayDown } from "./approach-descent.ts";
 import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
 import { compassNote } from "./compass.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, degreesToSide, flownDirection, percent, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -13,6 +15,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-is-pressure": PRESSURE_HEIGHTS,
   "runway-length-assumed":
     "the length of the runway is not known, and with it the width of the needle: a usual one is taken",
+  "height-unit": `${HEIGHT_UNIT}, so nothing is told of the way down`,
   "no-height": "the log has no heights, so nothing is told of the way down",
   "height-not-anchored":
     "the log says nothing of what its heights count from and shows no roll on this field to tie them to",

@@ -1,7 +1,9 @@
 /** An arc in words: the sentence over the drawing, and the notes beside it. */
+
 import type { ArcFacts, ArcRecord, Finding } from "../../debrief/document.ts";
 import { ARC_WORDS, offArc, toStation, windFromStation } from "./arc-finding.ts";
 import { compassNote } from "./compass.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, flownDirection, percent, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
@@ -14,6 +16,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-not-known": "the wind here is not known from this log",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
 };
 
 /** The sentence of the most telling finding. */

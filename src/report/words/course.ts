@@ -1,7 +1,9 @@
 /** A course in words: the sentence over the drawing, and the notes beside it. */
+
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
 import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
@@ -17,6 +19,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-along-only": "only the wind along this course is known, not the wind across it",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "all-near-station": "all of it was flown within a mile of the station",
 };
 

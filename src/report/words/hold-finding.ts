@@ -1,7 +1,7 @@
 /** A finding of a hold as a sentence: what was flown, what this wind asked for, what it came to. */
 
 import type { Finding, HoldFacts, HoldRecord } from "../../debrief/document.ts";
-import { flownHeading } from "./compass.ts";
+import { flownCourse, flownHeading } from "./compass.ts";
 import { given, num } from "./fact.ts";
 import { count, degreesToSide } from "./number.ts";
 
@@ -89,6 +89,8 @@ function wellFlown(f: Finding["facts"]): string {
 
 export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "turned-wrong-way": (f) => `Turned to the ${f.flown}; this hold is flown with turns to the ${f.published}.`,
+  "other-inbound-course": (f, hold) =>
+    `The inbound legs were flown on ${flownCourse(num(f.flownTrueDeg), hold.variation)} ${doubt(f.doubt95Deg)}, ${degreesToSide(num(f.offDeg))} of this hold’s ${flownCourse(hold.inboundTrueDeg, hold.variation)}.`,
   "entry-not-by-sector": (f, hold) =>
     `Entered by ${entry(f.flown)}; the heading at the fix, ${flownHeading(num(f.headingTrueDeg), hold.variation)} ${doubt(f.doubt95Deg)}, asks for ${entry(f.asked)}.`,
   "outbound-parallel": (f) =>

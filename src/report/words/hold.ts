@@ -1,7 +1,9 @@
 /** A hold in words: the sentence over the drawing, the notes beside it, and a line a lap. */
+
 import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
 import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { FACTOR_DOUBT, flownTurns, pastCourse, pastOf, times } from "./hold-finding.ts";
 import { capital, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -12,6 +14,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-along-only": "only part of the wind is known here, and so no correction, bank or racetrack",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "doubt-holds-limit": "the speed is so near the holding limit that its doubt holds the limit",
 };
 

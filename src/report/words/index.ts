@@ -2,6 +2,7 @@
 export { offArc } from "./arc-finding.ts";
 export { asFineAs } from "./as-fine.ts";
 export { flownCourse, flownHeading, variationText } from "./compass.ts";
+export { betweenNm } from "./descent.ts";
 export {
   exerciseSentence,
   lapSentences,

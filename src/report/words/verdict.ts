@@ -1,5 +1,7 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
+
 import type { Overrule, Verdict } from "../../debrief/document.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
 import { clock, clockSeconds, count } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -7,6 +9,7 @@ import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
   "log-silent": "between two points of the log it may have passed the limit",
+  "passed-in-silence": "the log is silent there, and the height is known no better",
   "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
   "climb-without-height": "it ended higher than it began, and the brief gives no altitude to hold",
   "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
@@ -23,6 +26,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the standard does not say whose holding rules count (holding: us or icao), and so which leg is timed",
   "runway-length-assumed": "the length of the runway is not known, and with it the width of the needle",
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",
@@ -62,6 +66,7 @@ const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
   kt: 0,
   s: 0,
   deg: 0,
+  side: 0,
 };
 
 function amount(value: number, unit: Verdict["unit"]): string {
@@ -127,9 +132,15 @@ export const overruleWords = ({ verdict, by, why }: Overrule): string =>
   `The instructor${by && `, ${by}`}: ${verdict}${why && `; ${why}`}.`;
 
 const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
-/** Where nothing at all is allowed, any value is far past its limit, and none at it. */
-const shareOfLimit = ({ value, limit }: Verdict): number =>
-  value === null || value === 0 || limit === null ? 0 : value / limit;
+/** A speed is no deviation: it is near its limit within so many kt of it. What the tests allow of an airspeed, FAA-S-ACS-8C, from memory. */
+const SPEED_TOLERANCE = 10;
+/** 1 at the limit, less inside; a speed far from its limit says less than anything that was held. What has no amount decides where it was not done, and nothing where it was. */
+function shareOfLimit({ verdict, value, limit, unit }: Verdict): number {
+  if (unit === "side") return verdict === "not met" ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  // where nothing at all is allowed, any value is far past its limit, and none at it
+  if (value === null || value === 0 || limit === null) return 0;
+  return unit === "kt" ? 1 + (value - limit) / SPEED_TOLERANCE : value / limit;
+}
 /** Whether a verdict says anything: a height that a GPS or a pressure cannot tell does not. */
 export const says = (verdict: Verdict): boolean =>
   verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
@@ -174,6 +185,7 @@ export function verdictSentence(verdict: Verdict): string {
   const head = `${verdict.verdict}: ${nameOf(verdict)}`;
   const value = verdict.value === null ? "" : `, ${verdictValue(verdict)}`;
   const beyond = beyondS ? `, beyond it ${Math.round(beyondS)} s` : "";
+  const limit = verdict.limit === null ? "" : `, limit ${verdictLimit(verdict)}`;
   const reason = [surely(verdict), verdictReason(verdict)].filter((part) => part !== "").join("; ");
-  return `${head}${value}, limit ${verdictLimit(verdict)}${beyond}${reason && `; ${reason}`} (${citation}).`;
+  return `${head}${value}${limit}${beyond}${reason && `; ${reason}`} (${citation}).`;
 }

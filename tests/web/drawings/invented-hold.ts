@@ -175,7 +175,7 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
     timing: "us",
     sure: null,
     maybeCircuit: false,
-    asFlown: { fixOffNm: 0.04, inboundOffDeg: 0.8, turns },
+    asFlown: { fixOffNm: 0.04, inboundOffDeg: 0.8, inbound95Deg: 2, otherCourse: false, turns },
     entry: {
       utc: utc(0),
       headingTrueDeg: inbound + 9,

@@ -1,12 +1,11 @@
 /** Why an excursion happened, from facts alone, and the share of it that each cause explains. */
+import type { Cause, ExcursionRecord } from "../quantity/excursion-record.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
+import type { AngleSize, Knots, Seconds, Share, TurnDegrees } from "../quantity/units.ts";
 import { weigh } from "../quantity/weigh.ts";
-import type { ExcursionRows, Reversals } from "../track/index.ts";
-import type { Cause, Excursion } from "./facts.ts";
+import type { AlongLine, ExcursionRows } from "./excursion.ts";
 import type { Joining } from "./joining.ts";
-import type { Rows } from "./path.ts";
-import type { CorrectionMeasured } from "./wind-correction.ts";
+import type { Reversals } from "./reversal.ts";
 
 /** The heading was on the course, not into the wind, when within this of it. Tuned against hand-flown wander. */
 const ON_THE_COURSE: AngleSize = 2;
@@ -20,9 +19,21 @@ const SAME_TRACK: AngleSize = 4;
 /** A share under this is none. Chosen: what is said is told in quarters. */
 const LEAST_SHARE: Share = 0.1;
 
-/** An excursion of a course: its record tells why. */
-export interface CourseExcursion extends ExcursionRows {
-  readonly record: Excursion;
+/** Heading less line over some rows, right positive, where the wind is known in full. */
+export interface Correction {
+  readonly flown: TurnDegrees;
+  /** What this wind needed. */
+  readonly needed: TurnDegrees;
+  /** Half-width of the 95 % interval of `needed`. */
+  readonly doubt95: AngleSize;
+  /** Wind to the right of the line. */
+  readonly across: Knots;
+  readonly across95: Knots;
+}
+
+/** An excursion whose record tells why. */
+export interface CausedExcursion extends ExcursionRows {
+  readonly record: ExcursionRecord & { readonly causes: Cause[] };
 }
 
 type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "corrected-wrong-way";
@@ -31,7 +42,7 @@ type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "co
  * Null where the wind's need is small, or within its own doubt, or does not explain the side that the aircraft went
  * to. Flown and needed correction carry the same error of the wind, so their difference is known better than either.
  */
-function windCause({ side }: Pick<Excursion, "side">, m: CorrectionMeasured): WindCause | null {
+function windCause({ side }: Pick<ExcursionRecord, "side">, m: Correction): WindCause | null {
   const size = Math.abs(m.needed);
   if (!(size >= LEAST_NEED && size >= m.doubt95)) return null;
   const downwind = (side === "right" ? 1 : -1) === -Math.sign(m.needed);
@@ -44,11 +55,11 @@ function windCause({ side }: Pick<Excursion, "side">, m: CorrectionMeasured): Wi
 }
 
 /** The need lies within its own doubt, and may be one that explains it. */
-const unknowable = ({ needed, doubt95 }: CorrectionMeasured): boolean =>
+const unknowable = ({ needed, doubt95 }: Correction): boolean =>
   Math.abs(needed) < doubt95 && Math.abs(needed) + doubt95 >= LEAST_NEED;
 
 /** Each cause of an excursion as a finding, with the values that it rests on and its share. */
-export function causeFindings({ record }: CourseExcursion, m: CorrectionMeasured | null): Finding[] {
+export function causeFindings({ record }: CausedExcursion, m: Correction | null): Finding[] {
   const { side, trackErrorDeg, causes } = record;
   const evidence = { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc };
   const wind = m && {
@@ -71,12 +82,12 @@ export function causeFindings({ record }: CourseExcursion, m: CorrectionMeasured
 
 /** What the causes of an excursion are read from. */
 export interface CausesFrom {
-  readonly rows: Rows;
+  readonly rows: AlongLine;
   readonly joining: Joining | null;
   /** Null where the needle was not chased. */
   readonly chased: Reversals | null;
   /** Correction over the drifting rows; null where the wind is not known. */
-  readonly correction: CorrectionMeasured | null;
+  readonly correction: Correction | null;
 }
 
 /**
@@ -105,12 +116,12 @@ export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
 
 /** Causes of the worst that went wrong on a course: the chase, else the farthest of the excursions and of a turn that ended off the course. */
 export function worstCauses(
-  excursions: readonly CourseExcursion[],
+  excursions: readonly CausedExcursion[],
   joining: Joining | null,
   chased: Reversals | null,
 ): Cause[] {
   if (chased) return [{ cause: "chased", share: 1 }];
-  const worst = excursions.reduce<Excursion | null>(
+  const worst = excursions.reduce<CausedExcursion["record"] | null>(
     (a, { record: b }) => (a && Math.abs(a.worstCrossTrackNm) >= Math.abs(b.worstCrossTrackNm) ? a : b),
     null,
   );
@@ -123,12 +134,13 @@ export function worstCauses(
 /** Why the track stood off, apart from where the turn ended. */
 function drifted({ record }: ExcursionRows, { correction }: CausesFrom, rolledOut: boolean): Cause["cause"] {
   const wind = correction && windCause(record, correction);
-  if (rolledOut && wind !== "wind-uncorrected") return "rolled-out-off";
+  const onCourse = wind === "wind-uncorrected" && Math.abs(correction!.flown) <= ON_THE_COURSE;
+  if (rolledOut && !onCourse) return "rolled-out-off";
   if (!correction || unknowable(correction)) return "cannot-tell";
   return wind ?? "heading-off";
 }
 
-function sinceRollOut(rows: Rows, row: number, joining: Joining): boolean {
+function sinceRollOut(rows: AlongLine, row: number, joining: Joining): boolean {
   const late = (rows.timeMs[row]! - joining.time) / 1000;
   if (late > SINCE_ROLL_OUT) return false;
   let end = row + 1;

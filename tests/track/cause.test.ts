@@ -1,9 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { causesOf } from "../../src/course/cause.ts";
-import type { Joining } from "../../src/course/joining.ts";
 import type { Rows } from "../../src/course/path.ts";
-import type { CorrectionMeasured } from "../../src/course/wind-correction.ts";
-import type { ExcursionRows } from "../../src/track/index.ts";
+import { type Correction, causesOf, type ExcursionRows, type Joining } from "../../src/track/index.ts";
 import { near } from "../support/near.ts";
 
 /** 100 s on which the track stands 6 degrees right and the aircraft goes from a distance to another. */
@@ -20,8 +17,8 @@ function drift(from: number, to: number): { rows: Rows; excursion: ExcursionRows
 }
 
 /** Wind from the left needs `needed` (negative: left). */
-const correction = (flown: number, needed: number) => ({ flown, needed, doubt95: 1.5 }) as CorrectionMeasured;
-const shares = (excursion: ReturnType<typeof drift>, m: CorrectionMeasured | null, joining: Joining | null) =>
+const correction = (flown: number, needed: number) => ({ flown, needed, doubt95: 1.5 }) as Correction;
+const shares = (excursion: ReturnType<typeof drift>, m: Correction | null, joining: Joining | null) =>
   causesOf(excursion.excursion, { rows: excursion.rows, joining, chased: null, correction: m });
 
 describe("by construction: shares of what carried an aircraft 0.4 NM right", () => {
@@ -55,7 +52,7 @@ describe("by construction: shares of what carried an aircraft 0.4 NM right", () 
     [1, 1.5, "heading-off"],
     [4, 1.5, "heading-off"],
   ])("%s° ± %s° needed: %s", (needed, doubt95, cause) => {
-    const known = { flown: 5, needed, doubt95 } as CorrectionMeasured;
+    const known = { flown: 5, needed, doubt95 } as Correction;
     expect(shares(drift(0, 0.4), known, null)).toEqual([{ cause, share: 1 }]);
   });
 
