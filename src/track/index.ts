@@ -7,6 +7,7 @@ export {
   type Correction,
   causeFindings,
   causesOf,
+  windCause,
   worstCauses,
 } from "./cause.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
