@@ -48,6 +48,18 @@ export const causeSchema = z.strictObject({
   share: z.number(),
 });
 
+/** An excursion with its causes, the largest first. */
+export const causedExcursionSchema = excursionSchema.extend({ causes: z.array(causeSchema) });
+
+/** Where and how the turn onto a line ended, right positive. */
+export const joiningSchema = z.strictObject({
+  rolledOutUtc: utc,
+  crossTrackNm: z.number(),
+  trackErrorDeg: z.number(),
+  turned: z.enum(["in-time", "late", "early"]),
+});
+
+export type JoiningRecord = z.infer<typeof joiningSchema>;
 export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;
 
