@@ -1,6 +1,6 @@
 /** The facts of one approach as flown: numbers, no opinion. */
 import { z } from "zod";
-import { excursionSchema } from "../quantity/excursion-record.ts";
+import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -117,7 +117,11 @@ export const approachFactsSchema = z.strictObject({
   needle: needleSchema,
   trackAngleError: z.strictObject({ meanDeg: z.number(), rmsDeg: z.number(), maxDeg: z.number() }).nullable(),
   /** The leading indicator, from established on the final course to the end of what is judged. Not in documents of earlier versions. */
-  excursions: z.array(excursionSchema).optional(),
+  excursions: z.array(causedExcursionSchema.partial({ causes: true })).optional(),
+  /** The turn onto the final; null where none stands out, or a circuit led onto it. Missing in documents of earlier versions, as `causes`. */
+  joining: joiningSchema.nullable().optional(),
+  /** Of the worst that went wrong on the final, the largest first; empty where nothing did. */
+  causes: z.array(causeSchema).optional(),
   reversals: z
     .strictObject({
       count: z.number(),

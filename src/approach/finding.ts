@@ -4,7 +4,7 @@ import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import type { ApproachFacts } from "./facts.ts";
-import { chased, within } from "./tracking-finding.ts";
+import { within } from "./tracking-finding.ts";
 import { unstable } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
@@ -18,14 +18,16 @@ const OVER_THRESHOLD_NM = 0.2;
 type Evidence = Finding["evidence"];
 const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 
-export function findingsOf(facts: ApproachFacts, trackOff: readonly Finding[]): Finding[] {
+/** `departures`: what went wrong along the final. A cut that went past it says of the turn onto it what there is to say. */
+export function findingsOf(facts: ApproachFacts, departures: readonly Finding[]): Finding[] {
   const below = belowLimits(facts);
+  const joins = joined(facts);
+  const overshot = joins.some(({ code }) => code === "final-overshot");
   return [
     ...below.filter(likely),
     ...unstable(facts),
-    ...joined(facts),
-    ...chased(facts),
-    ...trackOff,
+    ...joins,
+    ...departures.filter(({ code }) => !(overshot && code.startsWith("turned-"))),
     ...within(facts),
     // what the doubt of the heights leaves open leads nothing
     ...below.filter((f) => !likely(f)),

@@ -7,19 +7,19 @@ import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
-import { countReversals } from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, worstCauses } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
-import { windOver, windRecord } from "../wind/index.ts";
+import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
 import { type Moment, utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
+import { findDepartures } from "./departures.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
-import { finalExcursions } from "./excursions.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
@@ -36,7 +36,7 @@ import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
 import { hiddenFeet, silenceAt, silentEnds } from "./silence.ts";
-import { trackOffFindings } from "./tracking-finding.ts";
+import { departureFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
 
 export interface ApproachToMeasure {
@@ -95,7 +95,10 @@ export function measureApproach({
   const { descent, flownPath } = descentOf(exercise, rows, segments, pathGuide);
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
-  const excursions = finalExcursions(rows, segments);
+  const led = reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments);
+  const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
+  const departures = findDepartures(rows, segments, led, correctionOver);
+  const { joining, excursions, chased } = departures;
   const edges = silentEnds(rows, final, {
     before: fix ? Math.max(0, fixDistance! - rows.distanceNm[final.start]!) : 0,
     after: Math.max(0, rows.distanceNm[final.end - 1]!),
@@ -144,7 +147,7 @@ export function measureApproach({
         }
       : null,
     segments: segmentFacts(rows, parts),
-    joinedFrom: reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments),
+    joinedFrom: led,
     procedureTurn: reversal && procedureTurnFacts(exercise, motion!, reversal),
     intercept: interceptOf(rows, segments),
     finalFixPassage: fixPassage(rows, segments, known),
@@ -154,6 +157,8 @@ export function measureApproach({
     trackAngleError:
       errors.weight > 0 ? { meanDeg: errors.mean, rmsDeg: errors.rms, maxDeg: worstOf(rows, final) } : null,
     excursions: excursions.map(({ record }) => record),
+    joining: joining && joiningRecord(joining),
+    causes: worstCauses(excursions.filter(isTold), joining, chased),
     reversals: reversals && {
       count: reversals.count,
       perMinute: reversals.perMinute,
@@ -186,7 +191,7 @@ export function measureApproach({
     span,
     facts,
     findings: [
-      ...findingsOf(facts, trackOffFindings(exercise, rows, facts, excursions)),
+      ...findingsOf(facts, departureFindings(exercise, rows, departures, correctionOver)),
       ...gapFindings(rows.timeMs, { start: 0, end: flown }, (row) => rows.silentBefore(row) !== null),
     ],
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),

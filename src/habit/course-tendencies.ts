@@ -67,8 +67,8 @@ const noCorrection =
 const lead: Facts = ({ excursions }) => {
   let seconds = 0;
   let corrected = 0;
-  for (const { leadS, trackOffUtc, worstUtc } of excursions) {
-    seconds += leadS ?? (Date.parse(worstUtc) - Date.parse(trackOffUtc)) / 1000;
+  for (const { leadS, trackOffUtc, worstUtc, silence } of excursions) {
+    seconds += leadS ?? (Date.parse(silence?.fromUtc ?? worstUtc) - Date.parse(trackOffUtc)) / 1000;
     if (leadS !== null) corrected++;
   }
   if (corrected === 0 && seconds < LEAD) return null;

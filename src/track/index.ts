@@ -7,6 +7,7 @@ export {
   type Correction,
   causeFindings,
   causesOf,
+  windCause,
   worstCauses,
 } from "./cause.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
@@ -28,7 +29,7 @@ export {
   type Intercept,
   measureIntercept,
 } from "./intercept.ts";
-export { arrivedRow, findJoining, type Joining } from "./joining.ts";
+export { arrivedRow, findJoining, type Joining, joiningRecord, turnedFindings } from "./joining.ts";
 export { findLegs } from "./legs.ts";
 export { passageRow } from "./passage.ts";
 export { pathLength } from "./path-length.ts";

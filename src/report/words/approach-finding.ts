@@ -1,6 +1,7 @@
 /** Findings of approaches as sentences. */
 
 import type { Finding } from "../../debrief/document.ts";
+import { CAUSE_WORDS } from "./cause.ts";
 import { directionFact, type FindingWords, given, num } from "./fact.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { clock, count, degreesToSide } from "./number.ts";
@@ -138,6 +139,7 @@ function leftFinal(f: Finding["facts"]): string {
 
 export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
+  ...CAUSE_WORDS,
   "below-step-down": (f) =>
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
   "below-minimum": (f) =>

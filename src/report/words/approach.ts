@@ -1,8 +1,9 @@
 /** An approach in words: the sentence over the drawing, and the notes beside it. */
 
-import type { ApproachFacts, ApproachRecord } from "../../debrief/document.ts";
+import type { ApproachFacts, ApproachRecord, Finding } from "../../debrief/document.ts";
 import { datum, gateNote, wayDown } from "./approach-descent.ts";
 import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
+import { saysWhy } from "./cause.ts";
 import { compassNote } from "./compass.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
@@ -146,11 +147,17 @@ function untold({ cannotTell, notShown }: ApproachFacts): string {
   );
 }
 
+/** The finding that says why, where the first one is a track that was off. */
+export const approachCause = ({ findings: [lead, next] }: ApproachRecord): Finding | undefined =>
+  lead?.code === "final-track-off" && next && saysWhy(next) ? next : undefined;
+
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [string, string | null][] {
   const lead = exercise.findings[0]?.code;
   const ended = ["missed-approach", "low-pass", ...(lead === "final-within" ? [] : ["left-final", "landed"])];
+  const cause = approachCause(exercise);
   return [
+    ["Why.", cause ? (APPROACH_WORDS[cause.code]?.(cause.facts, cause) ?? null) : null],
     ["The procedure turn.", reversal(facts)],
     ["Onto the final.", joining(facts)],
     ["Over the final fix.", overFix(facts)],
