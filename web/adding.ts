@@ -7,7 +7,7 @@ import { alsoSay, orSay, sayInPassing } from "./flight.ts";
 import { writeNames } from "./labelling.ts";
 import type { OpenRequest } from "./messages.ts";
 import { tablesApart } from "./named-flights.ts";
-import { failureWords, flightsWords, unreadWords } from "./outcome-words.ts";
+import { failureWords, flightsWords, leftOutWords, unreadWords, whenCancelled } from "./outcome-words.ts";
 import { go } from "./place.ts";
 import { choicesOf, keptFiles } from "./request.ts";
 import { rowFor } from "./row-for.ts";
@@ -95,11 +95,7 @@ export async function addSeveral(
     return;
   }
   go("logbook");
-  const left = leftOut.map(shownName).join(", ");
-  alsoSay(
-    ...unreadWords(unread),
-    ...(left ? [`Left out: ${left}. A brief goes with the log of its own name.`] : []),
-  );
+  alsoSay(...unreadWords(unread), ...leftOutWords(leftOut));
   const sorted = await orSay(
     newFlights(
       request,
@@ -116,13 +112,12 @@ export async function addSeveral(
     sayInPassing(`${flightsWords(done)} added to the logbook.${already}`);
     return;
   }
-  // One may have been finished while it was stopped: what is kept counts.
-  const now = (await orSay(Promise.all(all.map(({ id }) => flightRow(id))))) ?? [];
-  const unfinished = now.flatMap((row) => (row && row.analysis === null ? [row.id] : []));
+  // One may have been finished while it was stopped: what is kept counts, and of what cannot be read nothing is claimed.
+  const now = await orSay(Promise.all(all.map(({ id }) => flightRow(id))));
+  if (!now) return;
+  const { unfinished, words } = whenCancelled(now);
   await orSay(clearAway(unfinished));
-  sayInPassing(
-    `Cancelled: ${all.length - unfinished.length} of ${flightsWords(all.length)} added to the logbook.${already}`,
-  );
+  sayInPassing(`${words}${already}`);
 }
 
 /** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */
