@@ -137,7 +137,7 @@ export {
   readRunwayCourse,
   type TableBeginning,
 } from "./import/index.ts";
-export { direction, magneticFromTrue, threeFigures } from "./quantity/angle.ts";
+export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 // the excursion that went farthest
@@ -146,6 +146,8 @@ export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } fro
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
+// where a log is silent, for drawings alike
+export { silenceLimit, stepsOf } from "./quantity/silence.ts";
 // words, tables and maps
 export * from "./report/index.ts";
 // invented flights with known truth

@@ -4,6 +4,7 @@ import {
   clockSeconds,
   count,
   duration,
+  entryDirection,
   flownDirection,
   isFull,
   plusMinus,
@@ -33,23 +34,22 @@ function publishedRows(facts: HoldFacts): FactRow[] {
   if (asFlown) {
     rows.push({
       fact: "Against the published hold",
-      value: `${sided(asFlown.inboundOffDeg, 1, "°")}, ${asFlown.fixOffNm.toFixed(2)} NM`,
-      note: `inbound course and fix as flown; turns ${asFlown.turns}${asFlown.turns === facts.turns ? "" : ", the other side"}`,
+      value: `${sided(asFlown.inboundOffDeg, 1, "°")} ${plusMinus(asFlown.inbound95Deg, 1, "°")}, ${asFlown.fixOffNm.toFixed(2)} NM`,
+      note: `${asFlown.otherCourse ? "another inbound course" : "inbound course"} and fix as flown; turns ${asFlown.turns}${asFlown.turns === facts.turns ? "" : ", the other side"}`,
     });
   }
   return rows;
 }
 
-function entryRows({ entry, inboundTrueDeg, inboundMagneticDeg }: HoldFacts): FactRow[] {
+function entryRows(facts: HoldFacts): FactRow[] {
+  const { entry } = facts;
   if (!entry) return [];
-  const west = inboundMagneticDeg === null ? null : inboundTrueDeg - inboundMagneticDeg;
-  const heading = flownDirection(entry.headingTrueDeg, west === null ? null : entry.headingTrueDeg - west);
   const allowed = entry.alsoAllowed.length > 0 ? `, ${entry.alsoAllowed.join(" or ")} within 5°` : "";
   return [
     {
       fact: "Entry",
       value: entry.flown ?? "cannot tell",
-      note: `${entry.asked} by the sectors${allowed}; ${entry.headingIs} ${heading} at the fix at ${clockSeconds(entry.utc)}, ${entry.fixMissNm.toFixed(2)} NM off it`,
+      note: `${entry.asked} by the sectors${allowed}; ${entryDirection(entry, facts)} at the fix at ${clockSeconds(entry.utc)}, ${entry.fixMissNm.toFixed(2)} NM off it`,
     },
   ];
 }

@@ -1,6 +1,7 @@
 /** The facts of how an approach went on and ended: its parts in flown order, the missed approach, the landing. */
 import { z } from "zod";
 import { utcSchema as utc } from "../quantity/record.ts";
+import { silenceSchema } from "./fact-parts.ts";
 
 /** The parts of an approach, in the order in which they can follow each other. */
 export const SEGMENT_KINDS = [
@@ -10,8 +11,10 @@ export const SEGMENT_KINDS = [
   "inbound",
   /** From the final fix (else from where the judged final begins) to the threshold, the climb away or the log's end. */
   "final",
-  /** Past the threshold: a low pass, a touch, or a circling that this version does not tell apart. */
+  /** Past the threshold: a low pass or a touch. */
   "past-threshold",
+  /** The final left by a turn away, to circle or to leave. */
+  "left-final",
   "missed-approach",
   "landing",
 ] as const;
@@ -48,6 +51,8 @@ const missedCourseSchema = z.strictObject({
 export const missedSchema = z
   .strictObject({
     startUtc: utc,
+    /** Begun in a silence of the log: place and height are straight between its ends, and `altimeter95Ft` holds what it may hide. */
+    silence: silenceSchema.optional(),
     distanceNm: z.number(),
     altitudeFt: z.number(),
     /** Above the threshold; null where its elevation is not known. */
@@ -55,7 +60,7 @@ export const missedSchema = z
     lowestFt: z.number(),
     /** Half-width of the 95 % interval of `altitudeFt` against what the altimeter showed, set at the field. */
     altimeter95Ft: z.number().nullable(),
-    /** Over the first minute. */
+    /** Over the first minute; after a silence that it was begun in, over the first minute that the log shows. */
     climbFpm: z.number(),
     trackTrueDeg: z.number(),
     /** Mean track over the first 30 s less the final course. */
@@ -72,5 +77,26 @@ export const missedSchema = z
 
 /** Over the threshold to a landing. */
 export const landingSchema = z
-  .strictObject({ thresholdUtc: utc, thresholdFt: z.number().nullable(), groundSpeedKt: z.number() })
+  .strictObject({
+    thresholdUtc: utc,
+    thresholdFt: z.number().nullable(),
+    /** Null in a silence of the log. */
+    groundSpeedKt: z.number().nullable(),
+    /** Half-width of the 95 % interval of the height, where the threshold was passed in a silence of the log; with what that may hide. */
+    threshold95Ft: z.number().optional(),
+    silence: silenceSchema.optional(),
+  })
   .nullable();
+
+/** The final left by a turn away before its end; null or missing where it was not. */
+export const brokeOffSchema = z
+  .strictObject({
+    utc,
+    distanceNm: z.number(),
+    altitudeFt: z.number().nullable(),
+    side: z.enum(["left", "right"]),
+    /** A landing on the field of the runway that followed it: in the final's direction, the other way, or across. */
+    landed: z.strictObject({ utc, way: z.enum(["same", "other-way", "across"]) }).nullable(),
+  })
+  .nullable()
+  .optional();

@@ -4,7 +4,7 @@ import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import type { ApproachFacts } from "./facts.ts";
-import { chased, within } from "./tracking-finding.ts";
+import { within } from "./tracking-finding.ts";
 import { unstable } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
@@ -12,17 +12,22 @@ const EARLY_NM = 0.3;
 /** Below a limit by less than this says nothing. Chosen: an altimeter's own reading. */
 const BELOW_LEAST_FT = 20;
 
+/** A climb begun no farther before the threshold may have been lowest over the runway. Chosen: some 8 s at 90 kt. */
+const OVER_THRESHOLD_NM = 0.2;
+
 type Evidence = Finding["evidence"];
 const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 
-export function findingsOf(facts: ApproachFacts, trackOff: readonly Finding[]): Finding[] {
+/** `departures`: what went wrong along the final. A cut that went past it says of the turn onto it what there is to say. */
+export function findingsOf(facts: ApproachFacts, departures: readonly Finding[]): Finding[] {
   const below = belowLimits(facts);
+  const joins = joined(facts);
+  const overshot = joins.some(({ code }) => code === "final-overshot");
   return [
     ...below.filter(likely),
     ...unstable(facts),
-    ...joined(facts),
-    ...chased(facts),
-    ...trackOff,
+    ...joins,
+    ...departures.filter(({ code }) => !(overshot && code.startsWith("turned-"))),
     ...within(facts),
     // what the doubt of the heights leaves open leads nothing
     ...below.filter((f) => !likely(f)),
@@ -35,7 +40,7 @@ export function findingsOf(facts: ApproachFacts, trackOff: readonly Finding[]): 
 const likely = ({ facts: { belowFt, doubt95Ft } }: Finding): boolean =>
   Number(belowFt) > Number(doubt95Ft ?? Infinity) / Z95;
 
-function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
+function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Finding[] {
   const found: Finding[] = [];
   for (const step of stepDowns) {
     if (!(step.marginFt !== null && step.marginFt < -BELOW_LEAST_FT)) continue;
@@ -60,11 +65,28 @@ function belowLimits({ minimum, stepDowns, missed }: ApproachFacts): Finding[] {
         doubt95Ft: minimum.altimeter95Ft,
         sure: -minimum.marginFt > (minimum.altimeter95Ft ?? Infinity),
         passedNm: minimum.passedNm,
+        climbBelowFt: minimum.altitudeFt - missed.altitudeFt,
+        climbNm: missed.distanceNm,
+        climbSilentS: missed.silence?.seconds ?? null,
+        ...groundNear(minimum, runway, missed),
       },
       evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
     });
   }
   return found;
+}
+
+/** How high above the threshold the lowest was, where over it the doubt does not keep it off the ground. */
+function groundNear(
+  { altitudeFt, lowestFt, doubt95Ft, unseen }: NonNullable<ApproachFacts["minimum"]>,
+  { elevationFt }: ApproachFacts["runway"],
+  { distanceNm }: NonNullable<ApproachFacts["missed"]>,
+): { readonly groundFt?: number; readonly ground95Ft?: number } {
+  if (lowestFt === null || doubt95Ft === null || elevationFt === null) return {};
+  const groundFt = lowestFt - elevationFt;
+  const perhapsFt = unseen ? Math.min(groundFt, altitudeFt - unseen.most - elevationFt) : groundFt;
+  if (distanceNm > OVER_THRESHOLD_NM || perhapsFt > doubt95Ft) return {};
+  return { groundFt, ground95Ft: doubt95Ft };
 }
 
 function joined({
@@ -85,7 +107,8 @@ function joined({
   if (!intercept) return found;
   const { startUtc, joinedUtc, angleDeg } = intercept;
   const evidence = { fromUtc: startUtc, toUtc: joinedUtc };
-  if (intercept.overshootNeedle >= OVERSHOT_NEEDLE)
+  // the base leg of a circuit is no cut of the final: beside it, near the runway, any turn goes over full scale
+  if (joinedFrom !== "circuit" && intercept.overshootNeedle >= OVERSHOT_NEEDLE)
     found.push({
       code: "final-overshot",
       facts: {
@@ -129,12 +152,26 @@ function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding
   ];
 }
 
-function ended({ missed, missedPoint, landing, outcome }: ApproachFacts): Finding[] {
+function ended({
+  runway,
+  brokeOff,
+  minimum,
+  missed,
+  missedPoint,
+  landing,
+  outcome,
+  levelOverRunwayS,
+}: ApproachFacts): Finding[] {
   if (missed) {
     const facts = {
       distanceNm: missed.distanceNm,
+      silentS: missed.silence?.seconds ?? null,
+      silentFromNm: missed.silence?.fromNm ?? null,
+      silentToNm: missed.silence?.toNm ?? null,
       pastMissedPointNm: missedPoint.distanceNm - missed.distanceNm,
       heightFt: missed.heightFt,
+      minimum: minimum?.kind ?? null,
+      aboveMinimumFt: minimum && missed.altitudeFt - minimum.altitudeFt,
       climbFpm: missed.climbFpm,
       trackErrorDeg: missed.trackErrorDeg,
       courseTrueDeg: missed.course?.trueDeg ?? null,
@@ -142,12 +179,30 @@ function ended({ missed, missedPoint, landing, outcome }: ApproachFacts): Findin
       courseErrorDeg: missed.course?.track?.meanErrorDeg ?? null,
       courseWorstDeg: missed.course?.track?.worstErrorDeg ?? null,
       turnedOnto: missed.course?.track?.turnedOnto ?? null,
+      ...(outcome === "missed" ? {} : { levelS: levelOverRunwayS ?? null }),
     };
     return [
       { code: outcome === "missed" ? "missed-approach" : "low-pass", facts, evidence: at(missed.startUtc) },
     ];
   }
+  if (brokeOff) {
+    const { utc, distanceNm, altitudeFt, side, landed } = brokeOff;
+    const facts = {
+      distanceNm,
+      altitudeFt,
+      minimumFt: minimum?.altitudeFt ?? null,
+      side,
+      runway: runway.ident,
+    };
+    const then = { landed: landed?.way ?? null, landedUtc: landed?.utc ?? null };
+    return [{ code: "left-final", facts: { ...facts, ...then }, evidence: at(utc) }];
+  }
   if (!landing) return [];
-  const facts = { thresholdFt: landing.thresholdFt, groundSpeedKt: landing.groundSpeedKt };
+  const facts = {
+    thresholdFt: landing.thresholdFt,
+    groundSpeedKt: landing.groundSpeedKt,
+    threshold95Ft: landing.threshold95Ft ?? null,
+    silentS: landing.silence?.seconds ?? null,
+  };
   return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
 }

@@ -16,7 +16,7 @@ const rowAfter = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row)
 
 /** Whole and without overlap: every row of the approach belongs to one part, and no part is empty. */
 export function partsOf({ length }: ApproachRows, segments: Segments): Part[] {
-  const { established, final, threshold, missed, outcome } = segments;
+  const { established, final, threshold, missed, brokeOff, outcome } = segments;
   const onFinal = Math.min(established ?? final.start, final.start);
   const marks: [Part["kind"], number][] = [
     ["joining", 0],
@@ -24,6 +24,7 @@ export function partsOf({ length }: ApproachRows, segments: Segments): Part[] {
     ["final", final.start],
   ];
   if (threshold) marks.push([outcome === "landed" ? "landing" : "past-threshold", rowAfter(threshold)]);
+  if (brokeOff) marks.push(["left-final", brokeOff.row + 1]);
   // one who climbs away before the threshold passes it in the climb
   if (missed) {
     const start = rowAfter(missed.start);

@@ -3,16 +3,9 @@ import type { ApproachExercise } from "../brief/brief.ts";
 import { inverse } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type {
-  AngleSize,
-  Feet,
-  FeetPerMinute,
-  Knots,
-  NauticalMiles,
-  Seconds,
-  Share,
-} from "../quantity/units.ts";
+import type { AngleSize, Feet, FeetPerMinute, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import { establishedRow } from "../track/index.ts";
+import { type BreakOff, brokenOff, ON_FIELD, ROLLING } from "./break-off.ts";
 import { type Moment, meanOf, passing, rowsWithin, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
@@ -34,10 +27,13 @@ const AFTER: Seconds = 15;
 const CLIMBING: FeetPerMinute = 200;
 /** Over the runway lower than this, with its doubt, may have been a touch. Chosen: gear and aerial above ground. */
 const TOUCH: Feet = 20;
-/** On or beside the runway by this still is on its field. Chosen: turn-offs and aprons. */
-const ON_FIELD: NauticalMiles = 0.5;
-/** Slower than this there has landed. Common practice, no source: nothing flies an approach so slowly over the ground. */
-const ROLLING: Knots = 35;
+/** On the wheels along the runway: so slow a change of height for so long. Chosen: smoothed as it is, a climb out of a descent pulled at 0.03 g or more is through it within 7 s. */
+const LEVEL_ROLL: FeetPerMinute = 200;
+const ROLL_FOR: Seconds = 8;
+/** Beside its centre line by no more, and past its end. Chosen: as of the rolls that heights are tied to. */
+const RUNWAY_WIDE: NauticalMiles = 0.08;
+/** A climb begun so soon after the final was left is one of a missed approach, begun by a turn. Chosen. */
+const TURNED_FIRST: Seconds = 20;
 
 export interface Segments {
   readonly established: number | null;
@@ -46,11 +42,15 @@ export interface Segments {
   readonly threshold: Moment | null;
   readonly missedPoint: Moment | null;
   readonly missed: { readonly start: Moment; readonly lowest: number } | null;
+  /** How long it was level over the runway, as on its wheels, before the climb; null where never for long. */
+  readonly levelS: Seconds | null;
   readonly minimum: Moment | null;
+  /** The final left by a turn away, to circle or to leave. */
+  readonly brokeOff: BreakOff | null;
   readonly outcome: ApproachFacts["outcome"];
   readonly final: Span;
   readonly begins: "final-fix" | "joined" | "start-of-match";
-  readonly ends: "minimum" | "missed-approach" | "threshold" | "end-of-match";
+  readonly ends: "minimum" | "missed-approach" | "broke-off" | "threshold" | "end-of-match" | "log-silent";
 }
 
 const ceilRow = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row);
@@ -75,26 +75,38 @@ export function segmentsOf(
 ): Segments {
   const length = nauticalMilesFromMetres(inverse(exercise.runway.threshold, exercise.runway.end).distance);
   const established = establishedRow(rows);
-  const threshold = passedInbound(rows, 0, rows.length);
-  const until = threshold ? ceilRow(threshold) : rows.length;
+  const abeam = passedInbound(rows, 0, rows.length);
+  const until = abeam ? ceilRow(abeam) : rows.length;
   const fix = fixDistance === null ? null : passedInbound(rows, fixDistance, until);
   const joined = established !== null && established < until ? established : null;
   // without a final fix the final is what was flown of its last miles
   const near = passedInbound(rows, FINAL_LENGTH, until);
   const start = fix ? ceilRow(fix) : Math.max(joined ?? 0, near ? ceilRow(near) : 0);
-  const missedPoint = passedInbound(rows, exercise.missedPoint, rows.length);
+  const climb = climbAway(rows, start);
+  const left = brokenOff(rows, start, Math.min(until, climb ? climb.start.row + 1 : rows.length));
+  // a turn before the climb is a part of it; a climb long after one is of another approach
+  const turned =
+    left && climb && rows.timeMs[climb.start.row]! - rows.timeMs[left.row]! <= TURNED_FIRST * 1000;
+  const brokeOff = turned ? null : left;
+  const threshold = brokeOff ? null : abeam;
+  const missedPoint = passedInbound(rows, exercise.missedPoint, brokeOff?.row ?? rows.length);
   const landed = hasLanded(rows, threshold, length);
-  const missed = landed ? null : climbAway(rows, start);
+  const missed = landed || brokeOff ? null : climb;
+  const levelS = missed && threshold ? levelOverRunway(rows, threshold.row, missed.lowest, length) : null;
   let minimum: Moment | null = null;
   if (exercise.minimum) {
-    const last = missed ? rows.length : Math.min(rows.length, until + 1);
+    const last = missed ? rows.length : Math.min(rows.length, (brokeOff?.row ?? until) + 1);
     minimum = passing(rows.altitudeFt, exercise.minimum.altitude, "falling", start, last);
   }
   const stops: [number, Segments["ends"]][] = [[rows.length, "end-of-match"]];
   if (threshold) stops.push([ceilRow(threshold), "threshold"]);
   if (missed) stops.push([ceilRow(missed.start), "missed-approach"]);
+  if (left) stops.push([left.row, "broke-off"]);
   if (minimum && exercise.minimum?.kind === "decision") stops.push([ceilRow(minimum), "minimum"]);
-  const [stop, ends] = stops.reduce((a, b) => (b[0] < a[0] ? b : a));
+  const [last, ending] = stops.reduce((a, b) => (b[0] < a[0] ? b : a));
+  // what ends it in a silence of the log was not seen, and the first point after it may be past the end
+  const silent = last - 1 > start && last < rows.length && rows.silentBefore(last) !== null;
+  const [stop, ends] = silent ? ([last - 1, "log-silent"] as const) : [last, ending];
   const end = Math.max(Math.min(stop + 1, rows.length), Math.min(start + 2, rows.length));
   const from = Math.min(start, end - 2);
   return {
@@ -103,8 +115,10 @@ export function segmentsOf(
     threshold,
     missedPoint,
     missed,
+    levelS,
     minimum,
-    outcome: outcomeOf(rows, { landed, missed, threshold, logEnds }),
+    brokeOff,
+    outcome: brokeOff ? "left-final" : outcomeOf(rows, { landed, missed, levelS, threshold, logEnds }),
     final: { start: from, end },
     begins: fix ? "final-fix" : joined === null ? "start-of-match" : "joined",
     ends,
@@ -125,6 +139,7 @@ function outcomeOf(
   at: {
     readonly landed: boolean;
     readonly missed: Segments["missed"];
+    readonly levelS: Seconds | null;
     readonly threshold: Moment | null;
     readonly logEnds: boolean;
   },
@@ -132,12 +147,32 @@ function outcomeOf(
   if (!rows.timed) return "cannot-tell";
   if (at.landed) return "landed";
   if (at.missed) {
+    // a height within its doubt of the ground alone shows no touch: a climb begun late comes as low
     const { lowest } = at.missed;
-    const low = rows.heightFt[lowest]! < TOUCH + 2 * rows.heightSdFt[lowest]!;
-    return at.threshold && lowest >= at.threshold.row && low ? "touch-and-go-or-low-pass" : "missed";
+    const high = rows.heightFt[lowest]! >= TOUCH + 2 * rows.heightSdFt[lowest]!;
+    return at.levelS !== null && !high ? "touch-and-go-or-low-pass" : "missed";
   }
   if (at.logEnds && !at.threshold) return "log-ends";
   return "cannot-tell";
+}
+
+/** The longest stretch level over the runway, as low as the lowest point within what a touch is; null where too short for a roll. */
+function levelOverRunway(
+  rows: ApproachRows,
+  from: number,
+  lowest: number,
+  length: NauticalMiles,
+): Seconds | null {
+  let longest = 0;
+  for (let i = from, since = -1; i < rows.length && rows.alongNm[i]! < length + RUNWAY_WIDE; i++) {
+    const low = rows.altitudeFt[i]! - rows.altitudeFt[lowest]! < TOUCH;
+    const beside = Math.abs(rows.crossTrackNm[i]!);
+    const level = low && beside < RUNWAY_WIDE && Math.abs(rows.verticalFpm[i]!) < LEVEL_ROLL;
+    if (!level) since = -1;
+    else if (since < 0 || rows.gapBefore[i]) since = i;
+    if (since >= 0) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[since]!) / 1000);
+  }
+  return longest >= ROLL_FOR ? longest : null;
 }
 
 /** The climb after the lowest point: null where the log does not gain enough above it. */

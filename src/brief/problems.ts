@@ -141,7 +141,8 @@ function valueAt(root: unknown, path: Path): unknown {
 /** The keys of the map at a path of a schema. */
 function keysAllowed(schema: Schema, path: Path): string[] {
   let inner: unknown = schema;
-  for (const step of path) inner = bare(inner).shape?.[String(step)];
+  // a list gives way to what it holds
+  for (const step of path) if (typeof step !== "number") inner = bare(inner).shape?.[String(step)];
   return Object.keys(bare(inner).shape ?? {});
 }
 

@@ -48,6 +48,7 @@ export const writtenStandardSchema = z
         minimum_below_ft: minimum,
         decision_above_ft: minimum,
         decision_below_ft: minimum,
+        step_down_below_ft: minimum,
         missed_track_deg: z
           .number()
           .positive()
@@ -107,6 +108,7 @@ export function readStandard(text: string, file: string): TestStandard {
         above: limit(approach?.decision_above_ft),
         below: limit(approach?.decision_below_ft),
       },
+      stepDown: limit(approach?.step_down_below_ft),
       missedTrack: limit(approach?.missed_track_deg),
       gates: { needle: limit(approach?.gate_needle), sink: limit(approach?.gate_sink_fpm) },
     },

@@ -7,26 +7,23 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
-import { countReversals, isTold, measureIntercept } from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, measureIntercept, worstCauses } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import { windOver, windRecord } from "../wind/index.ts";
+import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { beforeEstablished, partFindings } from "./before-established.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
-import { worstCauses } from "./cause.ts";
 import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
-import { joiningFacts } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import type { CourseSeries } from "./series.ts";
 import { edgeFindings, roomOf, silentEdges } from "./silent-edges.ts";
-import { measureCorrection } from "./wind-correction.ts";
 
 export interface CourseToMeasure {
   readonly exercise: CourseExercise;
@@ -107,7 +104,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
     intercept: intercept && { ...intercept, overshootNeedle },
-    joining: joiningFacts(joining),
+    joining: joining && joiningRecord(joining),
     excursions: excursions.map((e) => e.record),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
     reversals: reversals && {

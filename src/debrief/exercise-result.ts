@@ -33,6 +33,8 @@ export interface Flown {
   readonly span: Span | null;
   readonly by: Match["by"] | "fitted" | "found";
   readonly confidence: number;
+  /** Where else it was flown. */
+  readonly again?: readonly Span[];
 }
 
 /** The flight as the exercises are measured on it. */
@@ -208,5 +210,17 @@ export function approachResult(
   const { standard } = flight;
   const verdicts = standard && source === "brief" ? gradeApproach(measured.facts, standard) : [];
   const record = { ...told(exercise.title, source, { ...flown, span }, flight), verdicts };
-  return { record: { kind: "approach", ...record, ...measured }, series };
+  const findings = [...measured.findings, ...flownAgain(flown, motion)];
+  return { record: { kind: "approach", ...record, ...measured, findings }, series };
+}
+
+/** Said last: that this is one of several, and when the first other one was. */
+function flownAgain({ again = [] }: Flown, motion: Motion | null): Finding[] {
+  const [first] = again;
+  if (!first) return [];
+  const [fromUtc, toUtc] = [first.start, first.end - 1].map((row) =>
+    motion ? utcText(motion.time[row]!) : null,
+  );
+  const evidence = { fromUtc: fromUtc!, toUtc: toUtc! };
+  return [{ code: "flown-again", facts: { times: again.length + 1 }, evidence }];
 }

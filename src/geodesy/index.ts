@@ -26,4 +26,4 @@ export {
 export type { Position } from "./position.ts";
 export { courseRuler, measureColumns, type Ruler } from "./ruler.ts";
 export { courseCorridor, courseLine, type Limit, limitAt } from "./shape.ts";
-export { type Variation, variationAt } from "./variation.ts";
+export { modelVariation, type Variation, variationAt } from "./variation.ts";

@@ -10,6 +10,16 @@ export const needleUntold = ({ cannotTell }: ApproachFacts): string | null =>
 const inSilence = ({ silentS }: ApproachFacts["gates"][number]): { doubtIs?: string } =>
   silentS == null ? {} : { doubtIs: "log-silent" };
 
+/** Why a gate that the log does not pass is not judged: it was never flown to where the final ended above it beyond doubt. */
+function notPassed({ height, runway, minimum, missed, brokeOff }: ApproachFacts, heightFt: number): Found {
+  if (!height) return { cannotTell: "no-height" };
+  const lowest = missed?.lowestFt ?? brokeOff?.altitudeFt ?? null;
+  if (lowest === null || runway.elevationFt === null) return { cannotTell: "gate-not-passed" };
+  const unseen = minimum?.unseen ? minimum.altitudeFt - minimum.unseen.most : lowest;
+  const surely = Math.min(lowest, unseen) - height.doubt95Ft - runway.elevationFt > heightFt;
+  return surely ? { notFlown: true } : { cannotTell: "gate-not-passed" };
+}
+
 /** Stable 1,000 and 500 ft above the threshold: what a log shows of it. */
 export function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
   const name = heightFt === 1000 ? "At 1,000 ft" : `At ${heightFt} ft`;
@@ -27,7 +37,7 @@ export function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
     find(facts): Found | null {
       if (!asked(facts)) return null;
       const gate = gateOf(facts);
-      if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+      if (!gate?.utc) return notPassed(facts, heightFt);
       const untold = part === "lateral" ? needleUntold(facts) : null;
       if (untold) return { cannotTell: untold };
       const shown = gate[part];
@@ -46,7 +56,7 @@ export function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
       limit: ({ approach }) => approach.gates.sink,
       find(facts): Found {
         const gate = gateOf(facts);
-        if (!gate?.utc) return { cannotTell: facts.height ? "gate-not-passed" : "no-height" };
+        if (!gate?.utc) return notPassed(facts, heightFt);
         if (gate.verticalFpm === null || gate.vertical95Fpm === null) return { cannotTell: "log-silent" };
         const toward = -gate.verticalFpm;
         return {

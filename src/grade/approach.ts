@@ -35,7 +35,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
   },
   {
     id: "approach-glide-path",
-    title: "Glide path needle, worst",
+    title: "Glide path needle, where it is farthest off with its doubt",
     unit: "share",
     limit: ({ approach }) => approach.glidePath,
     find(facts, limit, { approach }): Found | null {
@@ -121,6 +121,33 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
   };
 }
 
+const STEP_DOWN: Criterion<ApproachFacts> = {
+  id: "approach-step-down",
+  title: "Below a step-down before it, worst",
+  unit: "ft",
+  limit: ({ approach }) => approach.stepDown,
+  find(facts): Found | null {
+    const { stepDowns } = facts;
+    if (stepDowns.length === 0) return null;
+    if (!facts.height) return { cannotTell: "no-height" };
+    // a step-down after the climb away or before the log was not flown to
+    const flown = stepDowns.filter(
+      ({ marginFt, altimeter95Ft }) => marginFt !== null && altimeter95Ft !== null,
+    );
+    if (flown.length === 0) return { cannotTell: "crossing-not-known" };
+    const worst = flown.reduce((a, b) => (b.marginFt! < a.marginFt! ? b : a));
+    const toward = -worst.marginFt!;
+    return {
+      value: Math.max(0, toward),
+      toward,
+      doubt95: worst.altimeter95Ft!,
+      beyond: null,
+      worstUtc: worst.passedUtc,
+      doubtIs: doubtOfHeight(facts),
+    };
+  },
+};
+
 const MISSED_TRACK: Criterion<ApproachFacts> = {
   id: "approach-missed-track",
   title: "Track of the missed approach, worst off its course",
@@ -138,6 +165,7 @@ const MISSED_TRACK: Criterion<ApproachFacts> = {
 export const APPROACH_CRITERIA: readonly Criterion<ApproachFacts>[] = [
   ...FINAL,
   OVER_FIX,
+  STEP_DOWN,
   minimumCriterion("descent", "below"),
   minimumCriterion("descent", "above"),
   minimumCriterion("decision", "below"),

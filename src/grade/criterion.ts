@@ -24,12 +24,16 @@ export type Found =
       /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
       readonly leave?: { readonly upTo: number };
     }
+  | { readonly kept: boolean /** What was asked for has no amount: it was done, or it was not. */ }
+  /** What it judges was never flown to, as a height that a climb away began above. */
+  | { readonly notFlown: true }
   | { readonly cannotTell: string /** What failed, where the program did. */; readonly fault?: string };
 
 export interface Criterion<Facts> {
   /** Kebab-case, public, stable. */
   readonly id: string;
   readonly title: string;
+  /** "side": what is asked for has no amount. */
   readonly unit: Verdict["unit"];
   /** The limit that the standard sets, null where it sets none: the criterion is then left out. */
   readonly limit: (standard: TestStandard, facts: Facts | null) => Limit<number> | null;
@@ -66,7 +70,7 @@ function verdictOf<Facts>(
   { limit, citation }: Limit<number>,
   standard: TestStandard,
 ): Verdict | null {
-  const line = { criterion: id, title, unit, limit, citation };
+  const line = { criterion: id, title, unit, limit: unit === "side" ? null : limit, citation };
   const without = { value: null, doubt95: null, confidence: null, beyondS: null, worstUtc: null };
   if (facts === null) return { ...line, ...without, verdict: "not flown", reason: null };
   let found: Found | null;
@@ -76,16 +80,19 @@ function verdictOf<Facts>(
     found = { cannotTell: "fault-in-criterion", fault: String(error) };
   }
   if (found === null) return null;
+  if ("notFlown" in found) return { ...line, ...without, verdict: "not flown", reason: null };
   if ("cannotTell" in found) {
     const { cannotTell: reason, fault } = found;
     return { ...line, ...without, verdict: "cannot tell", reason, ...(fault ? { fault } : {}) };
   }
+  if ("kept" in found) return { ...line, ...without, verdict: found.kept ? "met" : "not met", reason: null };
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
   const short = confidenceBelow(found.toward ?? value, doubt95, limit);
   const within = found.toward === undefined ? confidenceWithin : confidenceBelow;
   const inside = within(found.toward ?? value, doubt95, limit);
   const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
-  const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
+  const side = found.toward !== undefined && found.toward < 0 ? { toward: found.toward } : {};
+  const told = { ...line, ...part, value, ...side, doubt95, beyondS, worstUtc };
   const { unseen } = found;
   const unseenInside = unseen ? within(unseen.most, doubt95, limit) : inside;
   if (inside >= SURE && unseen && unseenInside < SURE) {

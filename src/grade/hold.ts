@@ -41,6 +41,18 @@ function beyond(laps: readonly Lap[], limit: Share): Seconds | null {
   );
 }
 
+/** A leg that nobody saw may have had any length, and a height or a needle on it any value. */
+const unseenLegs = ({ legsUnseen }: HoldFacts): UnseenRecord | null =>
+  legsUnseen && { most: Number.MAX_VALUE, seconds: legsUnseen.seconds };
+
+const SIDE: Criterion<HoldFacts> = {
+  id: "hold-side",
+  title: "Turned to the side that the brief gives",
+  unit: "side",
+  limit: () => ({ limit: 0, edge: "within", citation: "the procedure as briefed" }),
+  find: (facts) => ({ kept: !wrongWay(facts) }),
+};
+
 const ENTRY: Criterion<HoldFacts> = {
   id: "hold-entry",
   title: "Entry, heading outside its sector",
@@ -50,6 +62,7 @@ const ENTRY: Criterion<HoldFacts> = {
     const { entry } = facts;
     if (facts.sure === false || !entry) return null;
     if (wrongWay(facts)) return { cannotTell: "wrong-way" };
+    if (facts.legsUnseen && facts.legsUnseen.toUtc <= entry.utc) return { cannotTell: "log-silent-there" };
     if (!entry.flown) return { cannotTell: "entry-not-clear" };
     if (entry.heading95Deg === null) return { cannotTell: "wind-not-known" };
     const toward = outsideSector(facts, entry);
@@ -63,7 +76,8 @@ const NEEDLE: Criterion<HoldFacts> = {
   title: "Needle on the inbound course, worst",
   unit: "share",
   limit: ({ hold }) => hold.needle,
-  find({ laps, scale }, limit): Found | null {
+  find(facts, limit): Found | null {
+    const { laps, scale } = facts;
     if (!scale) return null;
     const found = worst(laps, ({ tracking }) => tracking && Math.abs(tracking.worstNeedle));
     const { tracking } = found?.lap ?? {};
@@ -72,7 +86,8 @@ const NEEDLE: Criterion<HoldFacts> = {
       return { cannotTell: inbound ? "joined-near-station" : "course-not-flown-inbound" };
     }
     const { doubt95, worstUtc } = tracking;
-    const unseen = worst(laps, (lap) => lap.tracking?.unseen?.most)?.lap.tracking?.unseen;
+    const unseen =
+      unseenLegs(facts) ?? worst(laps, (lap) => lap.tracking?.unseen?.most)?.lap.tracking?.unseen;
     return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc, unseen };
   },
 };
@@ -91,10 +106,6 @@ interface LegOff {
   readonly off: number;
   readonly hidden: UnseenRecord | null | undefined;
 }
-
-/** A leg that nobody saw may have had any length. */
-const unseenLegs = ({ legsUnseen }: HoldFacts): UnseenRecord | null =>
-  legsUnseen && { most: Number.MAX_VALUE, seconds: legsUnseen.seconds };
 
 const LEG_TIME: Criterion<HoldFacts> = {
   id: "hold-leg-time",
@@ -167,10 +178,16 @@ const SPEED: Criterion<HoldFacts> = {
 const HEIGHT = altitudeCriteria<HoldFacts>(
   "hold",
   ({ hold }) => hold.altitude,
-  (facts) => facts.altitude,
+  (facts) => {
+    const unseen = unseenLegs(facts);
+    return facts.altitude && unseen
+      ? { ...facts.altitude, unseenRange: unseen, unseenTarget: unseen }
+      : facts.altitude;
+  },
 );
 
 export const HOLD_CRITERIA: readonly Criterion<HoldFacts>[] = [
+  SIDE,
   ENTRY,
   NEEDLE,
   LEG_TIME,
@@ -179,5 +196,7 @@ export const HOLD_CRITERIA: readonly Criterion<HoldFacts>[] = [
   ...HEIGHT,
 ];
 
+/** The one line of a hold that was not flown. */
+export const HOLD_NOT_FLOWN: readonly Criterion<HoldFacts>[] = [ENTRY];
 /** Of a hold that no brief asked for: nobody knows which course and legs were meant. */
 export const HOLD_FOUND_CRITERIA: readonly Criterion<HoldFacts>[] = [ENTRY, SPEED, ...HEIGHT];

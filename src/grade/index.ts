@@ -10,7 +10,7 @@ import { ARC_CRITERIA } from "./arc.ts";
 import { COURSE_CRITERIA } from "./course.ts";
 import { judge } from "./criterion.ts";
 import { DESCENT_CRITERIA } from "./descent.ts";
-import { HOLD_CRITERIA, HOLD_FOUND_CRITERIA } from "./hold.ts";
+import { HOLD_CRITERIA, HOLD_FOUND_CRITERIA, HOLD_NOT_FLOWN } from "./hold.ts";
 import type { Verdict } from "./verdict.ts";
 
 /** The published standard that a brief names by its id, or null. */
@@ -24,7 +24,7 @@ export function gradeCourse(facts: CourseFacts | null, standard: TestStandard): 
 
 /** The verdicts of a hold; of one that no brief asked for only what needs no published course; without facts one line, "not flown". */
 export function gradeHold(facts: HoldFacts | null, standard: TestStandard): Verdict[] {
-  if (!facts) return judge(HOLD_CRITERIA.slice(0, 1), null, standard);
+  if (!facts) return judge(HOLD_NOT_FLOWN, null, standard);
   const found = facts.fix.doubt95Nm !== null;
   return judge(found ? HOLD_FOUND_CRITERIA : HOLD_CRITERIA, facts, standard);
 }

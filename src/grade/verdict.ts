@@ -14,13 +14,15 @@ export const verdictSchema = z.strictObject({
   partFromUtc: utc.nullable().optional(),
   /** The silence of the log that leaves it open, seconds, where that is the reason; null without times. */
   silentS: z.number().nullable().optional(),
-  /** The deciding value, never negative, with the half-width of its 95 % interval; null where there is none. */
+  /** The deciding value, never negative, with the half-width of its 95 % interval, and its limit; null where there is none. */
   value: z.number().nullable(),
+  /** Where one side only is out and the value lies on the other: how far, negative; `value` is 0 then. */
+  toward: z.number().optional(),
   doubt95: z.number().nullable(),
   limit: z.number().nullable(),
-  /** Of value, doubt and limit. "share": of full scale. */
-  unit: z.enum(["share", "NM", "ft", "ft/min", "kt", "s", "deg"]),
-  /** How sure the verdict is, 0 to 1; of a verdict that cannot be told, how probable it is that the limit was kept. */
+  /** Of value, doubt and limit. "share": of full scale; "side": of what has no amount, as the side of a turn. */
+  unit: z.enum(["share", "NM", "ft", "ft/min", "kt", "s", "deg", "side"]),
+  /** How sure the verdict is, 0 to 1; null where no doubt of an amount says; of a verdict that cannot be told, how probable it is that the limit was kept. */
   confidence: z.number().nullable(),
   /** Time beyond the limit; null where not known. */
   beyondS: z.number().nullable(),

@@ -1,5 +1,6 @@
 /** Holds in numbers: the schemas of what the document says of them. */
 import { z } from "zod";
+import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { lapSchema } from "./lap-facts.ts";
@@ -21,6 +22,7 @@ export const holdFactsSchema = z.strictObject({
   }),
   inboundTrueDeg: z.number(),
   inboundMagneticDeg: z.number().nullable(),
+  variation: variationSchema,
   /** Half-width of the 95 % interval; null where it is published. */
   inbound95Deg: z.number().nullable(),
   turns: z.enum(["left", "right"]),
@@ -45,7 +47,15 @@ export const holdFactsSchema = z.strictObject({
   maybeCircuit: z.boolean(),
   /** Where a published hold was flown: the fix and course that the flight itself shows. */
   asFlown: z
-    .strictObject({ fixOffNm: z.number(), inboundOffDeg: z.number(), turns: z.enum(["left", "right"]) })
+    .strictObject({
+      fixOffNm: z.number(),
+      /** Inbound course flown less the published one, right positive, with the half-width of its 95 % interval. */
+      inboundOffDeg: z.number(),
+      inbound95Deg: z.number(),
+      /** Whether it was surely another course than the published one. */
+      otherCourse: z.boolean(),
+      turns: z.enum(["left", "right"]),
+    })
     .nullable(),
   entry: z
     .strictObject({

@@ -2,6 +2,7 @@
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Feet, Knots, NauticalMiles } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
+import { asFlownFindings, timesOfHold } from "./as-flown.ts";
 import { isSolved } from "./asked.ts";
 import { sectorOf } from "./entry-facts.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
@@ -27,30 +28,22 @@ const AT_SPEED: Knots = 100;
  * nobody gave; and where its inbound course is not sure, nothing that is counted from it is said.
  */
 export function findingsOf(facts: HoldFacts, published: boolean, flown: TurnSide): Finding[] {
-  const sure = facts.sure !== false;
+  const other = facts.asFlown?.otherCourse === true;
+  // what is counted from the published course follows from the other one
+  const sure = facts.sure !== false && !other;
   const correctionsOff = sure ? corrections(facts, flown) : [];
   const faults = [
-    ...wrongWay(facts, published, flown),
-    ...(sure ? wrongEntry(facts, flown) : []),
+    ...asFlownFindings(facts),
+    ...(facts.sure !== false ? wrongEntry(facts, flown) : []),
     ...gathered(correctionsOff),
     ...(sure ? gathered(rollOuts(facts, flown, correctionsOff)) : []),
     ...(published ? legFindings(facts) : []),
     ...legsUnseen(facts),
     ...overSpeed(facts),
     ...height(facts),
-    ...(sure ? nonHoldingSide(facts) : []),
+    ...(facts.sure !== false ? nonHoldingSide(facts) : []),
   ];
-  return faults.length > 0 || !sure ? faults : [wellFlown(facts)];
-}
-
-const whole = ({ laps, entry }: HoldFacts): Finding["evidence"] => ({
-  fromUtc: entry?.utc ?? laps[0]?.startUtc ?? null,
-  toUtc: laps.at(-1)?.endUtc ?? laps.at(-1)?.outbound.toUtc ?? null,
-});
-
-function wrongWay(facts: HoldFacts, published: boolean, flown: TurnSide): Finding[] {
-  if (!published || flown === facts.turns) return [];
-  return [{ code: "turned-wrong-way", facts: { flown, published: facts.turns }, evidence: whole(facts) }];
+  return faults.length > 0 || facts.sure === false ? faults : [wellFlown(facts)];
 }
 
 /** Not said where the doubt of the heading reaches a sector that allows what was flown. */
@@ -155,14 +148,16 @@ function overSpeed(facts: HoldFacts): Finding[] {
   const { speed } = facts;
   if (!speed || speed.mostKt === null || !(speed.indicatedKt - speed.doubt95Kt > speed.mostKt)) return [];
   const { indicatedKt, doubt95Kt, mostKt } = speed;
-  return [{ code: "over-speed-limit", facts: { indicatedKt, doubt95Kt, mostKt }, evidence: whole(facts) }];
+  return [
+    { code: "over-speed-limit", facts: { indicatedKt, doubt95Kt, mostKt }, evidence: timesOfHold(facts) },
+  ];
 }
 
 function height(facts: HoldFacts): Finding[] {
   const { altitude } = facts;
   if (!altitude || !(altitude.highestFt - altitude.lowestFt > HEIGHT_SPREAD)) return [];
   const { lowestFt, highestFt, meanFt } = altitude;
-  return [{ code: "height-not-held", facts: { lowestFt, highestFt, meanFt }, evidence: whole(facts) }];
+  return [{ code: "height-not-held", facts: { lowestFt, highestFt, meanFt }, evidence: timesOfHold(facts) }];
 }
 
 function nonHoldingSide(facts: HoldFacts): Finding[] {
@@ -193,6 +188,6 @@ function wellFlown(facts: HoldFacts): Finding {
       shortestS: times.length > 0 ? Math.min(...times) : null,
       longestS: times.length > 0 ? Math.max(...times) : null,
     },
-    evidence: whole(facts),
+    evidence: timesOfHold(facts),
   };
 }

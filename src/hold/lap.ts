@@ -1,5 +1,4 @@
 /** One lap as flown: its legs by the clock, the corrections held on them, its turns, where it rolled out. */
-import type { FullScale } from "../quantity/needle.ts";
 import { utcText } from "../quantity/time.ts";
 import type { FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
 import { windOver, windRecord } from "../wind/index.ts";
@@ -23,7 +22,7 @@ import { heightBetween } from "./height.ts";
 import { silenceOfLeg } from "./leg-silence.ts";
 import { abeamOutbound, type Pass, passOfFix } from "./pass.ts";
 import { factorOf } from "./racetrack.ts";
-import { trackingOf } from "./tracking.ts";
+import { type InboundNeedle, trackingOf } from "./tracking.ts";
 import { endedOn, measureTurn, type TurnFlown } from "./turn.ts";
 
 /** The moments of a lap. */
@@ -107,7 +106,7 @@ export function lapFacts(
   times: LapMoments,
   held: Held,
   target: FeetMsl | null,
-  scale: FullScale | null,
+  scale: InboundNeedle | null,
 ): Omit<HoldLap, "legOff"> {
   const { start, outboundTurn, inboundTurn, end, abeam } = times;
   const { inbound, inbound95 } = held;

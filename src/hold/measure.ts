@@ -1,9 +1,7 @@
 /** The facts of one hold as flown, gathered: entry, laps, what the wind asked for, findings, columns. */
 import type { HoldExercise } from "../brief/brief.ts";
-import type { Course } from "../geodesy/course.ts";
-import { courseThrough, inverse, type PointKind, variationAt } from "../geodesy/index.ts";
-import { magneticFromTrue, turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { courseThrough, modelVariation, type PointKind } from "../geodesy/index.ts";
+import { magneticCourse } from "../quantity/magnetic.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
 import type { HoldingStandard, TurnSide } from "../standard/holding.ts";
@@ -11,6 +9,7 @@ import { NEEDLE_SCALES, type NeedleScale } from "../standard/needle.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import { asFlown } from "./as-flown.ts";
 import { askedBy, type Held, inStillAir, isSolved } from "./asked.ts";
 import { entryFacts, firstPass } from "./entry-facts.ts";
 import type { HoldFacts } from "./facts.ts";
@@ -67,6 +66,8 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   const { question, solved, doubt } = askedBy(windFact, held);
   const still = inStillAir(windFact?.trueAirspeed ?? null, held);
   const scale = exercise && scaleAt(exercise.fix.kind);
+  const flown = exercise && asFlown(course, found);
+  const needle = scale && { ...scale, otherCourse: flown?.otherCourse ?? false };
   const first = times[0];
   const reached = first && firstPass(frame, found.entry, first, motion.time[found.span.start]!);
   const speed = speedFacts(
@@ -75,6 +76,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     heights?.meanFt ?? null,
     standard,
   );
+  const variation = exercise?.variation ?? modelVariation(course.origin, begin);
 
   const facts: HoldFacts = {
     fix: {
@@ -84,20 +86,21 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
       doubt95Nm: exercise ? null : found.fix95,
     },
     inboundTrueDeg: course.azimuth,
-    inboundMagneticDeg: exercise ? exercise.magnetic : magneticAt(course, begin),
+    inboundMagneticDeg: exercise ? exercise.magnetic : magneticCourse(course.azimuth, variation),
+    variation: { ...variation },
     inbound95Deg: exercise ? null : found.inbound95,
     turns,
     leg: held.leg,
     timing: standard.id,
     sure: exercise ? null : found.sure,
     maybeCircuit: exercise ? false : found.maybeCircuit,
-    asFlown: exercise && asFlown(course, found),
+    asFlown: flown,
     entry: reached ? entryFacts(frame, found.entry, reached, times, held) : null,
     scale: scale && { id: scale.id, label: scale.label, kind: scale.kind },
     legTime95S: legTime95(frame.time),
     legsUnseen: legsInSilence(frame, found, times.map(lapTimes)),
     laps: times.map((moments, i) => {
-      const lap = lapFacts(frame, moments, held, exercise?.altitude ?? null, scale);
+      const lap = lapFacts(frame, moments, held, exercise?.altitude ?? null, needle);
       return { ...lap, legOff: legOffOf({ leg: held.leg, timing: standard.id }, lap, i) };
     }),
     stillAir: still?.racetrack ?? null,
@@ -146,19 +149,6 @@ function timeHeld(frame: HoldFrame, found: FoundHold, times: readonly LapMoments
 function afterEntry({ entry }: FoundHold, times: readonly LapMoments[], begin: UtcMillis): UtcMillis {
   const direct = entry !== "teardrop" && entry !== "parallel";
   return direct ? (times[0]?.outboundTurn.to ?? begin) : begin;
-}
-
-function magneticAt({ origin, azimuth }: Course, time: UtcMillis): number | null {
-  const variation = variationAt(origin, time);
-  return variation && magneticFromTrue(azimuth, variation.degrees);
-}
-
-function asFlown(course: Course, { fix, inbound, turns }: FoundHold): HoldFacts["asFlown"] {
-  return {
-    fixOffNm: inverse(course.origin, fix).distance / METRES_PER_NAUTICAL_MILE,
-    inboundOffDeg: turnFrom(course.azimuth, inbound),
-    turns,
-  };
 }
 
 const WIND_FACTS = ["corrections", "racetrack", "entryHeading", "bank"] as const;

@@ -8,10 +8,16 @@ import { ESTABLISHED_NEEDLE, establishedRow } from "../track/index.ts";
 import type { HoldLap } from "./facts.ts";
 import { across95At, type HoldFrame, offInbound, rowsBetween, spedRows, valueAt } from "./frame.ts";
 
-/** Null where there is nothing to judge: no such leg, no scale, or the course was joined within a mile of the station only. */
+/** The needle of an inbound course; `otherCourse`: the legs were surely flown to the fix on another one. */
+export type InboundNeedle = FullScale & { readonly otherCourse: boolean };
+
+/**
+ * Null where there is nothing to judge: no such leg, no scale, or the course was joined within a mile of the station
+ * only. A leg along another course to the station is judged where it came to that mile.
+ */
 export function trackingOf(
   frame: HoldFrame,
-  scale: FullScale | null,
+  scale: InboundNeedle | null,
   leg: { readonly from: UtcMillis; readonly to: UtcMillis } | null,
 ): HoldLap["tracking"] {
   if (!scale || !leg) return null;
@@ -35,7 +41,7 @@ export function trackingOf(
     turnRate: frame.motion.turnRate.subarray(frame.start + start, frame.start + end),
     gapBefore: new Uint8Array(end - start),
   });
-  if (established === null && scale.kind === "angular") {
+  if (established === null && scale.kind === "angular" && !scale.otherCourse) {
     const atFix = Math.abs(valueAt(frame, across, leg.to));
     if (atFix <= acrossAt(scale, ESTABLISHED_NEEDLE, NEAR_STATION)) return null;
   }

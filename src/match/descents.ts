@@ -56,7 +56,7 @@ function descentMatch(
   const { distance } = measureAround(exercise.fix, path.latitude, path.longitude);
   const candidates = passages(distance, within).map((row) => {
     const crossing = Math.max(0, firstAtOrAfter(flown, flown[row]! - exercise.before));
-    const descent = descentBefore(clock, altitude, crossing);
+    const descent = descentBefore(clock, altitude, crossing, exercise.toAltitude);
     const start = Math.min(descent?.start ?? crossing, crossing);
     const score: Share =
       half(distance[row]! / METRES_PER_NAUTICAL_MILE, HALF_NM) *

@@ -15,7 +15,6 @@ import {
   NOT_JUDGED,
   otherFindings,
   overruleWords,
-  says,
   secondsBetween,
   shownName,
   sideNotes,
@@ -86,7 +85,7 @@ function exercise(document: DebriefDocument, measured: DocumentExercise, index: 
     ...sideNotes(e).map(({ lead, text }) => wrap(`${lead} ${text}`, "   ")),
     ...lapSentences(e).map((lap) => wrap(lap, "   ")),
     ...otherFindings(e).map((finding) => wrap(findingSentence(finding, e), "   ")),
-    ...e.verdicts.filter(says).map((verdict) => wrap(capital(verdictSentence(verdict)), "   ")),
+    ...e.verdicts.map((verdict) => wrap(capital(verdictSentence(verdict)), "   ")),
     ...written(document, index),
   ];
 }

@@ -59,6 +59,8 @@ export interface TestStandard {
     /** How far above and below a minimum descent altitude, and where a climb away is begun at a decision altitude. */
     readonly minimumDescent: MinimumLimits;
     readonly decision: MinimumLimits;
+    /** How far below the height of a step-down before its place is passed. */
+    readonly stepDown: Limit<Feet> | null;
     /** On the course of a missed approach. */
     readonly missedTrack: Limit<AngleSize> | null;
     /** At the heights where an approach is to be stable. */
@@ -86,6 +88,9 @@ export const LEG_DISTANCE: NauticalMiles = 0.3;
 
 const US = "FAA-S-ACS-8C";
 const EU = "Part-FCL Appendix 7, flight test tolerances";
+
+/** No test standard gives it a number: a published minimum altitude has none to spare. */
+const STEP_DOWN = "FAA AIM 5-4-5, from memory: a step-down’s altitude is a minimum until past it";
 
 /**
  * No test standard gives a number for a stable approach: these are the numbers that the trade uses, whatever the
@@ -155,6 +160,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         below: within(0, `${US} VI.A.S12: +100/-0 ft`),
       },
       decision: { above: null, below: null },
+      stepDown: within(0, STEP_DOWN),
       missedTrack: within(10, `${US} VI.C.S7: ±10° on heading, course or bearing`),
       gates: GATES,
     },
@@ -211,6 +217,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         above: within(50, `${EU}: go-around at decision altitude +50/-0 ft`),
         below: within(0, `${EU}: go-around at decision altitude +50/-0 ft`),
       },
+      stepDown: within(0, STEP_DOWN),
       missedTrack: within(5, `${EU}: ±5° on headings and on radio aids`),
       gates: GATES,
     },

@@ -14,6 +14,8 @@ export interface DescentFound {
 const STEP: Feet = 60;
 /** Level for longer than this, what comes after is a descent of its own. Chosen: a step-down is shorter, a cruise longer. */
 const LEVEL_FOR: Seconds = 180;
+/** ... but at the height that was wanted one who came down early stays as long as it takes. Chosen: 30 NM in a light aircraft. */
+const ARRIVED_FOR: Seconds = 1200;
 /** Lower than this before, there was a climb in between. Chosen: beyond any wander. */
 const CLIMBED: Feet = 300;
 /** So far below the highest, the height held before has been left for good. Chosen: wander and a receiver's slow error together stay within. */
@@ -31,13 +33,16 @@ const FIRST_PART: Feet = 400;
  * greater height comes for 3 minutes, or where a climb stands. The beginning is where the straight line through its
  * first part meets the height before: some seconds after the pilot's push, as an aircraft takes them to follow.
  *
- * `clock` in seconds, rising; rows without height are passed over.
+ * `clock` in seconds, rising; rows without height are passed over. `wanted`: the height to be reached there; level at it
+ * counts for up to 20 minutes.
  */
 export function descentBefore(
   clock: Float64Array,
   altitude: Column<FeetMsl>,
   row: number,
+  wanted: FeetMsl = Number.NaN,
 ): DescentFound | null {
+  const levelFor = () => (Math.abs(high - wanted) < LEFT ? ARRIVED_FOR : LEVEL_FOR);
   let high = altitude[row]!;
   let top = row;
   let i = row;
@@ -47,7 +52,7 @@ export function descentBefore(
     if (!(height <= high + STEP)) {
       high = height;
       top = i;
-    } else if (height < high - CLIMBED || clock[top]! - clock[i]! > LEVEL_FOR) break;
+    } else if (height < high - CLIMBED || clock[top]! - clock[i]! > levelFor()) break;
   }
   if (Number.isNaN(high) || high - altitude[row]! < LEAST) return null;
   let left = row;

@@ -2,8 +2,9 @@
 import { describe, expect, it } from "vitest";
 import type { ApproachFacts } from "../../src/approach/facts.ts";
 import { unstable } from "../../src/approach/unstable.ts";
+import { approachSentence } from "../../src/report/words/approach.ts";
 import { APPROACH_WORDS } from "../../src/report/words/approach-finding.ts";
-import { approachTo, FIELD, measured, type Row, straightIn } from "../support/flown-approach.ts";
+import { approachTo, beam, FIELD, measured, type Row, straightIn } from "../support/flown-approach.ts";
 
 const centred = () => 0;
 const said = (
@@ -58,6 +59,106 @@ describe("limits are heights by the altimeter, 75 ft of which are its own (FAA A
   it("the height of the climb away names what it is above", () => {
     expect(said(below(0).findings, "missed-approach")).toMatch(/\d ft above the threshold;/);
   });
+});
+
+describe("a climb from below a decision altitude of 200 ft, heights tied to the runway by a take-off before", () => {
+  const G = 32.174; // ft/s²
+  /** Down the path at 90 kt to `until`, then a pull of 0.1 g to a climb at 600 ft/min; or level on the runway for so long, and the same climb. */
+  const flown = (until: number, roll: number | null = null) => {
+    const down = straightIn(9, centred, (b) => Math.max(0, Math.min(1650, beam(b))), { roll: false, to: -1 });
+    const rows = down.filter((r) => r.height > until || r.before > 1);
+    let { t, before, height } = rows.at(-1)!;
+    let rate = -478 / 60;
+    const on = (seconds: number, next: () => void) => {
+      for (let k = 0; k < seconds; k++) {
+        next();
+        t++;
+        before -= 90 / 3600;
+        height += rate;
+        rows.push({ t, before, aside: 0, height });
+      }
+    };
+    if (roll !== null)
+      on(roll, () => {
+        [rate, height] = [0, 0];
+      });
+    on(150, () => {
+      rate = Math.min(10, rate + 0.1 * G);
+    });
+    const start: Row[] = Array.from({ length: 60 }, (_, s) => ({ t: s, before: -0.1, aside: 0, height: 0 }));
+    const exercise = approachTo(FIELD);
+    const all = [...start, ...rows.map((r) => ({ ...r, t: r.t + 600 }))];
+    const { facts, findings } = measured(exercise, all);
+    return { facts, findings, lowest: Math.min(...rows.map((r) => r.height)) };
+  };
+  it.each([165, 120, 70, 45])("begun at %s ft: told by how far it sank, and no touch", (until) => {
+    const { facts, findings, lowest } = flown(until);
+    expect(facts.outcome).toBe("missed");
+    expect(facts.minimum!.marginFt! + 200).toBeGreaterThan(lowest - 8);
+    expect(facts.minimum!.marginFt! + 200).toBeLessThan(lowest + 8);
+    const { facts: told } = findings.find((f) => f.code === "sank-below-decision")!;
+    // the pull is begun at `until`, or at the last second above it; the climb is told a moment into it
+    expect(Number(told.climbBelowFt)).toBeGreaterThan(200 - until - 12);
+    expect(Number(told.climbBelowFt)).toBeLessThan(200 - lowest + 8);
+    if (lowest < 80) expect(findings[0]!.code).toBe("sank-below-decision");
+    expect(said(findings, "sank-below-decision")).toContain("below it");
+  });
+  it("level over the runway for 14 seconds at its height is a touch or a low pass, and says for how long", () => {
+    const { facts, findings } = flown(4, 14);
+    expect(facts.outcome).toBe("touch-and-go-or-low-pass");
+    expect(facts.levelOverRunwayS!).toBeGreaterThan(8);
+    expect(facts.levelOverRunwayS!).toBeLessThan(18);
+    expect(said(findings, "low-pass")).toContain("level over the runway for");
+  });
+});
+
+describe("a headline ends with how the approach ended, and a circuit has no intercept", () => {
+  const down = straightIn(9, centred, (b) => Math.max(680, Math.min(1650, beam(b))), { roll: false, to: 2 });
+  const last = down.at(-1)!;
+  const climb = Array.from({ length: 150 }, (_, k) => ({
+    ...{ t: last.t + 1 + k, before: last.before - (k + 1) / 40, aside: 0, height: 680 + 10 * k },
+  }));
+  it("a climb from 480 ft above the decision altitude is told at once", () => {
+    const { facts, findings } = measured(approachTo(FIELD), [...down, ...climb]);
+    const record = { kind: "approach", findings, facts } as unknown as Parameters<typeof approachSentence>[0];
+    expect(approachSentence(record)).toMatch(
+      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft above the decision altitude\.$/,
+    );
+  });
+  it("a turn from base over full scale is no overshot intercept", () => {
+    const rows: Row[] = [];
+    const legs = [
+      [180, 150],
+      [90, 48],
+      [-15, 60], // past the final by 0.2 NM, and back
+      [0, 60],
+    ] as const;
+    let [angle, before, aside] = [180, -0.5, -1.2];
+    for (const [to, seconds] of legs)
+      for (let k = 0; k < seconds; k++) {
+        angle -= Math.max(-3, Math.min(3, angle - to));
+        before -= (Math.cos((angle * Math.PI) / 180) * 90) / 3600;
+        aside += (Math.sin((angle * Math.PI) / 180) * 90) / 3600;
+        rows.push({
+          t: rows.length,
+          before,
+          aside,
+          height: Math.max(0, Math.min(1000, beam(Math.max(0, before)))),
+        });
+      }
+    const { facts, findings } = measured(approachTo(FIELD, { finalFix: null, finalFixAltitude: null }), rows);
+    expect(facts.joinedFrom).toBe("circuit");
+    expect(facts.intercept!.overshootNeedle).toBeGreaterThan(1);
+    expect(findings.map(({ code }) => code)).not.toContain("final-overshot");
+  });
+});
+
+it("an approach flown three times names the first of the others", () => {
+  const evidence = { fromUtc: "2026-10-17T01:10:00.000Z", toUtc: "2026-10-17T01:16:00.000Z" };
+  const found = { code: "flown-again", facts: { times: 3 }, evidence };
+  expect(said([found], "flown-again")).toBe(
+    "Flown 3 times on this flight; this is the one that fits best. The first other one was on the final from 01:10 to 01:16 UTC; written into the brief for each time, or with between, it is measured too.",
+  );
 });
 
 it("the descent from the minimum is told at the path's own angle", () => {

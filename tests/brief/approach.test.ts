@@ -4,7 +4,8 @@ import { describe, expect, it } from "vitest";
 import type { ApproachExercise } from "../../src/brief/brief.ts";
 import { readBrief, resolveBrief } from "../../src/brief/index.ts";
 import { inverse } from "../../src/geodesy/index.ts";
-import { UnusableInput } from "../../src/quantity/issue.ts";
+import { type Issue, UnusableInput } from "../../src/quantity/issue.ts";
+import { issueSentence } from "../../src/report/words/issue.ts";
 import { truthRows } from "../support/csv.ts";
 import { near, nearDirection } from "../support/near.ts";
 
@@ -20,14 +21,15 @@ const resolved = (approach: string): ApproachExercise => {
   if (exercise?.kind !== "approach") throw new Error("no approach");
   return exercise;
 };
-const codesOf = (approach: string): string[] => {
+const issuesOf = (approach: string): readonly Issue[] => {
   try {
-    return readBrief(text(approach), "brief.yaml").issues.map((i) => i.code);
+    return readBrief(text(approach), "brief.yaml").issues;
   } catch (error) {
-    if (error instanceof UnusableInput) return error.issues.map((i) => i.code);
+    if (error instanceof UnusableInput) return error.issues;
     throw error;
   }
 };
+const codesOf = (approach: string): string[] => issuesOf(approach).map((i) => i.code);
 
 describe("open list of runways (OurAirports, ODbL 1.0; see tests/truth/runways.csv)", () => {
   const rows = truthRows("runways.csv");
@@ -130,5 +132,17 @@ describe("by construction: an approach as written", () => {
     ["brief-unknown-key", `${RUNWAY}, guidance: lnav, decision_feet: 600`],
   ])("%s", (code, approach) => {
     expect(codesOf(approach)).toContain(code);
+  });
+  it("an unknown key of a step-down is told with those that it may have", () => {
+    const step = "step_downs: [ { fix: LUMDO, ft: 900, not_below_ft: 900 } ]";
+    expect(issuesOf(`${RUNWAY}, guidance: lnav, ${step}`)[0]!.facts.allowed).toBe(
+      "fix, before_nm, not_below_ft",
+    );
+  });
+  it("a final fix past the threshold is told so, with what may be the matter", () => {
+    const facts = { fix: "LUMDO", beforeNm: -5.7, asideNm: 0, mostNm: 30, mostAsideNm: 3 };
+    expect(issueSentence({ code: "brief-final-fix-misplaced", severity: "error", where: {}, facts })).toMatch(
+      /lies 5\.7 NM past the threshold .*The ends of the runway may be exchanged\./,
+    );
   });
 });

@@ -1,15 +1,9 @@
 /** The logbook takes flights in: many files at once, several flights of one file, the same again, habits over them, an older analysis. */
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { allStand, MANY, rows, said } from "./logbook.ts";
-import { drop, launch, onPage, openSample, sampleFile, sheetStands, type Watched } from "./page.ts";
+import { drop, openSample, pagesOfOneBrowser, sampleFile, sheetStands } from "./page.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-const on = (work: (watched: Watched) => Promise<void>) => onPage(browser, work);
+const on = pagesOfOneBrowser();
 
 test("logs of four flights with their briefs, dropped together, are four flights; what cannot be read is named", () =>
   on(async ({ page }) => {

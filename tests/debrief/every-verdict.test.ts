@@ -20,7 +20,8 @@ import { keepRows } from "../../src/track/rows.ts";
 
 /** Codes as they are written where they are made. */
 const CODES = [
-  ...["course/arc-finding", "course/descent-finding", "hold/finding", "hold/leg-finding"],
+  ...["course/arc-finding", "course/descent-finding", "hold/finding"],
+  ...["hold/as-flown", "hold/leg-finding"],
   ...["approach/finding", "approach/tracking-finding", "approach/unstable"],
 ].flatMap((file) => {
   const source = readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), "utf8");
@@ -40,8 +41,9 @@ const NO_CODES = new Set([
   "lateral",
 ]);
 const CRITERIA = [...HOLD_CRITERIA, ...ARC_CRITERIA, ...DESCENT_CRITERIA, ...APPROACH_CRITERIA];
-const VERDICTS = CRITERIA.flatMap(({ id }) =>
-  ["met", "not met", "cannot tell"].map((verdict) => `${id}: ${verdict}`),
+/** Which side was turned to is seen in every hold that is found. */
+const VERDICTS = CRITERIA.flatMap(({ id, unit }) =>
+  ["met", "not met", ...(unit === "side" ? [] : ["cannot tell"])].map((verdict) => `${id}: ${verdict}`),
 );
 const ALL = [...new Set([...CODES.filter((code) => !NO_CODES.has(code)), ...VERDICTS])];
 
@@ -133,6 +135,7 @@ function holds(): string[] {
     ...said(scenarioNamed("hold-outbound-flown-parallel")),
     ...said(scenarioNamed("hold-teardrop-left-turns")),
     ...said(otherwise(direct, "hold", () => ({ turns: "left" }))),
+    ...said(otherwise(direct, "hold", ({ inbound }) => ({ inbound: inbound - 15 }))),
     ...said(otherwise("hold-outbound-flown-parallel", "hold", () => ({ entry: "direct" }))),
     ...said(otherwise(distance, "hold", () => ({ entry: "teardrop" }))),
     ...said(factor(0)),
@@ -202,9 +205,10 @@ function approaches(): string[] {
   const missed = (below: number) => flown({ ends: { by: "missed", below } });
   const barometric = (off: number) =>
     briefed(flown({ descent: path(off) }), /guidance: localizer\n.*antenna_ft.*\n/, "guidance: lnav-vnav\n");
-  const downTo = (fix: number, minimum: number) =>
+  const downTo = (fix: number, minimum: number, at = 0) =>
     flown(
       {
+        ends: { by: "missed", at },
         descent: {
           by: "steps",
           rate: 800,
@@ -216,6 +220,10 @@ function approaches(): string[] {
       },
       low,
     );
+  // levelled off, and turned away to circle
+  const level = flown({ ends: { by: "missed", at: 3.8 }, climb: { altitude: 1300, rate: 600 } }, low);
+  const away: Step = { do: "heading", heading: 266.5, seconds: 90, turn: "right" };
+  const leaving = { ...level, script: [...level.script.slice(0, -1), away] };
   const beside = briefed(scenarioNamed(tidy), /172\.39/g, "172.42");
   // a procedure turn whose leg outbound is flown for too long
   const far = scenarioNamed(tidy);
@@ -240,6 +248,8 @@ function approaches(): string[] {
     ...said(flown({ descent: path(0, 2) }, steps)),
     ...said(downTo(1000, 600)),
     ...said(downTo(1520, 1400)),
+    ...said(downTo(1000, 440, -0.5)), // level 20 ft above the runway, half a mile along it
+    ...said(leaving),
     ...said(missed(60), 1, EU),
     ...said(missed(185), 1, EU),
     ...said(missed(-400), 1, EU),
@@ -262,7 +272,7 @@ describe("every finding and verdict of holds, arcs, descents and approaches has 
 
   it("the codes are found where they are made", () => {
     expect(ALL).toEqual(expect.arrayContaining(["landed", "arc-within", "rolled-out-short", "leg-time-off"]));
-    expect(ALL.length).toBeGreaterThanOrEqual(45 + 3 * CRITERIA.length - 5);
+    expect(ALL.length).toBeGreaterThanOrEqual(45 + 3 * CRITERIA.length - 6);
   });
   it.each(ALL)("%s", (what) => {
     expect([...shown]).toContain(what);

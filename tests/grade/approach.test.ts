@@ -27,6 +27,8 @@ interface Case {
   /** Lowest (descent) or where the climb began (decision), less the minimum; the altimeter's doubt. */
   readonly margin?: number;
   readonly altimeter95?: number;
+  /** Lowest before each step-down, less its height. */
+  readonly steps?: readonly (number | null)[];
   readonly outcome?: "missed" | "landed";
   readonly sink?: number;
   readonly heights?: boolean;
@@ -87,6 +89,11 @@ function facts(c: Case): ApproachFacts {
       altimeter95Ft: altimeter95,
     },
     missed: { altitudeFt: 600 + margin, altimeter95Ft: altimeter95, startUtc: UTC },
+    stepDowns: (c.steps ?? []).map((marginFt) => ({
+      marginFt,
+      altimeter95Ft: marginFt === null ? null : altimeter95,
+      passedUtc: UTC,
+    })),
     outcome,
     gates: [gate(1000), gate(500)],
     cannotTell: [],
@@ -177,8 +184,21 @@ describe("the minimum: US +100/-0 ft at a minimum descent altitude; Europe +50/-
     expect(one(us, "approach-minimum-below", c)!.verdict).toBe("met");
     expect(one(us, "approach-minimum-above", c)!.verdict).toBe("met");
   });
-  it("the US standard has no number for a decision altitude; a landing leaves a minimum by right", () => {
-    expect(one(us, "approach-decision-below", { minimum: "decision", margin: -300 })).toBeUndefined();
+  it("the US standard has no number for a decision altitude: nothing is judged there", () => {
+    const c = { minimum: "decision", margin: -300 } as const;
+    expect(one(us, "approach-decision-below", c)).toBeUndefined();
+    expect(one(us, "approach-decision-above", { ...c, margin: 300 })).toBeUndefined();
+  });
+  it("a step-down is a minimum altitude: the lowest of all of them counts", () => {
+    expect(one(us, "approach-step-down", {})).toBeUndefined();
+    expect(one(us, "approach-step-down", { steps: [20, -240] })).toMatchObject({
+      ...{ verdict: "not met", value: 240, limit: 0, worstUtc: UTC },
+    });
+    expect(one(eu, "approach-step-down", { steps: [-40] })).toMatchObject({ reason: "height-by-gps" });
+    expect(one(us, "approach-step-down", { steps: [200, 180] })!.verdict).toBe("met");
+    expect(one(us, "approach-step-down", { steps: [null] })!.reason).toBe("crossing-not-known");
+  });
+  it("a landing leaves a minimum by right", () => {
     expect(one(us, "approach-minimum-below", { outcome: "landed" })!.reason).toBe("left-for-landing");
     expect(one(eu, "approach-decision-below", { minimum: "decision", outcome: "landed" })).toBeUndefined();
   });
@@ -200,6 +220,17 @@ describe("heights and gates", () => {
         limit: 1000,
         unit: "ft/min",
       });
+  });
+  it("a gate below which a climb away was begun beyond doubt was not flown, and else is not told", () => {
+    const ended = (lowestFt: number) => {
+      const { gates, ...rest } = facts({});
+      const changes = { height: { doubt95Ft: 60 }, runway: { elevationFt: 400 }, missed: { lowestFt } };
+      const notPassed = gates.map((gate) => ({ ...gate, utc: null }));
+      const approach = { ...rest, ...changes, minimum: null, gates: notPassed } as unknown as ApproachFacts;
+      return gradeApproach(approach, us).find(({ criterion }) => criterion === "approach-gate-500-sink");
+    };
+    expect(ended(1000)).toMatchObject({ verdict: "not flown", reason: null, value: null });
+    expect(ended(940)).toMatchObject({ verdict: "cannot tell", reason: "gate-not-passed" });
   });
   it("a log without heights says so of each criterion of height, and judges the needle", () => {
     const verdicts = gradeApproach(facts({ heights: false }), us);

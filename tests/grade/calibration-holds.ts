@@ -103,7 +103,7 @@ export function calibrateHolds(first: number, flights: number): Tallies {
       ...{ kind: "hold", index: 0, title: "Hold", between: null, altitude: null, magnetic: null },
       fix: { ...fix, ident: "TARNO", kind, declination: null, elevation: null },
       course: courseThrough(fix, hold!.inboundTrueDeg),
-      variation: { degrees: 0, from: "written-true", model: null },
+      variation: { degrees: 0, from: "written-true", model: null, dayDegrees: 0 },
       turns: hold!.turn,
       leg: leg.seconds === undefined ? { by: "distance", distance: 4 } : { by: "time", seconds: leg.seconds },
     } as HoldExercise;

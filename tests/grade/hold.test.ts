@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readStandard } from "../../src/brief/index.ts";
 import { gradeHold, standardNamed } from "../../src/grade/index.ts";
 import type { HoldFacts } from "../../src/hold/facts.ts";
+import { decidingVerdict, verdictSentence } from "../../src/report/index.ts";
 import { TEST_STANDARDS, type TestStandard } from "../../src/standard/tolerance.ts";
 
 const us = standardNamed("instrument-rating-us")!;
@@ -110,6 +111,44 @@ describe("FAA AIM 5-3-8 j, FIG 5-3-4: direct from 70 degrees off one side to 110
   });
 });
 
+describe("the procedure as briefed: which side the turns go to", () => {
+  it.each([
+    ["right", "met"],
+    ["left", "not met"],
+  ] as const)("turns to the right asked for, flown to the %s: %s", (flownTurns, expected) => {
+    const side = verdict("hold-side", { turns: "right", flownTurns })!;
+    expect(side).toMatchObject({ verdict: expected, reason: null, value: null, limit: null });
+    expect(verdictSentence(side)).toBe(
+      `${expected}: turned to the side that the brief gives (the procedure as briefed).`,
+    );
+  });
+  it("is not asked of a hold that no brief names", () => {
+    expect(verdict("hold-side", { found: true })).toBeUndefined();
+  });
+});
+
+describe("what decides a hold", () => {
+  const decides = (c: Case) => {
+    const { criterion, verdict } = decidingVerdict(gradeHold(facts(c), us))!;
+    return `${criterion} ${verdict}`;
+  };
+  it("is what was held, not a speed limit far off", () => {
+    const clean = { speed: 94, needles: [0.1], legOff: [1] };
+    expect(decides({ ...clean, heights: [2985, 3015] })).toBe("hold-height-steady met");
+    expect(decides({ ...clean, legOff: [3], heights: [2999, 3001] })).toBe("hold-leg-time met");
+    expect(decides({ ...clean, needles: [0.4], heights: [2999, 3001] })).toBe("hold-needle met");
+    expect(decides({ ...clean, needles: [0], legOff: [0], heights: [3000, 3000] })).toBe("hold-entry met");
+  });
+  it("is the speed where that is past its limit, or nearer to it than all else", () => {
+    expect(decides({ speed: 215 })).toBe("hold-speed not met");
+    expect(decides({ speed: 195.5, legOff: [1] })).toBe("hold-speed met");
+  });
+  it("is the side before all else where it is the wrong one, and never where it is the right one", () => {
+    expect(decides({ flownTurns: "left", needles: [2] })).toBe("hold-side not met");
+    expect(decides({})).not.toBe("hold-side met");
+  });
+});
+
 describe("FAA-S-ACS-8C III.B.S4: at most ¾ scale inbound, ±100 ft; Part-FCL appendix 7: half scale", () => {
   it.each([
     [[0.2, -0.7], us, "met"],
@@ -156,6 +195,14 @@ describe("common practice, no source: a leg within 10 s of its time, or 0.3 NM o
     const silent = { reason: "log-silent", silentS: 40, verdict: "cannot tell" };
     expect(verdict("hold-leg-time", { legOff: [2], unseenS: 40 })).toMatchObject(silent);
     expect(verdict("hold-leg-time", { legOff: [-30], unseenS: 40 })?.verdict).toBe("not met");
+  });
+  it("nor is the needle, the height, or an entry before the silence ends", () => {
+    const silent = { reason: "log-silent", silentS: 40, verdict: "cannot tell" };
+    expect(verdict("hold-needle", { needles: [0.2], unseenS: 40 })).toMatchObject(silent);
+    expect(verdict("hold-height-steady", { unseenS: 40 })).toMatchObject(silent);
+    expect(verdict("hold-needle", { needles: [0.2, 1.4], unseenS: 40 })?.verdict).toBe("not met");
+    expect(verdict("hold-height-steady", { heights: [2800, 3100], unseenS: 40 })?.verdict).toBe("not met");
+    expect(verdict("hold-entry", { unseenS: 40 })).toMatchObject({ reason: "log-silent-there" });
   });
   it("no leg flown to its end cannot be told", () => {
     expect(verdict("hold-leg-time", { legOff: [null] })).toMatchObject({ reason: "no-whole-leg" });

@@ -99,6 +99,7 @@ describe("tolerances and stabilised criteria", () => {
     expect([needle!.limit, glidePath!.limit]).toEqual([0.75, 0.75]);
     expect([minimumDescent.above!.limit, minimumDescent.below!.limit]).toEqual([100, 0]);
     expect([decision.above, decision.below, barometricPath]).toEqual([null, null, null]);
+    expect(us.approach.stepDown!.limit).toBe(0);
     expect([us.arc.distance!.limit, us.descent.altitude!.limit]).toEqual([1, 100]);
   });
   it("Part-FCL Appendix 7: half scale, +50/-0 ft at the minimum, 75 ft below a path by the altimeter, 75 ft above it low down", () => {

@@ -3,6 +3,7 @@ import { type ApproachMeasured, measureApproach } from "../../src/approach/index
 import type { ApproachExercise, Fix } from "../../src/brief/brief.ts";
 import { courseBetween, courseThrough, destination, positionOn } from "../../src/geodesy/index.ts";
 import type { Position } from "../../src/geodesy/position.ts";
+import { UNKNOWN_VARIATION } from "../../src/quantity/magnetic.ts";
 import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import type { Track } from "../../src/track/track.ts";
 import { estimateWind } from "../../src/wind/index.ts";
@@ -38,7 +39,7 @@ export function approachTo(field: Field, changes: Partial<ApproachExercise> = {}
     runway: { ident: "22", threshold: field.threshold, end, elevation: field.elevation },
     course,
     magnetic: null,
-    variation: { degrees: 0, from: "unknown", model: null },
+    variation: UNKNOWN_VARIATION,
     guidance: { kind: "localizer", width: null, antenna: 8000, station: null, rnp: null },
     finalFix,
     finalFixAltitude: field.elevation + 1650,

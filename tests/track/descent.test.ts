@@ -92,6 +92,18 @@ describe("by construction: where a descent began", () => {
     near(descentBefore(clock, altitude, last)!.from, 4000, 20, "ft");
   });
 
+  it("goes back over 7 minutes level at the height that was wanted, not at another", () => {
+    const parts = [
+      [0, 150],
+      [-900, 160],
+      [0, 430],
+    ] as const;
+    const { altitude, clock, last } = heights(5500, parts, 0);
+    near(descentBefore(clock, altitude, last, 3100)!.start, 150, 1, "s");
+    expect(descentBefore(clock, altitude, last, 1800)).toBeNull();
+    expect(descentBefore(clock, altitude, last)).toBeNull();
+  });
+
   it("is none where the height was held, within 100 ft, or where there is no height", () => {
     const held = heights(4000, [[0, 600]], 45);
     expect(descentBefore(held.clock, held.altitude, held.last)).toBeNull();

@@ -13,7 +13,8 @@ export interface VerdictPlace {
 }
 
 /** Null where there is no value, so no dot. Where nothing at all is allowed, as below a minimum, half of the line is twice the doubt. */
-export function verdictPlace({ value, doubt95, limit }: Verdict): VerdictPlace | null {
+export function verdictPlace({ value: size, toward, doubt95, limit }: Verdict): VerdictPlace | null {
+  const value = size === null ? null : (toward ?? size);
   if (value === null || limit === null || limit < 0) return null;
   const one = limit || 2 * (doubt95 ?? 0) || Math.abs(value) || 1;
   const share = (limit === 0 ? 1 : 0) + value / one;

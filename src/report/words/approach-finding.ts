@@ -1,13 +1,11 @@
 /** Findings of approaches as sentences. */
+
 import type { Finding } from "../../debrief/document.ts";
-import { feet, miles, rate } from "./measured.ts";
-import { count, degreesToSide, flownDirection } from "./number.ts";
+import { CAUSE_WORDS } from "./cause.ts";
+import { directionFact, type FindingWords, given, num } from "./fact.ts";
+import { feet, miles, rate, seconds } from "./measured.ts";
+import { clock, count, degreesToSide } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
-
-type Words = (facts: Finding["facts"], finding: Finding) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 
 /** As in "0.42 of full scale"; "over full scale" past that. */
 export function needleWords(needle: unknown): string {
@@ -22,6 +20,14 @@ export function beforeThreshold(nm: unknown): string {
   return `${miles(size)} ${size > 0 ? "before" : "past"} the threshold`;
 }
 
+/** As in "in 32 seconds without a point, 0.4 NM before to 0.2 NM past the threshold". */
+export function unseenWhere(silentS: unknown, fromNm: unknown, toNm: unknown): string {
+  const [from, to] = [num(fromNm), num(toNm)];
+  const side = (nm: number) => (nm > 0 ? "before" : "past");
+  const first = side(from) === side(to) ? miles(from).replace(" NM", "") : `${miles(from)} ${side(from)}`;
+  return `in ${seconds(silentS)} without a point, ${first} to ${miles(to)} ${side(to)} the threshold`;
+}
+
 /** Whether a height below a limit is beyond the doubt of the log's height against the altimeter's. */
 const told = (f: Finding["facts"]): string => {
   const doubt = given(f.doubt95Ft);
@@ -30,6 +36,12 @@ const told = (f: Finding["facts"]): string => {
     ? ", as far as the log tells"
     : `, but this log tells the altimeter’s height only to ± ${feet(doubt)}`;
 };
+
+/** As in "90 ft above the threshold"; within 5 ft of it, "as high as the threshold". */
+const aboveThreshold = (ft: number): string =>
+  Math.abs(ft) < 5
+    ? "as high as the threshold"
+    : `${feet(Math.abs(ft))} ${ft > 0 ? "above" : "below"} the threshold`;
 
 const OUT: Readonly<Record<string, (f: Finding["facts"]) => string>> = {
   lateral: (f) => `the needle ${needleWords(f.lateralNeedle)} off`,
@@ -53,12 +65,23 @@ function unstable(f: Finding["facts"]): string {
 }
 
 function climbed(f: Finding["facts"]): string {
+  if (given(f.silentS) !== null)
+    return `begun ${unseenWhere(f.silentS, f.silentFromNm, f.silentToNm)}; climbing at ${rate(f.climbFpm)} over the first minute after that, the track ${trackHeld(f)}.`;
   const past = num(f.pastMissedPointNm);
   const where =
     Math.abs(past) < 0.05
       ? "at the missed approach point"
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${feet(f.heightFt)} above the threshold`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
+}
+
+/** How high above or below the minimum a climb was begun, where the brief gives one. */
+function fromMinimum({ minimum, aboveMinimumFt }: Finding["facts"]): string {
+  const above = given(aboveMinimumFt);
+  if (above === null) return "";
+  const name = minimum === "descent" ? "the minimum descent altitude" : "the decision altitude";
+  const size = feet(Math.abs(above));
+  return size === "0 ft" ? `, at ${name}` : `, ${size} ${above > 0 ? "above" : "below"} ${name}`;
 }
 
 /** Against the course that the brief gives the missed approach, else against the final's. */
@@ -68,20 +91,60 @@ function trackHeld(f: Finding["facts"]): string {
     const track = Math.round(num(f.trackErrorDeg));
     return track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
   }
-  const course = `its course ${flownDirection(num(f.courseTrueDeg), given(f.courseMagneticDeg))}`;
+  const course = `its course ${directionFact(f, "course")}`;
   const off = Math.round(error) === 0 ? `on ${course}` : `${degreesToSide(Math.round(error))} of ${course}`;
   const never = f.turnedOnto === false ? ", which was never turned onto" : "";
   return `${off} in the mean, ${degreesToSide(Math.round(num(f.courseWorstDeg)))} at worst${never}`;
 }
 
-export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
+/** Below a decision altitude on a missed approach: how far, and where the climb was begun. */
+function sank(f: Finding["facts"]): string {
+  const [climb, ground] = [given(f.climbBelowFt), given(f.groundFt)];
+  const size = climb === null ? "" : feet(Math.abs(climb));
+  const at = size === "0 ft" ? "at it" : `${size} ${num(climb) > 0 ? "below" : "above"} it`;
+  const silent = given(f.climbSilentS);
+  if (silent !== null)
+    return `The lowest point of the log is ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}; the climb was begun in ${seconds(silent)} without a point, and how low it came is not known.${ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`}`;
+  const begun = climb === null ? "" : `; the climb was begun ${at}, ${beforeThreshold(f.climbNm)}`;
+  const near = ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`;
+  return `Sank to ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}${begun}.${near}`;
+}
+
+const touched = (ground: number, doubt: number): string =>
+  `The lowest was ${aboveThreshold(ground)} (± ${feet(doubt)}), so that a touch is not ruled out.`;
+
+/** The runway's other end, as in "04" of "22", "09R" of "27L"; null where the ident is none of a runway. */
+function otherEnd(ident: unknown): string | null {
+  const [, number, side] = /(?:^|\D)([0-3]?\d)([LCR]?)$/.exec(String(ident)) ?? [];
+  if (!number || Number(number) < 1 || Number(number) > 36) return null;
+  const other = String(((Number(number) + 17) % 36) + 1).padStart(2, "0");
+  return `${other}${side ? { L: "R", C: "C", R: "L" }[side] : ""}`;
+}
+
+/** A final that was left by a turn away, and the landing that it led to. */
+function leftFinal(f: Finding["facts"]): string {
+  const [height, minimum] = [given(f.altitudeFt), given(f.minimumFt)];
+  const beside = minimum === null ? "" : `, the minimum ${count(minimum)} ft`;
+  const at = height === null ? "" : ` at ${feet(height)}${beside}`;
+  const left = `Left the final by a turn to the ${f.side} ${beforeThreshold(f.distanceNm)}${at}`;
+  if (f.landed === null) return `${left}; no landing on this field followed.`;
+  const other = otherEnd(f.runway);
+  const where = {
+    same: "on the same runway",
+    "other-way": other === null ? "on the same runway the other way" : `on runway ${other}`,
+    across: "on this field, on another runway",
+  }[String(f.landed)];
+  return `${left}; circled and landed ${where}.`;
+}
+
+export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
+  ...CAUSE_WORDS,
   "below-step-down": (f) =>
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
   "below-minimum": (f) =>
     `Down to ${feet(f.belowFt)} below the minimum descent altitude of ${count(num(f.altitudeFt))} ft${told(f)}.`,
-  "sank-below-decision": (f) =>
-    `Sank to ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft before the climb${told(f)}.`,
+  "sank-below-decision": sank,
   "unstable-at-gate": unstable,
   "final-never-joined": () =>
     "Never established on the final, which takes the needle within half scale and the track within 10° of the course for 10 seconds.",
@@ -104,7 +167,18 @@ export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
   "left-minimum-early": (f) =>
     `The minimum of ${count(num(f.altitudeFt))} ft was left ${miles(f.leftNm)} before the threshold; a descent on ${num(f.angleDeg)}° begins ${miles(f.visualDescentPointNm)} before it.`,
   "missed-approach": (f) => `Missed approach ${climbed(f)}`,
-  "low-pass": (f) => `A touch or a low pass, then a climb ${climbed(f)}`,
+  /** The same in one breath, for a headline. */
+  "missed-approach-short": (f) =>
+    given(f.silentS) !== null
+      ? `Missed approach begun ${unseenWhere(f.silentS, f.silentFromNm, f.silentToNm)}.`
+      : `Missed approach begun ${beforeThreshold(f.distanceNm)}${fromMinimum(f)}.`,
+  "low-pass": (f) =>
+    `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
+  "left-final": leftFinal,
+  "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
+    `Flown ${f.times} times on this flight; this is the one that fits best. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
   landed: (f) =>
-    `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
+    given(f.silentS) !== null
+      ? `Landed, over the threshold in ${seconds(f.silentS)} without a point${given(f.thresholdFt) === null ? "" : `: at ${feet(f.thresholdFt)} ± ${feet(f.threshold95Ft)}`}.`
+      : `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
 };

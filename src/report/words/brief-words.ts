@@ -48,7 +48,7 @@ export const BRIEF_WORDS: Readonly<Record<string, Words>> = {
   "brief-vor-without-station": () =>
     "a VOR approach needs its station. Name it under station, or let the final fix be one of kind vor.",
   "brief-final-fix-misplaced": (f) =>
-    `the final fix ${f.fix} lies ${f.beforeNm} NM before the threshold and ${f.asideNm} NM beside the final course. It has to lie before the threshold, at most ${f.mostNm} NM away and ${f.mostAsideNm} NM aside.`,
+    `the final fix ${f.fix} lies ${Math.abs(Number(f.beforeNm))} NM ${Number(f.beforeNm) > 0 ? "before" : "past"} the threshold and ${f.asideNm} NM beside the final course.${Number(f.beforeNm) > 0 ? "" : " The ends of the runway may be exchanged."} It has to lie before the threshold, at most ${f.mostNm} NM away and ${f.mostAsideNm} NM aside.`,
   "brief-step-down-without-place": () =>
     "a step-down needs one place: either a fix, or before_nm, the distance before the threshold.",
   "brief-both-to-and-from": () => "a course goes either to a fix or from one. Keep one of the two.",

@@ -6,8 +6,10 @@ const ten = (value: unknown): number => Math.round(Number(value) / 10) * 10;
 /** A height as measured, to 10 ft. */
 export const feet = (ft: unknown): string => `${count(ten(ft))} ft`;
 /** A vertical speed as measured, to 10 ft/min; without its sign. */
-export const rate = (fpm: unknown): string => `${count(Math.abs(ten(fpm)))} ft/min`;
+export const rate = (fpm: unknown): string => `${count(ten(Math.abs(Number(fpm))))} ft/min`;
 export const miles = (nm: unknown): string => `${Math.abs(Number(nm)).toFixed(1)} NM`;
 /** "82 seconds", "2 min 40 s". */
 export const seconds = (s: unknown): string =>
-  Number(s) < 120 ? `${Math.round(Number(s))} seconds` : duration(Number(s));
+  Number(s) < 120
+    ? `${Math.round(Number(s))} ${Math.round(Number(s)) === 1 ? "second" : "seconds"}`
+    : duration(Number(s));

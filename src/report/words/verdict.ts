@@ -1,5 +1,7 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
+
 import type { Overrule, Verdict } from "../../debrief/document.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
 import { clock, clockSeconds, count } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -7,9 +9,10 @@ import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
   "log-silent": "between two points of the log it may have passed the limit",
+  "passed-in-silence": "the log is silent there, and the height is known no better",
   "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
-  "climb-without-height": "it climbed all along, and the brief gives no altitude to hold",
-  "descent-without-height": "it went down all along, and the brief gives no altitude to hold",
+  "climb-without-height": "it ended higher than it began, and the brief gives no altitude to hold",
+  "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
   "log-ends": "the log ends before it, in flight",
   "log-begins": "the log begins after it, in flight",
   "log-silent-there": "the log is silent where it may have been flown",
@@ -23,6 +26,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the standard does not say whose holding rules count (holding: us or icao), and so which leg is timed",
   "runway-length-assumed": "the length of the runway is not known, and with it the width of the needle",
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",
@@ -41,7 +45,8 @@ const REASONS: Readonly<Record<string, string>> = {
 };
 
 /** What a log never shows, so that nobody looks for it among the verdicts. */
-export const NOT_JUDGED = "Indicated airspeed and the heading indicator are not in a log and are not judged.";
+export const NOT_JUDGED =
+  "The airspeed indicator and the heading indicator are not in a log and are not judged; a speed that is judged is estimated from the log.";
 
 /** As in "Needle, worst, from 19:30 UTC on": with the time from which it is judged, where that is a part only. */
 export const verdictTitle = ({ title, partFromUtc: from }: Verdict): string =>
@@ -61,20 +66,24 @@ const DIGITS: Readonly<Record<Verdict["unit"], number>> = {
   kt: 0,
   s: 0,
   deg: 0,
+  side: 0,
 };
 
 function amount(value: number, unit: Verdict["unit"]): string {
-  return unit === "ft" || unit === "ft/min" ? count(value) : value.toFixed(DIGITS[unit]);
+  if (unit === "ft/min") return count(Math.round(value / 10) * 10); // as rates are told everywhere
+  return unit === "ft" ? count(value) : value.toFixed(DIGITS[unit]);
 }
 const unitWords = (unit: Verdict["unit"]): string =>
   unit === "share" ? "" : unit === "deg" ? "°" : ` ${unit}`;
 
-/** As in "0.86 ± 0.04" or "52 ± 60 ft"; a dash where there is none. */
-export function verdictValue({ value, doubt95, unit }: Verdict): string {
-  if (value === null) return "–";
+/** As in "0.86 ± 0.04" or "52 ± 60 ft", "−22 ± 102 ft" on the side that is never out; a dash where there is none. */
+export function verdictValue({ value: size, toward, doubt95, unit }: Verdict): string {
+  if (size === null) return "–";
+  const value = toward ?? size;
   const least = 10 ** -DIGITS[unit];
   const doubt = doubt95 === null ? "" : ` ± ${amount(Math.max(doubt95, least), unit)}`;
-  return `${amount(value, unit)}${doubt}${unitWords(unit)}`;
+  const minus = value < 0 && Number(amount(-value, unit).replace(",", "")) > 0 ? "−" : "";
+  return `${minus}${amount(Math.abs(value), unit)}${doubt}${unitWords(unit)}`;
 }
 
 /** As in "0.75 of full scale", "100 ft". */
@@ -123,8 +132,15 @@ export const overruleWords = ({ verdict, by, why }: Overrule): string =>
   `The instructor${by && `, ${by}`}: ${verdict}${why && `; ${why}`}.`;
 
 const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const;
-const shareOfLimit = ({ value, limit }: Verdict): number =>
-  value === null || limit === null ? 0 : value / limit;
+/** A speed is no deviation: it is near its limit within so many kt of it. What the tests allow of an airspeed, FAA-S-ACS-8C, from memory. */
+const SPEED_TOLERANCE = 10;
+/** 1 at the limit, less inside; a speed far from its limit says less than anything that was held. What has no amount decides where it was not done, and nothing where it was. */
+function shareOfLimit({ verdict, value, limit, unit }: Verdict): number {
+  if (unit === "side") return verdict === "not met" ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  // where nothing at all is allowed, any value is far past its limit, and none at it
+  if (value === null || value === 0 || limit === null) return 0;
+  return unit === "kt" ? 1 + (value - limit) / SPEED_TOLERANCE : value / limit;
+}
 /** Whether a verdict says anything: a height that a GPS or a pressure cannot tell does not. */
 export const says = (verdict: Verdict): boolean =>
   verdict.reason !== "height-by-gps" && verdict.reason !== "height-is-pressure";
@@ -154,12 +170,22 @@ export function decidedBy(verdict: Verdict): string {
   return `${name}, ${size}, limit ${verdictLimit(verdict)}`;
 }
 
+/** How sure a verdict is that is given though its 95 % interval, half of which counts to each side, reaches over the limit. */
+function surely(verdict: Verdict): string {
+  const { value, toward, doubt95, limit } = verdict;
+  if (value === null || doubt95 === null || limit === null || verdict.verdict === "cannot tell") return "";
+  if (Math.abs((toward ?? value) - limit) >= doubt95) return "";
+  const sure = verdictConfidence(verdict);
+  return sure && `${sure} sure, though the doubt reaches over it`;
+}
+
 /** One line of the text: "not met: needle, worst, 0.86 ± 0.04 (limit 0.75), beyond it 29 s (FAA-S-ACS-8C …)". */
 export function verdictSentence(verdict: Verdict): string {
   const { beyondS, citation } = verdict;
   const head = `${verdict.verdict}: ${nameOf(verdict)}`;
   const value = verdict.value === null ? "" : `, ${verdictValue(verdict)}`;
   const beyond = beyondS ? `, beyond it ${Math.round(beyondS)} s` : "";
-  const reason = verdictReason(verdict);
-  return `${head}${value}, limit ${verdictLimit(verdict)}${beyond}${reason && `; ${reason}`} (${citation}).`;
+  const limit = verdict.limit === null ? "" : `, limit ${verdictLimit(verdict)}`;
+  const reason = [surely(verdict), verdictReason(verdict)].filter((part) => part !== "").join("; ");
+  return `${head}${value}${limit}${beyond}${reason && `; ${reason}`} (${citation}).`;
 }

@@ -1,0 +1,91 @@
+/** A final left by a turn away is judged as far as it was flown; one that was lost, or left in a climb, is not taken for it. */
+import { describe, expect, it } from "vitest";
+import { measureApproach } from "../../src/approach/index.ts";
+import { APPROACH_WORDS } from "../../src/report/words/approach-finding.ts";
+import { smoothTrack } from "../../src/track/index.ts";
+import { approachTo, FIELD, type Row, straightIn, trackOf } from "../support/flown-approach.ts";
+
+const MINIMUM = 500;
+const exercise = approachTo(FIELD, {
+  glidePath: null,
+  minimum: { kind: "descent", altitude: FIELD.elevation + MINIMUM },
+});
+const centred = () => 0;
+const level = (b: number) => Math.max(MINIMUM + 20, Math.min(1650, MINIMUM + 20 + (b - 2) * 400));
+
+/** Legs from where rows end, each turned onto at 3 degrees a second; angles from the final course, right positive. */
+function on(
+  rows: Row[],
+  legs: readonly (readonly [angle: number, seconds: number, fpm: number, knots?: number])[],
+): Row[] {
+  let { t, before, aside, height } = rows.at(-1)!;
+  let angle = 0;
+  const all = [...rows];
+  for (const [to, seconds, fpm, knots = 90] of legs) {
+    for (let k = 0; k < seconds; k++) {
+      angle += Math.max(-3, Math.min(3, to - angle));
+      const radians = (angle * Math.PI) / 180;
+      before -= (Math.cos(radians) * knots) / 3600;
+      aside += (Math.sin(radians) * knots) / 3600;
+      height = Math.max(0, height + fpm / 60);
+      all.push({ t: ++t, before, aside, height });
+    }
+  }
+  return all;
+}
+
+function measured(rows: readonly Row[], until?: number) {
+  const motion = smoothTrack(trackOf(exercise, rows))!;
+  const span = { start: 0, end: until ?? motion.length };
+  return measureApproach({ exercise, path: motion, span, motion, wind: null });
+}
+
+describe("level at the minimum, a turn of 45 degrees to the right 1 NM before the threshold", () => {
+  const down = straightIn(9, centred, level, { roll: false, to: 1 });
+  const away = [
+    [45, 60, 0],
+    [0, 60, 0],
+  ] as const;
+  const landing = [
+    // 1 NM aside: past the far end, back across and onto the runway the other way
+    [-90, 36, -150],
+    [-180, 90, -350],
+    [-180, 60, 0, 10],
+  ] as const;
+  const circling = on(down, [...away, ...landing]);
+
+  it("the final is judged to there, by height and needle, and the landing the other way is told", () => {
+    const { facts, findings } = measured(circling, down.length + 120);
+    expect([facts.outcome, facts.judged.ends]).toEqual(["left-final", "broke-off"]);
+    expect(Math.abs(facts.judged.toNm - 1)).toBeLessThan(0.1);
+    expect(Math.abs(facts.needle.max)).toBeLessThan(0.15);
+    expect(Math.abs(facts.minimum!.marginFt! - 20)).toBeLessThan(10);
+    expect(facts.brokeOff).toMatchObject({ side: "right", landed: { way: "other-way" } });
+    const found = findings.find(({ code }) => code === "left-final")!;
+    expect(APPROACH_WORDS[found.code]!(found.facts, found)).toContain("; circled and landed on runway 04.");
+    expect(facts.segments.map(({ kind }) => kind).slice(-2)).toEqual(["final", "left-final"]);
+    expect(findings.some(({ code }) => code === "final-track-off")).toBe(false);
+  });
+  it("a turn to the left is the mirror of it, and without a landing none is told", () => {
+    const { facts, findings } = measured(
+      on(
+        down,
+        away.map(([angle, ...rest]) => [-angle, ...rest] as const),
+      ),
+    );
+    expect(facts.brokeOff).toMatchObject({ side: "left", landed: null });
+    const found = findings.find(({ code }) => code === "left-final")!;
+    expect(APPROACH_WORDS[found.code]!(found.facts, found)).toMatch(
+      /^Left the final by a turn to the left 1\.0 NM before the threshold at 940 ft, the minimum 920 ft; no landing/,
+    );
+  });
+  it("a turn begun with the climb is a missed approach", () => {
+    const { facts } = measured(on(down, [[45, 120, 600]]));
+    expect([facts.outcome, facts.brokeOff]).toEqual(["missed", null]);
+  });
+  it("12 degrees off until the needle is over full scale is a needle lost, and is judged", () => {
+    const { facts } = measured(on(down, [[12, 36, 0]]));
+    expect(facts.brokeOff).toBeNull();
+    expect(Math.abs(facts.needle.max)).toBeGreaterThan(1);
+  });
+});
