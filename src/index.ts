@@ -11,7 +11,6 @@ export {
   briefValues,
   type DraftExercise,
   readBrief,
-  readHoldLeg,
   readStandard,
   resolveBrief,
   type WrittenValues,

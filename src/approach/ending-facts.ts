@@ -3,7 +3,7 @@ import { z } from "zod";
 import { utcSchema as utc } from "../quantity/record.ts";
 
 /** The parts of an approach, in the order in which they can follow each other. */
-export const SEGMENT_KINDS = [
+const SEGMENT_KINDS = [
   /** What led onto the final, up to being established on it. */
   "joining",
   /** Established on the final course, before the final fix. */

@@ -11,7 +11,7 @@ const altitude = z.number().positive().max(2000).describe("feet to each side").o
 const minimum = z.number().nonnegative().max(2000).describe("feet above or below the minimum").optional();
 
 /** Version 1. A limit that is left out is not judged. */
-export const writtenStandardSchema = z
+const writtenStandardSchema = z
   .strictObject({
     standard: z.literal(1).describe("version of this format"),
     id: z.string().min(1).describe("the name by which a brief calls it"),

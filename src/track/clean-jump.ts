@@ -22,7 +22,7 @@ const step = ({ latitude, longitude }: Track, a: number, b: number): number =>
   stepBetween(latitude[a]!, longitude[a]!, latitude[b]!, longitude[b]!);
 
 /** Knots: the speed above which a step between points counts as impossible in this log. */
-export function jumpLimit(track: Track, rows: Int32Array): number {
+function jumpLimit(track: Track, rows: Int32Array): number {
   const speeds: number[] = [];
   for (let k = 1; k < rows.length; k++) {
     const [a, b] = [rows[k - 1]!, rows[k]!];
