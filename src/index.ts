@@ -145,6 +145,8 @@ export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } fro
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
+// where a log is silent, for drawings alike
+export { silenceLimit, stepsOf } from "./quantity/silence.ts";
 // words, tables and maps
 export * from "./report/index.ts";
 // invented flights with known truth

@@ -270,8 +270,9 @@ describe("what each approach shows", () => {
   });
 
   it("chased: it leads, and the needle was never far off", async () => {
-    const { codes, verdicts } = await shown("approach-track-chased");
+    const { codes, facts, verdicts } = await shown("approach-track-chased");
     expect(codes[0]).toBe("final-chased");
+    expect(facts.causes).toEqual([{ cause: "chased", share: 1 }]);
     expect(verdicts["approach-needle"]).toBe("met");
   });
 
@@ -301,7 +302,9 @@ describe("what each approach shows", () => {
 
   it("the wind let go: the track off leads, told before the needle was at a quarter", async () => {
     const { codes, facts } = await shown("approach-wind-let-go");
-    expect(codes[0]).toBe("final-track-off");
+    // and why comes next: the script holds the course's own number
+    expect(codes.slice(0, 2)).toEqual(["final-track-off", "wind-uncorrected"]);
+    expect(facts.causes).toEqual([{ cause: "wind-uncorrected", share: 1 }]);
     const [excursion, ...others] = facts.excursions!;
     expect(others).toEqual([]);
     expect(excursion!.side).toBe("left");

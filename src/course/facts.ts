@@ -1,6 +1,6 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
-import { causeSchema, excursionSchema } from "../quantity/excursion-record.ts";
+import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -10,8 +10,6 @@ const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("angular"), fullScaleDeg: z.number(), label: z.string() }),
   z.strictObject({ id: z.string(), kind: z.literal("linear"), fullScaleNm: z.number(), label: z.string() }),
 ]);
-
-const courseExcursionSchema = excursionSchema.extend({ causes: z.array(causeSchema) });
 
 /**
  * Facts of a course. Signs: right of course positive, everywhere; the needle goes the other way.
@@ -96,16 +94,9 @@ export const courseFactsSchema = z.strictObject({
       overshootNeedle: z.number().nullable().optional(),
     })
     .nullable(),
-  /** Where and how the turn onto the course ended, right positive; null where no such turn stands out. */
-  joining: z
-    .strictObject({
-      rolledOutUtc: utc,
-      crossTrackNm: z.number(),
-      trackErrorDeg: z.number(),
-      turned: z.enum(["in-time", "late", "early"]),
-    })
-    .nullable(),
-  excursions: z.array(courseExcursionSchema),
+  /** Null where no such turn stands out. */
+  joining: joiningSchema.nullable(),
+  excursions: z.array(causedExcursionSchema),
   /** Of the worst that went wrong, the largest first; empty where nothing did. */
   causes: z.array(causeSchema),
   /** Reversals of the track (or of the estimated heading) beyond what noise makes. */

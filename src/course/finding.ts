@@ -13,6 +13,7 @@ import {
   type Joining,
   type Reversals,
   toldExcursions,
+  turnedFindings,
 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
@@ -119,11 +120,7 @@ function chasedFinding(rows: Rows, r: Reversals): Finding {
 /** An intercept that went past the course, else a turn that ended off it. */
 function turned(from: FindingsFrom): Finding[] {
   const past = overshot(from);
-  const { joining } = from;
-  if (past.length > 0 || !joining?.turned) return past;
-  const { time, crossTrackNm, turned: code } = joining;
-  const facts = { side: crossTrackNm > 0 ? "right" : "left", byNm: Math.abs(crossTrackNm) };
-  return [{ code, facts, evidence: { fromUtc: utcText(time), toUtc: null } }];
+  return past.length > 0 ? past : turnedFindings(from.joining);
 }
 
 function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {

@@ -1,11 +1,9 @@
 /** The turn onto a course, which may lie before what was matched. */
 import type { CourseExercise } from "../brief/brief.ts";
 import type { Span } from "../quantity/span.ts";
-import { utcText } from "../quantity/time.ts";
 import type { NauticalMiles, Seconds } from "../quantity/units.ts";
 import { findJoining, type Intercept, type Joining } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import type { CourseFacts } from "./facts.ts";
 import { type CoursePath, measureRows } from "./path.ts";
 
 /** The turn may lie before what was matched, by so much. Chosen: a cut and its turn take less. */
@@ -28,11 +26,4 @@ export function courseJoining(
   while (start > (flown?.start ?? span.start) && motion.time[start - 1]! >= until) start--;
   const rows = measureRows(exercise, path, { start, end: span.end }, motion, null);
   return findJoining(rows, established, () => MISTURNED);
-}
-
-export function joiningFacts(joining: Joining | null): CourseFacts["joining"] {
-  if (!joining) return null;
-  const { time, crossTrackNm, trackErrorDeg, turned } = joining;
-  const how = turned === null ? "in-time" : turned === "turned-late" ? "late" : "early";
-  return { rolledOutUtc: utcText(time), crossTrackNm, trackErrorDeg, turned: how };
 }

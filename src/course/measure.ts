@@ -7,7 +7,7 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
-import { countReversals, isTold, measureIntercept, worstCauses } from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, measureIntercept, worstCauses } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
@@ -19,7 +19,6 @@ import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
-import { joiningFacts } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -105,7 +104,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
     intercept: intercept && { ...intercept, overshootNeedle },
-    joining: joiningFacts(joining),
+    joining: joining && joiningRecord(joining),
     excursions: excursions.map((e) => e.record),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
     reversals: reversals && {

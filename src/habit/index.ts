@@ -18,4 +18,4 @@ export {
 } from "./habits.ts";
 export { type Practise, practiseNext } from "./practise.ts";
 export { TENDENCIES } from "./tendencies.ts";
-export type { TendencyUnit } from "./tendency.ts";
+export type { TendencyUnit, WhyUntold } from "./tendency.ts";

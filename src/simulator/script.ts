@@ -186,7 +186,13 @@ export interface ApproachStep {
   readonly finalFix: NauticalMiles;
   readonly fixAltitude: FeetMsl;
   /** The turn onto the final begins so many metres past it (negative: before); `arc`: from an arc about a station. */
-  readonly join: { readonly cut: AngleSize; readonly late: Drawn; readonly arc?: Arc };
+  readonly join: {
+    readonly cut: AngleSize;
+    readonly late: Drawn;
+    readonly arc?: Arc;
+    /** One turn onto the final instead, begun by its own moment. */
+    readonly turn?: TurnOnto;
+  };
   /** Full scale of the needle, centre to side, and its antenna's distance from the threshold, miles. */
   readonly localizer: { readonly half: AngleSize; readonly antenna: NauticalMiles };
   readonly flown: Habit;

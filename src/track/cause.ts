@@ -1,6 +1,7 @@
 /** Why an excursion happened, from facts alone, and the share of it that each cause explains. */
 import type { Cause, ExcursionRecord } from "../quantity/excursion-record.ts";
 import type { Finding } from "../quantity/record.ts";
+import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Knots, Seconds, Share, TurnDegrees } from "../quantity/units.ts";
 import { weigh } from "../quantity/weigh.ts";
 import type { AlongLine, ExcursionRows } from "./excursion.ts";
@@ -16,6 +17,11 @@ const BEYOND: Share = 0.5;
 /** A track error is that of the roll-out when it stands so soon after it, and has changed by no more than this. Tuned on simulated roll-outs. */
 const SINCE_ROLL_OUT: Seconds = 30;
 const SAME_TRACK: AngleSize = 4;
+/** ... and was off to that side when the turn ended, by the threshold of the track error. Tuned likewise. */
+const LEAST_ROLL_OUT: AngleSize = 3;
+/** ... and stood, by half of it, in so many means over so long each. Tuned likewise. */
+const STOOD = 3;
+const MEAN_OVER: Seconds = 10;
 /** A share under this is none. Chosen: what is said is told in quarters. */
 const LEAST_SHARE: Share = 0.1;
 
@@ -53,7 +59,9 @@ export function windCause(
   const applied = (m.flown * Math.sign(m.needed)) / size;
   if (!downwind) return applied > 1 + BEYOND ? "over-corrected" : null;
   if (Math.abs(m.flown) <= ON_THE_COURSE) return "wind-uncorrected";
-  if (applied < 0) return applied < -BEYOND ? "corrected-wrong-way" : "wind-uncorrected";
+  // within its doubt of the line the nose cannot be said to be turned downwind
+  const turned = applied < -BEYOND && -m.flown * Math.sign(m.needed) > m.doubt95;
+  if (applied < 0) return turned ? "corrected-wrong-way" : "wind-uncorrected";
   return applied < 1 ? "under-corrected" : null;
 }
 
@@ -96,7 +104,7 @@ export interface CausesFrom {
 /**
  * Causes with the share of the worst distance that each explains, the largest first; the shares add up to 1.
  *
- * What was there when the turn onto the course ended is that turn's, early or late; what came after has one cause. With
+ * What was there when the turn onto the line ended is that turn's, early or late; what came after has one cause. With
  * the wind unknown only turns and swings can be told.
  */
 export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
@@ -106,7 +114,7 @@ export function causesOf(excursion: ExcursionRows, from: CausesFrom): Cause[] {
     return [{ cause: "chased", share: 1 }];
   const side = record.side === "right" ? 1 : -1;
   const size = rows.crossTrackNm[worst]! * side;
-  const rolledOut = joining !== null && sinceRollOut(rows, drifting.start, joining);
+  const rolledOut = joining !== null && sinceRollOut(rows, drifting, side, joining);
   const before = rolledOut ? Math.max(0, Math.min(size, joining.crossTrackNm * side)) : 0;
   const turn = size > 0 ? before / size : 0;
   const rest: Cause = { cause: drifted(excursion, from, rolledOut), share: 1 - turn };
@@ -137,17 +145,26 @@ export function worstCauses(
 /** Why the track stood off, apart from where the turn ended. */
 function drifted({ record }: ExcursionRows, { correction }: CausesFrom, rolledOut: boolean): Cause["cause"] {
   const wind = correction && windCause(record, correction);
-  const onCourse = wind === "wind-uncorrected" && Math.abs(correction!.flown) <= ON_THE_COURSE;
-  if (rolledOut && !onCourse) return "rolled-out-off";
+  // rolled out onto the course's own number in a crosswind: of two true names the wind's tells what to do
+  const onTheCourse = wind === "wind-uncorrected" && Math.abs(correction!.flown) <= ON_THE_COURSE;
+  if (rolledOut && !onTheCourse) return "rolled-out-off";
   if (!correction || unknowable(correction)) return "cannot-tell";
   return wind ?? "heading-off";
 }
 
-function sinceRollOut(rows: AlongLine, row: number, joining: Joining): boolean {
-  const late = (rows.timeMs[row]! - joining.time) / 1000;
-  if (late > SINCE_ROLL_OUT) return false;
-  let end = row + 1;
-  while (end < rows.length && rows.timeMs[end]! - rows.timeMs[row]! <= 10_000) end++;
-  const { mean } = weigh(rows.trackErrorDeg, { start: row, end }, new Float64Array(end - row).fill(1));
-  return Math.abs(mean - joining.trackErrorDeg) <= SAME_TRACK;
+/** `side`: +1 right. A turn that ended along the line ended well, and so did one whose rest a soft return turned away. */
+function sinceRollOut(rows: AlongLine, drifting: Span, side: number, joining: Joining): boolean {
+  const { start } = drifting;
+  const off = joining.trackErrorDeg * side;
+  const late = (rows.timeMs[start]! - joining.time) / 1000;
+  if (off < LEAST_ROLL_OUT || late > SINCE_ROLL_OUT) return false;
+  for (let from = start, k = 0; k < STOOD && from < drifting.end; k++) {
+    let end = from + 1;
+    while (end < rows.length && rows.timeMs[end]! - rows.timeMs[from]! <= MEAN_OVER * 1000) end++;
+    const { mean } = weigh(rows.trackErrorDeg, { start: from, end }, new Float64Array(end - from).fill(1));
+    if (k === 0 && Math.abs(mean * side - off) > SAME_TRACK) return false;
+    if (mean * side < off / 2) return false;
+    from = end;
+  }
+  return true;
 }

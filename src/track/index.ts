@@ -28,7 +28,7 @@ export {
   type Intercept,
   measureIntercept,
 } from "./intercept.ts";
-export { arrivedRow, findJoining, type Joining } from "./joining.ts";
+export { arrivedRow, findJoining, type Joining, joiningRecord, turnedFindings } from "./joining.ts";
 export { findLegs } from "./legs.ts";
 export { passageRow } from "./passage.ts";
 export { pathLength } from "./path-length.ts";

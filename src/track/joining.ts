@@ -1,5 +1,8 @@
 /** How the turn onto a line ended: on it, past it, or short of it, and on which track. */
-import type { AngleSize, NauticalMiles, Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import type { JoiningRecord } from "../quantity/excursion-record.ts";
+import type { Finding } from "../quantity/record.ts";
+import { utcText } from "../quantity/time.ts";
+import type { AngleSize, NauticalMiles, Seconds, Share, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { AgainstCourse } from "./against-course.ts";
 import { CLOSING, ESTABLISHED_NEEDLE, type Intercept, measureIntercept, rolledOut } from "./intercept.ts";
 
@@ -25,14 +28,15 @@ export interface Joining {
 /**
  * How the turn onto a line ended that some rows lead to; null where there was no cut, or no turn that ended near the
  * line. `established`: the cut that ended in being so. `misturned`: rolled out past the line at a row, or parallel to
- * it and short of it, by this much, the turn was late or early.
+ * it and short of it, by this much, the turn was late or early. `within`: of full scale, near the line.
  */
 export function findJoining(
   rows: AgainstCourse,
   established: Intercept | null,
   misturned: (row: number) => NauticalMiles,
+  within: Share = ESTABLISHED_NEEDLE,
 ): Joining | null {
-  const intercept = measureIntercept(rows, arrivedRow(rows));
+  const intercept = measureIntercept(rows, arrivedRow(rows, within));
   const joining = intercept && rollOut(rows, intercept, misturned);
   const cutAgain =
     joining &&
@@ -43,11 +47,10 @@ export function findJoining(
 }
 
 /** The first row from which the aircraft keeps near the line, however unsteadily; null where it never does. */
-export function arrivedRow(rows: AgainstCourse): number | null {
+export function arrivedRow(rows: AgainstCourse, within: Share = ESTABLISHED_NEEDLE): number | null {
   let since = -1;
   for (let i = 0; i < rows.length; i++) {
-    const near =
-      Math.abs(rows.needle[i]!) <= ESTABLISHED_NEEDLE && Math.abs(rows.trackErrorDeg[i]!) <= NEARLY_ALONG;
+    const near = Math.abs(rows.needle[i]!) <= within && Math.abs(rows.trackErrorDeg[i]!) <= NEARLY_ALONG;
     if (!near) since = -1;
     else {
       if (since < 0 || rows.gapBefore[i]) since = i;
@@ -88,4 +91,17 @@ function meanOver(rows: AgainstCourse, row: number): TurnDegrees {
     n++;
   }
   return sum / n;
+}
+
+export function joiningRecord({ time, crossTrackNm, trackErrorDeg, turned }: Joining): JoiningRecord {
+  const how = turned === null ? "in-time" : turned === "turned-late" ? "late" : "early";
+  return { rolledOutUtc: utcText(time), crossTrackNm, trackErrorDeg, turned: how };
+}
+
+/** A turn that ended off the line; none where it was in time. */
+export function turnedFindings(joining: Joining | null): Finding[] {
+  if (!joining?.turned) return [];
+  const { time, crossTrackNm, turned: code } = joining;
+  const facts = { side: crossTrackNm > 0 ? "right" : "left", byNm: Math.abs(crossTrackNm) };
+  return [{ code, facts, evidence: { fromUtc: utcText(time), toUtc: null } }];
 }

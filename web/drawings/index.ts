@@ -13,6 +13,7 @@ export { type Cursor, CursorOfSheet, createCursor, markedSpan } from "./cursor.t
 export { DescentProfile } from "./DescentProfile.tsx";
 export { DescentReplay } from "./DescentReplay.tsx";
 export { FlightPlan } from "./FlightPlan.tsx";
+export { FlownLine } from "./FlownLine.tsx";
 export { givenWind } from "./givenWind.ts";
 export { HabitPanel } from "./HabitPanel.tsx";
 export { HoldGround } from "./HoldGround.tsx";
@@ -29,6 +30,7 @@ export { boundsOf, planeAt } from "./plane.ts";
 export { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 export { Replay } from "./Replay.tsx";
 export { RollOutMark } from "./RollOutMark.tsx";
+export { rowsAfterSilence } from "./silences.ts";
 export { thinned } from "./thinned.ts";
 export { useWidth } from "./useWidth.ts";
 export { VelocityCircle } from "./VelocityCircle.tsx";

@@ -1,17 +1,13 @@
 /** A course in words: the sentence over the drawing, and the notes beside it. */
 
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
+import { saysWhy } from "./cause.ts";
 import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
-
-const CAUSES = new Set([
-  ...["wind-uncorrected", "under-corrected", "over-corrected", "corrected-wrong-way"],
-  ...["heading-off", "rolled-out-off", "turned-late", "turned-early", "cannot-tell"],
-]);
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
@@ -82,7 +78,7 @@ function untold(facts: CourseFacts): string | null {
 
 /** The finding that says why, where the first one does not. */
 export const courseCause = ({ findings }: CourseRecord): Finding | undefined =>
-  findings.slice(1).find(({ code }) => CAUSES.has(code));
+  findings.slice(1).find(saysWhy);
 
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string, string | null][] {

@@ -1,6 +1,6 @@
 /** An exercise in words, whatever its kind: the sentence over the drawing, and the notes beside it. */
 import type { DocumentExercise, Finding } from "../../debrief/document.ts";
-import { APPROACH_TOLD, approachNotes, approachSentence } from "./approach.ts";
+import { APPROACH_TOLD, approachCause, approachNotes, approachSentence } from "./approach.ts";
 import { arcCause, arcNotes, arcSentence } from "./arc.ts";
 import { courseCause, courseNotes, courseSentence } from "./course.ts";
 import { descentCause, descentNotes, descentSentence } from "./descent.ts";
@@ -53,6 +53,7 @@ function notesOf(exercise: DocumentExercise): [string, string | null][] {
 function causeOf(exercise: DocumentExercise): Finding | undefined {
   if (exercise.kind === "course") return courseCause(exercise);
   if (exercise.kind === "arc") return arcCause(exercise);
+  if (exercise.kind === "approach") return approachCause(exercise);
   return exercise.kind === "descent" ? descentCause(exercise) : undefined;
 }
 
