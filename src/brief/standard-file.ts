@@ -1,7 +1,7 @@
 /** A school's own standard, from the file that it writes to the limits that exercises are held against. */
 import { z } from "zod";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
-import type { Limit, TestStandard } from "../standard/tolerance.ts";
+import type { Limit, TestStandard } from "../standard/test-standard.ts";
 import { validated } from "./problems.ts";
 import { readText } from "./text.ts";
 
