@@ -67,6 +67,12 @@ export function minima({ stepDowns, minimum }: ApproachFacts): FactRow[] {
       value: feet(minimum.altitudeFt),
       note: `passed ${before(minimum.passedNm)} ${at(minimum.passedUtc)}`,
     });
+  if (minimum.passedIn)
+    rows.push({
+      fact: name,
+      value: feet(minimum.altitudeFt),
+      note: `passed between ${before(minimum.passedIn.fromNm)} and ${before(minimum.passedIn.toNm)}, in ${duration(minimum.passedIn.seconds)} without a point`,
+    });
   if (minimum.marginFt !== null)
     rows.push({
       fact: "Lowest before the climb",

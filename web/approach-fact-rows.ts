@@ -8,6 +8,8 @@ import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 const past = (nm: number): string => (nm < 0.005 ? "" : `past the course by ${nm.toFixed(2)} NM, `);
+const unseen = (silence: { seconds: number } | undefined): string =>
+  silence ? `; in ${duration(silence.seconds)} without a point` : "";
 const corrections = (n: number): string =>
   n === 0 ? "no correction" : n === 1 ? "one correction" : `${n} corrections`;
 
@@ -22,7 +24,7 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
     rows.push({
       fact: "Established",
       value: `${intercept.joinedDistanceNm.toFixed(1)} NM`,
-      note: `before the threshold, ${at(intercept.joinedUtc)}; ${past(intercept.overshootNm)}${corrections(intercept.corrections)} in the two minutes after`,
+      note: `before the threshold, ${at(intercept.joinedUtc)}; ${past(intercept.overshootNm)}${corrections(intercept.corrections)} in the two minutes after${intercept.silentS === undefined ? "" : `; ${duration(intercept.silentS)} of it without a point`}`,
     });
   }
   if (finalFix && passage) {
@@ -32,7 +34,7 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
         passage.altitudeFt === null
           ? sided(passage.crossTrackNm, 2, " NM")
           : `${feet(passage.altitudeFt)}${passage.altitude95Ft === null ? "" : ` ± ${Math.round(passage.altitude95Ft)}`}`,
-      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${feet(finalFix.altitudeFt)}`}; ${sided(passage.needle, 2)} of full scale${passage.established ? "" : ", not yet established"}`,
+      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${feet(finalFix.altitudeFt)}`}; ${sided(passage.needle, 2)} ${passage.needle95 === undefined ? "" : ` ± ${passage.needle95.toFixed(2)}`} of full scale${unseen(passage.silence)}${passage.established ? "" : ", not yet established"}`,
     });
   }
   return rows;
@@ -94,7 +96,7 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
     rows.push({
       fact: "Climb away",
       value: feet(missed.altitudeFt),
-      note: `${at(missed.startUtc)}, ${before(missed.distanceNm)}; ${feetPerMinute(missed.climbFpm)} in the first minute, track ${sided(missed.trackErrorDeg, 0, "°")} of the final`,
+      note: `${at(missed.startUtc)}, ${before(missed.distanceNm)}${unseen(missed.silence)}; ${feetPerMinute(missed.climbFpm)} in the first minute${missed.silence ? " after that" : ""}, track ${sided(missed.trackErrorDeg, 0, "°")} of the final`,
     });
   if (missed?.course?.track) {
     const { trueDeg, magneticDeg, track } = missed.course;
@@ -107,8 +109,11 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
   if (landing)
     rows.push({
       fact: "Over the threshold",
-      value: landing.thresholdFt === null ? "height not known" : feet(landing.thresholdFt),
-      note: `${at(landing.thresholdUtc)}, ${Math.round(landing.groundSpeedKt)} kt over the ground`,
+      value:
+        landing.thresholdFt === null
+          ? "height not known"
+          : `${feet(landing.thresholdFt)}${landing.threshold95Ft === undefined ? "" : ` ± ${Math.round(landing.threshold95Ft)}`}`,
+      note: `${at(landing.thresholdUtc)}${landing.groundSpeedKt === null ? "" : `, ${Math.round(landing.groundSpeedKt)} kt over the ground`}${unseen(landing.silence)}`,
     });
   return rows;
 }

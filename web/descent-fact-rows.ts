@@ -1,6 +1,6 @@
 /** The facts of one descent as rows of a table: the crossing, what was flown, and what would have fitted. */
 import type { DescentFacts } from "../src/index.ts";
-import { count, duration, plain, windLabel } from "../src/index.ts";
+import { betweenNm, count, duration, plain, windLabel } from "../src/index.ts";
 import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
 import { untoldRows } from "./not-seen.ts";
 
@@ -21,14 +21,20 @@ function crossingRows({ crossing, toFt, beforeNm, fix, reached, passedNm }: Desc
     rows.push({
       fact: "Height at the point",
       value: `${feet(crossing.altitudeFt)} ± ${Math.round(crossing.doubt95Ft)}`,
-      note: `${point}${crossing.utc === null ? "" : ` ${at(crossing.utc)}`}; ${feet(Math.abs(crossing.overFt))} ${crossing.overFt < 0 ? "below" : "above"} ${feet(toFt)}; the fix passed at ${passedNm.toFixed(2)} NM`,
+      note: `${point}${crossing.utc === null ? "" : ` ${at(crossing.utc)}`}; ${feet(Math.abs(crossing.overFt))} ${crossing.overFt < 0 ? "below" : "above"} ${feet(toFt)}${crossing.silentS == null ? "" : `; in ${duration(crossing.silentS)} without a point`}; the fix passed at ${passedNm.toFixed(2)} NM`,
     });
   rows.push({
     fact: "Within 100 ft of it",
     value: reached
-      ? `${Math.abs(reached.toGoNm).toFixed(1)} NM ${reached.toGoNm < 0 ? "past" : "before"}`
+      ? reached.silence
+        ? betweenNm(reached.silence.earliestToGoNm, reached.toGoNm)
+        : `${Math.abs(reached.toGoNm).toFixed(1)} NM ${reached.toGoNm < 0 ? "past" : "before"}`
       : "never",
-    note: reached ? at(reached.utc) : "",
+    note: reached
+      ? reached.silence
+        ? `in ${duration(reached.silence.seconds)} without a point`
+        : at(reached.utc)
+      : "",
   });
   return rows;
 }
@@ -38,8 +44,10 @@ function flownRows({ began, flown, mostNeeded, levelOffs }: DescentFacts): FactR
   if (began)
     rows.push({
       fact: "Begun",
-      value: `${began.toGoNm.toFixed(1)} NM before`,
-      note: `${at(began.utc)} at ${feet(began.altitudeFt)}; from there ${down(began.neededDownFpm, began.neededDownFtPerNm)} were needed, ${began.neededDeg.toFixed(1)}°`,
+      value: began.silence
+        ? betweenNm(began.silence.earliestToGoNm, began.toGoNm)
+        : `${began.toGoNm.toFixed(1)} NM before`,
+      note: `${began.silence ? `in ${duration(began.silence.seconds)} without a point, from` : `${at(began.utc)} at`} ${feet(began.altitudeFt)}; ${began.silence ? "at its end" : "from there"} ${down(began.neededDownFpm, began.neededDownFtPerNm)} were needed, ${began.neededDeg.toFixed(1)}°`,
     });
   if (flown)
     rows.push({

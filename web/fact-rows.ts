@@ -1,7 +1,7 @@
 /** The facts of one course as rows of a table: what, how much with its doubt, and when or of what. */
 
 import type { CourseFacts } from "../src/index.ts";
-import { clockSeconds, count, duration, percent, plusMinus, sided, trueDirection } from "../src/index.ts";
+import { clockSeconds, count, duration, flownHeading, percent, plusMinus, sided } from "../src/index.ts";
 import { at, type FactRow } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
@@ -79,7 +79,7 @@ function trackRows({ trackAngleError: error, groundSpeedKt, reversals }: CourseF
 const heldWords = (heldDeg: number | null | undefined): string =>
   heldDeg == null ? "" : `; ${sided(heldDeg, 0, "°")} without the way back to the course`;
 
-function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[] {
+function windRows({ drift, windCorrection: correction, variation }: CourseFacts): FactRow[] {
   const rows: FactRow[] = [];
   if (drift) {
     const value = `${sided(drift.meanDeg, 1, "°")} ${plusMinus(drift.doubt95Deg, 1, "°")}`;
@@ -90,19 +90,25 @@ function windRows({ drift, windCorrection: correction }: CourseFacts): FactRow[]
       {
         fact: "Wind correction flown, mean",
         value: sided(correction.flownDeg, 1, "°"),
-        note: `heading ${trueDirection(correction.headingFlownTrueDeg)}, estimated${heldWords(correction.heldDeg)}`,
+        note: `heading ${flownHeading(correction.headingFlownTrueDeg, variation)}, estimated${heldWords(correction.heldDeg)}`,
       },
       {
         fact: "Wind correction needed",
         value: `${sided(correction.neededDeg, 1, "°")} ${plusMinus(correction.doubt95Deg, 1, "°")}`,
-        note: `heading ${trueDirection(correction.headingNeededTrueDeg)}`,
+        note: `heading ${flownHeading(correction.headingNeededTrueDeg, variation)}`,
       },
     );
   }
   return rows;
 }
 
-function otherRows({ intercept, altitude, judged, beforeEstablished: before }: CourseFacts): FactRow[] {
+function otherRows({
+  intercept,
+  altitude,
+  judged,
+  beforeEstablished: before,
+  beforeJoining: joining,
+}: CourseFacts): FactRow[] {
   const rows: FactRow[] = [];
   if (intercept) {
     rows.push({
@@ -123,6 +129,12 @@ function otherRows({ intercept, altitude, judged, beforeEstablished: before }: C
       fact: "Before it was established",
       value: duration(before.alongS),
       note: `along the course, not judged; of the ${duration(before.windowS)} that the brief gives ${duration(before.judgedS)} are judged; farthest ${sided(before.worstNm, 2, " NM")}, needle ${share(Math.abs(before.worstNeedle))} ${at(before.worstUtc)}`,
+    });
+  if (joining)
+    rows.push({
+      fact: "Before it was joined",
+      value: duration(joining.seconds),
+      note: `not judged${joining.strayed ? `; flown along the course up to ${sided(joining.strayed.crossTrackNm, 2, " NM")}, needle ${share(Math.abs(joining.strayed.needle))}` : ""}`,
     });
   const length = judged.seconds === null ? "" : `${duration(judged.seconds)}, `;
   const span =

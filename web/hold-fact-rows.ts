@@ -4,6 +4,7 @@ import {
   clockSeconds,
   count,
   duration,
+  entryDirection,
   flownDirection,
   isFull,
   plusMinus,
@@ -40,16 +41,15 @@ function publishedRows(facts: HoldFacts): FactRow[] {
   return rows;
 }
 
-function entryRows({ entry, inboundTrueDeg, inboundMagneticDeg }: HoldFacts): FactRow[] {
+function entryRows(facts: HoldFacts): FactRow[] {
+  const { entry } = facts;
   if (!entry) return [];
-  const west = inboundMagneticDeg === null ? null : inboundTrueDeg - inboundMagneticDeg;
-  const heading = flownDirection(entry.headingTrueDeg, west === null ? null : entry.headingTrueDeg - west);
   const allowed = entry.alsoAllowed.length > 0 ? `, ${entry.alsoAllowed.join(" or ")} within 5°` : "";
   return [
     {
       fact: "Entry",
       value: entry.flown ?? "cannot tell",
-      note: `${entry.asked} by the sectors${allowed}; ${entry.headingIs} ${heading} at the fix at ${clockSeconds(entry.utc)}, ${entry.fixMissNm.toFixed(2)} NM off it`,
+      note: `${entry.asked} by the sectors${allowed}; ${entryDirection(entry, facts)} at the fix at ${clockSeconds(entry.utc)}, ${entry.fixMissNm.toFixed(2)} NM off it`,
     },
   ];
 }

@@ -17,6 +17,8 @@ const ENDS: Readonly<Record<string, string>> = {
   minimum: "to the minimum",
   "missed-approach": "to the missed approach",
   threshold: "to the threshold",
+  "log-silent": "to where the log falls silent",
+  "broke-off": "to where it was left",
 };
 
 /** As in "once established, to a mile before the station". */

@@ -28,6 +28,7 @@ const FACTS: Readonly<Record<string, string>> = {
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
   "no-height": "the log has no heights",
+  "height-unit": "the heights of the log seem to be in another unit",
   "gps-height": "the heights are by GPS",
   "height-is-pressure": "the heights are on 1013.25 hPa, without the setting of the day",
   "height-not-anchored": "the log does not say it, and shows no roll on this field",

@@ -1,7 +1,7 @@
 /** What would have worked: the heading that holds the final in that wind, and the rate that fits its path. */
 import type { ApproachExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import { rateOn } from "../quantity/descent.ts";
+import { magneticHeading } from "../quantity/magnetic.ts";
 import { headingForCourse } from "../wind/index.ts";
 import type { WindFact } from "../wind/wind.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
@@ -18,10 +18,9 @@ export function adviceFor(
   const solved = full
     ? headingForCourse(exercise.course.azimuth, wind.trueAirspeed!, { from: wind.from!, speed: wind.speed! })
     : null;
-  const { degrees, from } = exercise.variation;
   return {
     headingTrueDeg: solved?.heading ?? null,
-    headingMagneticDeg: solved && from !== "unknown" ? magneticFromTrue(solved.heading, degrees) : null,
+    headingMagneticDeg: solved && magneticHeading(solved.heading, exercise.variation),
     windCorrectionDeg: solved?.correction ?? null,
     descentFpm: rateOn(angle, facts.groundSpeedKt),
     angleDeg: angle,

@@ -15,6 +15,7 @@ import { altimeter95, meanOf, passing, utcAt, utcOfRow, valueAt } from "./column
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
+import { silenceAt } from "./silence.ts";
 import { type PathGuide, visualDescentPoint } from "./vertical.ts";
 
 /** Level: slower than this for so long. Chosen: above hand-flown wander of 20 ft over a minute, below any descent. */
@@ -146,7 +147,8 @@ export function stepDownsOf(
       lowest = rows.altitudeFt[i]!;
       at = i;
     }
-    const passedFt = passed ? valueAt(rows.altitudeFt, passed) : Number.NaN;
+    const silence = passed && silenceAt(rows, passed);
+    const passedFt = passed && !silence ? valueAt(rows.altitudeFt, passed) : Number.NaN;
     if (!(passedFt >= lowest)) lowest = Number.isNaN(passedFt) ? lowest : passedFt;
     if (passed && !outside) since = passed.row;
     const known = !Number.isNaN(lowest);
@@ -156,6 +158,7 @@ export function stepDownsOf(
       limitFt: altitude,
       passedUtc: passed && rows.timed ? utcAt(rows, passed) : null,
       passedFt: Number.isNaN(passedFt) ? null : passedFt,
+      ...(silence ? { silence } : {}),
       lowestFt: known ? lowest : null,
       marginFt: known ? lowest - altitude : null,
       doubt95Ft: known && at >= 0 ? Z95 * rows.heightSdFt[at]! : null,

@@ -2,6 +2,7 @@
 import type { Span } from "../quantity/span.ts";
 import {
   knownAtEnds,
+  type SilentEdge,
   SPOKEN,
   strayedAcross,
   strayedInHeight,
@@ -56,19 +57,27 @@ export const upAndDown =
   (_, seconds, row) =>
     strayedInHeight(seconds) / full[row]!;
 
-/** `sd`: of the needle itself; where not given, from the position and the full scale. Null where nothing is known. */
+/** How a needle is bounded where nothing was seen of it. */
+interface NeedleOptions {
+  /** Of the needle itself; where not given, from the position and the full scale. */
+  readonly sd?: Float64Array;
+  readonly strayed?: NeedleStray;
+  /** Silences beside the rows, while it may have gone on. */
+  readonly edges?: readonly SilentEdge[];
+}
+
+/** Null where nothing is known. */
 export function needleFacts(
   rows: ApproachRows,
   final: Span,
   weights: Float64Array,
   needle: Float64Array,
-  sd?: Float64Array,
-  strayed: NeedleStray = sideways(rows),
+  { sd, strayed = sideways(rows), edges = [] }: NeedleOptions = {},
 ): ApproachFacts["needle"] | null {
   const worst = rowOfLargest(needle, final);
   if (worst < 0) return null;
   const { mean, rms, weight } = weigh(needle, final, weights);
-  const unseen = unseenRecord(unseenOf(rows, final, needle, strayed), needle[worst]!, SPOKEN);
+  const unseen = unseenRecord(unseenOf(rows, final, needle, strayed, edges), needle[worst]!, SPOKEN);
   const beyond = (limit: number) => shareBeyond(needle, final, weights, limit);
   return {
     max: needle[worst]!,

@@ -1,9 +1,10 @@
 /** The facts of how an approach went on and ended: its parts in flown order, the missed approach, the landing. */
 import { z } from "zod";
 import { utcSchema as utc } from "../quantity/record.ts";
+import { silenceSchema } from "./fact-parts.ts";
 
 /** The parts of an approach, in the order in which they can follow each other. */
-export const SEGMENT_KINDS = [
+const SEGMENT_KINDS = [
   /** What led onto the final, up to being established on it. */
   "joining",
   /** Established on the final course, before the final fix. */
@@ -50,6 +51,8 @@ const missedCourseSchema = z.strictObject({
 export const missedSchema = z
   .strictObject({
     startUtc: utc,
+    /** Begun in a silence of the log: place and height are straight between its ends, and `altimeter95Ft` holds what it may hide. */
+    silence: silenceSchema.optional(),
     distanceNm: z.number(),
     altitudeFt: z.number(),
     /** Above the threshold; null where its elevation is not known. */
@@ -57,7 +60,7 @@ export const missedSchema = z
     lowestFt: z.number(),
     /** Half-width of the 95 % interval of `altitudeFt` against what the altimeter showed, set at the field. */
     altimeter95Ft: z.number().nullable(),
-    /** Over the first minute. */
+    /** Over the first minute; after a silence that it was begun in, over the first minute that the log shows. */
     climbFpm: z.number(),
     trackTrueDeg: z.number(),
     /** Mean track over the first 30 s less the final course. */
@@ -74,7 +77,15 @@ export const missedSchema = z
 
 /** Over the threshold to a landing. */
 export const landingSchema = z
-  .strictObject({ thresholdUtc: utc, thresholdFt: z.number().nullable(), groundSpeedKt: z.number() })
+  .strictObject({
+    thresholdUtc: utc,
+    thresholdFt: z.number().nullable(),
+    /** Null in a silence of the log. */
+    groundSpeedKt: z.number().nullable(),
+    /** Half-width of the 95 % interval of the height, where the threshold was passed in a silence of the log; with what that may hide. */
+    threshold95Ft: z.number().optional(),
+    silence: silenceSchema.optional(),
+  })
   .nullable();
 
 /** The final left by a turn away before its end; null or missing where it was not. */

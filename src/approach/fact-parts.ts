@@ -5,6 +5,10 @@ import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 /** Latitude, longitude. */
 export const placeSchema = z.tuple([z.number(), z.number()]);
 
+/** The silence of the log that a moment lies in: how long, and how far before the threshold it begins and ends. */
+export const silenceSchema = z.strictObject({ seconds: z.number(), fromNm: z.number(), toNm: z.number() });
+export type MomentSilence = z.infer<typeof silenceSchema>;
+
 /** A value with the half-width of its 95 % interval. */
 const doubted = z.strictObject({ value: z.number(), doubt95: z.number() });
 

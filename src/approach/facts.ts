@@ -1,10 +1,11 @@
 /** The facts of one approach as flown: numbers, no opinion. */
 import { z } from "zod";
-import { excursionSchema } from "../quantity/excursion-record.ts";
+import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
+import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { brokeOffSchema, landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
-import { gateSchema, needleSchema, placeSchema as place } from "./fact-parts.ts";
+import { gateSchema, needleSchema, placeSchema as place, silenceSchema } from "./fact-parts.ts";
 import { procedureTurnSchema } from "./procedure-turn-facts.ts";
 import {
   descentSchema,
@@ -31,11 +32,7 @@ export const approachFactsSchema = z.strictObject({
   }),
   finalCourseTrueDeg: z.number(),
   finalCourseMagneticDeg: z.number().nullable(),
-  variation: z.strictObject({
-    degrees: z.number(),
-    from: z.enum(["station", "model", "written-true", "unknown"]),
-    model: z.string().nullable(),
-  }),
+  variation: variationSchema,
   guidance: z.strictObject({
     kind: z.enum(["localizer", "vor", "lnav", "lpv", "lnav-vnav", "rnp", "centre-line"]),
     label: z.string(),
@@ -77,6 +74,8 @@ export const approachFactsSchema = z.strictObject({
       joinedDistanceNm: z.number(),
       overshootNm: z.number(),
       overshootNeedle: z.number(),
+      /** The longest silence of the log from the cut until it was joined: then how far past it went may be unseen. */
+      silentS: z.number().optional(),
       /** Turns of 5° or more, back and forth, in the two minutes after joining. */
       corrections: z.number(),
     })
@@ -90,7 +89,11 @@ export const approachFactsSchema = z.strictObject({
       altimeter95Ft: z.number().nullable(),
       crossTrackNm: z.number(),
       needle: z.number(),
-      groundSpeedKt: z.number(),
+      /** Half-width of the 95 % interval of the needle, where it was passed in a silence of the log; with what that may hide. */
+      needle95: z.number().optional(),
+      silence: silenceSchema.optional(),
+      /** Null in a silence. */
+      groundSpeedKt: z.number().nullable(),
       /** Established on the final course before it. */
       established: z.boolean(),
     })
@@ -101,7 +104,7 @@ export const approachFactsSchema = z.strictObject({
     fromNm: z.number(),
     toNm: z.number(),
     seconds: z.number().nullable(),
-    /** "final-fix", "joined", "start-of-match"; "minimum", "missed-approach", "threshold", "end-of-match". */
+    /** "final-fix", "joined", "start-of-match"; "minimum", "missed-approach", "threshold", "end-of-match", "log-silent". */
     begins: z.string(),
     ends: z.string(),
   }),
@@ -114,7 +117,11 @@ export const approachFactsSchema = z.strictObject({
   needle: needleSchema,
   trackAngleError: z.strictObject({ meanDeg: z.number(), rmsDeg: z.number(), maxDeg: z.number() }).nullable(),
   /** The leading indicator, from established on the final course to the end of what is judged. Not in documents of earlier versions. */
-  excursions: z.array(excursionSchema).optional(),
+  excursions: z.array(causedExcursionSchema.partial({ causes: true })).optional(),
+  /** The turn onto the final; null where none stands out, or a circuit led onto it. Missing in documents of earlier versions, as `causes`. */
+  joining: joiningSchema.nullable().optional(),
+  /** Of the worst that went wrong on the final, the largest first; empty where nothing did. */
+  causes: z.array(causeSchema).optional(),
   reversals: z
     .strictObject({
       count: z.number(),

@@ -1,9 +1,10 @@
 /** Without a brief: finals flown to runways that are known, found by geometry and offered as approaches. */
 import type { ApproachExercise, Runway } from "../brief/brief.ts";
-import { courseBetween, courseThrough, measureColumns, variationAt } from "../geodesy/index.ts";
-import { cosDeg, magneticFromTrue, tanDeg, turnFrom } from "../quantity/angle.ts";
+import { courseBetween, courseThrough, measureColumns, modelVariation } from "../geodesy/index.ts";
+import { cosDeg, tanDeg, turnFrom } from "../quantity/angle.ts";
 import { angleOf } from "../quantity/descent.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { magneticCourse } from "../quantity/magnetic.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Feet, FeetMsl, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { GLIDE_PATH, THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
@@ -139,7 +140,7 @@ function offered(
   all: readonly Candidate[],
 ): FoundApproach {
   const { azimuth } = courseBetween(runway.threshold, runway.end);
-  const variation = variationAt(runway.threshold, motion.time[rows.start]!);
+  const variation = modelVariation(runway.threshold, motion.time[rows.start]!);
   const earliest = motion.time[rows.start]! - BEFORE * 1000;
   const latest = motion.time[rows.end - 1]! + AFTER * 1000;
   let start = rows.start;
@@ -159,10 +160,8 @@ function offered(
       altitude: null,
       runway: known(runway),
       course: courseThrough(runway.threshold, azimuth),
-      magnetic: variation && magneticFromTrue(azimuth, variation.degrees),
-      variation: variation
-        ? { degrees: variation.degrees, from: "model", model: variation.model }
-        : { degrees: 0, from: "unknown", model: null },
+      magnetic: magneticCourse(azimuth, variation),
+      variation,
       guidance: { kind: "centre-line", width: null, antenna: null, station: null, rnp: null },
       finalFix: null,
       finalFixAltitude: null,

@@ -4,7 +4,7 @@ import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import type { ApproachFacts } from "./facts.ts";
-import { chased, within } from "./tracking-finding.ts";
+import { within } from "./tracking-finding.ts";
 import { unstable } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
@@ -18,14 +18,16 @@ const OVER_THRESHOLD_NM = 0.2;
 type Evidence = Finding["evidence"];
 const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 
-export function findingsOf(facts: ApproachFacts, trackOff: readonly Finding[]): Finding[] {
+/** `departures`: what went wrong along the final. A cut that went past it says of the turn onto it what there is to say. */
+export function findingsOf(facts: ApproachFacts, departures: readonly Finding[]): Finding[] {
   const below = belowLimits(facts);
+  const joins = joined(facts);
+  const overshot = joins.some(({ code }) => code === "final-overshot");
   return [
     ...below.filter(likely),
     ...unstable(facts),
-    ...joined(facts),
-    ...chased(facts),
-    ...trackOff,
+    ...joins,
+    ...departures.filter(({ code }) => !(overshot && code.startsWith("turned-"))),
     ...within(facts),
     // what the doubt of the heights leaves open leads nothing
     ...below.filter((f) => !likely(f)),
@@ -65,6 +67,7 @@ function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Fin
         passedNm: minimum.passedNm,
         climbBelowFt: minimum.altitudeFt - missed.altitudeFt,
         climbNm: missed.distanceNm,
+        climbSilentS: missed.silence?.seconds ?? null,
         ...groundNear(minimum, runway, missed),
       },
       evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
@@ -75,13 +78,14 @@ function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Fin
 
 /** How high above the threshold the lowest was, where over it the doubt does not keep it off the ground. */
 function groundNear(
-  { lowestFt, doubt95Ft }: NonNullable<ApproachFacts["minimum"]>,
+  { altitudeFt, lowestFt, doubt95Ft, unseen }: NonNullable<ApproachFacts["minimum"]>,
   { elevationFt }: ApproachFacts["runway"],
   { distanceNm }: NonNullable<ApproachFacts["missed"]>,
 ): { readonly groundFt?: number; readonly ground95Ft?: number } {
   if (lowestFt === null || doubt95Ft === null || elevationFt === null) return {};
   const groundFt = lowestFt - elevationFt;
-  if (distanceNm > OVER_THRESHOLD_NM || groundFt > doubt95Ft) return {};
+  const perhapsFt = unseen ? Math.min(groundFt, altitudeFt - unseen.most - elevationFt) : groundFt;
+  if (distanceNm > OVER_THRESHOLD_NM || perhapsFt > doubt95Ft) return {};
   return { groundFt, ground95Ft: doubt95Ft };
 }
 
@@ -161,6 +165,9 @@ function ended({
   if (missed) {
     const facts = {
       distanceNm: missed.distanceNm,
+      silentS: missed.silence?.seconds ?? null,
+      silentFromNm: missed.silence?.fromNm ?? null,
+      silentToNm: missed.silence?.toNm ?? null,
       pastMissedPointNm: missedPoint.distanceNm - missed.distanceNm,
       heightFt: missed.heightFt,
       minimum: minimum?.kind ?? null,
@@ -191,6 +198,11 @@ function ended({
     return [{ code: "left-final", facts: { ...facts, ...then }, evidence: at(utc) }];
   }
   if (!landing) return [];
-  const facts = { thresholdFt: landing.thresholdFt, groundSpeedKt: landing.groundSpeedKt };
+  const facts = {
+    thresholdFt: landing.thresholdFt,
+    groundSpeedKt: landing.groundSpeedKt,
+    threshold95Ft: landing.threshold95Ft ?? null,
+    silentS: landing.silence?.seconds ?? null,
+  };
   return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
 }

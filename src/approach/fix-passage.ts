@@ -1,12 +1,16 @@
 /** Over the final fix: when, how high, and how well on the final. */
-import { SPOKEN_FT, strayedInHeight } from "../quantity/unseen.ts";
+import type { Share } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { altimeter95, utcAt, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
+import { hiddenFeet, hiddenNeedle, silenceAt } from "./silence.ts";
 
 const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+const needle95At = (rows: ApproachRows, row: number): Share =>
+  (Z95 * rows.positionSdNm[row]!) / rows.fullScaleNm[row]! + hiddenNeedle(rows, row);
 
 /** Null where it was not passed, or the log has no times. `heights`: whether the log has any. */
 export function fixPassage(
@@ -15,10 +19,9 @@ export function fixPassage(
   heights: boolean,
 ): ApproachFacts["finalFixPassage"] {
   if (!fix || !rows.timed) return null;
-  const seconds = fix.share > 0 ? (rows.timeMs[fix.row + 1]! - rows.timeMs[fix.row]!) / 1000 : 0;
-  const strayed = strayedInHeight(seconds);
-  // between two points far apart the height is straight between them only by guess
-  const hidden = strayed >= SPOKEN_FT ? strayed : 0;
+  // between two points far apart all is straight between them only by guess
+  const hidden = hiddenFeet(rows, fix);
+  const silence = silenceAt(rows, fix);
   const altimeter = altimeter95(rows, fix.row);
   return {
     utc: utcAt(rows, fix),
@@ -27,7 +30,8 @@ export function fixPassage(
     altimeter95Ft: heights && altimeter !== null ? altimeter + hidden : null,
     crossTrackNm: valueAt(rows.crossTrackNm, fix),
     needle: valueAt(rows.needle, fix),
-    groundSpeedKt: valueAt(rows.groundSpeedKt, fix),
+    ...(silence ? { needle95: needle95At(rows, fix.row), silence } : {}),
+    groundSpeedKt: silence ? null : valueAt(rows.groundSpeedKt, fix),
     established: established !== null && established <= fix.row,
   };
 }

@@ -1,14 +1,15 @@
 /** The approach at the heights where it is to be stable: what a log can show of it. */
 import { type Span, spanLength } from "../quantity/span.ts";
 import type { Feet, FeetPerMinute, Seconds, Share } from "../quantity/units.ts";
-import { SPOKEN, strayedRate, unseenOf } from "../quantity/unseen.ts";
+import { strayedRate } from "../quantity/unseen.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { GATES } from "../standard/stabilised.ts";
 import { type Moment, meanOf, passing, rowsWithin, utcAt, valueAt } from "./column.ts";
-import { type NeedleStray, sideways, upAndDown } from "./deviation.ts";
+import { upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import { INBOUND, type Segments } from "./segments.ts";
+import { hiddenNeedle } from "./silence.ts";
 
 type Gate = ApproachFacts["gates"][number];
 
@@ -88,13 +89,8 @@ function hiddenAt(
   readonly seconds: Seconds | null;
 } {
   const step = { start: row, end: Math.min(row + 2, rows.length) };
-  const shown = (column: Float64Array, stray: NeedleStray): Share => {
-    const unseen = unseenOf(rows, step, column, stray);
-    const share = unseen ? (unseen.high - unseen.low) / 2 : 0;
-    return share >= SPOKEN ? share : 0;
-  };
-  const lateral = shown(rows.needle, sideways(rows));
-  const vertical = shown(rows.pathNeedle, upAndDown(rows));
+  const lateral = hiddenNeedle(rows, row);
+  const vertical = hiddenNeedle(rows, row, rows.pathNeedle, upAndDown(rows));
   const seconds = (rows.timeMs[step.end - 1]! - rows.timeMs[row]!) / 1000;
   // a rate is a mean over ten seconds, which a shorter step does not hide
   const rate = seconds > 2 * ABOUT ? strayedRate(seconds) : 0;

@@ -1,7 +1,9 @@
 /** Against the glide path over the judged final: the needle, and how far below and above in feet. */
 import type { Span } from "../quantity/span.ts";
 import type { Feet, Share } from "../quantity/units.ts";
+import type { SilentEdge } from "../quantity/unseen.ts";
 import { rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
+import { USUAL_RATE } from "../standard/descent.ts";
 import { utcOfRow } from "./column.ts";
 import { needleFacts, upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -25,17 +27,30 @@ function glideSpan({ heightFt, pathNeedle }: ApproachRows, { start, end }: Span,
   return first < last - 1 ? { start: first, end: last } : { start, end: last };
 }
 
-/** Null without a path, and where no height is known. `fixed`: the final begins over a fix. */
+/** A silence after the last row, while the needle still counted. */
+function silentEnd(rows: ApproachRows, { end }: Span): SilentEdge[] {
+  const [row, silent] = [end - 1, rows.silentBefore(end)];
+  const sink = Math.max(USUAL_RATE, -rows.verticalFpm[row]! || 0);
+  const seconds = Math.min(silent ?? 0, ((rows.heightFt[row]! - LOWEST_ON_GLIDE) / sink) * 60);
+  return seconds > 0 ? [{ row, seconds }] : [];
+}
+
+/** Null without a path, and where no height is known. `fixed`: the final begins over a fix. `edges`: silences beside it. */
 export function glidePathFacts(
   rows: ApproachRows,
   final: Span,
   weights: Float64Array,
   guide: PathGuide | null,
   fixed: boolean,
+  edges: readonly SilentEdge[],
 ): ApproachFacts["glidePath"] {
   const span = glideSpan(rows, final, fixed);
   const share = weights.subarray(span.start - final.start, span.end - final.start);
-  const needle = needleFacts(rows, span, share, rows.pathNeedle, rows.pathNeedleSd, upAndDown(rows));
+  const needle = needleFacts(rows, span, share, rows.pathNeedle, {
+    sd: rows.pathNeedleSd,
+    strayed: upAndDown(rows),
+    edges: [...edges.filter(({ row }) => row === span.start), ...silentEnd(rows, span)],
+  });
   if (!guide || !needle) return null;
   const { angle, crossing, label, citation, supposed } = guide;
   const worst = rowOfLargest(rows.pathNeedle, span);

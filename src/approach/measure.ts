@@ -2,23 +2,24 @@
 import type { ApproachExercise } from "../brief/brief.ts";
 import { inverse, positionOn } from "../geodesy/index.ts";
 import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
+import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
-import { countReversals } from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, worstCauses } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
-import { windOver, windRecord } from "../wind/index.ts";
+import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
-import { utcAt, valueAt } from "./column.ts";
+import { type Moment, utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
+import { findDepartures } from "./departures.ts";
 import { descentOf, stepDownsOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
-import { finalExcursions } from "./excursions.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
@@ -34,7 +35,8 @@ import { findProcedureTurn, procedureTurnFacts } from "./procedure-turn.ts";
 import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
-import { trackOffFindings } from "./tracking-finding.ts";
+import { hiddenFeet, silenceAt, silentEnds } from "./silence.ts";
+import { departureFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
 
 export interface ApproachToMeasure {
@@ -93,7 +95,14 @@ export function measureApproach({
   const { descent, flownPath } = descentOf(exercise, rows, segments, pathGuide);
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
-  const excursions = finalExcursions(rows, segments);
+  const led = reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments);
+  const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
+  const departures = findDepartures(rows, segments, led, correctionOver);
+  const { joining, excursions, chased } = departures;
+  const edges = silentEnds(rows, final, {
+    before: fix ? Math.max(0, fixDistance! - rows.distanceNm[final.start]!) : 0,
+    after: Math.max(0, rows.distanceNm[final.end - 1]!),
+  });
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
   const { runway } = exercise;
@@ -138,16 +147,18 @@ export function measureApproach({
         }
       : null,
     segments: segmentFacts(rows, parts),
-    joinedFrom: reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments),
+    joinedFrom: led,
     procedureTurn: reversal && procedureTurnFacts(exercise, motion!, reversal),
     intercept: interceptOf(rows, segments),
     finalFixPassage: fixPassage(rows, segments, known),
     judged: judgedFacts(rows, segments),
     crossTrack: crossTrackFacts(rows, final, weights),
-    needle: needleFacts(rows, final, weights, rows.needle)!,
+    needle: needleFacts(rows, final, weights, rows.needle, { edges })!,
     trackAngleError:
       errors.weight > 0 ? { meanDeg: errors.mean, rmsDeg: errors.rms, maxDeg: worstOf(rows, final) } : null,
     excursions: excursions.map(({ record }) => record),
+    joining: joining && joiningRecord(joining),
+    causes: worstCauses(excursions.filter(isTold), joining, chased),
     reversals: reversals && {
       count: reversals.count,
       perMinute: reversals.perMinute,
@@ -156,7 +167,7 @@ export function measureApproach({
     },
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
-    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null),
+    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null, edges),
     flownPath,
     descent,
     stepDowns: stepDownsOf(exercise, rows, segments),
@@ -169,25 +180,33 @@ export function measureApproach({
     brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
     missed: missedOf(exercise, rows, segments, path),
     levelOverRunwayS: segments.levelS,
-    landing:
-      outcome === "landed" && threshold
-        ? {
-            thresholdUtc: utcAt(rows, threshold),
-            thresholdFt: finite(valueAt(rows.heightFt, threshold)),
-            groundSpeedKt: valueAt(rows.groundSpeedKt, threshold),
-          }
-        : null,
+    landing: outcome === "landed" && threshold ? landingOf(rows, threshold) : null,
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
     cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, outcome, wind: windFact }),
   };
+  // on the ground nothing more was flown
+  const flown = outcome === "landed" && threshold ? Math.min(rows.length, threshold.row + 2) : rows.length;
   return {
     span,
     facts,
-    findings: findingsOf(facts, trackOffFindings(exercise, rows, facts, excursions)),
+    findings: [
+      ...findingsOf(facts, departureFindings(exercise, rows, departures, correctionOver)),
+      ...gapFindings(rows.timeMs, { start: 0, end: flown }, (row) => rows.silentBefore(row) !== null),
+    ],
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
     series: seriesOf(rows, final, parts),
   };
+}
+
+function landingOf(rows: ApproachRows, threshold: Moment): ApproachFacts["landing"] {
+  const height = valueAt(rows.heightFt, threshold);
+  const thresholdFt = Number.isFinite(height) ? height : null;
+  const silence = silenceAt(rows, threshold);
+  const at = { thresholdUtc: utcAt(rows, threshold), thresholdFt };
+  if (!silence) return { ...at, groundSpeedKt: valueAt(rows.groundSpeedKt, threshold) };
+  const doubt = Z95 * rows.heightSdFt[threshold.row]! + hiddenFeet(rows, threshold);
+  return { ...at, groundSpeedKt: null, ...(thresholdFt === null ? {} : { threshold95Ft: doubt }), silence };
 }
 
 const worstOf = (rows: ApproachRows, final: Span): number =>

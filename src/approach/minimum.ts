@@ -8,6 +8,7 @@ import { altimeter95, utcAt, utcOfRow, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
+import { silenceAt } from "./silence.ts";
 
 /** Null where the brief names none. After a landing the lowest says nothing: with the runway in sight it is gone below by right. */
 export function minimumOf(
@@ -22,13 +23,16 @@ export function minimumOf(
   if (!missed && judged)
     for (let i = final.start; i < final.end; i++)
       if (lowest < 0 || rows.altitudeFt[i]! < rows.altitudeFt[lowest]!) lowest = i;
+  const silence = passed && silenceAt(rows, passed);
+  const seen = silence ? null : passed;
   const known = judged && lowest >= 0 && !Number.isNaN(rows.altitudeFt[lowest]!);
   const unseen = known ? unseenBelow(minimum, rows, segments, rows.altitudeFt[lowest]!) : null;
   return {
     kind: minimum.kind,
     altitudeFt: minimum.altitude,
-    passedUtc: passed && rows.timed ? utcAt(rows, passed) : null,
-    passedNm: passed && valueAt(rows.distanceNm, passed),
+    passedUtc: seen && rows.timed ? utcAt(rows, seen) : null,
+    passedNm: seen && valueAt(rows.distanceNm, seen),
+    ...(silence ? { passedIn: silence } : {}),
     lowestFt: known ? rows.altitudeFt[lowest]! : null,
     lowestUtc: known ? utcOfRow(rows, lowest) : null,
     marginFt: known ? rows.altitudeFt[lowest]! - minimum.altitude : null,

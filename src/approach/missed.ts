@@ -4,11 +4,12 @@ import { inverse } from "../geodesy/index.ts";
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Seconds } from "../quantity/units.ts";
-import { altimeter95, rowsWithin, utcAt, valueAt } from "./column.ts";
+import { altimeter95, type Moment, rowsWithin, utcAt, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { missedTrack } from "./missed-track.ts";
 import type { ApproachPath, ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
+import { hiddenFeet, silenceAt } from "./silence.ts";
 
 /** The climb and the track are taken over this from its start. Chosen: before the first turn of most procedures. */
 const CLIMB_OVER: Seconds = 60;
@@ -24,7 +25,10 @@ export function missedOf(
 ): ApproachFacts["missed"] {
   if (!missed) return null;
   const { start, lowest } = missed;
-  const from = valueAt(rows.timeMs, start);
+  const silence = silenceAt(rows, start);
+  // what nobody saw of the climb is no part of its rate and its track
+  const shown: Moment = silence ? { row: start.row + 1, share: 0 } : start;
+  const from = valueAt(rows.timeMs, shown);
   const climb = rowsWithin(rows, from, from + CLIMB_OVER * 1000);
   const straight = rowsWithin(rows, from, from + TRACK_OVER * 1000);
   let [east, north, aside, highest] = [0, 0, 0, rows.altitudeFt[lowest]!];
@@ -37,8 +41,9 @@ export function missedOf(
   const track = directionOf(east, north);
   const last = Math.max(climb.start, climb.end - 1);
   const minutes = (rows.timeMs[last]! - from) / 60_000;
-  const gained = rows.altitudeFt[last]! - valueAt(rows.altitudeFt, start);
-  const course = missedTrack(exercise, rows, from);
+  const gained = rows.altitudeFt[last]! - valueAt(rows.altitudeFt, shown);
+  const course = missedTrack(exercise, rows, silence ? rows.timeMs[start.row]! : from);
+  const altimeter = altimeter95(rows, start.row);
   const fix = exercise.missedTo;
   let nearest = Number.POSITIVE_INFINITY;
   if (fix)
@@ -49,10 +54,11 @@ export function missedOf(
     }
   return {
     startUtc: utcAt(rows, start),
+    ...(silence ? { silence } : {}),
     distanceNm: valueAt(rows.distanceNm, start),
     altitudeFt: valueAt(rows.altitudeFt, start),
     heightFt: known(valueAt(rows.heightFt, start)),
-    altimeter95Ft: altimeter95(rows, start.row),
+    altimeter95Ft: altimeter === null ? null : altimeter + hiddenFeet(rows, start),
     lowestFt: rows.altitudeFt[lowest]!,
     climbFpm: minutes > 0 ? gained / minutes : 0,
     trackTrueDeg: track,

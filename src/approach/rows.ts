@@ -11,8 +11,9 @@ import {
   nauticalMilesFromMetres,
   STANDARD_GRAVITY,
 } from "../quantity/factor.ts";
+import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Degrees, FeetMsl, UtcMillis } from "../quantity/units.ts";
+import type { Degrees, FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
 import type { AlongLine } from "../track/index.ts";
 import { SLOW_POSITION_SD } from "../track/index.ts";
@@ -62,6 +63,8 @@ export interface ApproachRows extends AlongLine {
   readonly pathNeedleSd: Float64Array;
   /** From the path to a full vertical deflection. */
   readonly pathFullScaleFt: Float64Array;
+  /** The length of the silence of the log that ends at a row; null where none does, and without times. */
+  readonly silentBefore: (row: number) => Seconds | null;
 }
 
 export interface RowsFrom {
@@ -89,6 +92,8 @@ export function measureRows(from: RowsFrom): ApproachRows {
   const column = () => new Float64Array(length).fill(Number.NaN);
   const cut = (source: Float64Array | undefined | null) => source?.subarray(start, end) ?? column();
   const airspeed = wind?.alongFlight.trueAirspeed;
+  const seconds = path.time?.subarray(start, end).map((ms) => ms / 1000);
+  const limit = seconds ? silenceLimit(stepsOf(seconds)) : 0;
   const rows = {
     length,
     pathStart: start,
@@ -119,6 +124,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     pathNeedleSd: column(),
     pathFullScaleFt: column(),
     gapBefore: new Uint8Array(length),
+    silentBefore: (row: number) => (seconds ? silenceBefore(seconds, row, limit) : null),
   };
   for (const s of motion?.spans ?? [])
     if (s.start > start && s.start < end) rows.gapBefore[s.start - start] = 1;

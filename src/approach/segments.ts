@@ -50,7 +50,7 @@ export interface Segments {
   readonly outcome: ApproachFacts["outcome"];
   readonly final: Span;
   readonly begins: "final-fix" | "joined" | "start-of-match";
-  readonly ends: "minimum" | "missed-approach" | "broke-off" | "threshold" | "end-of-match";
+  readonly ends: "minimum" | "missed-approach" | "broke-off" | "threshold" | "end-of-match" | "log-silent";
 }
 
 const ceilRow = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row);
@@ -103,7 +103,10 @@ export function segmentsOf(
   if (missed) stops.push([ceilRow(missed.start), "missed-approach"]);
   if (left) stops.push([left.row, "broke-off"]);
   if (minimum && exercise.minimum?.kind === "decision") stops.push([ceilRow(minimum), "minimum"]);
-  const [stop, ends] = stops.reduce((a, b) => (b[0] < a[0] ? b : a));
+  const [last, ending] = stops.reduce((a, b) => (b[0] < a[0] ? b : a));
+  // what ends it in a silence of the log was not seen, and the first point after it may be past the end
+  const silent = last - 1 > start && last < rows.length && rows.silentBefore(last) !== null;
+  const [stop, ends] = silent ? ([last - 1, "log-silent"] as const) : [last, ending];
   const end = Math.max(Math.min(stop + 1, rows.length), Math.min(start + 2, rows.length));
   const from = Math.min(start, end - 2);
   return {

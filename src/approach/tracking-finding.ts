@@ -1,45 +1,52 @@
-/** What is worth saying of how the final course and its path were kept: the track off before the needle, a chase, the worst. */
+/** What is worth saying of how the final course and its path were kept: the track off before the needle and why, a chase, the worst. */
 import type { ApproachExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
-import { CHASED } from "../standard/tracking.ts";
-import { type ExcursionRows, excursionFinding, toldExcursions } from "../track/index.ts";
+import type { Span } from "../quantity/span.ts";
+import {
+  type Correction,
+  causeFindings,
+  excursionFinding,
+  type Reversals,
+  toldExcursions,
+  turnedFindings,
+} from "../track/index.ts";
+import { utcOfRow } from "./column.ts";
+import type { Departures } from "./departures.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 
-const wasChased = ({ reversals }: ApproachFacts): boolean =>
-  reversals !== null && reversals.count >= CHASED.count && reversals.perMinute >= CHASED.perMinute;
-
-/** The track told before the needle did, the farthest first. */
-export function trackOffFindings(
-  { magnetic, variation: { from, degrees } }: ApproachExercise,
+/** A chase, then where the track told before the needle did and why, the farthest first, and a turn that ended off the final: this first where it was the worst. */
+export function departureFindings(
+  { variation }: ApproachExercise,
   rows: ApproachRows,
-  facts: ApproachFacts,
-  excursions: readonly ExcursionRows[],
+  { joining, chased, excursions }: Departures,
+  correctionOver: (span: Span) => Correction | null,
 ): Finding[] {
-  const north = (d: TrueDegrees) =>
-    from === "unknown" || magnetic === null ? null : magneticFromTrue(d, degrees);
-  return toldExcursions(rows, excursions, wasChased(facts)).map((e) =>
-    excursionFinding("final-track-off", rows, e, north),
-  );
+  const told = toldExcursions(rows, excursions, chased !== null);
+  const drifts = told.flatMap((e) => [
+    excursionFinding("final-track-off", rows, e, variation),
+    ...causeFindings(e, correctionOver(e.drifting)),
+  ]);
+  const turned = turnedFindings(joining);
+  const worst = Math.max(0, ...told.map(({ record }) => Math.abs(record.worstCrossTrackNm)));
+  const turnedWorse = joining !== null && Math.abs(joining.crossTrackNm) >= worst;
+  return [
+    ...(chased ? [chasedFinding(rows, chased)] : []),
+    ...(turnedWorse ? [...turned, ...drifts] : [...drifts, ...turned]),
+  ];
 }
 
-export function chased(facts: ApproachFacts): Finding[] {
-  const { reversals, judged } = facts;
-  if (!reversals || !wasChased(facts)) return [];
-  return [
-    {
-      code: "final-chased",
-      facts: {
-        reversals: reversals.count,
-        perMinute: reversals.perMinute,
-        amplitudeDeg: reversals.medianAmplitudeDeg,
-        periodS: reversals.medianPeriodS,
-      },
-      evidence: { fromUtc: judged.fromUtc, toUtc: judged.toUtc },
+function chasedFinding(rows: ApproachRows, reversals: Reversals): Finding {
+  return {
+    code: "final-chased",
+    facts: {
+      reversals: reversals.count,
+      perMinute: reversals.perMinute,
+      amplitudeDeg: reversals.medianAmplitudeDeg,
+      periodS: reversals.medianPeriodS,
     },
-  ];
+    evidence: { fromUtc: utcOfRow(rows, reversals.from), toUtc: utcOfRow(rows, reversals.to) },
+  };
 }
 
 export function within({ needle, crossTrack, glidePath, judged }: ApproachFacts): Finding[] {

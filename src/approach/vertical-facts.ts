@@ -1,7 +1,7 @@
 /** The facts of the way down: against a glide path, the line flown, levels, step-downs and the minimum. */
 import { z } from "zod";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
-import { needleSchema } from "./fact-parts.ts";
+import { needleSchema, silenceSchema } from "./fact-parts.ts";
 
 /** The farthest to one side of the path: positive, with the half-width of its 95 % interval. */
 const extreme = z
@@ -75,7 +75,9 @@ export const stepDownsSchema = z.array(
     distanceNm: z.number(),
     limitFt: z.number(),
     passedUtc: utc.nullable(),
+    /** Null in a silence of the log, which is then named. */
     passedFt: z.number().nullable(),
+    silence: silenceSchema.optional(),
     /** Lowest on the way there, since the one before. */
     lowestFt: z.number().nullable(),
     /** Lowest less limit: negative below it. */
@@ -94,6 +96,8 @@ export const minimumSchema = z
     /** First passed on the way down. */
     passedUtc: utc.nullable(),
     passedNm: z.number().nullable(),
+    /** Passed in a silence of the log; `passedUtc` and `passedNm` are then null. */
+    passedIn: silenceSchema.optional(),
     /** Lowest before the climb away; null after a landing, which goes below it by right. */
     lowestFt: z.number().nullable(),
     lowestUtc: utc.nullable(),

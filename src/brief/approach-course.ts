@@ -1,12 +1,13 @@
 /** The courses of an approach of a brief, magnetic or true as written: the final's, and that of the climb after a missed approach. */
-import { alongAcrossExact, type Course, courseBetween, courseThrough, positionOn } from "../geodesy/index.ts";
-import { direction, magneticFromTrue, trueFromMagnetic } from "../quantity/angle.ts";
+import { alongAcrossExact, courseBetween, courseThrough, positionOn } from "../geodesy/index.ts";
+import { direction, trueFromMagnetic } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
+import { magneticCourse, UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
 import type { UtcMillis } from "../quantity/units.ts";
-import type { ApproachExercise, Fix, VariationUsed } from "./brief.ts";
+import type { ApproachExercise, Fix } from "./brief.ts";
 import type { WrittenDirection } from "./direction.ts";
 import type { DraftApproach } from "./draft.ts";
-import { variationOf } from "./variation.ts";
+import { variationOf, writtenTrue } from "./variation.ts";
 
 /**
  * The final course with its origin at the threshold, or abeam it: along the runway, from one end to the other; or as
@@ -28,18 +29,17 @@ export function resolveApproach(
     elevation,
   };
   const { used, issues: doubts } = variationOf(from, time, where);
-  const magnetic = (course: Course) => used && magneticFromTrue(course.azimuth, used.degrees);
-  const unknown: VariationUsed = { degrees: 0, from: "unknown", model: null };
+  const known = used ?? UNKNOWN_VARIATION;
   const magnetically = [written, missedCourse].some((course) => course?.reference === "magnetic");
   if (magnetically && !used) return null;
   if (magnetically) issues.push(...doubts);
   const trueOf = ({ degrees, reference }: WrittenDirection) =>
     reference === "true" ? degrees : trueFromMagnetic(degrees, used!.degrees);
-  const approach = { ...asked, missedCourse: missedCourse && climbCourse(missedCourse, trueOf, used) };
+  const approach = { ...asked, missedCourse: missedCourse && climbCourse(missedCourse, trueOf, known) };
   if (written === null) {
     const { azimuth } = courseBetween(threshold, end);
     const course = courseThrough(threshold, azimuth);
-    return { ...approach, course, magnetic: magnetic(course), variation: used ?? unknown };
+    return { ...approach, course, magnetic: magneticCourse(azimuth, known), variation: known };
   }
   const line = courseThrough(from, trueOf(written));
   const foot = positionOn(line, alongAcrossExact(line, threshold).along);
@@ -47,21 +47,17 @@ export function resolveApproach(
   return {
     ...approach,
     course,
-    magnetic: written.reference === "magnetic" ? written.degrees : magnetic(course),
-    variation:
-      written.reference === "true"
-        ? { degrees: used?.degrees ?? 0, from: "written-true", model: null }
-        : used!,
+    magnetic: written.reference === "magnetic" ? written.degrees : magneticCourse(course.azimuth, known),
+    variation: written.reference === "true" ? writtenTrue(used) : known,
   };
 }
 
 function climbCourse(
   written: WrittenDirection,
   trueOf: (written: WrittenDirection) => number,
-  used: VariationUsed | null,
+  variation: VariationUsed,
 ): ApproachExercise["missedCourse"] {
   const azimuth = trueOf(written);
-  const magnetic =
-    written.reference === "magnetic" ? written.degrees : used && magneticFromTrue(azimuth, used.degrees);
+  const magnetic = written.reference === "magnetic" ? written.degrees : magneticCourse(azimuth, variation);
   return { azimuth, magnetic };
 }

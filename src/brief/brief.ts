@@ -3,6 +3,7 @@ import type { Course } from "../geodesy/course.ts";
 import type { PointKind } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import type { Issue } from "../quantity/issue.ts";
+import type { VariationUsed } from "../quantity/magnetic.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type {
   AngleSize,
@@ -25,14 +26,6 @@ export interface Fix extends Position {
   /** The station's own declination, where the brief gives it. */
   readonly declination: VariationDegrees | null;
   readonly elevation: FeetMsl | null;
-}
-
-/** Where the variation of an exercise came from. */
-export interface VariationUsed {
-  readonly degrees: VariationDegrees;
-  readonly from: "station" | "model" | "written-true" | "unknown";
-  /** As in "WMM2025", null unless from the model. */
-  readonly model: string | null;
 }
 
 interface ExerciseBase {

@@ -1,25 +1,16 @@
 /** From a draft to a brief: magnetic becomes true here, once, and clock times become moments. */
 import { courseBetween, courseThrough } from "../geodesy/index.ts";
-import { magneticFromTrue, trueFromMagnetic, turnFrom } from "../quantity/angle.ts";
+import { trueFromMagnetic, turnFrom } from "../quantity/angle.ts";
 import type { Issue, Where } from "../quantity/issue.ts";
+import { magneticCourse, UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
 import { utcText } from "../quantity/time.ts";
-import type { TrueDegrees, UtcMillis } from "../quantity/units.ts";
+import type { UtcMillis } from "../quantity/units.ts";
 import { resolveApproach } from "./approach-course.ts";
-import type {
-  ArcExercise,
-  Brief,
-  CourseExercise,
-  Exercise,
-  Fix,
-  HoldExercise,
-  VariationUsed,
-} from "./brief.ts";
+import type { ArcExercise, Brief, CourseExercise, Exercise, Fix, HoldExercise } from "./brief.ts";
 import { windowAt } from "./clock.ts";
 import type { WrittenDirection } from "./direction.ts";
 import type { BriefDraft, DraftArc, DraftCourse, DraftExercise, DraftHold, DraftLeg } from "./draft.ts";
-import { variationOf } from "./variation.ts";
-
-const UNKNOWN: VariationUsed = { degrees: 0, from: "unknown", model: null };
+import { variationOf, writtenTrue } from "./variation.ts";
 
 type Own<E> = Omit<E, "index" | "title" | "between" | "altitude">;
 
@@ -92,10 +83,11 @@ function lineThrough(
 ): Pick<CourseExercise, "course" | "magnetic" | "variation"> | null {
   const { used, issues: doubts } = variationOf(fix, time, where);
   if (written.reference === "true") {
+    const variation = writtenTrue(used);
     return {
       course: courseThrough(fix, written.degrees),
-      magnetic: used && magneticFromTrue(written.degrees, used.degrees),
-      variation: { degrees: used?.degrees ?? 0, from: "written-true", model: null },
+      magnetic: magneticCourse(written.degrees, variation),
+      variation,
     };
   }
   if (!used) return null;
@@ -138,12 +130,9 @@ function resolveArc(
   const written = fromRadial.reference === "true" && toRadial.reference === "true";
   if (!used && !written) return null;
   if (!written) issues.push(...doubts);
-  const variation: VariationUsed = written
-    ? { degrees: used?.degrees ?? 0, from: used ? "written-true" : "unknown", model: null }
-    : used!;
+  const variation: VariationUsed = written ? writtenTrue(used) : used!;
   const inTrue = ({ degrees, reference }: WrittenDirection) =>
     reference === "true" ? degrees : trueFromMagnetic(degrees, variation.degrees);
-  const magnetic = (radial: TrueDegrees) => used && magneticFromTrue(radial, used.degrees);
   const [from, to] = [inTrue(fromRadial), inTrue(toRadial)];
   return {
     kind: "arc",
@@ -151,8 +140,8 @@ function resolveArc(
     radius,
     fromRadial: from,
     toRadial: to,
-    fromMagnetic: magnetic(from),
-    toMagnetic: magnetic(to),
+    fromMagnetic: magneticCourse(from, variation),
+    toMagnetic: magneticCourse(to, variation),
     variation,
     turns: turns ?? (turnFrom(from, to) > 0 ? "right" : "left"),
   };
@@ -161,7 +150,7 @@ function resolveArc(
 /** A leg is a line between two places and needs no variation; its magnetic course is only for the words. */
 function resolveLeg({ fromFix, fix, scale, where }: DraftLeg, time: UtcMillis | null): Own<CourseExercise> {
   const course = courseBetween(fromFix, fix);
-  const { used } = variationOf(fromFix, time, where);
+  const variation = variationOf(fromFix, time, where).used ?? UNKNOWN_VARIATION;
   return {
     kind: "course",
     form: "leg",
@@ -169,7 +158,7 @@ function resolveLeg({ fromFix, fix, scale, where }: DraftLeg, time: UtcMillis | 
     fromFix,
     scale,
     course,
-    magnetic: used && magneticFromTrue(course.azimuth, used.degrees),
-    variation: used ?? UNKNOWN,
+    magnetic: magneticCourse(course.azimuth, variation),
+    variation,
   };
 }

@@ -1,9 +1,10 @@
 /** The variation that turns a magnetic course at a fix into a true one. */
-import { variationAt } from "../geodesy/index.ts";
+import { modelVariation } from "../geodesy/index.ts";
 import type { Issue, Where } from "../quantity/issue.ts";
+import { UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
-import type { Fix, VariationUsed } from "./brief.ts";
+import type { Fix } from "./brief.ts";
 
 /**
  * The date that stands in for a log without times: the middle of the years that the World Magnetic Model 2025 is
@@ -24,18 +25,19 @@ export function variationOf(
   time: UtcMillis | null,
   where: Where,
 ): { readonly used: VariationUsed | null; readonly issues: readonly Issue[] } {
+  const used = modelVariation(fix, time ?? UNDATED);
   if (fix.declination !== null) {
-    return { used: { degrees: fix.declination, from: "station", model: null }, issues: [] };
+    const { declination: degrees } = fix;
+    const dayDegrees = used.dayDegrees ?? degrees;
+    return { used: { degrees, from: "station", model: null, dayDegrees }, issues: [] };
   }
-  const found = variationAt(fix, time ?? UNDATED);
-  if (found === null) return { used: null, issues: [] };
-  const used: VariationUsed = { degrees: found.degrees, from: "model", model: found.model };
+  if (used.from === "unknown") return { used: null, issues: [] };
   if (time !== null) return { used, issues: [] };
-  const facts = {
-    fix: fix.ident,
-    degrees: found.degrees,
-    model: found.model,
-    date: utcText(UNDATED).slice(0, 10),
-  };
+  const { degrees, model } = used;
+  const facts = { fix: fix.ident, degrees, model, date: utcText(UNDATED).slice(0, 10) };
   return { used, issues: [{ code: "variation-date-assumed", severity: "warning", where, facts }] };
 }
+
+/** Of courses that were written true, where a variation only serves the words. */
+export const writtenTrue = (used: VariationUsed | null): VariationUsed =>
+  used ? { ...used, from: "written-true", model: null } : UNKNOWN_VARIATION;

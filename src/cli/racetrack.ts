@@ -27,6 +27,10 @@ export function racetrackCommand(): Command {
     .option("--rate <deg/s>", "turn rate where the bank allows it; else 3")
     .option("--wind-doubt <kt>", "how far the wind may be off (95 %), to see the doubt of the answer")
     .option("--variation <degrees>", "as in 3E; where course and wind are in different references")
+    .option(
+      "--declination <degrees>",
+      "of the station, as in 3E, where it is not the variation; headings are by the variation",
+    )
     .option("--json", "the answer as a record");
   command.action((options: TypedHold & { readonly json?: boolean }) => {
     const { asked, issues } = readHold(options);

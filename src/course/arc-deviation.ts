@@ -1,8 +1,9 @@
 /** How far off an arc it was flown: the distances, and from which row on it can be off it at all. */
 import { direction } from "../quantity/angle.ts";
 import { METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { magneticCourse, type VariationUsed } from "../quantity/magnetic.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Feet, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import type { Feet, NauticalMiles } from "../quantity/units.ts";
 import type { SilentEdge } from "../quantity/unseen.ts";
 import { median, rowOfLargest, shareBeyond, weigh, Z95 } from "../quantity/weigh.ts";
 import { steadyFrom, TRACK_OFF } from "../track/index.ts";
@@ -22,7 +23,7 @@ export function deviationFacts(
   rows: ArcRows,
   span: Span,
   weights: Float64Array,
-  magnetic: (d: TrueDegrees) => number | null,
+  variation: VariationUsed,
   edges: readonly SilentEdge[],
 ): ArcFacts["deviation"] {
   const worst = rowOfLargest(rows.deviationNm, span);
@@ -36,7 +37,7 @@ export function deviationFacts(
     maxNm: max,
     maxUtc: utcAt(rows, worst),
     maxRadialTrueDeg: radial,
-    maxRadialMagneticDeg: magnetic(radial),
+    maxRadialMagneticDeg: magneticCourse(radial, variation),
     meanNm: weight > 0 ? mean : max,
     rmsNm: weight > 0 ? rms : Math.abs(max),
     doubt95Nm: Z95 * median(rows.positionSdNm.subarray(span.start, span.end)),

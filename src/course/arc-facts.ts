@@ -1,9 +1,10 @@
 /** The facts of one arc as flown: numbers, no opinion. */
 import { z } from "zod";
 import { excursionSchema } from "../quantity/excursion-record.ts";
+import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./fact-parts.ts";
+import { altitudeSchema, judgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
 
 /** What the wind did on a stretch, NM a minute away from the station: the wind's part, and what the nose made of it. */
 const driftSchema = z.strictObject({

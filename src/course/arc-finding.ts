@@ -1,9 +1,10 @@
 /** What is worth saying of an arc as flown: codes with facts and the times they rest on, most telling first. */
+
 import type { ArcExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
+import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
-import { type ExcursionRows, excursionFinding } from "../track/index.ts";
+import type { NauticalMiles } from "../quantity/units.ts";
+import { type ExcursionRows, excursionFinding, windCause } from "../track/index.ts";
 import type { ArcFacts } from "./arc-facts.ts";
 import type { ArcJudged } from "./arc-judged.ts";
 import { type ArcRows, sideOf, sweepOf } from "./arc-rows.ts";
@@ -11,12 +12,6 @@ import { evidence, gaps } from "./finding.ts";
 
 /** A drift is told first when it came to this. Chosen: half of the mile that the published limit allows. */
 const WORTH_TELLING: NauticalMiles = 0.5;
-/** The heading was on the tangent when within this of it. As for courses: tuned against hand-flown wander. */
-const ON_THE_TANGENT: AngleSize = 2;
-/** A need smaller than this is not worth a cause. As for courses. */
-const LEAST_NEED: AngleSize = 3;
-/** Over-corrected: beyond the need by more than half. */
-const BEYOND: Share = 0.5;
 /** A turn is early or late from this on, NM along the way or round the arc. Tuned: leads of simulated turns are explained to 0.1 NM rms. */
 const MISTIMED: NauticalMiles = 0.25;
 /** Left so far before its last radial, an arc was cut short. Chosen: more than any lead. */
@@ -81,27 +76,20 @@ function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] {
     },
     evidence: { fromUtc: drift.fromUtc, toUtc: drift.toUtc },
   };
-  const { flownDeg, neededDeg, doubt95Deg } = drift;
-  if (flownDeg === null || neededDeg === null || doubt95Deg === null || windOutKt === null) return [found];
-  const size = Math.abs(neededDeg);
-  if (!(size >= LEAST_NEED && size >= doubt95Deg)) return [found];
-  /** Away from the station the wind pushes where the nose has to be turned toward it. */
+  const { flownDeg: flown, neededDeg: needed, doubt95Deg: doubt95 } = drift;
+  if (flown === null || needed === null || doubt95 === null || windOutKt === null) return [found];
+  /** The station lies to the side that the arc turns to. */
   const outward = turns === "right" ? -1 : 1;
-  const windSide = neededDeg * outward < 0 ? "outside" : "inside";
-  const applied = (flownDeg * Math.sign(neededDeg)) / size;
-  let code: string | null = null;
-  if (windSide === side && Math.abs(flownDeg) <= ON_THE_TANGENT) code = "arc-wind-uncorrected";
-  else if (windSide === side && applied < 0) code = "arc-corrected-wrong-way";
-  else if (windSide === side && applied < 1) code = "arc-under-corrected";
-  else if (windSide !== side && applied > 1 + BEYOND) code = "arc-over-corrected";
-  if (!code) return [found];
+  const off = drift.byNm * outward > 0 ? "right" : "left";
+  const why = windCause({ side: off }, { flown, needed, doubt95 });
+  if (!why) return [found];
   const cause: Finding = {
-    code,
+    code: `arc-${why}`,
     facts: {
       /** Away from the station positive. */
-      flownOutDeg: flownDeg * outward,
-      neededOutDeg: neededDeg * outward,
-      doubt95Deg,
+      flownOutDeg: flown * outward,
+      neededOutDeg: needed * outward,
+      doubt95Deg: doubt95,
       windOutKt: drift.windNmPerMin === null ? windOutKt : drift.windNmPerMin * 60,
     },
     evidence: found.evidence,
@@ -111,10 +99,7 @@ function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] {
 
 /** The track told before the distance did: the same as of a course, but outside and inside. */
 function trackOffFinding(exercise: ArcExercise, rows: ArcRows, e: ExcursionRows): Finding {
-  const { fromMagnetic, variation } = exercise;
-  const found = excursionFinding("arc-track-off", rows, e, (d) =>
-    fromMagnetic === null ? null : magneticFromTrue(d, variation.degrees),
-  );
+  const found = excursionFinding("arc-track-off", rows, e, exercise.variation);
   const outside = e.record.worstCrossTrackNm * sideOf(exercise) < 0;
   return { ...found, facts: { ...found.facts, side: outside ? "outside" : "inside" } };
 }
@@ -142,7 +127,7 @@ function turnInFinding({ turnIn }: ArcFacts): Finding[] {
 function turnOffFinding(exercise: ArcExercise, facts: ArcFacts): Finding[] {
   const { turnOff, radiusNm } = facts;
   if (!turnOff) return [];
-  const miles = (degrees: number) => (degrees / 180) * Math.PI * radiusNm;
+  const miles = (degrees: number) => degrees * RADIANS_PER_DEGREE * radiusNm;
   const at = { fromUtc: turnOff.utc, toUtc: turnOff.rollOutUtc };
   const told = {
     leadDeg: turnOff.leadDeg,

@@ -1,8 +1,9 @@
 /** The turns onto an arc and off it: when they began, when they should have, and where they ended. */
 import type { ArcExercise } from "../brief/brief.ts";
 import { courseThrough, measureColumns } from "../geodesy/index.ts";
-import { direction, magneticFromTrue, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, direction, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
+import { magneticCourse } from "../quantity/magnetic.ts";
 import { type Span, spanLength } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { DegreesPerSecond, TrueDegrees } from "../quantity/units.ts";
@@ -61,7 +62,7 @@ export function turnInFacts(flown: Flown, leg: Leg): ArcFacts["turnIn"] {
   const side = sideOf(exercise);
   // the track in the frame of the arc: 0 outward, growing the way it goes round
   const track = side * turnFrom(rows.courseAtFootDeg[0]!, motion.trackAngle[start]!) + 90;
-  const closing = Math.cos((track * Math.PI) / 180);
+  const closing = cosDeg(track);
   const { turn } = throughAir(flown, leg, radial);
   const off = rows.deviationNm[0]!;
   return {
@@ -91,15 +92,13 @@ export function turnOffFacts(flown: Flown, leg: Leg): ArcFacts["turnOff"] {
     path.latitude.subarray(over, over + 1),
     path.longitude.subarray(over, over + 1),
   );
-  const magnetic = (d: TrueDegrees) =>
-    exercise.toMagnetic === null ? null : magneticFromTrue(d, exercise.variation.degrees);
   return {
     utc: utcText(motion.time[start]!),
     turnDeg: leg.turn,
     rateDegS: turn.rate,
     to,
     radialTrueDeg: direction(radial),
-    radialMagneticDeg: magnetic(radial),
+    radialMagneticDeg: magneticCourse(radial, exercise.variation),
     leadDeg: sweepOf(exercise) - rows.goneDeg[0]!,
     neededDeg: leadOffArc(exercise.radius, to, turn),
     standardRateDeg: leadOffArc(exercise.radius, to, { ...turn, rate: STANDARD_RATE }),

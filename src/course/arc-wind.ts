@@ -1,7 +1,8 @@
 /** The wind on an arc: what it pushes out, the correction that was flown and needed all the way round, and the drift. */
 import type { ArcExercise } from "../brief/brief.ts";
-import { direction, magneticFromTrue, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
+import { magneticCourse, magneticHeading } from "../quantity/magnetic.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, Knots, NauticalMiles, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
@@ -115,17 +116,16 @@ export function arcRemedy(
   const side = sideOf(exercise);
   const sweep = sweepOf(exercise);
   const steps = Math.max(1, Math.round(sweep / REMEDY_STEP));
-  const magnetic = (d: TrueDegrees) =>
-    exercise.fromMagnetic === null ? null : magneticFromTrue(d, exercise.variation.degrees);
+  const { variation } = exercise;
   const headings = Array.from({ length: steps + 1 }, (_, k) => {
     const radial = direction(exercise.fromRadial + (side * sweep * k) / steps);
     const solved = headingForCourse(direction(radial + side * 90), wind.trueAirspeed, wind);
     return (
       solved && {
         radialTrueDeg: radial,
-        radialMagneticDeg: magnetic(radial),
+        radialMagneticDeg: magneticCourse(radial, variation),
         headingTrueDeg: solved.heading,
-        headingMagneticDeg: magnetic(solved.heading),
+        headingMagneticDeg: magneticHeading(solved.heading, variation),
         correctionDeg: solved.correction,
       }
     );
@@ -136,6 +136,6 @@ export function arcRemedy(
     headings,
     doubt95Deg: wind.doubt95,
     leadRadialTrueDeg: lead,
-    leadRadialMagneticDeg: lead === null ? null : magnetic(lead),
+    leadRadialMagneticDeg: lead === null ? null : magneticCourse(lead, variation),
   };
 }

@@ -1,9 +1,9 @@
 /** What a log cannot tell of a course, and why, as codes: said, never guessed. */
+import type { CorrectionMeasured } from "../wind/index.ts";
 import type { WindFact } from "../wind/wind.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
-import type { CorrectionMeasured } from "./wind-correction.ts";
 
 export type CannotTell = CourseFacts["cannotTell"][number];
 

@@ -1,21 +1,29 @@
 /** What went wrong on a course: how it was joined, whether the needle was chased, and each excursion with its causes. */
 import type { CourseExercise } from "../brief/brief.ts";
 import type { Span } from "../quantity/span.ts";
-import { countReversals, findExcursions, type Intercept, type Reversals } from "../track/index.ts";
+import {
+  arrivedRow,
+  type CausedExcursion,
+  type Correction,
+  causesOf,
+  countReversals,
+  findExcursions,
+  type Intercept,
+  type Joining,
+  type Reversals,
+} from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import { type CourseExcursion, causesOf } from "./cause.ts";
 import { wasChased } from "./finding.ts";
 import { isFitted } from "./fit.ts";
-import { arrivedRow, findJoining, type Joining } from "./joining.ts";
+import { courseJoining } from "./joining.ts";
 import type { Judged } from "./judged.ts";
 import type { CoursePath, Rows } from "./path.ts";
-import type { CorrectionMeasured } from "./wind-correction.ts";
 
 export interface Departures {
   readonly joining: Joining | null;
   /** The reversals where they are called chasing. */
   readonly chased: Reversals | null;
-  readonly excursions: readonly CourseExcursion[];
+  readonly excursions: readonly CausedExcursion[];
 }
 
 export function findDepartures(given: {
@@ -26,12 +34,12 @@ export function findDepartures(given: {
   readonly rows: Rows;
   readonly judged: Judged;
   readonly intercept: Intercept | null;
-  readonly correctionOver: (span: Span) => CorrectionMeasured | null;
+  readonly correctionOver: (span: Span) => Correction | null;
 }): Departures {
   const { exercise, path, span, motion, rows, judged, intercept, correctionOver } = given;
   if (isFitted(exercise)) return { joining: null, chased: null, excursions: [] };
   const { start, end } = judged.span;
-  const joining = findJoining(exercise, path, span, motion, intercept);
+  const joining = courseJoining(exercise, path, span, motion, intercept);
   // who swings too much to be established is seen to swing
   const near = Math.min(start, (rows.timed ? arrivedRow(rows) : null) ?? start);
   const swings = countReversals(rows, { start: near, end });

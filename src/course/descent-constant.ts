@@ -4,6 +4,7 @@ import { firstAtOrAfter } from "../quantity/span.ts";
 import type { Feet, FeetMsl, FeetPerMinute, Knots } from "../quantity/units.ts";
 import { FINAL_GRADIENT, USUAL_RATE } from "../standard/descent.ts";
 import type { ConstantDescent } from "./descent-facts.ts";
+import { firstSeen } from "./descent-flown.ts";
 import { type DescentRows, whereClock } from "./descent-rows.ts";
 
 export interface AsFlown {
@@ -82,12 +83,14 @@ function byGradient(
 function beginning(rows: DescentRows, begin: number | null, utc: (seconds: number) => string) {
   const { clock, toGoNm, began, timed } = rows;
   const toGo = begin === null ? null : whereClock(clock, toGoNm, begin);
+  // begun in a silence, nobody knows how late
+  const seen = began !== null && firstSeen(rows) === null;
   if (begin === null || toGo === null)
     return { beginUtc: null, beginToGoNm: null, lateS: null, lateNm: null };
   return {
     beginUtc: timed ? utc(begin) : null,
     beginToGoNm: toGo,
-    lateS: timed && began ? clock[began.row]! - begin : null,
-    lateNm: began ? toGo - toGoNm[began.row]! : null,
+    lateS: timed && seen ? clock[began.row]! - begin : null,
+    lateNm: seen ? toGo - toGoNm[began.row]! : null,
   };
 }

@@ -40,6 +40,10 @@ export const descentFactsSchema = z.strictObject({
       overFt: z.number(),
       /** Half-width of the 95 % interval of the height as an altimeter would have shown it. */
       doubt95Ft: z.number(),
+      /** The silence of the log that the point was passed in; the doubt holds what that may hide. Null or missing where in none. */
+      silentS: z.number().nullable().optional(),
+      /** What of the doubt is of that silence, or of a shorter step between two points. Missing where nothing shows. */
+      unseenFt: z.number().optional(),
     })
     .nullable(),
   /** Null where no descent was begun before the point. */
@@ -52,9 +56,17 @@ export const descentFactsSchema = z.strictObject({
       neededDownFpm: z.number().nullable(),
       neededDownFtPerNm: z.number(),
       neededDeg: z.number(),
+      /**
+       * Begun in a silence of the log: somewhere between `earliestToGoNm` and `toGoNm`. Then what was needed counts
+       * from the first point after it, and so does what was flown. Null or missing where it was seen.
+       */
+      silence: z
+        .strictObject({ seconds: z.number(), fromUtc: utc, earliestToGoNm: z.number() })
+        .nullable()
+        .optional(),
     })
     .nullable(),
-  /** From where it began to where the height was reached, or to the point where it was not. */
+  /** From where it began to where the height was reached, or to the point where it was not; of what lies between silences at both ends. */
   flown: z
     .strictObject({
       lostFt: z.number(),
@@ -68,7 +80,13 @@ export const descentFactsSchema = z.strictObject({
     .nullable(),
   /** First within 100 ft of the height; `toGoNm` negative past the point. Null where that never came. */
   reached: z
-    .strictObject({ utc: utc.nullable(), toGoNm: z.number(), beforeS: z.number().nullable() })
+    .strictObject({
+      utc: utc.nullable(),
+      toGoNm: z.number(),
+      beforeS: z.number().nullable(),
+      /** Reached in a silence of the log: somewhere between `earliestToGoNm` and `toGoNm`. Null or missing where it was seen. */
+      silence: z.strictObject({ seconds: z.number(), earliestToGoNm: z.number() }).nullable().optional(),
+    })
     .nullable(),
   /** The greatest rate that was needed on the way, half a mile before the point at the latest. */
   mostNeeded: z.strictObject({ downFpm: z.number(), utc }).nullable(),

@@ -34,6 +34,7 @@ export function descentFindings(facts: DescentFacts): Finding[] {
       fix: facts.fix,
       doubt95Ft: crossing.doubt95Ft,
       sure,
+      silentS: crossing.silentS ?? null,
       reachedToGoNm: facts.reached?.toGoNm ?? null,
     },
     evidence: span,

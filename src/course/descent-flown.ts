@@ -13,6 +13,8 @@ const LEVEL: FeetPerMinute = 150;
 const LEVEL_FOR: Seconds = 20;
 const LEVEL_ABOVE: Feet = 200;
 const LEVEL_BROKEN: Seconds = 10;
+/** So far below the height before, the descent was begun for certain. As where a descent is looked for. */
+const BELOW: Feet = 80;
 /** Nearer to the point than this the needed rate runs away. Chosen. */
 const LAST: NauticalMiles = 0.5;
 
@@ -36,6 +38,14 @@ export function reachedRow(
   return null;
 }
 
+/** The first row that shows the descent, where it was begun in a silence of the log that ends there; null where its beginning was seen. */
+export function firstSeen({ began, altitudeFt, point, silentBefore }: DescentRows): number | null {
+  if (!began) return null;
+  let row = began.row;
+  while (row < point && !(altitudeFt[row]! < began.from - BELOW)) row++;
+  return silentBefore(row) === null ? null : row;
+}
+
 /** Feet to lose over miles to go at a row, and the rate at its ground speed. */
 export function neededAt({ toAltitude }: DescentExercise, rows: DescentRows, row: number) {
   const gradient = (rows.altitudeFt[row]! - toAltitude) / rows.toGoNm[row]!;
@@ -45,35 +55,50 @@ export function neededAt({ toAltitude }: DescentExercise, rows: DescentRows, row
 export function beganFacts(
   exercise: DescentExercise,
   rows: DescentRows,
-  { row, from }: { readonly row: number; readonly from: FeetMsl },
+  { row: start, from }: { readonly row: number; readonly from: FeetMsl },
   utcAt: (row: number) => string | null,
 ): DescentFacts["began"] {
+  const seen = firstSeen(rows);
+  const row = seen ?? start;
   const toGo = rows.toGoNm[row]!;
-  const gradient = Math.max(0, from - exercise.toAltitude) / Math.max(0.01, toGo);
+  const left = seen === null ? from : rows.altitudeFt[row]!;
+  const gradient = Math.max(0, left - exercise.toAltitude) / Math.max(0.01, toGo);
   const speed = rows.groundSpeedKt[row]!;
+  const silence = seen !== null && {
+    seconds: rows.silentBefore(seen)!,
+    fromUtc: utcAt(seen - 1)!,
+    earliestToGoNm: rows.toGoNm[seen - 1]!,
+  };
   return {
-    utc: utcAt(row),
+    utc: silence ? null : utcAt(row),
     altitudeFt: from,
     toGoNm: toGo,
     groundSpeedKt: Number.isNaN(speed) ? null : speed,
     neededDownFpm: Number.isNaN(speed) ? null : (gradient * speed) / 60,
     neededDownFtPerNm: gradient,
     neededDeg: angleOf(gradient, 1),
+    ...(silence ? { silence } : {}),
   };
 }
 
+/** Null where nothing of it was seen. `last`: the row where the height was reached, or that of the point. */
 export function flownFacts(
   rows: DescentRows,
-  until: number,
+  last: number,
   levelOffs: DescentFacts["levelOffs"],
 ): DescentFacts["flown"] {
   const began = rows.began!;
-  const lost = began.from - rows.altitudeFt[until]!;
-  const distance = Math.max(0.01, rows.toGoNm[began.row]! - rows.toGoNm[until]!);
-  const seconds = rows.clock[until]! - rows.clock[began.row]!;
+  const seen = firstSeen(rows);
+  const start = seen ?? began.row;
+  // it may have been level for a part of a silence that ends it
+  const until = last - 1 > start && rows.silentBefore(last) !== null ? last - 1 : last;
+  if (seen !== null && until <= seen) return null;
+  const lost = (seen === null ? began.from : rows.altitudeFt[seen]!) - rows.altitudeFt[until]!;
+  const distance = Math.max(0.01, rows.toGoNm[start]! - rows.toGoNm[until]!);
+  const seconds = rows.clock[until]! - rows.clock[start]!;
   const level = levelOffs.reduce((sum, { seconds: s }) => sum + s, 0);
   let steepest = Number.NaN;
-  for (let i = began.row; i <= until; i++) if (!(rows.downFpm[i]! <= steepest)) steepest = rows.downFpm[i]!;
+  for (let i = start; i <= until; i++) if (!(rows.downFpm[i]! <= steepest)) steepest = rows.downFpm[i]!;
   const minutes = Math.max(1, seconds - level) / 60;
   return {
     lostFt: lost,

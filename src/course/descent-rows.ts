@@ -2,8 +2,10 @@
 import type { DescentExercise } from "../brief/brief.ts";
 import { distanceFlown, measureAround } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
+import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
+import { knownAtEnds, SPOKEN_FT, strayedInHeight } from "../quantity/unseen.ts";
 import { descentBefore, passageRow } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { CoursePath } from "./path.ts";
@@ -23,10 +25,14 @@ export interface DescentRows {
   readonly point: number;
   readonly pointClock: Seconds;
   readonly pointFt: number;
+  /** How far the height there may have been otherwise, being read between two points; 0 where that does not show. */
+  readonly pointUnseenFt: Feet;
   readonly passage: number;
   readonly passedNm: NauticalMiles;
   /** Null where no descent was begun before the point. */
   readonly began: { readonly row: number; readonly from: number } | null;
+  /** The length of the silence of the log that ends at a row; null where none does, and without times. */
+  readonly silentBefore: (row: number) => Seconds | null;
 }
 
 /** Without times, seconds are those of this ground speed. Common practice for training aircraft, no source. */
@@ -62,19 +68,25 @@ export function measureDescentRows(
   const share = step > 0 && at > before ? Math.min(1, (at - before) / step) : 1;
   const between = (column: Float64Array) =>
     column[point]! - (1 - share) * (column[point]! - (column[point - 1] ?? column[point]!));
+  const downFpm = motion ? motion.verticalSpeed.map((up) => -up) : unknown();
+  const read =
+    time && share < 1 ? strayedInHeight(clock[point]! - clock[point - 1]!, knownAtEnds(downFpm, point)) : 0;
+  const limit = silenceLimit(stepsOf(clock));
   return {
     timed: time !== null,
     pointClock: between(clock),
     pointFt: between(altitude),
+    pointUnseenFt: read >= SPOKEN_FT ? read : 0,
     clock,
     altitudeFt: altitude,
     toGoNm: flownNm.map((miles) => at - miles),
     groundSpeedKt: motion?.groundSpeed ?? unknown(),
-    downFpm: motion ? motion.verticalSpeed.map((up) => -up) : unknown(),
+    downFpm,
     point,
     passage,
     passedNm: nauticalMilesFromMetres(distance[nearest]!),
     began: found && { row: found.start, from: found.from },
+    silentBefore: (row) => (time ? silenceBefore(clock, row, limit) : null),
   };
 }
 

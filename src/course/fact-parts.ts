@@ -1,12 +1,6 @@
-/** Parts that the facts of a course and of an arc share: variation, what is judged, track angle error, heights. */
+/** Parts that the facts of a course and of an arc share: what is judged, track angle error, heights. */
 import { z } from "zod";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
-
-export const variationSchema = z.strictObject({
-  degrees: z.number(),
-  from: z.enum(["station", "model", "written-true", "unknown"]),
-  model: z.string().nullable(),
-});
 
 /** The rows that are judged, and why they begin and end where they do, as codes. */
 export const judgedSchema = z.strictObject({

@@ -1,37 +1,15 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
-import { excursionSchema } from "../quantity/excursion-record.ts";
+import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
+import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { altitudeSchema, judgedSchema, trackAngleErrorSchema, variationSchema } from "./fact-parts.ts";
+import { altitudeSchema, judgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
 
 const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("angular"), fullScaleDeg: z.number(), label: z.string() }),
   z.strictObject({ id: z.string(), kind: z.literal("linear"), fullScaleNm: z.number(), label: z.string() }),
 ]);
-
-/**
- * `turned-late`, `turned-early`: the turn onto the course; `rolled-out-off`: its error stood from the roll-out on;
- * `heading-off`: the wind does not explain it; `cannot-tell`: the wind is not known, or not well enough.
- */
-const causeSchema = z.strictObject({
-  cause: z.enum([
-    "wind-uncorrected",
-    "under-corrected",
-    "over-corrected",
-    "corrected-wrong-way",
-    "heading-off",
-    "rolled-out-off",
-    "turned-late",
-    "turned-early",
-    "chased",
-    "cannot-tell",
-  ]),
-  /** Of the worst distance, 0 to 1; those of an excursion add up to 1. */
-  share: z.number(),
-});
-
-const courseExcursionSchema = excursionSchema.extend({ causes: z.array(causeSchema) });
 
 /**
  * Facts of a course. Signs: right of course positive, everywhere; the needle goes the other way.
@@ -52,6 +30,15 @@ export const courseFactsSchema = z.strictObject({
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
   /** What of the time that the brief gave was flown along the course before it was established, and is not judged; null or missing where nothing was. */
+  /** The time before it was joined, which is not judged, where that is over a minute or strayed far; null or missing where it is not. */
+  beforeJoining: z
+    .strictObject({
+      seconds: z.number(),
+      /** The farthest that it was flown along the course and not toward it, over three quarters of full scale; null where it was not. */
+      strayed: z.strictObject({ needle: z.number(), crossTrackNm: z.number() }).nullable(),
+    })
+    .nullable()
+    .optional(),
   beforeEstablished: z
     .strictObject({
       windowS: z.number(),
@@ -116,16 +103,9 @@ export const courseFactsSchema = z.strictObject({
       overshootNeedle: z.number().nullable().optional(),
     })
     .nullable(),
-  /** Where and how the turn onto the course ended, right positive; null where no such turn stands out. */
-  joining: z
-    .strictObject({
-      rolledOutUtc: utc,
-      crossTrackNm: z.number(),
-      trackErrorDeg: z.number(),
-      turned: z.enum(["in-time", "late", "early"]),
-    })
-    .nullable(),
-  excursions: z.array(courseExcursionSchema),
+  /** Null where no such turn stands out. */
+  joining: joiningSchema.nullable(),
+  excursions: z.array(causedExcursionSchema),
   /** Of the worst that went wrong, the largest first; empty where nothing did. */
   causes: z.array(causeSchema),
   /** Reversals of the track (or of the estimated heading) beyond what noise makes. */
@@ -163,5 +143,4 @@ export const whatWouldHaveWorkedSchema = z
 
 export type CourseFacts = z.infer<typeof courseFactsSchema>;
 export type Excursion = CourseFacts["excursions"][number];
-export type Cause = z.infer<typeof causeSchema>;
 export type WhatWouldHaveWorked = z.infer<typeof whatWouldHaveWorkedSchema>;

@@ -1,19 +1,24 @@
 /** What is worth saying of a course as flown: codes with facts and the times they rest on, most telling first. */
 import type { CourseExercise } from "../brief/brief.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
+import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
 import { CHASED, OVERSHOT_NEEDLE } from "../standard/tracking.ts";
-import { excursionFinding, type Reversals, toldExcursions } from "../track/index.ts";
-import { type CourseExcursion, causeFindings } from "./cause.ts";
+import {
+  type CausedExcursion,
+  type Correction,
+  causeFindings,
+  excursionFinding,
+  type Joining,
+  type Reversals,
+  toldExcursions,
+  turnedFindings,
+} from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
-import type { Joining } from "./joining.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
-import type { CorrectionMeasured } from "./wind-correction.ts";
 
 /** A drift made the worst needle of a course when it came to this share of it. Tuned: apart from noise it is all of it. */
 const MADE_THE_WORST = 0.8;
@@ -23,12 +28,12 @@ export interface FindingsFrom {
   readonly rows: Rows;
   readonly judged: Judged;
   readonly facts: CourseFacts;
-  readonly excursions: readonly CourseExcursion[];
+  readonly excursions: readonly CausedExcursion[];
   /** The reversals where they are called chasing. */
   readonly chased: Reversals | null;
   readonly joining: Joining | null;
   /** Correction over the drifting rows of an excursion; null where the wind is not known. */
-  readonly correctionOver: (span: Span) => CorrectionMeasured | null;
+  readonly correctionOver: (span: Span) => Correction | null;
   /** Share of full scale that the overshoot of the intercept came to. */
   readonly overshootNeedle: number;
 }
@@ -49,7 +54,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
   const chased = from.chased && chasedFinding(rows, from.chased);
   const told = toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {
-    const drift = excursionFinding("drifted-before-needle", rows, e, magneticOf(exercise));
+    const drift = excursionFinding("drifted-before-needle", rows, e, exercise.variation);
     return [drift, ...causeFindings(e, from.correctionOver(e.drifting))];
   });
   // a drift that is not what made the worst of this course does not lead: the worst itself does
@@ -64,11 +69,6 @@ export function findingsOf(from: FindingsFrom): Finding[] {
     ...gaps(rows, judged.span),
   ];
 }
-
-const magneticOf =
-  ({ variation: { degrees, from }, magnetic }: CourseExercise) =>
-  (course: TrueDegrees) =>
-    from === "unknown" || magnetic === null ? null : magneticFromTrue(course, degrees);
 
 type Timed = Pick<Rows, "timed" | "timeMs">;
 
@@ -120,11 +120,7 @@ function chasedFinding(rows: Rows, r: Reversals): Finding {
 /** An intercept that went past the course, else a turn that ended off it. */
 function turned(from: FindingsFrom): Finding[] {
   const past = overshot(from);
-  const { joining } = from;
-  if (past.length > 0 || !joining?.turned) return past;
-  const { time, crossTrackNm, turned: code } = joining;
-  const facts = { side: crossTrackNm > 0 ? "right" : "left", byNm: Math.abs(crossTrackNm) };
-  return [{ code, facts, evidence: { fromUtc: utcText(time), toUtc: null } }];
+  return past.length > 0 ? past : turnedFindings(from.joining);
 }
 
 function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {
@@ -144,22 +140,6 @@ function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {
   ];
 }
 
-export function gaps(rows: Timed & Pick<Rows, "gapBefore">, judged: Span): Finding[] {
-  const found: { at: number; seconds: number }[] = [];
-  for (let i = judged.start + 1; i < judged.end; i++) {
-    if (rows.gapBefore[i]) found.push({ at: i, seconds: (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000 });
-  }
-  if (found.length === 0) return [];
-  const longest = found.reduce((a, b) => (b.seconds > a.seconds ? b : a));
-  return [
-    {
-      code: "gap-in-exercise",
-      facts: {
-        gaps: found.length,
-        longestS: longest.seconds,
-        silentS: found.reduce((sum, g) => sum + g.seconds, 0),
-      },
-      evidence: evidence(rows, { start: longest.at - 1, end: longest.at + 1 }),
-    },
-  ];
-}
+/** Nothing without times: a silence has none. */
+export const gaps = (rows: Timed & Pick<Rows, "gapBefore">, judged: Span): Finding[] =>
+  gapFindings(rows.timeMs, judged, (row) => rows.timed && rows.gapBefore[row] === 1);

@@ -6,11 +6,12 @@ import {
   courseThrough,
   inverse,
   measureColumns,
+  modelVariation,
   positionOn,
-  variationAt,
 } from "../geodesy/index.ts";
-import { direction, magneticFromTrue, threeFigures } from "../quantity/angle.ts";
+import { direction, threeFigures } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { magneticCourse } from "../quantity/magnetic.ts";
 import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles, Seconds } from "../quantity/units.ts";
 import { NEEDLE_SCALES } from "../standard/needle.ts";
@@ -37,7 +38,7 @@ export const isFitted = (exercise: CourseExercise): exercise is FittedExercise =
  * The geodesic from beside the first row to beside the last that is nearest to the rows in between, by least squares
  * of the distance across, each row weighted by the time about it.
  */
-export function fitGeodesic(motion: Motion, { start, end }: Span): Course {
+function fitGeodesic(motion: Motion, { start, end }: Span): Course {
   const at = (i: number) => ({ latitude: motion.latitude[i]!, longitude: motion.longitude[i]! });
   const latitude = motion.latitude.subarray(start, end);
   const longitude = motion.longitude.subarray(start, end);
@@ -115,8 +116,8 @@ function fittedLines(motion: Motion, span: Span): Fitted[] {
 }
 
 function fittedExercise(motion: Motion, { course, span }: Fitted, index: number): FittedExercise {
-  const variation = variationAt(course.origin, motion.time[span.start]!);
-  const magnetic = variation && magneticFromTrue(course.azimuth, variation.degrees);
+  const variation = modelVariation(course.origin, motion.time[span.start]!);
+  const magnetic = magneticCourse(course.azimuth, variation);
   const end = positionOn(course, course.length ?? 0);
   return {
     kind: "course",
@@ -130,9 +131,7 @@ function fittedExercise(motion: Motion, { course, span }: Fitted, index: number)
     fromFix: null,
     course,
     magnetic,
-    variation: variation
-      ? { degrees: variation.degrees, from: "model", model: variation.model }
-      : { degrees: 0, from: "unknown", model: null },
+    variation,
     scale: NEEDLE_SCALES["rnav-1"],
   };
 }

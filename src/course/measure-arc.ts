@@ -1,11 +1,9 @@
 /** The facts of one arc as flown, gathered: distances, wind, turns onto it and off it, findings, columns. */
 import type { ArcExercise } from "../brief/brief.ts";
 import { arcPlaces } from "../geodesy/index.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN, metresFromNauticalMiles } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
-import type { TrueDegrees } from "../quantity/units.ts";
 import { intervals, weigh } from "../quantity/weigh.ts";
 import { findExcursions, toldExcursions } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
@@ -75,8 +73,6 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
   const turnOff = flown && judged.turnOff ? turnOffFacts(flown, judged.turnOff) : null;
   const excursions = findExcursions(rows, sinceRollOut(rows, judged));
   const gone = (row: number) => Math.max(0, Math.min(sweep, rows.goneDeg[row]!));
-  const magnetic = (d: TrueDegrees) =>
-    exercise.fromMagnetic === null ? null : magneticFromTrue(d, exercise.variation.degrees);
 
   const facts: ArcFacts = {
     fix: exercise.fix.ident,
@@ -101,7 +97,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
       ...judgedFacts(rows, judged, weights),
       distanceNm: rows.flownNm[judged.span.end - 1]! - rows.flownNm[judged.span.start]!,
     },
-    deviation: deviationFacts(rows, judged.span, weights, magnetic, edges),
+    deviation: deviationFacts(rows, judged.span, weights, exercise.variation, edges),
     dmeReadsMoreNm: altitude && slantOver(exercise.radius, altitude.meanFt - (exercise.fix.elevation ?? 0)),
     trackAngleError: trackFacts(rows, judged.span, weights),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,

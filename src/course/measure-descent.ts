@@ -1,5 +1,6 @@
 /** The facts of one descent as flown, gathered: the crossing, the beginning, rates needed and flown, findings, columns. */
 import type { DescentExercise } from "../brief/brief.ts";
+import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
@@ -13,6 +14,7 @@ import type { DescentFacts } from "./descent-facts.ts";
 import { descentFindings } from "./descent-finding.ts";
 import {
   beganFacts,
+  firstSeen,
   flownFacts,
   levelOffsOf,
   meanOf,
@@ -72,6 +74,10 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
   };
   const from = began?.from ?? altitude;
 
+  const silentTo = (row: number) => {
+    const silent = rows.silentBefore(row);
+    return silent === null ? {} : { silence: { seconds: silent, earliestToGoNm: toGoNm[row - 1]! } };
+  };
   const facts: DescentFacts = {
     fix: exercise.fix.ident,
     toFt: exercise.toAltitude,
@@ -85,7 +91,10 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
           utc: timed ? utcOf(rows.pointClock) : null,
           altitudeFt: altitude,
           overFt: altitude - exercise.toAltitude,
-          doubt95Ft: altimeterDoubt95(altitude),
+          doubt95Ft: altimeterDoubt95(altitude) + rows.pointUnseenFt,
+          ...(rows.pointUnseenFt > 0
+            ? { silentS: rows.silentBefore(point), unseenFt: rows.pointUnseenFt }
+            : {}),
         }
       : null,
     began: began && beganFacts(exercise, rows, began, utcAt),
@@ -97,8 +106,9 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
             utc: utcAt(reached),
             toGoNm: toGoNm[reached]!,
             beforeS: timed ? rows.pointClock - clock[reached]! : null,
+            ...silentTo(reached),
           },
-    mostNeeded: began && timed ? mostNeeded(exercise, rows, began.row, utcOf) : null,
+    mostNeeded: began && timed ? mostNeeded(exercise, rows, firstSeen(rows) ?? began.row, utcOf) : null,
     constant: withHeight ? constantDescents(exercise, rows, from, asFlown, utcOf) : [],
     levelOffs,
     groundSpeedKt: meanOf(rows.groundSpeedKt, stretch.start, stretch.end),
@@ -112,7 +122,16 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
   };
   return {
     facts,
-    findings: descentFindings(facts),
+    findings: [
+      ...descentFindings(facts),
+      ...(path.time
+        ? gapFindings(
+            path.time,
+            { start: Math.max(0, stretch.start - 1), end: Math.min(n, point + 1) },
+            (row) => rows.silentBefore(row) !== null,
+          )
+        : []),
+    ],
     series: seriesOf(exercise, rows, span, path, motion, wind),
   };
 }

@@ -7,26 +7,24 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
-import { countReversals, isTold, measureIntercept } from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, measureIntercept, worstCauses } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import { windOver, windRecord } from "../wind/index.ts";
-import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import { knownAlongOnly, measureCorrection, windOver, windRecord } from "../wind/index.ts";
+import type { WindEstimate } from "../wind/wind.ts";
 import { beforeEstablished, partFindings } from "./before-established.ts";
+import { beforeJoining } from "./before-joining.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
-import { worstCauses } from "./cause.ts";
 import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
 import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
-import { joiningFacts } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import type { CourseSeries } from "./series.ts";
 import { edgeFindings, roomOf, silentEdges } from "./silent-edges.ts";
-import { measureCorrection } from "./wind-correction.ts";
 
 export interface CourseToMeasure {
   readonly exercise: CourseExercise;
@@ -57,8 +55,10 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const weights = intervals(rows, judged.span);
   const fitted = isFitted(exercise);
   const onPath = (s: Span): Span => ({ start: s.start + rows.pathStart, end: s.end + rows.pathStart });
-  const windFact: WindFact | null = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
   const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
+  const over = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
+  // where most headings are not known, the wind of their mean is no better known: one truth in an exercise
+  const windFact = measured ? over : over && knownAlongOnly(over);
   const reversals = countReversals(rows, judged.span);
   const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
   const joinedRow = judged.establishedAt ?? 0;
@@ -68,6 +68,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
   const before = beforeEstablished(exercise, rows, judged);
+  const unjudged = beforeJoining(exercise, rows, judged);
   const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
   const { chased, excursions, ...left } = findDepartures(departures);
   // minutes along the course, off it, are no turn that ended short of it
@@ -92,6 +93,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
     ...(before ? { beforeEstablished: before } : {}),
+    ...(unjudged && !before ? { beforeJoining: unjudged } : {}),
     crossTrack: crossTrackFacts(rows, judged.span, weights, edges),
     needle: needleFacts(exercise.scale, rows, judged.span, weights, edges),
     trackAngleError: trackFacts(rows, judged.span, weights),
@@ -107,7 +109,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
     intercept: intercept && { ...intercept, overshootNeedle },
-    joining: joiningFacts(joining),
+    joining: joining && joiningRecord(joining),
     excursions: excursions.map((e) => e.record),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
     reversals: reversals && {

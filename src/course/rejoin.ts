@@ -1,15 +1,17 @@
 /** What would have worked: the heading that holds the course in that wind, and the cut that rejoins from the worst point. */
 
 import type { CourseExercise } from "../brief/brief.ts";
-import { direction, magneticFromTrue, tanDeg } from "../quantity/angle.ts";
+import { direction, tanDeg } from "../quantity/angle.ts";
+import { worstExcursion } from "../quantity/excursion-record.ts";
+import { magneticHeading } from "../quantity/magnetic.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import type { ExcursionRows } from "../track/index.ts";
+import { neededCorrection } from "../wind/index.ts";
 import type { WindFact } from "../wind/wind.ts";
 import type { WhatWouldHaveWorked } from "./facts.ts";
 import type { Rows } from "./path.ts";
-import { neededCorrection } from "./wind-correction.ts";
 
 /** Cuts that a pilot can fly without a table, smallest first. Common practice, no source. */
 const CUTS: readonly AngleSize[] = [5, 10, 15, 20, 30, 45];
@@ -40,26 +42,18 @@ export function whatWouldHaveWorked(
 ): WhatWouldHaveWorked {
   const correction = wind && neededCorrection(courseTrue, wind);
   if (!wind || !correction) return null;
-  const worst = worstOf(excursions);
-  const { degrees, from } = exercise.variation;
+  const worst = worstExcursion(excursions.map(({ record, worst: row }) => ({ ...record, row })));
   const { heading } = correction;
   return {
     headingTrueDeg: heading,
-    headingMagneticDeg:
-      from === "unknown" || exercise.magnetic === null ? null : magneticFromTrue(heading, degrees),
+    headingMagneticDeg: magneticHeading(heading, exercise.variation),
     windCorrectionDeg: correction.needed,
     doubt95Deg: correction.doubt95,
-    rejoin: worst && rejoin(exercise, rows, wind, worst),
+    rejoin: worst && rejoin(exercise, rows, wind, worst.row),
   };
 }
 
-const worstOf = (excursions: readonly ExcursionRows[]): ExcursionRows | null =>
-  excursions.reduce<ExcursionRows | null>(
-    (a, b) => (!a || Math.abs(b.record.worstNeedle) > Math.abs(a.record.worstNeedle) ? b : a),
-    null,
-  );
-
-function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, { worst }: ExcursionRows) {
+function rejoin(exercise: CourseExercise, rows: Rows, wind: WindFact, worst: number) {
   if (Math.abs(rows.needle[worst]!) < WORTH_A_CUT) return null;
   const off = rows.crossTrackNm[worst]!;
   const toGo = rows.distanceToFixNm[worst]!;

@@ -6,7 +6,7 @@ import type { Issue } from "../quantity/issue.ts";
 import type { AirspeedPrior } from "../quantity/prior.ts";
 import type { Knots, NauticalMiles, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
-import { FASTEST, usual } from "./implausible-log.ts";
+import { FASTEST, usualSpeed } from "./implausible-log.ts";
 
 /** A place farther from all of the flight. Chosen: twice what the widest radio aid serves (130 NM, from memory). */
 const FAR: NauticalMiles = 300;
@@ -78,7 +78,7 @@ export function implausibleAirspeed(
   motion: Motion,
   file: string,
 ): Issue | null {
-  const groundSpeed = usual(motion, "groundSpeed");
+  const groundSpeed = usualSpeed(motion);
   const needed = Math.abs(groundSpeed - trueAirspeed);
   // where the ground speed is none to be flown, the log is wrong, and says so
   if (!(groundSpeed <= FASTEST) || needed <= Math.max(MUCH_WIND, WIND_SHARE * trueAirspeed)) return null;

@@ -1,7 +1,5 @@
 /** What a log says that cannot well be true as a whole: no single point shows it, and every number rests on it. */
-import type { Brief } from "../brief/brief.ts";
 import type { ImportedLog } from "../import/imported.ts";
-import { METRES_PER_FOOT } from "../quantity/factor.ts";
 import type { Issue } from "../quantity/issue.ts";
 import type { Knots, Share } from "../quantity/units.ts";
 import { airborneRows, type CleanedTrack } from "../track/index.ts";
@@ -13,23 +11,16 @@ export const FASTEST: Knots = 750;
 const MOST_LEFT_OUT: Share = 0.5;
 /** Points left out for these are faults of the log; others, as standing on the ground, are none. */
 const FAULTS = ["time-going-back", "impossible-jump", "out-of-range", "zero-zero", "point-without-time"];
-/** Heights this near to those of the brief times 3.28, or over it, were written in the other unit. Own choice. */
-const UNIT_FITS: Share = 0.08;
 
 const middleOf = (sorted: ArrayLike<number>): number => sorted[sorted.length >> 1] ?? Number.NaN;
 
-/** Of the flown part of the flight: the middle of a column, those of no value left out. */
-export function usual(motion: Motion, column: "groundSpeed" | "altitude"): number {
+/** Of the flown part of the flight: the middle of its ground speeds. */
+export function usualSpeed(motion: Motion): Knots {
   const flown = airborneRows(motion);
-  return middleOf(motion[column].filter((v, k) => flown[k] === 1 && !Number.isNaN(v)).sort());
+  return middleOf(motion.groundSpeed.filter((v, k) => flown[k] === 1 && !Number.isNaN(v)).sort());
 }
 
-export function implausibleLog(
-  log: ImportedLog,
-  cleaned: CleanedTrack,
-  motion: Motion | null,
-  brief: Brief | null,
-): Issue[] {
+export function implausibleLog(log: ImportedLog, cleaned: CleanedTrack, motion: Motion | null): Issue[] {
   const issues: Issue[] = [];
   const say = (code: string, facts: Issue["facts"]) =>
     issues.push({ code, severity: "warning", where: { file: log.file }, facts });
@@ -40,15 +31,7 @@ export function implausibleLog(
     say("log-mostly-left-out", { count, points: log.pointsSeen, backwards });
   }
   if (!motion) return issues;
-  const speed = usual(motion, "groundSpeed");
+  const speed = usualSpeed(motion);
   if (speed > FASTEST) say("log-too-fast", { groundSpeedKt: Math.round(speed), mostKt: FASTEST });
-  const asked = (brief?.exercises ?? []).flatMap(({ altitude }) => altitude ?? []).sort((a, b) => a - b);
-  const [flownFt, briefFt] = [usual(motion, "altitude"), middleOf(asked)];
-  const fits = (ratio: number) => Math.abs(ratio - 1) < UNIT_FITS;
-  const [high, low] = [
-    fits((flownFt / briefFt) * METRES_PER_FOOT),
-    fits(flownFt / briefFt / METRES_PER_FOOT),
-  ];
-  if (high || low) say("log-height-unit", { flownFt, briefFt, high });
   return issues;
 }

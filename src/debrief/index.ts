@@ -10,12 +10,14 @@ import { droppedByCode } from "../import/index.ts";
 import { CAUTION } from "../quantity/caution.ts";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
 import { rounded } from "../quantity/round.ts";
-import { TEST_STANDARDS, type TestStandard } from "../standard/tolerance.ts";
+import type { TestStandard } from "../standard/test-standard.ts";
+import { TEST_STANDARDS } from "../standard/tolerance.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../track/index.ts";
 import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/index.ts";
 import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
+import { heightUnitIssue, withHeightUnit, withoutHeights } from "./height-unit.ts";
 import { implausibleAirspeed, implausiblePlaces } from "./implausible-brief.ts";
 import { implausibleLog } from "./implausible-log.ts";
 import { legRecords } from "./leg-records.ts";
@@ -41,10 +43,19 @@ export interface Debrief {
 }
 
 /**
- * The debrief of one flight. Pure: the same log and brief give the same document.
+ * The debrief of one flight. Pure: the same log and brief give the same document. Where the heights of the log are in
+ * the other unit, it is that of the log without them.
  * @throws UnusableInput when fewer than two points are left after cleaning, or there is no such flight.
  */
-export function debriefFlight({
+export function debriefFlight(input: DebriefInput): Debrief {
+  const debrief = asLogged(input);
+  const unit = heightUnitIssue(debrief.document);
+  if (!unit) return debrief;
+  const { document, series } = asLogged({ ...input, log: withoutHeights(input.log) });
+  return { document: withHeightUnit(document, debrief.document, unit), series };
+}
+
+function asLogged({
   log,
   brief: draft,
   flight: asked = null,
@@ -117,7 +128,7 @@ export function debriefFlight({
     format: "hindtrack-debrief",
     version: 1,
     caution: CAUTION,
-    log: logRecord(log, cleaned, chosen, motion !== null, implausibleLog(log, cleaned, motion, brief)),
+    log: logRecord(log, cleaned, chosen, motion !== null, implausibleLog(log, cleaned, motion)),
     brief: brief && {
       title: brief.title,
       file: brief.file,

@@ -1,5 +1,6 @@
 /** The magnetic variation at a place and time, by the World Magnetic Model of that time. */
 import geomagnetism, { type GeomagnetismModel } from "geomagnetism";
+import { UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
 import { DAY_MS } from "../quantity/time.ts";
 import type { UtcMillis, VariationDegrees } from "../quantity/units.ts";
 import { requirePosition } from "./earth.ts";
@@ -32,6 +33,12 @@ export function variationAt(position: Position, time: UtcMillis): Variation | nu
     degrees: model.point([position.latitude, position.longitude]).decl,
     model: model.name.replace(/^WMM-?/i, "WMM"),
   };
+}
+
+/** The same for courses at a place and for headings there. */
+export function modelVariation(position: Position, time: UtcMillis): VariationUsed {
+  const found = variationAt(position, time);
+  return found ? { ...found, from: "model", dayDegrees: found.degrees } : UNKNOWN_VARIATION;
 }
 
 function modelAt(time: UtcMillis): GeomagnetismModel | null {

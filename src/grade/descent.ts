@@ -12,13 +12,13 @@ export const DESCENT_CRITERIA: readonly Criterion<DescentFacts>[] = [
     find(facts): Found {
       const { crossing } = facts;
       if (!crossing) return { cannotTell: "no-height" };
-      const { overFt, doubt95Ft, utc: worstUtc } = crossing;
+      const { overFt, doubt95Ft, utc: worstUtc, silentS } = crossing;
       return {
         value: Math.abs(overFt),
         doubt95: doubt95Ft,
         beyond: null,
         worstUtc,
-        doubtIs: doubtOfHeight(facts),
+        doubtIs: silentS == null ? doubtOfHeight(facts) : "passed-in-silence",
       };
     },
   },

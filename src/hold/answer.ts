@@ -1,4 +1,5 @@
 /** The answer for the next flight: the racetrack solved for a wind given beforehand, and what the rules of thumb come to. */
+import { direction } from "../quantity/angle.ts";
 import { HOLDING } from "../standard/holding.ts";
 import { bandAt } from "./asked.ts";
 import { racetrackDoubt } from "./doubt.ts";
@@ -27,24 +28,29 @@ export interface RacetrackAnswer {
   readonly citation: string;
 }
 
+/** In the reference of the course. */
+const windOf = ({ windFromDeg, compassDeg }: AskedHold, speed: number) => ({
+  from: direction(windFromDeg - compassDeg),
+  speed,
+});
+
 /** The solver knows one reference only; that all directions are in the same one is all that it asks. */
 const questionOf = (asked: AskedHold): HoldQuestion => ({
   inbound: asked.inboundDeg,
   turns: asked.turns,
   trueAirspeed: asked.trueAirspeedKt,
-  wind: { from: asked.windFromDeg, speed: asked.windKt },
+  wind: windOf(asked, asked.windKt),
   leg: asked.leg,
   turnRate: asked.turnRateDegS,
   mostBank: asked.mostBankDeg,
 });
 
-const inReference = ({
-  inboundHeadingTrueDeg,
-  outboundHeadingTrueDeg,
-  ...rest
-}: Racetrack): AskedRacetrack => ({
-  inboundHeadingDeg: inboundHeadingTrueDeg,
-  outboundHeadingDeg: outboundHeadingTrueDeg,
+const inReference = (
+  { inboundHeadingTrueDeg, outboundHeadingTrueDeg, ...rest }: Racetrack,
+  { compassDeg }: AskedHold,
+): AskedRacetrack => ({
+  inboundHeadingDeg: direction(inboundHeadingTrueDeg + compassDeg),
+  outboundHeadingDeg: direction(outboundHeadingTrueDeg + compassDeg),
   ...rest,
 });
 
@@ -54,7 +60,7 @@ function stillAirOf(question: HoldQuestion): Racetrack {
   return still;
 }
 
-/** All directions in the reference of the question. */
+/** All directions in the reference of the question, headings by the compass. */
 export function racetrackFor(asked: AskedHold): RacetrackAnswer {
   const question = questionOf(asked);
   const solved = solveRacetrack(question);
@@ -65,7 +71,7 @@ export function racetrackFor(asked: AskedHold): RacetrackAnswer {
   const { altitudeFt, wind95Kt } = asked;
   return {
     asked,
-    solved: none ? solved : inReference(solved),
+    solved: none ? solved : inReference(solved, asked),
     doubt:
       none || wind95Kt === null
         ? null
@@ -73,9 +79,9 @@ export function racetrackFor(asked: AskedHold): RacetrackAnswer {
     rules: rules.flatMap((rule) => {
       if (!rule) return [];
       const { outboundHeadingTrueDeg, ...rest } = rule;
-      return [{ outboundHeadingDeg: outboundHeadingTrueDeg, ...rest }];
+      return [{ outboundHeadingDeg: direction(outboundHeadingTrueDeg + asked.compassDeg), ...rest }];
     }),
-    stillAir: inReference(stillAirOf(question)),
+    stillAir: inReference(stillAirOf(question), asked),
     mostIndicatedKt: altitudeFt === null ? null : bandAt(standard, altitudeFt).mostSpeed,
     citation: standard.citation,
   };
@@ -88,6 +94,6 @@ export function answerOutlines({ asked, solved, stillAir }: RacetrackAnswer): {
 } {
   const { inboundDeg: inbound, turns } = asked;
   const lineOf = (racetrack: AskedRacetrack, speed: number): HoldOutline =>
-    racetrackOutline(racetrack, { inbound, turns, wind: { from: asked.windFromDeg, speed } });
+    racetrackOutline(racetrack, { inbound, turns, wind: windOf(asked, speed) });
   return { solved: "none" in solved ? null : lineOf(solved, asked.windKt), stillAir: lineOf(stillAir, 0) };
 }

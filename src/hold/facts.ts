@@ -1,5 +1,6 @@
 /** Holds in numbers: the schemas of what the document says of them. */
 import { z } from "zod";
+import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
 import { lapSchema } from "./lap-facts.ts";
@@ -21,6 +22,7 @@ export const holdFactsSchema = z.strictObject({
   }),
   inboundTrueDeg: z.number(),
   inboundMagneticDeg: z.number().nullable(),
+  variation: variationSchema,
   /** Half-width of the 95 % interval; null where it is published. */
   inbound95Deg: z.number().nullable(),
   turns: z.enum(["left", "right"]),

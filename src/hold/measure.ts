@@ -1,8 +1,7 @@
 /** The facts of one hold as flown, gathered: entry, laps, what the wind asked for, findings, columns. */
 import type { HoldExercise } from "../brief/brief.ts";
-import type { Course } from "../geodesy/course.ts";
-import { courseThrough, type PointKind, variationAt } from "../geodesy/index.ts";
-import { magneticFromTrue } from "../quantity/angle.ts";
+import { courseThrough, modelVariation, type PointKind } from "../geodesy/index.ts";
+import { magneticCourse } from "../quantity/magnetic.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
 import type { HoldingStandard, TurnSide } from "../standard/holding.ts";
@@ -77,6 +76,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     heights?.meanFt ?? null,
     standard,
   );
+  const variation = exercise?.variation ?? modelVariation(course.origin, begin);
 
   const facts: HoldFacts = {
     fix: {
@@ -86,7 +86,8 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
       doubt95Nm: exercise ? null : found.fix95,
     },
     inboundTrueDeg: course.azimuth,
-    inboundMagneticDeg: exercise ? exercise.magnetic : magneticAt(course, begin),
+    inboundMagneticDeg: exercise ? exercise.magnetic : magneticCourse(course.azimuth, variation),
+    variation: { ...variation },
     inbound95Deg: exercise ? null : found.inbound95,
     turns,
     leg: held.leg,
@@ -148,11 +149,6 @@ function timeHeld(frame: HoldFrame, found: FoundHold, times: readonly LapMoments
 function afterEntry({ entry }: FoundHold, times: readonly LapMoments[], begin: UtcMillis): UtcMillis {
   const direct = entry !== "teardrop" && entry !== "parallel";
   return direct ? (times[0]?.outboundTurn.to ?? begin) : begin;
-}
-
-function magneticAt({ origin, azimuth }: Course, time: UtcMillis): number | null {
-  const variation = variationAt(origin, time);
-  return variation && magneticFromTrue(azimuth, variation.degrees);
 }
 
 const WIND_FACTS = ["corrections", "racetrack", "entryHeading", "bank"] as const;

@@ -6,7 +6,7 @@ import {
   readHoldLeg,
   type WrittenDirection,
 } from "../brief/index.ts";
-import { direction } from "../quantity/angle.ts";
+import { direction, turnFrom } from "../quantity/angle.ts";
 import type { FeetMsl } from "../quantity/units.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
 import { bandAt } from "./asked.ts";
@@ -60,17 +60,35 @@ function readWind(fields: TypedFields): TypedWind | null {
   return speed === null ? null : { from: degrees, reference: /[TM]$/i.test(from) ? reference : null, speed };
 }
 
+/** Degrees east; null where nothing is written, or nothing that can be read. */
+function readVariation(fields: TypedFields, field: "variation" | "declination"): number | null {
+  const text = fields.written(field);
+  if (text === null || text === "0") return text && 0;
+  const [, size, letter] = VARIATION.exec(text) ?? [];
+  if (size === undefined) return fields.unreadable(field);
+  const east = fields.within(field, Number(size), RANGES.variation);
+  return east && east * (letter?.toUpperCase() === "W" ? -1 : 1);
+}
+
+/** What a compass reads more than the course of a station says; 0 where no declination is given, or the course is true. */
+function compassOver(fields: TypedFields, { reference }: WrittenDirection, variation: number | null): number {
+  const declination = readVariation(fields, "declination");
+  if (declination === null || reference === "true" || fields.must("variation") === null) return 0;
+  return turnFrom(variation ?? 0, declination);
+}
+
 /** Where the wind comes from, in the reference of the course; null where that takes a variation that is not there. */
-function windInReference(fields: TypedFields, wind: TypedWind, inbound: WrittenDirection): number | null {
-  const text = fields.written("variation");
-  const [, size, letter] = VARIATION.exec(text ?? "") ?? [];
-  const east = Number(size ?? 0) * (letter?.toUpperCase() === "W" ? -1 : 1);
-  if (text !== null && size === undefined && text !== "0") return fields.unreadable("variation");
-  if (fields.within("variation", Math.abs(east), RANGES.variation) === null) return null;
+function windInReference(
+  fields: TypedFields,
+  wind: TypedWind,
+  inbound: WrittenDirection,
+  east: number | null,
+): number | null {
   const { reference } = wind;
   if (reference === null || reference === inbound.reference) return wind.from;
-  if (text === null)
+  if (fields.written("variation") === null)
     return fields.refuse("wind", "hold-mixed-references", { course: inbound.reference, wind: reference });
+  if (east === null) return null;
   return direction(wind.from + (inbound.reference === "true" ? east : -east));
 }
 
@@ -91,7 +109,9 @@ export function readHold(typed: TypedHold): ReadHold {
   const wind95 = fields.amount("windDoubt", RANGES.windDoubt, /kts?$/i);
   const leg = readLeg(fields, standard, altitude);
   const wind = readWind(fields);
-  const from = wind && inbound && windInReference(fields, wind, inbound);
+  const variation = readVariation(fields, "variation");
+  const compassDeg = inbound ? compassOver(fields, inbound, variation) : 0;
+  const from = wind && inbound && windInReference(fields, wind, inbound, variation);
   if (issues.length > 0 || !inbound || tas === null || !wind || !leg || from === null)
     return { asked: null, issues };
   const asked = {
@@ -100,6 +120,7 @@ export function readHold(typed: TypedHold): ReadHold {
     turns,
     trueAirspeedKt: tas,
     windFromDeg: wind.speed === 0 ? inbound.degrees : from,
+    compassDeg,
     windKt: wind.speed,
     wind95Kt: wind95,
     timing,

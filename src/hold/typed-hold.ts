@@ -24,12 +24,14 @@ export interface TypedHold {
   readonly rate?: string;
   /** Half-width of the 95 % interval in every direction, kt. */
   readonly windDoubt?: string;
-  /** `3E`, `2.5W`: needed only where course and wind are in different references. */
+  /** `3E`, `2.5W`: needed only where course and wind are in different references, or the declination is given. */
   readonly variation?: string;
+  /** `3E`, `2.5W`: the station's own, which a magnetic course is by, where it is not the variation of the day. */
+  readonly declination?: string;
 }
 export type HoldField = keyof TypedHold;
 
-/** The same as numbers. Every direction is in the one `reference`. */
+/** The same as numbers. Every direction is in the one `reference`; headings and the wind read `compassDeg` more than the course. */
 export interface AskedHold {
   readonly reference: "magnetic" | "true";
   readonly inboundDeg: number;
@@ -42,6 +44,8 @@ export interface AskedHold {
   readonly leg: HoldLeg;
   /** Whether the leg was typed, or is the standard's. */
   readonly legGiven: boolean;
+  /** The station's declination less the variation; 0 where they are not told apart. */
+  readonly compassDeg: number;
   readonly altitudeFt: number | null;
   readonly turnRateDegS: number;
   readonly mostBankDeg: number;

@@ -11,20 +11,56 @@ export const excursionSchema = z.strictObject({
   /** Mean track angle error from A to C. */
   trackErrorDeg: z.number(),
   trackTrueDeg: z.number(),
-  /** B, or null where the needle never reached a quarter. */
+  /** B, or null where the needle was not seen to reach a quarter. */
   quarterUtc: utc.nullable(),
-  /** C: first turn back of the right sign, or null where none came. */
+  /** C: first turn back of the right sign, or null where none was seen. */
   correctedUtc: utc.nullable(),
   /** A to B. */
   silentS: z.number().nullable(),
   /** A to C. */
   leadS: z.number().nullable(),
+  /** The log fell silent before C was seen: then neither C nor, where B was not seen before, B is told. Missing where it did not. */
+  silence: z.strictObject({ fromUtc: utc, seconds: z.number() }).optional(),
   /** Worst distance off the line before it was back, right positive, and the needle's share then. */
   worstCrossTrackNm: z.number(),
   worstNeedle: z.number(),
   worstUtc: utc,
 });
 
+/**
+ * Why a track stood off. `turned-late`, `turned-early`: the turn onto the line; `rolled-out-off`: its error stood from the roll-out on;
+ * `heading-off`: the wind does not explain it; `cannot-tell`: the wind is not known, or not well enough.
+ */
+export const causeSchema = z.strictObject({
+  cause: z.enum([
+    "wind-uncorrected",
+    "under-corrected",
+    "over-corrected",
+    "corrected-wrong-way",
+    "heading-off",
+    "rolled-out-off",
+    "turned-late",
+    "turned-early",
+    "chased",
+    "cannot-tell",
+  ]),
+  /** Of the worst distance, 0 to 1; those of an excursion add up to 1. */
+  share: z.number(),
+});
+
+/** An excursion with its causes, the largest first. */
+export const causedExcursionSchema = excursionSchema.extend({ causes: z.array(causeSchema) });
+
+/** Where and how the turn onto a line ended, right positive. */
+export const joiningSchema = z.strictObject({
+  rolledOutUtc: utc,
+  crossTrackNm: z.number(),
+  trackErrorDeg: z.number(),
+  turned: z.enum(["in-time", "late", "early"]),
+});
+
+export type JoiningRecord = z.infer<typeof joiningSchema>;
+export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;
 
 /** The excursion whose needle went farthest, or null. */

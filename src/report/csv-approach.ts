@@ -53,6 +53,9 @@ export function approachesCsv(document: DebriefDocument): string {
 }
 
 function cells(f: ApproachFacts): Cell[] {
+  // what lies in a silence of the log is no figure for a table without doubts
+  const seen = <T extends { silence?: unknown }>(moment: T | null) => (moment?.silence ? null : moment);
+  const [missed, landing] = [seen(f.missed), seen(f.landing)];
   const { intercept, finalFixPassage: fix, crossTrack, needle, glidePath, flownPath, minimum } = f;
   const gate = (heightFt: number): Cell[] => {
     const at = f.gates.find((g) => g.heightFt === heightFt);
@@ -62,19 +65,20 @@ function cells(f: ApproachFacts): Cell[] {
     ...[f.runway.ident, f.guidance.kind, f.outcome, f.joinedFrom, f.finalCourseTrueDeg],
     ...[f.height?.anchored, f.height?.correctionFt, f.height?.doubt95Ft],
     ...[intercept?.angleDeg, intercept?.overshootNm, intercept?.corrections, intercept?.joinedDistanceNm],
-    ...[f.finalFix?.ident, fix?.utc, fix?.altitudeFt, fix?.needle, crossTrack.maxNm, crossTrack.rmsNm],
+    ...[
+      f.finalFix?.ident,
+      seen(fix)?.utc,
+      seen(fix)?.altitudeFt,
+      seen(fix)?.needle,
+      crossTrack.maxNm,
+      crossTrack.rmsNm,
+    ],
     ...[needle.max, needle.doubt95, needle.beyondHalf, glidePath?.needle.max, glidePath?.needle.doubt95],
     ...[glidePath?.worstFt, flownPath?.angleDeg, flownPath?.angle95Deg, f.descent?.meanFpm],
     ...[f.descent?.mostFpm, minimum?.kind, minimum?.altitudeFt, minimum?.passedUtc, minimum?.passedNm],
-    ...[minimum?.lowestFt, minimum?.doubt95Ft, f.missed?.startUtc, f.missed?.distanceNm, f.missed?.climbFpm],
+    ...[minimum?.lowestFt, minimum?.doubt95Ft, missed?.startUtc, missed?.distanceNm, f.missed?.climbFpm],
     ...[f.missed?.course?.trueDeg, f.missed?.course?.track?.meanErrorDeg],
     f.missed?.course?.track?.worstErrorDeg,
-    ...[
-      f.landing?.thresholdUtc,
-      f.landing?.thresholdFt,
-      f.landing?.groundSpeedKt,
-      ...gate(1000),
-      ...gate(500),
-    ],
+    ...[landing?.thresholdUtc, landing?.thresholdFt, landing?.groundSpeedKt, ...gate(1000), ...gate(500)],
   ];
 }

@@ -17,12 +17,13 @@ import type {
   TurnDegrees,
 } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, STEP, unwrap } from "./aircraft.ts";
+import type { ApproachStep, Arc } from "./approach-step.ts";
 import { gaussMarkov } from "./gauss-markov.ts";
-import { joining, type Moment, type Steersman, steersman } from "./habits.ts";
+import { type EventCode, joining, type Moment, type Steersman, steersman } from "./habits.ts";
 import { draw, type Random } from "./random.ts";
-import type { ApproachStep, Arc } from "./script.ts";
 import { type Sight, sightOf } from "./sight.ts";
 import { offset } from "./step.ts";
+import { turningOnto } from "./turn-onto.ts";
 
 /** What an approach truly was; times from the start of the flight, straight between steps of half a second. */
 export interface FlownApproach {
@@ -39,6 +40,7 @@ export interface FlownApproach {
   readonly missed: Seconds | null;
   readonly threshold: Seconds | null;
   readonly lowest: FeetMsl;
+  readonly events: readonly { readonly code: EventCode; readonly time: Seconds }[];
 }
 
 /** Mean radius of the earth, m: the curve that a straight beam rises over, by the parabola. */
@@ -56,6 +58,8 @@ const AHEAD: Seconds = 70;
 /** As for any course: this near to it and this parallel. */
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
+/** Rolled out: the heading so near to what holds the final. */
+const ROLLED_OUT_DEG = 4;
 /** Coming back from an overshoot by this is its end, and nothing is an overshoot so long after the final was joined. */
 const COMING_BACK: NauticalMiles = 0.004;
 const SETTLED: Seconds = 60;
@@ -97,7 +101,9 @@ export function* flyApproach(
     missed: null as Seconds | null,
     threshold: null as Seconds | null,
     lowest: a.altitude,
+    events: [] as { code: EventCode; time: Seconds }[],
   };
+  const note = (code: EventCode) => log.events.push({ code, time: a.time });
   let before: { sight: Sight; altitude: FeetMsl } | null = null;
   let side = 0;
   let steer: Steersman | null = null;
@@ -138,6 +144,16 @@ export function* flyApproach(
     a.trueAirspeed * Math.cos((momentOf(sight).needed * Math.PI) / 180) +
     a.air.steadyEast * Math.sin((sight.course * Math.PI) / 180) +
     a.air.steadyNorth * Math.cos((sight.course * Math.PI) / 180);
+  /** Notes how far past the final it came before the turn onto it was over, or it came back; how much is left to turn. */
+  function overshoot(sight: Sight): TurnDegrees {
+    const toTurn = Math.abs(turnFrom(sight.course + momentOf(sight).needed, a.heading));
+    const past = (-side * sight.across) / METRES_PER_NAUTICAL_MILE;
+    if (turnedBack === null && past > log.overshoot) log.overshoot = past;
+    nearest = Math.max(nearest, past);
+    if (past < nearest - COMING_BACK || toTurn < ROLLED_OUT_DEG) turnedBack ??= a.time;
+    if (log.established !== null && a.time - log.established > SETTLED) turnedBack ??= a.time;
+    return toTurn;
+  }
 
   a.verticalWanted = null;
   a.altitudeWanted = step.fixAltitude;
@@ -150,27 +166,25 @@ export function* flyApproach(
     const cut = direction(runway.course - side * step.join.cut);
     const heading = cut + neededCorrection(a, cut);
     log.interceptDeg = -side * step.join.cut;
-    for (let s = first; s.across * side > -late; s = see()) yield unwrap(a.heading, heading);
+    if (step.join.turn) {
+      const onto = turningOnto(step.join.turn, step.join.cut, chances.pilot, note);
+      for (let s = first; ; s = see()) {
+        const wanted = onto(a, s);
+        if (wanted === null) break;
+        overshoot(s);
+        yield unwrap(a.heading, wanted);
+      }
+      steer = steersman(step.flown, a.time, chances.pilot, note);
+    } else for (let s = first; s.across * side > -late; s = see()) yield unwrap(a.heading, heading);
   }
 
   let phase: "level" | "down" | "flare" = "level";
   for (;;) {
     const sight = see();
     const m = momentOf(sight);
-    const parallel = Math.abs(turnFrom(sight.course + m.needed, a.heading)) < ESTABLISHED_DEG;
-    // the farthest past the final before the aircraft comes back to it
-    const past = (-side * sight.across) / METRES_PER_NAUTICAL_MILE;
-    if (turnedBack === null && past > log.overshoot) log.overshoot = past;
-    nearest = Math.max(nearest, past);
-    // back from it, or rolled out short of the final and moving off again
-    if (past < nearest - COMING_BACK) turnedBack ??= a.time;
-    if (log.established !== null && a.time - log.established > SETTLED) turnedBack ??= a.time;
-    if (!steer) {
-      if (Math.abs(sight.across) < ESTABLISHED_M && parallel) {
-        log.established = a.time;
-        steer = steersman(step.flown, a.time, chances.pilot, () => {});
-      }
-    }
+    const parallel = overshoot(sight) < ESTABLISHED_DEG;
+    if (Math.abs(sight.across) < ESTABLISHED_M && parallel) log.established ??= a.time;
+    if (!steer && log.established !== null) steer = steersman(step.flown, a.time, chances.pilot, note);
     if (sight.distance > NEEDLE_ALONE || held === null)
       held = steer ? steer(m) : joining(m, Math.max(30, step.join.cut));
 

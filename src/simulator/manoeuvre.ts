@@ -29,8 +29,6 @@ export interface Witness {
 
 /** A step is rolled out when the heading is so near, degrees. */
 const ROLLED_OUT = 3;
-/** Of the roll into a turn, seconds: as of every pilot here. */
-const ROLL_LAG = 2.5;
 /** Established: this near to the course and this parallel to it. */
 const ESTABLISHED_M = 150;
 const ESTABLISHED_DEG = 8;
@@ -106,7 +104,7 @@ function flyCourse(step: CourseStep, random: Random, witness: Witness): Manoeuvr
   const look = sightOf(step);
   let steer: Steersman | null = null;
   let wanted: TrueDegrees | null = null;
-  const onto = step.joined && turningOnto(step.joined, step.cut, ROLL_LAG, random, witness.note);
+  const onto = step.joined && turningOnto(step.joined, step.cut, random, witness.note);
   let turning = onto !== undefined;
   return (a) => {
     const sight = look(a.position, a.time);

@@ -1,8 +1,9 @@
-/** A lesson of four courses in which the pilot has one fault, or none: what the telling of causes is measured on. */
+/** A lesson of four courses, or an approach, in which the pilot has one fault, or none: what the telling of causes is measured on. */
 import { destination } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
+import { drawnApproach } from "./approaches.ts";
 import { DRAWN_MODELS, KNOWN_MODELS } from "./models.ts";
 import { atTarno, BELVO, FIXES_YAML, KESTI, TARNO } from "./orsa-vale.ts";
 import type { Scenario } from "./scenario.ts";
@@ -106,3 +107,34 @@ ${FIXES_YAML}exercises:
   - { course: 190, to: TARNO, scale: vor, altitude_ft: 4000 }
 `,
 });
+
+/** On a final the habit comes up so long after it was joined, and the needle says so at so much of its scale. Common practice, no source. */
+const ON_FINAL = { tidyFor: 45, correctsAt: 0.55 } as const;
+/** ... and is chased in shorter swings. */
+const CHASED_ON_FINAL: Habit = { habit: "chases", share: 1, period: 40, cut: 12 };
+
+/** A localizer approach from either side; wind, receiver, heights and speeds drawn anew for every seed. */
+export function oneFaultFinal(fault: Fault, side: 1 | -1): Scenario {
+  const drawn = drawnApproach("landing", undefined, side);
+  const habit = HABITS[fault] ?? TIDY;
+  const flown =
+    habit.habit === "waits" ? { ...habit, ...ON_FINAL } : habit.habit === "chases" ? CHASED_ON_FINAL : habit;
+  const turn = TURNS[fault] ?? IN_TIME;
+  return {
+    ...drawn,
+    name: `one-fault-final-${fault}`,
+    about: `A final; the one fault of the pilot: ${fault.replaceAll("-", " ")}.`,
+    wind: { ...drawn.wind, speed: [8, 30] },
+    // at the height of the final until the way down
+    start: {
+      ...drawn.start,
+      altitude: drawn.script.reduce((h, s) => (s.do === "approach" ? s.fixAltitude : h), 0),
+    },
+    script: [
+      { do: "turn", by: side * 360 },
+      ...drawn.script.map((step) =>
+        step.do === "approach" ? { ...step, flown, join: { ...step.join, turn } } : step,
+      ),
+    ],
+  };
+}

@@ -74,6 +74,9 @@ function trueApproach(flown: FlownApproach, utc: (t: Seconds) => string): TrueAp
     thresholdUtc: maybe(flown.threshold),
     outcome: flown.missed === null ? "landed" : "missed",
     endUtc: utc(flown.end),
+    ...(flown.events.length > 0 && {
+      events: flown.events.map(({ code, time }) => ({ code, utc: utc(time) })),
+    }),
   };
 }
 

@@ -181,6 +181,8 @@ export interface TrueApproach {
   readonly thresholdUtc: string | null;
   readonly outcome: "landed" | "missed";
   readonly endUtc: string;
+  /** What the script made happen on the final; only where there was something. */
+  readonly events?: readonly { readonly code: string; readonly utc: string }[];
 }
 
 export interface Truth {

@@ -21,6 +21,9 @@ export interface TurnOnto {
 /** Rolled out when the heading is so near, degrees. */
 const ROLLED_OUT: AngleSize = 3;
 
+/** Of the roll into a turn, seconds: as of every pilot here. */
+export const ROLL_LAG: Seconds = 2.5;
+
 /** A turn is over by then, however the heading wanders. A cut of 45 degrees takes 18 s at standard rate. */
 const LONGEST_TURN: Seconds = 30;
 
@@ -35,7 +38,6 @@ function displaced(a: Aircraft, turn: AngleSize, rollLag: Seconds): Metres {
 export function turningOnto(
   joined: TurnOnto,
   cut: AngleSize,
-  rollLag: Seconds,
   random: Random,
   note: Note,
 ): (a: Aircraft, sight: Sight) => TrueDegrees | null {
@@ -51,7 +53,7 @@ export function turningOnto(
     const track = sight.course - side * cut;
     if (phase === "cutting") {
       const closing = a.trueAirspeed * METRES_PER_SECOND_PER_KNOT * sinDeg(cut);
-      if (side * sight.across > displaced(a, cut, rollLag) - closing * late)
+      if (side * sight.across > displaced(a, cut, ROLL_LAG) - closing * late)
         return track + neededCorrection(a, track);
       phase = "turning";
       since = a.time;

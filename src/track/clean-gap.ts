@@ -1,11 +1,7 @@
 /** Gaps in the recording: noted, nothing is left out. */
+import { silenceLimit } from "../quantity/silence.ts";
 import type { CleanFinding } from "./clean-finding.ts";
 import type { Track } from "./track.ts";
-
-/** Seconds: shorter silences are a receiver's breathing. Tuned, no source. */
-const LEAST_GAP_S = 15;
-/** Times the log's median interval. Tuned, no source. */
-const GAP_OF_MEDIAN = 5;
 
 /** Steps between kept points longer than 15 s and five times the median interval; a row is the first after its gap. */
 export function findGaps(track: Track, keep: Uint8Array): CleanFinding {
@@ -20,8 +16,7 @@ export function findGaps(track: Track, keep: Uint8Array): CleanFinding {
     }
     last = i;
   }
-  const median = [...steps].sort((a, b) => a - b)[steps.length >> 1] ?? 0;
-  const limit = Math.max(LEAST_GAP_S, GAP_OF_MEDIAN * median);
+  const limit = silenceLimit(Float64Array.from(steps));
   const gaps = rows.filter((_, k) => steps[k]! > limit);
   const longest = steps.reduce((a, b) => Math.max(a, b), 0);
   return {

@@ -1,7 +1,14 @@
 /** The door of the track wing: the recorded flight cleaned, its smoothed motion, and its straights and turns. */
 export type { AgainstCourse } from "./against-course.ts";
 export { airborneRows } from "./airborne.ts";
-export { boundaryBetween } from "./boundary.ts";
+export {
+  type CausedExcursion,
+  type Correction,
+  causeFindings,
+  causesOf,
+  windCause,
+  worstCauses,
+} from "./cause.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type DescentFound, descentBefore } from "./descent.ts";
 export { type AlongLine, type ExcursionRows, findExcursions } from "./excursion.ts";
@@ -21,6 +28,7 @@ export {
   type Intercept,
   measureIntercept,
 } from "./intercept.ts";
+export { arrivedRow, findJoining, type Joining, joiningRecord, turnedFindings } from "./joining.ts";
 export { findLegs } from "./legs.ts";
 export { passageRow } from "./passage.ts";
 export { pathLength } from "./path-length.ts";

@@ -10,6 +10,7 @@ import type {
 } from "../quantity/units.ts";
 import { median } from "../quantity/weigh.ts";
 import type { AgainstCourse } from "./against-course.ts";
+import { steadyFrom } from "./steady.ts";
 
 /** Established: needle within half scale. ICAO wording quoted in FAA-H-8261-1, p. 4-6 ("within half full scale deflection"). */
 export const ESTABLISHED_NEEDLE: Share = 0.5;
@@ -28,6 +29,8 @@ const OVERSHOOT_WITHIN: Seconds = 60;
 
 /** Moving back by this, past the course or short of it, the intercept is over. Chosen: over a receiver’s noise, under any cut. */
 const COMING_BACK: NauticalMiles = 0.004;
+/** Still closing by more than this, the aircraft is on its way onto the course. Tuned: twice the wander. */
+export const CLOSING: AngleSize = 4;
 
 export interface Intercept {
   readonly startUtc: string;
@@ -94,7 +97,7 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
     angleDeg: angle,
     startCrossTrackNm: rows.crossTrackNm[start]!,
     joinedUtc: utcText(rows.timeMs[joined]!),
-    overshootNm: overshoot(rows, last, joined, side),
+    overshootNm: overshoot(rows, last, joined, side, Math.abs(angle)),
   };
 }
 
@@ -107,14 +110,33 @@ function heldSteady(rows: AgainstCourse, start: number, last: number): boolean {
   return seconds >= STEADY_FOR;
 }
 
-/** The farthest past the course before coming back to it, NM, never negative; rolled out short of it and moving off again, what comes later is not of the intercept. */
-function overshoot(rows: AgainstCourse, from: number, joined: number, side: number): number {
+/**
+ * Whether the turn off a cut has ended at a row, however well: the track steady, by less than half of the cut toward the
+ * course and beyond.
+ */
+export function rolledOut(rows: AgainstCourse, row: number, side: number, cut: AngleSize): boolean {
+  return -rows.trackErrorDeg[row]! * side <= cut / 2 && steadyFrom(rows, row);
+}
+
+/**
+ * The farthest past the course before coming back to it, NM, never negative. Rolled out past it, or short of it and
+ * moving off again, what comes later is not of the intercept but how the course was kept.
+ */
+function overshoot(
+  rows: AgainstCourse,
+  from: number,
+  joined: number,
+  side: number,
+  cut: AngleSize,
+): NauticalMiles {
   const until = rows.timeMs[joined]! + OVERSHOOT_WITHIN * 1000;
   let farthest = Number.NEGATIVE_INFINITY;
   for (let i = from; i < rows.length && rows.timeMs[i]! <= until; i++) {
     const beyond = -rows.crossTrackNm[i]! * side;
     farthest = Math.max(farthest, beyond);
     if (beyond < farthest - COMING_BACK) break;
+    const onItsWay = beyond < 0 && -rows.trackErrorDeg[i]! * side > CLOSING;
+    if (!onItsWay && rolledOut(rows, i, side, cut)) break;
   }
   return Math.max(0, farthest);
 }

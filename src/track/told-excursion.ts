@@ -1,7 +1,8 @@
 /** Which excursions are spoken of, and what is said of one: of a course, an arc or a final alike. */
 import { direction } from "../quantity/angle.ts";
+import { magneticCourse, type VariationUsed } from "../quantity/magnetic.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { MagneticDegrees, Seconds, TrueDegrees } from "../quantity/units.ts";
+import type { Seconds } from "../quantity/units.ts";
 import type { ExcursionRows } from "./excursion.ts";
 
 /** Excursions shorter than this belong to the chase that they are part of. Half of the longest chasing period. */
@@ -29,12 +30,12 @@ export function toldExcursions<E extends ExcursionRows>(
     .sort((a, b) => Math.abs(b.record.worstNeedle) - Math.abs(a.record.worstNeedle));
 }
 
-/** What a sentence of an excursion says. `magnetic`: null where no variation is known. */
+/** What a sentence of an excursion says. */
 export function excursionFinding(
   code: string,
   rows: Times,
   e: ExcursionRows,
-  magnetic: (direction: TrueDegrees) => MagneticDegrees | null,
+  variation: VariationUsed,
 ): Finding {
   const { record } = e;
   const course = direction(record.trackTrueDeg - record.trackErrorDeg);
@@ -44,16 +45,20 @@ export function excursionFinding(
       side: record.side,
       degrees: Math.abs(record.trackErrorDeg),
       trackTrueDeg: record.trackTrueDeg,
-      trackMagneticDeg: magnetic(record.trackTrueDeg),
+      trackMagneticDeg: magneticCourse(record.trackTrueDeg, variation),
       courseTrueDeg: course,
-      courseMagneticDeg: magnetic(course),
+      courseMagneticDeg: magneticCourse(course, variation),
       silentS: record.silentS,
       leadS: record.leadS,
+      unseenS: record.silence?.seconds ?? null,
       driftS: driftSeconds(rows, e),
       quarterReached: record.quarterUtc !== null,
       worstNeedle: Math.abs(record.worstNeedle),
       worstNm: record.worstCrossTrackNm,
     },
-    evidence: { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc },
+    evidence: {
+      fromUtc: record.trackOffUtc,
+      toUtc: record.correctedUtc ?? record.silence?.fromUtc ?? record.worstUtc,
+    },
   };
 }

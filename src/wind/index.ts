@@ -2,8 +2,14 @@
 export { trueOverEquivalent } from "./atmosphere.ts";
 export { type WindAtHeight, windByHeight } from "./by-height.ts";
 export { circleOfThree, fitCircle, fromThreeHeadings, type VelocityCircle } from "./circle.ts";
+export {
+  type CorrectionMeasured,
+  type HeadedRows,
+  measureCorrection,
+  neededCorrection,
+} from "./correction.ts";
 export { estimateWind, type WindPriors } from "./estimate.ts";
-export { windOver } from "./fact.ts";
+export { knownAlongOnly, windOver } from "./fact.ts";
 export { type MeasuredAir, measuredAir } from "./measured.ts";
 export {
   type AirVector,

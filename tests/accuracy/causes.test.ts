@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { FAULTS } from "../../src/simulator/index.ts";
 import { meterCauses } from "./causes.ts";
+import { meterFinalCauses } from "./final-causes.ts";
 import { meterArcLeads, meterFinalLeads } from "./line-leads.ts";
 
 /** Never used for tuning. */
@@ -29,6 +30,22 @@ describe("simulated pilots with one fault each, in wind of 8 to 30 kt, unseen se
     expect(missed).toBeLessThanOrEqual(1);
     expect(within(correctionS) / correctionS.length).toBeGreaterThanOrEqual(0.9);
     expect(within(leadS) / leadS.length).toBeGreaterThanOrEqual(0.9);
+  });
+});
+
+describe("simulated finals with one fault each, in wind of 8 to 30 kt, unseen seeds", () => {
+  const { tellings, notFound } = meterFinalCauses(FIRST_SEED, 3 * FLIGHTS);
+  it("every final is found on its flight", () => expect(notFound).toBe(0));
+  it.each(FAULTS.filter((fault) => fault !== "none"))("%s is told first", (fault) => {
+    const { flown, right, instead } = tellings[fault];
+    expect(flown, "finals on which it went far enough").toBeGreaterThanOrEqual(FLIGHTS);
+    // of a dozen, one may be told otherwise: the big run is held to 95 %
+    expect(flown - right, JSON.stringify(instead)).toBeLessThanOrEqual(1);
+  });
+  it("a pilot without a fault is not blamed", () => {
+    const { flown, right, instead } = tellings.none;
+    expect(flown).toBe(3 * FLIGHTS);
+    expect(right, JSON.stringify(instead)).toBe(flown);
   });
 });
 

@@ -3,24 +3,17 @@ import { readBrief, resolveBrief } from "../../src/brief/index.ts";
 import type { CourseFacts } from "../../src/course/facts.ts";
 import { measureCourse } from "../../src/course/index.ts";
 import { matchExercises } from "../../src/match/index.ts";
-import { cosDeg, directionOf, sinDeg, turnFrom } from "../../src/quantity/angle.ts";
-import {
-  FAULTS,
-  type Fault,
-  fly,
-  oneFault,
-  type SimulatedFlight,
-  type TrueColumns,
-} from "../../src/simulator/index.ts";
+import type { Cause } from "../../src/quantity/excursion-record.ts";
+import { FAULTS, type Fault, fly, oneFault, type SimulatedFlight } from "../../src/simulator/index.ts";
 import type { TrueEvent, TrueExercise } from "../../src/simulator/truth.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
-import { TRACK_OFF, trueTrackOff } from "./true-lead.ts";
+import { TRACK_OFF, trueError, trueTrackOff } from "./true-lead.ts";
 
 /** A wind that needs less is no fault to leave alone: the track stays within hand-flown wander. */
-const LEAST_NEED = 4;
+export const LEAST_NEED = 4;
 /** A heading so near to the course is on it, degrees: 2, and what the heading wanders and the wind changes. */
-const ON_THE_COURSE = 4;
+export const ON_THE_COURSE = 4;
 /** What was flown is a fault from here on, NM: as far as a pilot would be told of it. */
 const LEAST_OFF = 0.1;
 /** A turn that ends nearer was no fault in that wind. */
@@ -32,6 +25,17 @@ export interface Telling {
   right: number;
   /** What was told instead, and how often. */
   readonly instead: Record<string, number>;
+}
+
+export const noTellings = (): Record<Fault, Telling> =>
+  Object.fromEntries(
+    FAULTS.map((fault) => [fault, { flown: 0, right: 0, instead: {} }]),
+  ) as unknown as Record<Fault, Telling>;
+
+export function tally(telling: Telling, is: Fault, says: string): void {
+  telling.flown++;
+  if (says === is) telling.right++;
+  else telling.instead[says] = (telling.instead[says] ?? 0) + 1;
 }
 
 export interface Leads {
@@ -80,22 +84,10 @@ function trueFault(fault: Fault, exercise: TrueExercise): Fault | null {
 }
 
 /** The fault that the facts name first; too little correction is the wind left uncorrected, in part. */
-function told({ causes }: Pick<CourseFacts, "causes">): string {
+export function told(causes: readonly Cause[]): string {
   const first = causes[0]?.cause ?? "none";
   return first === "under-corrected" ? "wind-uncorrected" : first;
 }
-
-/** Track less course of the true flight, degrees, at a second. */
-const trueError =
-  ({ heading, trueAirspeed, airEast, airNorth }: TrueColumns, course: number) =>
-  (i: number) =>
-    turnFrom(
-      course,
-      directionOf(
-        trueAirspeed[i]! * sinDeg(heading[i]!) + airEast[i]!,
-        trueAirspeed[i]! * cosDeg(heading[i]!) + airNorth[i]!,
-      ),
-    );
 
 function meterLead(
   leads: Leads,
@@ -122,15 +114,18 @@ function meterLead(
   leads.correctionS.push(late);
   const second = (t: number) => Math.round((t - Date.parse(truth.startUtc)) / 1000);
   const lead =
-    second(to) - trueTrackOff(trueError(columns, exercise.courseTrueDeg), second(from), second(to));
+    second(to) -
+    trueTrackOff(
+      trueError(columns, () => exercise.courseTrueDeg),
+      second(from),
+      second(to),
+    );
   leads.leadS.push(found.leadS! - lead);
   leads.errorDeg.push(error);
 }
 
 export function meterCauses(first: number, flights: number, faults: readonly Fault[] = FAULTS): CauseReport {
-  const tellings = Object.fromEntries(
-    FAULTS.map((fault) => [fault, { flown: 0, right: 0, instead: {} }]),
-  ) as unknown as Record<Fault, Telling>;
+  const tellings = noTellings();
   const leads: Leads = { correctionS: [], leadS: [], errorDeg: [], missed: 0 };
   const report = { tellings, leads, notFound: 0 };
   for (const fault of faults) {
@@ -153,11 +148,7 @@ export function meterCauses(first: number, flights: number, faults: readonly Fau
           return;
         }
         const { facts } = measureCourse({ exercise, path: motion, span, motion, wind });
-        const telling = tellings[is];
-        telling.flown++;
-        const says = told(facts);
-        if (says === is) telling.right++;
-        else telling.instead[says] = (telling.instead[says] ?? 0) + 1;
+        tally(tellings[is], is, told(facts.causes));
         meterLead(leads, flown, facts, flight);
       });
     }

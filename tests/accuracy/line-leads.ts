@@ -6,17 +6,17 @@ import { readBrief, resolveBrief } from "../../src/brief/index.ts";
 import { measureArc } from "../../src/course/index.ts";
 import { inverse } from "../../src/geodesy/index.ts";
 import { matchExercises } from "../../src/match/index.ts";
-import { cosDeg, directionOf, sinDeg, turnFrom } from "../../src/quantity/angle.ts";
+import { turnFrom } from "../../src/quantity/angle.ts";
 import { drawnApproach } from "../../src/simulator/approaches.ts";
 import { fly, type Scenario, scenarioNamed, type TrueColumns } from "../../src/simulator/index.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
-import { TRACK_OFF, trueTrackOff } from "./true-lead.ts";
+import { trueFinal } from "../support/true-final.ts";
+import { TRACK_OFF, trueError, trueTrackOff } from "./true-lead.ts";
 
 /** The habit is given up, and the correction begun, at so many miles off an arc, and at so much of the scale on a final. */
 const CORRECTS = { arc: 0.8, final: 0.45 } as const;
 /** On a final the heading is let go so long after it was established, seconds. */
 const TIDY_FOR = 45;
-const DEGREES = 180 / Math.PI;
 
 export interface LineLeads {
   /** Found less true, seconds: of the first correction, and of the lead. */
@@ -66,11 +66,7 @@ function meterOne(
   let corrected = Math.ceil(at.letGo);
   while (corrected <= at.until && Math.abs(line(corrected).off) < at.corrects) corrected++;
   if (corrected > at.until) return; // this wind never carried it so far
-  const error = (i: number) => {
-    const east = columns.trueAirspeed[i]! * sinDeg(columns.heading[i]!) + columns.airEast[i]!;
-    const north = columns.trueAirspeed[i]! * cosDeg(columns.heading[i]!) + columns.airNorth[i]!;
-    return turnFrom(line(i).direction, directionOf(east, north));
-  };
+  const error = trueError(columns, (i) => line(i).direction);
   const off = trueTrackOff(
     error,
     Math.ceil(at.letGo),
@@ -155,16 +151,9 @@ export function meterFinalLeads(first: number, flights: number): LineLeads {
         if (findings.some(({ code }) => code === "final-track-off")) leads.blamed++;
         continue;
       }
-      const [latitude, longitude] = facts.runway.threshold;
       const direction = facts.finalCourseTrueDeg;
-      const line: TrueLine = (k) => {
-        const place = { latitude: columns.latitude[k]!, longitude: columns.longitude[k]! };
-        const { distance, azimuthAtStart } = inverse({ latitude, longitude }, place);
-        const aside = azimuthAtStart - direction;
-        // the brief's antenna stands 6,500 ft past the threshold: 3 degrees to either side
-        const away = -distance * cosDeg(aside) + 6500 * 0.3048;
-        return { off: (Math.atan2(distance * sinDeg(aside), away) * DEGREES) / 3, direction };
-      };
+      const final = trueFinal(columns, facts.runway.threshold, direction);
+      const line: TrueLine = (k) => ({ off: final(k).needle, direction });
       const { time: start } = scenario.start;
       const second = (utc: string) => (Date.parse(utc) - start) / 1000;
       const { establishedUtc } = rest.truth.approaches![0]!;

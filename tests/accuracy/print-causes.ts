@@ -1,6 +1,7 @@
 /** The big run of causes and leads, `npm run accuracy -- --causes`: unseen seeds. */
-import { FAULTS } from "../../src/simulator/index.ts";
-import { meterCauses } from "./causes.ts";
+import { FAULTS, type Fault } from "../../src/simulator/index.ts";
+import { meterCauses, type Telling } from "./causes.ts";
+import { meterFinalCauses } from "./final-causes.ts";
 import { type LineLeads, meterArcLeads, meterFinalLeads } from "./line-leads.ts";
 
 /** Seeds from here on are never used for tuning; those below 1,000 are. */
@@ -13,15 +14,7 @@ export function printCauses(flights: number, write: (line: string) => void, firs
     `${flights} flights of four courses for each fault; the cause named first against the pilot's one fault`,
   );
   const { tellings, leads, notFound } = meterCauses(first, flights);
-  write("| fault | courses | right | told instead |");
-  write("|---|---|---|---|");
-  for (const fault of FAULTS) {
-    const { flown, right, instead } = tellings[fault];
-    const others = Object.entries(instead).sort((a, b) => b[1] - a[1]);
-    write(
-      `| ${fault} | ${flown} | ${percent(right, flown)} | ${others.map(([c, n]) => `${c} ${n}`).join(", ")} |`,
-    );
-  }
+  printTellings("courses", tellings, write);
   if (notFound > 0) write(`${notFound} courses were not found on their flight`);
   write("");
   write(`scripted corrections: ${leads.correctionS.length} found, ${leads.missed} not`);
@@ -42,8 +35,30 @@ export function printCauses(flights: number, write: (line: string) => void, firs
       `| ${from} to ${to} | ${of} | ${percent(within(leads.correctionS), of)} | ${percent(within(leads.leadS), of)} | ${worst.toFixed(0)} |`,
     );
   }
+  write("");
+  write(`${flights} finals for each fault, after a full turn in their air`);
+  const finals = meterFinalCauses(first, flights);
+  printTellings("finals", finals.tellings, write);
+  if (finals.notFound > 0) write(`${finals.notFound} finals were not found on their flight`);
+  write("");
   printLineLeads("arcs, by distance", meterArcLeads(first, flights), write);
   printLineLeads("finals", meterFinalLeads(first, flights), write);
+}
+
+function printTellings(
+  of: string,
+  tellings: Readonly<Record<Fault, Telling>>,
+  write: (line: string) => void,
+): void {
+  write(`| fault | ${of} | right | told instead |`);
+  write("|---|---|---|---|");
+  for (const fault of FAULTS) {
+    const { flown, right, instead } = tellings[fault];
+    const others = Object.entries(instead).sort((a, b) => b[1] - a[1]);
+    write(
+      `| ${fault} | ${flown} | ${percent(right, flown)} | ${others.map(([c, n]) => `${c} ${n}`).join(", ")} |`,
+    );
+  }
 }
 
 function printLineLeads(line: string, leads: LineLeads, write: (line: string) => void): void {

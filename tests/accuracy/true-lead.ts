@@ -1,5 +1,20 @@
 /** The lead as it truly was: from when the true track passed the threshold for good to the correction. */
 
+import { cosDeg, directionOf, sinDeg, turnFrom } from "../../src/quantity/angle.ts";
+import type { TrueColumns } from "../../src/simulator/index.ts";
+
+/** Track less line of the true flight at a second, degrees right. `line`: its direction there. */
+export const trueError =
+  ({ heading, trueAirspeed, airEast, airNorth }: TrueColumns, line: (second: number) => number) =>
+  (i: number): number =>
+    turnFrom(
+      line(i),
+      directionOf(
+        trueAirspeed[i]! * sinDeg(heading[i]!) + airEast[i]!,
+        trueAirspeed[i]! * cosDeg(heading[i]!) + airNorth[i]!,
+      ),
+    );
+
 /** The track is off from here, degrees, as the facts count it. */
 export const TRACK_OFF = 3;
 /** Wander may have turned the track off already when the heading is let go, seconds. */

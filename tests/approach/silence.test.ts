@@ -90,3 +90,78 @@ it("over the final fix in a silence, the height has the doubt of what the silenc
   near(silent.altitude95Ft! - seen.altitude95Ft!, 8.333 * (42 / 2 - 5), 8, "ft");
   near(silent.altimeter95Ft! - seen.altimeter95Ft!, 8.333 * (42 / 2 - 5), 8, "ft");
 });
+
+/** Off a height and back within some seconds, at 500 ft/min (or what the aircraft did beside the silence), reached in 5 s. */
+const strayed = (s: number, fpm = 500) => (fpm / 60) * (s / 2 - 5);
+
+it("a threshold passed in a silence: its height has the doubt of that, and no ground speed is told", () => {
+  const rows = straightIn(9, () => 0, beam);
+  const [seen, silent] = [rows, without(rows, 0.6, -0.4)].map((shown) => measured(approachTo(FIELD), shown));
+  expect([seen!.facts.landing!.silence, seen!.facts.landing!.threshold95Ft]).toEqual([undefined, undefined]);
+  near(seen!.facts.landing!.groundSpeedKt!, 90, 1, "kt");
+  const landing = silent!.facts.landing!;
+  approachFactsSchema.parse(JSON.parse(JSON.stringify(silent!.facts)));
+  // a nautical mile at 90 kt, and the roll's slowing
+  near(landing.silence!.fromNm, 0.6, 0.03, "NM");
+  near(landing.silence!.toNm, -0.4, 0.03, "NM");
+  expect(landing.groundSpeedKt).toBeNull();
+  expect(landing.threshold95Ft!).toBeGreaterThan(strayed(landing.silence!.seconds));
+  expect(Math.abs(landing.thresholdFt! - 50)).toBeLessThan(landing.threshold95Ft!);
+  expect(silent!.findings.map((f) => f.code)).toContain("gap-in-exercise");
+});
+
+it("a decision altitude passed in a silence is told between which distances, and the needle until then has its bound", () => {
+  const rows = straightIn(9, () => 0, beam);
+  const { facts } = measured(approachTo(FIELD), without(rows, 1.0, 0.2));
+  const { minimum } = facts;
+  expect([minimum!.passedUtc, minimum!.passedNm]).toEqual([null, null]);
+  near(minimum!.passedIn!.fromNm, 1, 0.03, "NM");
+  near(minimum!.passedIn!.toNm, 0.2, 0.03, "NM");
+  // 200 ft over the threshold lies half a mile before it on 3 degrees
+  near(facts.judged.toNm, 1, 0.03, "NM");
+  expect(facts.judged.ends).toBe("log-silent");
+  expect(facts.needle.unseen!.most).toBeGreaterThan(0.5);
+  const needle = gradeApproach(facts, us).find((v) => v.criterion === "approach-needle")!;
+  expect([needle.verdict, needle.reason]).toEqual(["cannot tell", "log-silent"]);
+});
+
+it("what was off only after a minimum that was passed in a silence is not judged", () => {
+  // on the final to the minimum half a mile out; at the runway itself 0.06 NM aside, most of a scale
+  const rows = straightIn(9, (b) => (b < 0.2 ? 0.06 : 0), beam);
+  const { facts } = measured(approachTo(FIELD), without(rows, 1.0, 0.15));
+  near(facts.needle.max, 0, 0.1, "of full scale");
+});
+
+it("a climb begun in a silence is told between which distances, its height with what that hides, its rate by what was seen", () => {
+  // down to 200 ft at half a mile, and up at 600 ft a mile, 900 ft/min at 90 kt
+  const rows = straightIn(
+    9,
+    () => 0,
+    (b) => (b < 0.5 ? beam(0.5) + (0.5 - b) * 600 : beam(b)),
+    { roll: false, to: -3 },
+  );
+  const [seen, silent] = [rows, without(rows, 0.9, 0.1)].map(
+    (shown) => measured(approachTo(FIELD), shown).facts.missed!,
+  );
+  near(seen!.distanceNm, 0.5, 0.1, "NM");
+  expect(seen!.silence).toBeUndefined();
+  near(silent!.silence!.fromNm, 0.9, 0.03, "NM");
+  near(silent!.silence!.toNm, 0.1, 0.03, "NM");
+  near(silent!.climbFpm, 900, 30, "ft/min");
+  // straight between 334 ft and 449 ft, while it was at 208 ft
+  expect(Math.abs(silent!.altitudeFt - FIELD.elevation - beam(0.5))).toBeLessThan(silent!.altimeter95Ft!);
+  near(silent!.altimeter95Ft! - seen!.altimeter95Ft!, strayed(silent!.silence!.seconds, 900), 25, "ft");
+});
+
+it("a step-down passed in a silence is not told from between the points", () => {
+  const steps = approachTo(FIELD, {
+    stepDowns: [{ name: "STEP", distance: 3, altitude: FIELD.elevation + 900 }],
+  });
+  const rows = straightIn(9, () => 0, beam);
+  const stepOf = (shown: readonly Row[]) => measured(steps, shown).facts.stepDowns[0]!;
+  near(stepOf(rows).passedFt!, FIELD.elevation + beam(3), 5, "ft");
+  const silent = stepOf(without(rows, 3.5, 2.5));
+  expect(silent.passedFt).toBeNull();
+  near(silent.silence!.seconds, 41, 1.5, "s");
+  near(silent.lowestFt!, FIELD.elevation + beam(3.5), 12, "ft");
+});

@@ -40,7 +40,7 @@ describe("variation east is least, west is best (common practice, no source)", (
     const course = courseOf("course: 218T, to: EAST");
     expect(course.course.azimuth).toBe(218);
     expect(course.magnetic).toBe(208);
-    expect(course.variation).toEqual({ degrees: 10, from: "written-true", model: null });
+    expect(course.variation).toMatchObject({ degrees: 10, from: "written-true", model: null });
   });
 });
 

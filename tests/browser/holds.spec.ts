@@ -1,30 +1,15 @@
 /** Holds on the page: a sample with its laps as the document has them, the moment replayed, and the panel for the next one. */
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { parse } from "yaml";
 import type { DebriefDocument } from "../../src/index.ts";
 import { legible } from "./legible.ts";
-import { launch, openSample, sampleFile, saved, type Watched, watchedPage } from "./page.ts";
+import { openSample, pagesOfOneBrowser, sampleFile, saved } from "./page.ts";
+
+const on = pagesOfOneBrowser();
 
 const NAME = "hold-outbound-flown-parallel";
 const TITLE = "A hold, outbound flown parallel";
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-
-async function on(work: (watched: Watched) => Promise<void>, options = {}): Promise<void> {
-  const watched = await watchedPage(browser, options);
-  try {
-    await work(watched);
-    expect(watched.elsewhere, "requests that left the local server").toEqual([]);
-    expect(watched.trouble, "console errors and broken policies").toEqual([]);
-  } finally {
-    await watched.close();
-  }
-}
 
 const savedDocument = async (page: Page): Promise<DebriefDocument> =>
   JSON.parse((await saved(page, "document (JSON)")).text);

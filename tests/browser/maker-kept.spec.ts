@@ -1,19 +1,11 @@
 /** What the maker keeps and takes up again: briefs as files and templates, lists of points, what is half typed. */
-import type { Browser, BrowserContextOptions } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { flyScenario } from "../../src/simulator/index.ts";
 import { HOLD, maker, openLog, openMaker, sheetSays } from "./maker.ts";
-import { drop, launch, onPage, openSample, sampleFile, saved, sheetStands, type Watched } from "./page.ts";
+import { drop, openSample, pagesOfOneBrowser, sampleFile, saved, sheetStands } from "./page.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-
-const on = (work: (watched: Watched) => Promise<void>, options: BrowserContextOptions = {}) =>
-  onPage(browser, work, options);
+const on = pagesOfOneBrowser();
 
 test("the brief is saved as YAML and loaded again; kept as a template it serves another flight, after a reload", () =>
   on(async ({ page }) => {

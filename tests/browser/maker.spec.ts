@@ -1,18 +1,10 @@
 /** A brief is made on the page: from nothing but a log to a graded sheet, with everything typed checked as it is typed. */
-import type { Browser, BrowserContextOptions } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { legible } from "./legible.ts";
 import { clickTarno, HOLD, lineUp, maker, openLog, openMaker, sheetSays } from "./maker.ts";
-import { launch, onPage, openSample, sheetStands, type Watched } from "./page.ts";
+import { openSample, pagesOfOneBrowser, sheetStands } from "./page.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-
-const on = (work: (watched: Watched) => Promise<void>, options: BrowserContextOptions = {}) =>
-  onPage(browser, work, options);
+const on = pagesOfOneBrowser();
 
 test("from an empty logbook, a log and the knowledge of one course and one hold to a graded sheet, in under three minutes", () =>
   on(async ({ page }) => {

@@ -1,34 +1,10 @@
 /** Files and samples become a sheet; what cannot be used is said, and the page stays usable. */
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { parse } from "yaml";
-import {
-  drop,
-  launch,
-  openSample,
-  sampleFile,
-  saved,
-  sheetStands,
-  type Watched,
-  watchedPage,
-} from "./page.ts";
+import { drop, openSample, pagesOfOneBrowser, sampleFile, saved, sheetStands } from "./page.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-
-async function on(work: (watched: Watched) => Promise<void>): Promise<void> {
-  const watched = await watchedPage(browser);
-  try {
-    await work(watched);
-    expect(watched.elsewhere, "requests that left the local server").toEqual([]);
-    expect(watched.trouble, "console errors and broken policies").toEqual([]);
-  } finally {
-    await watched.close();
-  }
-}
+const on = pagesOfOneBrowser();
 
 const SAMPLES = [
   ["calm-and-tidy", "Calm and tidy"],

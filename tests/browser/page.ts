@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { expect, inject } from "vitest";
+import { afterAll, beforeAll, expect, inject } from "vitest";
 
 /** The one browser of all tests; closing it closes only what was opened here. */
 export const launch = (): Promise<Browser> => chromium.connect(inject("browser"));
@@ -80,6 +80,17 @@ export async function onPage(
   } finally {
     await watched.close();
   }
+}
+
+/** One browser for the tests of a file, and what works on a page of it as `onPage` does. */
+export function pagesOfOneBrowser() {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+  return (work: (watched: Watched) => Promise<void>, options: BrowserContextOptions = {}) =>
+    onPage(browser, work, options);
 }
 
 export interface Given {

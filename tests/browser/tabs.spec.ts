@@ -1,15 +1,10 @@
 /** Two tabs on one logbook, and on one sheet. */
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { addMany, allStand, anotherTab, rows, said } from "./logbook.ts";
-import { launch, onPage, openSample, sheetStands, type Watched } from "./page.ts";
+import { openSample, pagesOfOneBrowser, sheetStands } from "./page.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
-const on = (work: (watched: Watched) => Promise<void>) => onPage(browser, work);
+const on = pagesOfOneBrowser();
 
 test("two tabs: a change in one is seen in the other", () =>
   on(async (watched) => {

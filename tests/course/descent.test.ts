@@ -3,6 +3,7 @@ import type { DescentExercise } from "../../src/brief/brief.ts";
 import { readBrief, resolveBrief } from "../../src/brief/index.ts";
 import { type DescentMeasured, measureDescent } from "../../src/course/index.ts";
 import { destination } from "../../src/geodesy/index.ts";
+import { gradeDescent, standardNamed } from "../../src/grade/index.ts";
 import { matchExercises } from "../../src/match/index.ts";
 import { fly, scenarioNamed } from "../../src/simulator/index.ts";
 import type { TrueDescent } from "../../src/simulator/truth.ts";
@@ -25,21 +26,33 @@ const exerciseAt = (latitude: number, longitude: number, to: number, before: num
   before,
 });
 
+/** What the log has; silent between two distances to go to the point. */
+interface Shown {
+  readonly timed?: boolean;
+  readonly height?: boolean;
+  readonly silentNm?: readonly [number, number];
+}
+
 /** At 120 kt from 15 NM straight over the fix, level until so many miles to go to the point, then down at a rate. */
 function flyDown(
   exercise: DescentExercise,
   from: number,
   beginToGoNm: number,
   fpm: number,
-  { timed = true, height = true } = {},
+  { timed = true, height = true, silentNm = [0, 0] }: Shown = {},
 ): DescentMeasured {
   const places: { latitude: number; longitude: number }[] = [];
   const heights: number[] = [];
+  const times: number[] = [];
   let altitude = from;
   for (let i = 0; i < 520; i++) {
     const toFix = 15 - i / 30;
-    places.push(destination(exercise.fix, toFix >= 0 ? 270 : 90, Math.abs(toFix) * NM));
-    heights.push(height ? altitude : Number.NaN);
+    const toGo = toFix - exercise.before;
+    if (!(toGo < silentNm[0] && toGo > silentNm[1])) {
+      places.push(destination(exercise.fix, toFix >= 0 ? 270 : 90, Math.abs(toFix) * NM));
+      heights.push(height ? altitude : Number.NaN);
+      times.push(timed ? START + i * 1000 : Number.NaN);
+    }
     if (toFix - exercise.before <= beginToGoNm && altitude > exercise.toAltitude)
       altitude = Math.max(exercise.toAltitude, altitude - fpm / 60);
   }
@@ -47,7 +60,7 @@ function flyDown(
     name: "by ruler",
     kind: "simulated",
     length: places.length,
-    time: Float64Array.from(places, (_, i) => (timed ? START + i * 1000 : Number.NaN)),
+    time: Float64Array.from(times),
     latitude: Float64Array.from(places, (p) => p.latitude),
     longitude: Float64Array.from(places, (p) => p.longitude),
     altitude: Float64Array.from(heights),
@@ -112,6 +125,48 @@ describe("arithmetic of a descent: 120 kt, 4,000 to 2,000 ft", () => {
     const { facts, findings } = flyDown(exercise, 4000, -1, 500);
     expect(facts.began).toBeNull();
     expect(findings.map((f) => f.code)).toEqual(["descent-not-begun", "descent-crossed-high"]);
+  });
+
+  it("where the log is silent over the point its height has the doubt of that, and the rate is of what was seen", () => {
+    // level at 2,000 ft from the point on; 60 s of silence about it: 1 NM on either side
+    const [seen, silent] = [{}, { silentNm: [1.01, -0.99] as const }].map((shown) =>
+      flyDown(exercise, 4000, 8, 500, shown),
+    ) as [DescentMeasured, DescentMeasured];
+    near(silent.facts.crossing!.silentS!, 61, 1.5, "s");
+    // 500 ft/min off and back, reached in 5 s: 8.33 ft/s times half of 61 s less 5 s
+    const widened = silent.facts.crossing!.doubt95Ft - seen.facts.crossing!.doubt95Ft;
+    near(widened, 8.333 * (61 / 2 - 5), 12, "ft");
+    expect(seen.facts.crossing!.silentS ?? null).toBeNull();
+    near(silent.facts.flown!.meanDownFpm!, 500, 8, "ft/min");
+    near(silent.facts.flown!.distanceNm, 7, 0.1, "NM");
+    near(silent.facts.reached!.silence!.earliestToGoNm, 1, 0.05, "NM");
+    near(silent.facts.reached!.toGoNm, -1, 0.05, "NM");
+    expect(silent.findings[0]!.facts.sure).toBe(false);
+    expect(silent.findings.map((f) => f.code)).toEqual(["descent-crossed-high", "gap-in-exercise"]);
+    const verdict = gradeDescent(silent.facts, standardNamed("instrument-rating-us")!)[0]!;
+    expect([verdict.verdict, verdict.reason]).toEqual(["cannot tell", "passed-in-silence"]);
+  });
+
+  it("begun in a silence it is told between which distances, and what was flown is of the rest", () => {
+    // from 10 to 6 NM to go nothing is logged; it was begun at 8 NM, and at 6 NM it is at 3,500 ft
+    const { facts, findings } = flyDown(exercise, 4000, 8, 500, { silentNm: [10.01, 6.01] });
+    expect(facts.began!.utc).toBeNull();
+    near(facts.began!.silence!.earliestToGoNm, 10, 0.1, "NM");
+    near(facts.began!.toGoNm, 6, 0.1, "NM");
+    near(facts.began!.neededDownFpm!, 500, 8, "ft/min");
+    near(facts.flown!.meanDownFpm!, 500, 8, "ft/min");
+    near(facts.flown!.lostFt, 1400, 15, "ft"); // to within 100 ft of 2,000
+    near(facts.mostNeeded!.downFpm, 500, 60, "ft/min");
+    for (const { lateS, lateNm } of facts.constant) expect([lateS, lateNm]).toEqual([null, null]);
+    expect(findings.map((f) => f.code)).toEqual(["descent-crossed-at", "gap-in-exercise"]);
+  });
+
+  it("a silence in the middle of it leaves its beginning, its rate and its height as they were", () => {
+    const { facts, findings } = flyDown(exercise, 4000, 8, 500, { silentNm: [5.01, 3.99] });
+    near(facts.began!.toGoNm, 8, 0.1, "NM");
+    expect([facts.began!.silence ?? null, facts.crossing!.silentS ?? null]).toEqual([null, null]);
+    near(facts.flown!.meanDownFpm!, 500, 8, "ft/min");
+    expect(findings.map((f) => f.code)).toEqual(["descent-crossed-at", "gap-in-exercise"]);
   });
 
   it("the needed rate stands at every row: constant on a path that fits, growing where level", () => {

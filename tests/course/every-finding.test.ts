@@ -7,7 +7,9 @@ import { type Fault, fly, oneFault, type Scenario, scenarioNamed } from "../../s
 import { courseExercise, measured, tracksOff } from "../support/flown-course.ts";
 
 /** What findings a course can have: of its causes, and as written where they are made. */
-const source = readFileSync(new URL("../../src/course/finding.ts", import.meta.url), "utf8");
+const source = ["course/finding.ts", "quantity/gap-finding.ts"]
+  .map((file) => readFileSync(new URL(`../../src/${file}`, import.meta.url), "utf8"))
+  .join("\n");
 const CAUSES = courseFactsSchema.shape.causes.element.shape.cause.options;
 const CODES = [
   ...new Set([

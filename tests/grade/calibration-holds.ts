@@ -8,7 +8,7 @@ import { fly, scenarioNamed } from "../../src/simulator/index.ts";
 import { offset } from "../../src/simulator/step.ts";
 import type { TrueHold } from "../../src/simulator/truth.ts";
 import { HOLDING } from "../../src/standard/holding.ts";
-import type { Limit, TestStandard } from "../../src/standard/tolerance.ts";
+import type { Limit, TestStandard } from "../../src/standard/test-standard.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
 import { around, type Tallies, tell } from "./tally.ts";
@@ -103,7 +103,7 @@ export function calibrateHolds(first: number, flights: number): Tallies {
       ...{ kind: "hold", index: 0, title: "Hold", between: null, altitude: null, magnetic: null },
       fix: { ...fix, ident: "TARNO", kind, declination: null, elevation: null },
       course: courseThrough(fix, hold!.inboundTrueDeg),
-      variation: { degrees: 0, from: "written-true", model: null },
+      variation: { degrees: 0, from: "written-true", model: null, dayDegrees: 0 },
       turns: hold!.turn,
       leg: leg.seconds === undefined ? { by: "distance", distance: 4 } : { by: "time", seconds: leg.seconds },
     } as HoldExercise;

@@ -1,23 +1,18 @@
 /** The true needles of a drawn approach over the rows that its facts judge, and the true height over the final fix. */
 import type { ApproachFacts } from "../../src/approach/facts.ts";
 import type { Scenario, TrueColumns } from "../../src/simulator/index.ts";
-import { offset } from "../../src/simulator/step.ts";
+import { trueFinal } from "../support/true-final.ts";
 
 const RADIAN = Math.PI / 180;
 
 export function trueNeedles(facts: ApproachFacts, scenario: Scenario, columns: TrueColumns) {
   const [from, to] = [Date.parse(facts.judged.fromUtc!), Date.parse(facts.judged.toUtc!)];
-  const [latitude, longitude] = facts.runway.threshold;
+  const final = trueFinal(columns, facts.runway.threshold, facts.finalCourseTrueDeg);
   let [lateral, vertical] = [0, 0];
   for (let k = 0; k < columns.length; k++) {
     const time = scenario.start.time + columns.seconds[k]! * 1000;
     if (time < from || time > to) continue;
-    const place = { latitude: columns.latitude[k]!, longitude: columns.longitude[k]! };
-    const way = offset({ latitude, longitude }, place);
-    const aside = (way.azimuthAtStart - facts.finalCourseTrueDeg) * RADIAN;
-    const [across, before] = [way.distance * Math.sin(aside), -way.distance * Math.cos(aside)];
-    // the brief's antenna stands 6,500 ft before the threshold, which makes 3.08°: at most 3°
-    const needle = Math.atan2(across, before + 6500 * 0.3048) / RADIAN / 3;
+    const { needle, before } = final(k);
     if (Math.abs(needle) > Math.abs(lateral)) lateral = needle;
     const height = (columns.altitude[k]! - facts.runway.elevationFt!) * 0.3048;
     if (height < 200 * 0.3048) continue;

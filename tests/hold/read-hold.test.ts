@@ -29,6 +29,21 @@ describe("a hold as typed", () => {
     expect(read({ inbound: "247T", wind: "192M/20", variation: "3E" }).windFromDeg).toBe(195);
   });
 
+  it("tells the course of a station from the compass, where its declination is not the variation", () => {
+    // a course of 247 by a station of 8 east is 255 true, and 252 by a compass of 3 east; so is a wind along it
+    const along = { wind: "255T/20", variation: "3E", declination: "8E" };
+    expect(read(along)).toMatchObject({ inboundDeg: 247, windFromDeg: 252, compassDeg: 5 });
+    const { solved } = racetrackFor(read(along));
+    if ("none" in solved) throw new Error(solved.none);
+    near(solved.inboundCorrectionDeg, 0, 1e-9, "°");
+    near(solved.inboundHeadingDeg, 252, 1e-9, "°");
+    near(solved.outboundHeadingDeg, 72, 1e-9, "°");
+    expect(read({ ...along, wind: "252/20" }).windFromDeg).toBe(252);
+    expect(refused({ declination: "8E" })).toEqual(["variation hold-field-missing"]);
+    expect(refused({ declination: "8" })).toEqual(["declination hold-field-unreadable"]);
+    expect(read({ ...along, inbound: "255T" })).toMatchObject({ compassDeg: 0, windFromDeg: 255 });
+  });
+
   it("has the standard’s leg, bank and rate where none is typed", () => {
     expect(read({}).leg).toEqual({ by: "inbound-time", seconds: 60 });
     expect(read({ altitude: "14,001" }).leg).toEqual({ by: "inbound-time", seconds: 90 }); // FAA AIM 5-3-8 j.4

@@ -26,6 +26,16 @@ describe("the next hold as text", () => {
     expect(text).not.toMatch(/undefined|NaN|null/);
   });
 
+  it("says which directions are by the station and which by the compass, where they differ", () => {
+    const text = said({ declination: "0", variation: "2.3E" });
+    expect(text).toContain(
+      "the course is by the station’s declination, headings and the wind are by the compass, which reads 2.3° less than it.",
+    );
+    expect(text).toContain("Inbound course 247°M");
+    // in still air back along the course: 067 by the station, true with 0, and 064.7 with 2.3 east
+    expect(text).toContain("In still air: heading 065°M");
+  });
+
   it("carries the doubt of the wind into the answer", () => {
     expect(said({ windDoubt: "5" })).toMatch(
       /asks for 2\.8 times \(± \d\.\d\) .* outbound, 70 s \(± \d+ s\)/,

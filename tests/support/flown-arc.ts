@@ -28,7 +28,7 @@ export function arcExercise(
     toRadial,
     fromMagnetic: fromRadial,
     toMagnetic: toRadial,
-    variation: { degrees: 0, from: "station", model: null },
+    variation: { degrees: 0, from: "station", model: null, dayDegrees: 0 },
     turns,
   };
 }

@@ -41,7 +41,7 @@ export function courseExercise(
     fromFix: leg ? TARNO : null,
     course,
     magnetic: leg ? direction(course.azimuth - 2.5) : magnetic,
-    variation: { degrees: 2.5, from: "station", model: null },
+    variation: { degrees: 2.5, from: "station", model: null, dayDegrees: 2.5 },
     scale: NEEDLE_SCALES[scale],
   };
 }

@@ -1,6 +1,7 @@
 /** The panel for the next hold, filled from a sheet: magnetic, as published; and readable as typed. */
 import { describe, expect, it } from "vitest";
 import { type DebriefDocument, readHold } from "../../src/index.ts";
+import { UNKNOWN_VARIATION } from "../../src/quantity/magnetic.ts";
 import { filledFrom } from "../../web/next-hold.ts";
 import { inventHold, THREE_LAPS, windRecordOf } from "./drawings/invented-hold.ts";
 
@@ -19,8 +20,15 @@ describe("filled from a sheet", () => {
     expect(readHold(typed)).toMatchObject({ issues: [], asked: { reference: "magnetic", windFromDeg: 186 } });
   });
 
+  it("with the declination of its station where that is not the variation of the day", () => {
+    const old = { ...facts, variation: { ...facts.variation, dayDegrees: 1 } };
+    const typed = filledFrom(document, old);
+    expect(typed).toMatchObject({ inbound: "247", wind: "191/20", declination: "6.0E", variation: "1.0E" });
+    expect(readHold(typed).asked).toMatchObject({ inboundDeg: 247, windFromDeg: 191, compassDeg: 5 });
+  });
+
   it("true and marked so where the variation is not known", () => {
-    const typed = filledFrom(document, { ...facts, inboundMagneticDeg: null });
+    const typed = filledFrom(document, { ...facts, inboundMagneticDeg: null, variation: UNKNOWN_VARIATION });
     expect(typed).toMatchObject({ inbound: "253T", wind: "192T/20" });
     expect(readHold(typed).asked).toMatchObject({ reference: "true", inboundDeg: 253, windFromDeg: 192 });
   });

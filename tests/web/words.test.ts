@@ -8,6 +8,7 @@ import {
   sided,
   trueDirection,
 } from "../../src/index.ts";
+import { besideCourse } from "../../web/drawings/words.ts";
 
 test("north is 360 and not 000 (common practice, no source)", () => {
   expect(trueDirection(0)).toBe("360°T");
@@ -33,4 +34,10 @@ test("times are UTC as ISO 8601 writes them, whatever the zone of the machine", 
   expect(duration(3900)).toBe("1 h 05 min");
   expect(duration(250)).toBe("4 min 10 s");
   expect(duration(29.4)).toBe("29 s");
+});
+
+test("on course is said only while the needle is within a quarter; beside a station it is far off in no distance", () => {
+  expect(besideCourse(0.003, 0.1)).toBe("on course");
+  expect(besideCourse(-0.003, -0.58)).toBe("under 0.01 NM left of course");
+  expect(besideCourse(0.12, 0.2)).toBe("0.12 NM right of course");
 });

@@ -51,7 +51,7 @@ export function Joined(props: {
           },
         ]
       : []),
-    ...(missed ? [{ utc: missed.startUtc, words: ["climbs away"] }] : []),
+    ...(missed && !missed.silence ? [{ utc: missed.startUtc, words: ["climbs away"] }] : []),
   ];
   const right = frame.place(frame.rightNm, 0)[0];
   return (

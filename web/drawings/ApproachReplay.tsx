@@ -4,7 +4,7 @@ import type { Cursor } from "./cursor.ts";
 import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { NeedleRule } from "./readouts.tsx";
 import { onFinal, secondsToQuarter } from "./secondsToQuarter.ts";
-import { directionsBeside, knots, known } from "./words.ts";
+import { columnCourse, columnHeading, knots, known } from "./words.ts";
 
 export function ApproachReplay(props: { exercise: ApproachRecord; series: ApproachSeries; cursor: Cursor }) {
   return <ReplayOf {...props} Readout={Readout} />;
@@ -26,7 +26,6 @@ const upOrDown = (fpm: number): string =>
 const aboveOrBelow = (ft: number): string => `${count(Math.abs(ft))} ft ${ft > 0 ? "above" : "below"}`;
 
 function Readout({ facts, series, row }: ReadoutProps<ApproachFacts, ApproachSeries>) {
-  const flown = directionsBeside(facts.finalCourseTrueDeg, facts.finalCourseMagneticDeg);
   const kind = facts.segments[series.segment[row]]?.kind;
   const distance = series.distanceToThresholdNm[row];
   const place = `${Math.abs(distance).toFixed(1)} NM ${distance < 0 ? "past" : "before"} the threshold`;
@@ -47,11 +46,11 @@ function Readout({ facts, series, row }: ReadoutProps<ApproachFacts, ApproachSer
         <dt>Off the final</dt>
         <dd>{known(series.crossTrackNm[row], (nm) => sided(nm, 2, " NM"))}</dd>
         <dt>Track</dt>
-        <dd>{flown(series.trackTrueDeg[row])}</dd>
+        <dd>{columnCourse(series.trackTrueDeg[row], facts)}</dd>
         <dt>Needle at a quarter</dt>
         <dd>{seconds === null ? "not at this rate" : `in ${seconds} s`}</dd>
         <dt>Heading, estimated</dt>
-        <dd>{flown(series.headingTrueDeg[row])}</dd>
+        <dd>{columnHeading(series.headingTrueDeg[row], facts)}</dd>
         {facts.glidePath && (
           <>
             <dt>Glide path</dt>

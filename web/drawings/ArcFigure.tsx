@@ -2,7 +2,7 @@
 import { useId, useMemo, useRef } from "preact/hooks";
 import { type ArcLayout, arcLayout, arcLimit } from "./arcWindow.ts";
 import { CursorUpright } from "./CursorUpright.tsx";
-import { type ArcFacts, type ArcRecord, type ArcSeries, flownDirection } from "./contract.ts";
+import type { ArcFacts, ArcRecord, ArcSeries } from "./contract.ts";
 import { QUIET_DEG } from "./courseLayout.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
@@ -15,9 +15,10 @@ import { line } from "./path.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { Strip, stripY } from "./Strip.tsx";
 import { fixedScales } from "./scale.ts";
+import { silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
-import { fractionText, millimetreText } from "./words.ts";
+import { columnCourse, fractionText, millimetreText } from "./words.ts";
 
 export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
@@ -25,7 +26,7 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
   const width = useDrawnWidth(box);
   const { narrow } = surroundings().value;
   const clip = useId();
-  const stretches = useMemo(() => stretchesOf(series.judged), [series]);
+  const stretches = useMemo(() => stretchesOf(series.judged, series.timeMs), [series]);
   const { facts } = exercise;
   if (!facts || width === 0) return <div class="arc-figure" ref={box} />;
   const scales = fixedScales(narrow);
@@ -134,6 +135,7 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
         {scales.mmPerTenDegrees} mm. Thick: what is judged. Drawn with the arc to the right: right of it, here{" "}
         {rightIs === "in" ? "inside" : "outside"}, lies below the line.
         {leadWords(facts.excursions ?? [], "a quarter of a mile off")}
+        {silenceWords(series.timeMs)}
       </p>
     </div>
   );
@@ -144,13 +146,7 @@ function Radials({ facts, l }: { facts: ArcFacts; l: ArcLayout }) {
   const bottom = l.error.top + l.error.height;
   const step = tickStep(l.pxPerDegree, 44, [5, 10, 20, 30]);
   const side = facts.turns === "right" ? 1 : -1;
-  const radial = (gone: number): string => {
-    const { fromRadialMagneticDeg: magnetic } = facts;
-    return flownDirection(
-      facts.fromRadialTrueDeg + side * gone,
-      magnetic === null ? null : magnetic + side * gone,
-    );
-  };
+  const radial = (gone: number) => columnCourse(facts.fromRadialTrueDeg + side * gone, facts);
   return (
     <g>
       <path class="axis" d={line(l.left, bottom, l.right, bottom)} />

@@ -3,7 +3,7 @@ import { type ArcFacts, type ArcRecord, type ArcSeries, sided } from "./contract
 import type { Cursor } from "./cursor.ts";
 import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { ON_ARC, secondsToQuarter } from "./secondsToQuarter.ts";
-import { directionsBeside, knots, known } from "./words.ts";
+import { columnCourse, columnHeading, knots, known } from "./words.ts";
 
 export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
   return <ReplayOf {...props} Readout={Readout} />;
@@ -16,7 +16,6 @@ export const offTheArc = (nm: number): string => {
 };
 
 function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
-  const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
   const seconds = secondsToQuarter(ON_ARC, {
     offNm: series.crossTrackNm[row],
     errorDeg: series.trackAngleErrorDeg[row],
@@ -26,19 +25,19 @@ function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
   return (
     <dl class="readout">
       <dt>Radial</dt>
-      <dd>{flown(series.radialTrueDeg[row])}</dd>
+      <dd>{columnCourse(series.radialTrueDeg[row], facts)}</dd>
       <dt>From {facts.fix}</dt>
       <dd>{known(series.distanceNm[row], (nm) => `${nm.toFixed(2)} NM`)}</dd>
       <dt>Off the arc</dt>
       <dd>{known(series.deviationNm[row], offTheArc)}</dd>
       <dt>Track</dt>
-      <dd>{flown(series.trackTrueDeg[row])}</dd>
+      <dd>{columnCourse(series.trackTrueDeg[row], facts)}</dd>
       <dt>Against the tangent</dt>
       <dd>{known(series.trackAngleErrorDeg[row], (deg) => sided(deg, 0, "°"))}</dd>
       <dt>A quarter mile off</dt>
       <dd>{seconds === null ? "not at this rate" : `in ${seconds} s`}</dd>
       <dt>Heading, estimated</dt>
-      <dd>{flown(series.headingTrueDeg[row])}</dd>
+      <dd>{columnHeading(series.headingTrueDeg[row], facts)}</dd>
       <dt>Over the ground</dt>
       <dd>{knots(series.groundSpeedKt[row])}</dd>
     </dl>

@@ -1,18 +1,17 @@
 /** The instruments of a moment on a course, in words: track, heading, wind, distance, height. */
 import { type CourseFacts, type CourseSeries, count, windLabel } from "./contract.ts";
-import { directionsBeside, knots, known } from "./words.ts";
+import { columnCourse, columnHeading, knots, known } from "./words.ts";
 
 export function CourseReadout(props: { facts: CourseFacts; series: CourseSeries; row: number }) {
   const { facts, series, row } = props;
-  const { courseTrueDeg, courseMagneticDeg, fix, form, wind } = facts;
-  const flown = directionsBeside(courseTrueDeg, courseMagneticDeg);
+  const { fix, form, wind } = facts;
   const distance = fix === null ? "Along it" : `${form === "from" ? "From" : "To"} ${fix}`;
   return (
     <dl class="readout">
       <dt>Track</dt>
-      <dd>{flown(series.trackTrueDeg[row])}</dd>
+      <dd>{columnCourse(series.trackTrueDeg[row], facts)}</dd>
       <dt>Heading, estimated</dt>
-      <dd>{flown(series.headingTrueDeg[row])}</dd>
+      <dd>{columnHeading(series.headingTrueDeg[row], facts)}</dd>
       <dt>Wind here</dt>
       <dd>{wind ? windLabel(wind) : "not known"}</dd>
       <dt>{distance}</dt>

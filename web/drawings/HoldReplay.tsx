@@ -3,7 +3,7 @@ import { type HoldFacts, type HoldRecord, type HoldSeries, offCourse, sided } fr
 import type { Cursor } from "./cursor.ts";
 import { type HoldMoment, holdMoment } from "./holdMoment.ts";
 import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
-import { directionsBeside, knots } from "./words.ts";
+import { columnCourse, columnHeading, knots } from "./words.ts";
 
 export function HoldReplay(props: { exercise: HoldRecord; series: HoldSeries; cursor: Cursor }) {
   return <ReplayOf {...props} Readout={Readout} />;
@@ -19,7 +19,6 @@ const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
 
 function Readout({ facts, series, row }: ReadoutProps<HoldFacts, HoldSeries>) {
   const moment = holdMoment(facts, series, row);
-  const flown = directionsBeside(facts.inboundTrueDeg, facts.inboundMagneticDeg);
   const where = [
     ...(moment.lap === null ? [] : [`Lap ${moment.lap}`]),
     PARTS[moment.part],
@@ -30,9 +29,9 @@ function Readout({ facts, series, row }: ReadoutProps<HoldFacts, HoldSeries>) {
       <dt>Where</dt>
       <dd class="wide">{where}</dd>
       <dt>Heading, estimated</dt>
-      <dd>{flown(series.headingTrueDeg[row])}</dd>
+      <dd>{columnHeading(series.headingTrueDeg[row], facts)}</dd>
       <dt>Track</dt>
-      <dd>{flown(series.trackTrueDeg[row])}</dd>
+      <dd>{columnCourse(series.trackTrueDeg[row], facts)}</dd>
       <dt>Wind correction</dt>
       <dd>{moment.correctionDeg === null ? "none to tell" : sided(moment.correctionDeg, 0, "°")}</dd>
       <dt>Off the inbound course</dt>

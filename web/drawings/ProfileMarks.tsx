@@ -137,7 +137,9 @@ function Lowest({ facts, series, l, heights }: Props) {
 
 function ClimbAway({ facts, l, heights, window }: Props) {
   const { missed } = facts;
-  if (!missed || missed.distanceNm > window.farNm || missed.distanceNm < window.nearNm) return null;
+  // nobody saw where a climb was begun in a silence
+  if (!missed || missed.silence || missed.distanceNm > window.farNm || missed.distanceNm < window.nearNm)
+    return null;
   const [x, y] = [l.x(missed.distanceNm), l.y(missed.altitudeFt - heights.elevationFt)];
   return <circle class="ringed" cx={x} cy={y} r={3.6} />;
 }

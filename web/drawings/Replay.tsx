@@ -1,13 +1,13 @@
 /** The moment replayed: the needle, the track against the course, and how long until the needle would tell. */
 
 import { CourseReadout } from "./CourseReadout.tsx";
-import { type CourseRecord, type CourseSeries, offCourse } from "./contract.ts";
+import type { CourseRecord, CourseSeries } from "./contract.ts";
 import { isTimed } from "./courseColumns.ts";
 import type { Cursor } from "./cursor.ts";
 import { ReplayBar } from "./ReplayBar.tsx";
 import { NeedleRule, TrackAgainstCourse } from "./readouts.tsx";
 import { secondsToQuarter } from "./secondsToQuarter.ts";
-import { sideWord } from "./words.ts";
+import { besideCourse, sideWord } from "./words.ts";
 
 export function Replay(props: { exercise: CourseRecord; series: CourseSeries; cursor: Cursor }) {
   const { exercise, series, cursor } = props;
@@ -43,7 +43,7 @@ function Sentence({ exercise, series, row }: { exercise: CourseRecord; series: C
   });
   return (
     <div class="words">
-      Aircraft <b>{offCourse(off)}</b>, needle{" "}
+      Aircraft <b>{besideCourse(off, needle)}</b>, needle{" "}
       <b>
         {Math.abs(needle).toFixed(2)} {sideWord(-needle)}
       </b>

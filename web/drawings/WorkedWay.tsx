@@ -1,6 +1,6 @@
 /** What would have worked on a course, drawn on its plan: the heading that holds it, and the cut that rejoins it. */
 import type { CourseRecord, CourseSeries } from "./contract.ts";
-import { flownDirection } from "./contract.ts";
+import { flownHeading } from "./contract.ts";
 import { rowAt } from "./cursor.ts";
 import { line } from "./path.ts";
 import type { Point } from "./windGeometry.ts";
@@ -27,21 +27,19 @@ export function WorkedWay({ exercise, series, place, noseAtNm }: Props) {
   const { rejoin, windCorrectionDeg: correction } = worked;
   const [x, y] = place(noseAtNm, 0);
   const angle = (correction * Math.PI) / 180;
-  const heading = flownDirection(worked.headingTrueDeg, worked.headingMagneticDeg);
+  const { variation } = facts;
   const row = rejoin && rowAt(series.timeMs, Date.parse(rejoin.fromUtc));
-  const magnetic = (trueDeg: number) =>
-    worked.headingMagneticDeg === null ? null : trueDeg - worked.headingTrueDeg + worked.headingMagneticDeg;
   return (
     <g>
       <path class="solved" d={line(x, y, x + NOSE_PX * Math.cos(angle), y + NOSE_PX * Math.sin(angle))} />
       <text class="lab sol halo" x={WORDS_X} y={37}>
-        nose on {heading} holds it
+        nose on {flownHeading(worked.headingTrueDeg, variation)} holds it
       </text>
       {rejoin && row !== null && (
         <Rejoin
           from={place(series.alongNm[row], series.crossTrackNm[row])}
           to={place(series.alongNm[row] + rejoin.distanceNm, 0)}
-          words={`from the ring ${degrees(rejoin.cutDeg)} back on ${flownDirection(rejoin.headingTrueDeg, magnetic(rejoin.headingTrueDeg))}, ${rejoin.distanceNm.toFixed(1)} NM`}
+          words={`from the ring ${degrees(rejoin.cutDeg)} back on ${flownHeading(rejoin.headingTrueDeg, variation)}, ${rejoin.distanceNm.toFixed(1)} NM`}
         />
       )}
     </g>

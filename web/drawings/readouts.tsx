@@ -4,7 +4,7 @@ import { type CourseRecord, flownDirection } from "./contract.ts";
 import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { hachures } from "./plugins/coast.ts";
-import { sideWord } from "./words.ts";
+import { columnCourse, sideWord } from "./words.ts";
 
 /** Full scale is 100 px on this rule; the needle goes left when the aircraft is right of course. */
 export function NeedleRule({ needle }: { needle: number }) {
@@ -46,12 +46,10 @@ export function NeedleRule({ needle }: { needle: number }) {
 export function TrackAgainstCourse({ exercise, error }: { exercise: CourseRecord; error: number }) {
   const facts = exercise.facts;
   if (facts === null) return null;
-  const magnetic = facts.courseMagneticDeg;
-  const course = flownDirection(facts.courseTrueDeg, magnetic);
+  const { courseTrueDeg, courseMagneticDeg } = facts;
+  const course = flownDirection(courseTrueDeg, courseMagneticDeg);
   const known = Number.isFinite(error);
-  const track = known
-    ? flownDirection(facts.courseTrueDeg + error, magnetic === null ? null : magnetic + error)
-    : "not known";
+  const track = columnCourse(courseTrueDeg + error, facts);
   const name = `course ${course}, track ${track}`;
   return (
     <Drawing kind="r2" name={name} width={210} height={58}>

@@ -5,6 +5,7 @@ import {
   pointsNamed,
   runwaysNamed,
   threeFigures,
+  variationText,
 } from "../../src/index.ts";
 import { FieldLine } from "./field.tsx";
 import { fieldText, kindOf, pathIn, withField } from "./field-values.ts";
@@ -20,10 +21,6 @@ const tenth = (degrees: number): string => {
   const rounded = Math.round(degrees * 10) / 10;
   return Number.isInteger(rounded) ? threeFigures(rounded) : rounded.toFixed(1).padStart(5, "0");
 };
-
-/** "2.5°E": as on a chart. */
-const variationText = (degrees: number): string =>
-  `${Math.abs(degrees).toFixed(1)}°${degrees < 0 ? "W" : "E"}`;
 
 /** What a magnetic direction comes to, with the variation that makes it so. */
 function directionNote(exercise: BriefExercise | null, { at: path }: Field): string | null {

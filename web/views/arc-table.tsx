@@ -1,6 +1,14 @@
 /** The charts of an arc as a table, every five degrees of it. */
 import { type ArcFacts, type ArcSeries, clockSeconds, sided, utcOf } from "../../src/index.ts";
-import { directionsBeside, judgedRows, knots, known, nearestRow, offTheArc } from "../drawings/index.ts";
+import {
+  columnCourse,
+  columnHeading,
+  judgedRows,
+  knots,
+  known,
+  nearestRow,
+  offTheArc,
+} from "../drawings/index.ts";
 import { ChartTable } from "./chart-table.tsx";
 
 const STEP_DEG = 5;
@@ -10,7 +18,6 @@ export function ArcTable({ title, facts, series }: { title: string; facts: ArcFa
   const rows = Array.from({ length: Math.floor(facts.sweepDeg / STEP_DEG) + 1 }, (_, k) =>
     nearestRow(series.goneDeg, k * STEP_DEG, STEP_DEG / 5, within),
   ).filter((row) => row !== null);
-  const flown = directionsBeside(facts.fromRadialTrueDeg, facts.fromRadialMagneticDeg);
   return (
     <ChartTable
       what="The charts as a table"
@@ -30,12 +37,12 @@ export function ArcTable({ title, facts, series }: { title: string; facts: ArcFa
     >
       {rows.map((row) => (
         <tr key={row}>
-          <td>{flown(series.radialTrueDeg[row]!)}</td>
+          <td>{columnCourse(series.radialTrueDeg[row]!, facts)}</td>
           <td>{Number.isFinite(series.timeMs[row]) ? clockSeconds(utcOf(series.timeMs[row]!)) : ""}</td>
           <td class="r">{known(series.distanceNm[row]!, (v) => `${v.toFixed(2)} NM`)}</td>
           <td class="r">{known(series.deviationNm[row]!, offTheArc)}</td>
           <td class="r">{known(series.trackAngleErrorDeg[row]!, (v) => sided(v, 0, "°"))}</td>
-          <td class="r">{flown(series.headingTrueDeg[row]!)}</td>
+          <td class="r">{columnHeading(series.headingTrueDeg[row]!, facts)}</td>
           <td class="r">{knots(series.groundSpeedKt[row]!)}</td>
         </tr>
       ))}

@@ -53,6 +53,7 @@ const FIELDS: readonly FieldWords[] = [
   { field: "bank", label: "Most bank, °", hint: "else the standard’s" },
   { field: "rate", label: "Turn rate, °/s", hint: "3" },
   { field: "variation", label: "Variation", hint: "3E; where one is true, one magnetic" },
+  { field: "declination", label: "Station’s declination", hint: "3E; where it is not the variation" },
 ];
 
 function Field(props: {
@@ -109,7 +110,8 @@ function Answer({ answer }: { answer: RacetrackAnswer }) {
   const { asked } = answer;
   const degrees = asked.reference === "true" ? trueDirection : magneticDirection;
   const { solved, stillAir } = answerOutlines(answer);
-  const wind = asked.windKt === 0 ? null : givenWind(asked.windFromDeg, asked.windKt, asked.wind95Kt);
+  const wind =
+    asked.windKt === 0 ? null : givenWind(asked.windFromDeg - asked.compassDeg, asked.windKt, asked.wind95Kt);
   return (
     <>
       <p class="finding" role="status">

@@ -1,6 +1,6 @@
 /** The way down an approach in words: rates and levels, the minimum, the gates, and what the heights are worth. */
 import type { ApproachFacts } from "../../debrief/document.ts";
-import { beforeThreshold, needleWords } from "./approach-finding.ts";
+import { beforeThreshold, needleWords, unseenWhere } from "./approach-finding.ts";
 import { feet, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count } from "./number.ts";
 
@@ -20,7 +20,7 @@ export function wayDown({ descent, stepDowns, minimum }: ApproachFacts): string 
     s.marginFt === null
       ? []
       : [
-          `${feet(Math.abs(s.marginFt))} ${s.marginFt >= 0 ? "above" : "below"} the ${count(s.limitFt)} ft of ${s.name} at the lowest`,
+          `${feet(Math.abs(s.marginFt))} ${s.marginFt >= 0 ? "above" : "below"} the ${count(s.limitFt)} ft of ${s.name} at the lowest${s.silence ? " that the log shows" : ""}`,
         ],
   );
   const reached =
@@ -28,7 +28,11 @@ export function wayDown({ descent, stepDowns, minimum }: ApproachFacts): string 
       ? [
           `the ${minimum.kind === "descent" ? "minimum descent" : "decision"} altitude passed ${beforeThreshold(minimum.passedNm)}`,
         ]
-      : [];
+      : minimum?.passedIn
+        ? [
+            `the ${minimum.kind === "descent" ? "minimum descent" : "decision"} altitude passed ${unseenWhere(minimum.passedIn.seconds, minimum.passedIn.fromNm, minimum.passedIn.toNm)}`,
+          ]
+        : [];
   const lower = minimum?.unseen ? [maybeLower(minimum.altitudeFt - minimum.unseen.most, minimum.unseen)] : [];
   const first = `Down at ${rate(descent.meanFpm)} in the mean, at most ${rate(descent.mostFpm)}`;
   return `${[first, ...levels, ...steps, ...reached, ...lower].join("; ")}.`;

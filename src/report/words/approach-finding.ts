@@ -1,13 +1,11 @@
 /** Findings of approaches as sentences. */
+
 import type { Finding } from "../../debrief/document.ts";
+import { CAUSE_WORDS } from "./cause.ts";
+import { directionFact, type FindingWords, given, num } from "./fact.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
-import { clock, count, degreesToSide, flownDirection } from "./number.ts";
+import { clock, count, degreesToSide } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
-
-type Words = (facts: Finding["facts"], finding: Finding) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 
 /** As in "0.42 of full scale"; "over full scale" past that. */
 export function needleWords(needle: unknown): string {
@@ -20,6 +18,14 @@ export function beforeThreshold(nm: unknown): string {
   const size = num(nm);
   if (Math.abs(size) < 0.05) return "over the threshold";
   return `${miles(size)} ${size > 0 ? "before" : "past"} the threshold`;
+}
+
+/** As in "in 32 seconds without a point, 0.4 NM before to 0.2 NM past the threshold". */
+export function unseenWhere(silentS: unknown, fromNm: unknown, toNm: unknown): string {
+  const [from, to] = [num(fromNm), num(toNm)];
+  const side = (nm: number) => (nm > 0 ? "before" : "past");
+  const first = side(from) === side(to) ? miles(from).replace(" NM", "") : `${miles(from)} ${side(from)}`;
+  return `in ${seconds(silentS)} without a point, ${first} to ${miles(to)} ${side(to)} the threshold`;
 }
 
 /** Whether a height below a limit is beyond the doubt of the log's height against the altimeter's. */
@@ -59,6 +65,8 @@ function unstable(f: Finding["facts"]): string {
 }
 
 function climbed(f: Finding["facts"]): string {
+  if (given(f.silentS) !== null)
+    return `begun ${unseenWhere(f.silentS, f.silentFromNm, f.silentToNm)}; climbing at ${rate(f.climbFpm)} over the first minute after that, the track ${trackHeld(f)}.`;
   const past = num(f.pastMissedPointNm);
   const where =
     Math.abs(past) < 0.05
@@ -83,7 +91,7 @@ function trackHeld(f: Finding["facts"]): string {
     const track = Math.round(num(f.trackErrorDeg));
     return track === 0 ? "on the final course" : `${degreesToSide(track)} of the final course`;
   }
-  const course = `its course ${flownDirection(num(f.courseTrueDeg), given(f.courseMagneticDeg))}`;
+  const course = `its course ${directionFact(f, "course")}`;
   const off = Math.round(error) === 0 ? `on ${course}` : `${degreesToSide(Math.round(error))} of ${course}`;
   const never = f.turnedOnto === false ? ", which was never turned onto" : "";
   return `${off} in the mean, ${degreesToSide(Math.round(num(f.courseWorstDeg)))} at worst${never}`;
@@ -94,6 +102,9 @@ function sank(f: Finding["facts"]): string {
   const [climb, ground] = [given(f.climbBelowFt), given(f.groundFt)];
   const size = climb === null ? "" : feet(Math.abs(climb));
   const at = size === "0 ft" ? "at it" : `${size} ${num(climb) > 0 ? "below" : "above"} it`;
+  const silent = given(f.climbSilentS);
+  if (silent !== null)
+    return `The lowest point of the log is ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}; the climb was begun in ${seconds(silent)} without a point, and how low it came is not known.${ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`}`;
   const begun = climb === null ? "" : `; the climb was begun ${at}, ${beforeThreshold(f.climbNm)}`;
   const near = ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`;
   return `Sank to ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}${begun}.${near}`;
@@ -126,8 +137,9 @@ function leftFinal(f: Finding["facts"]): string {
   return `${left}; circled and landed ${where}.`;
 }
 
-export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
+export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
+  ...CAUSE_WORDS,
   "below-step-down": (f) =>
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
   "below-minimum": (f) =>
@@ -156,12 +168,17 @@ export const APPROACH_WORDS: Readonly<Record<string, Words>> = {
     `The minimum of ${count(num(f.altitudeFt))} ft was left ${miles(f.leftNm)} before the threshold; a descent on ${num(f.angleDeg)}° begins ${miles(f.visualDescentPointNm)} before it.`,
   "missed-approach": (f) => `Missed approach ${climbed(f)}`,
   /** The same in one breath, for a headline. */
-  "missed-approach-short": (f) => `Missed approach begun ${beforeThreshold(f.distanceNm)}${fromMinimum(f)}.`,
+  "missed-approach-short": (f) =>
+    given(f.silentS) !== null
+      ? `Missed approach begun ${unseenWhere(f.silentS, f.silentFromNm, f.silentToNm)}.`
+      : `Missed approach begun ${beforeThreshold(f.distanceNm)}${fromMinimum(f)}.`,
   "low-pass": (f) =>
     `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
   "left-final": leftFinal,
   "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
     `Flown ${f.times} times on this flight; this is the one that fits best. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
   landed: (f) =>
-    `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
+    given(f.silentS) !== null
+      ? `Landed, over the threshold in ${seconds(f.silentS)} without a point${given(f.thresholdFt) === null ? "" : `: at ${feet(f.thresholdFt)} ± ${feet(f.threshold95Ft)}`}.`
+      : `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
 };

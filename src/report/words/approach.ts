@@ -1,7 +1,11 @@
 /** An approach in words: the sentence over the drawing, and the notes beside it. */
-import type { ApproachFacts, ApproachRecord } from "../../debrief/document.ts";
+
+import type { ApproachFacts, ApproachRecord, Finding } from "../../debrief/document.ts";
 import { datum, gateNote, wayDown } from "./approach-descent.ts";
 import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
+import { saysWhy } from "./cause.ts";
+import { compassNote } from "./compass.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, degreesToSide, flownDirection, percent, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -12,6 +16,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-is-pressure": PRESSURE_HEIGHTS,
   "runway-length-assumed":
     "the length of the runway is not known, and with it the width of the needle: a usual one is taken",
+  "height-unit": `${HEIGHT_UNIT}, so nothing is told of the way down`,
   "no-height": "the log has no heights, so nothing is told of the way down",
   "height-not-anchored":
     "the log says nothing of what its heights count from and shows no roll on this field to tie them to",
@@ -58,7 +63,8 @@ function joining({ intercept: i, joinedFrom }: ApproachFacts): string | null {
     i.corrections === 0
       ? ""
       : `; ${i.corrections === 1 ? "one correction" : `${i.corrections} corrections`} in the two minutes after`;
-  return `${cut}; established ${beforeThreshold(i.joinedDistanceNm)}${past}${corrections}.`;
+  const unseen = i.silentS === undefined ? "" : `; ${seconds(i.silentS)} of it without a point`;
+  return `${cut}; established ${beforeThreshold(i.joinedDistanceNm)}${past}${corrections}${unseen}.`;
 }
 
 function reversal({ procedureTurn: turn }: ApproachFacts): string | null {
@@ -80,7 +86,7 @@ function overFix({ finalFix, finalFixPassage: p }: ApproachFacts): string | null
   const doubt95 = finalFix.altitudeFt === null ? p.altitude95Ft : p.altimeter95Ft;
   const doubt = doubt95 === null ? "" : ` ± ${feet(doubt95)}${wanted === "" ? "" : " by the altimeter"}`;
   const height = p.altitudeFt === null ? "" : ` at ${feet(p.altitudeFt)}${doubt}${wanted}`;
-  return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}, the needle ${needleWords(p.needle)} off${p.established ? "" : ", not yet established"}.`;
+  return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}, the needle ${needleWords(p.needle)} off${p.needle95 === undefined ? "" : ` (± ${p.needle95.toFixed(2)})`}${p.silence ? `, all of it in ${seconds(p.silence.seconds)} without a point` : ""}${p.established ? "" : ", not yet established"}.`;
 }
 
 /** The needle and the path that the figures are of, and whether anybody said so. */
@@ -112,12 +118,15 @@ function cost({ crossTrack, needle, glidePath, flownPath, trackAngleError }: App
   return `${lateral}${vertical}${angle}${error}.`;
 }
 
-function remedy({ whatWouldHaveWorked: w }: ApproachRecord, { minimum }: ApproachFacts): string | null {
+function remedy(
+  { whatWouldHaveWorked: w }: ApproachRecord,
+  { minimum, variation }: ApproachFacts,
+): string | null {
   if (!w) return null;
   const heading =
     w.headingTrueDeg === null
       ? ""
-      : `Heading ${flownDirection(w.headingTrueDeg, w.headingMagneticDeg)} holds the final in this wind. `;
+      : `Heading ${flownDirection(w.headingTrueDeg, w.headingMagneticDeg)} holds the final in this wind.${compassNote(variation)} `;
   const point =
     w.visualDescentPointNm === null || minimum?.kind !== "descent"
       ? ""
@@ -138,11 +147,17 @@ function untold({ cannotTell, notShown }: ApproachFacts): string {
   );
 }
 
+/** The finding that says why, where the first one is a track that was off. */
+export const approachCause = ({ findings: [lead, next] }: ApproachRecord): Finding | undefined =>
+  lead?.code === "final-track-off" && next && saysWhy(next) ? next : undefined;
+
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [string, string | null][] {
   const lead = exercise.findings[0]?.code;
   const ended = ["missed-approach", "low-pass", ...(lead === "final-within" ? [] : ["left-final", "landed"])];
+  const cause = approachCause(exercise);
   return [
+    ["Why.", cause ? (APPROACH_WORDS[cause.code]?.(cause.facts, cause) ?? null) : null],
     ["The procedure turn.", reversal(facts)],
     ["Onto the final.", joining(facts)],
     ["Over the final fix.", overFix(facts)],

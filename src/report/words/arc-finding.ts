@@ -1,17 +1,13 @@
 /** Findings of arcs as sentences. */
+
 import type { Finding } from "../../debrief/document.ts";
-import { capital, clock, duration, flownDirection, offCourse, percent } from "./number.ts";
+import { directionFact, type FindingWords, given, num } from "./fact.ts";
+import { capital, clock, duration, offCourse, percent } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
-type Words = (facts: Finding["facts"], finding: Finding) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 const miles = (nm: unknown): string => `${Math.abs(num(nm)).toFixed(2)} NM`;
 const from = ({ evidence }: Finding): string =>
   evidence.fromUtc ? `From ${clock(evidence.fromUtc)} UTC ` : "";
-const radial = (facts: Finding["facts"]): string =>
-  flownDirection(num(facts.radialTrueDeg), given(facts.radialMagneticDeg));
 const rate = (degreesPerSecond: unknown): string => `${num(degreesPerSecond).toFixed(1)}° a second`;
 
 /** As in "0.42 NM outside"; "on the arc" where it rounds to nothing. */
@@ -48,13 +44,13 @@ function turnedOff(f: Finding["facts"]): string {
   const where =
     lead >= 0.05 ? `${lead.toFixed(1)}° before its radial` : `${Math.abs(lead).toFixed(1)}° past its radial`;
   const wind = f.windUsed === true ? " in this wind" : "";
-  return `The turn off the arc came ${f.late === true ? "late" : "early"}: it began ${where}, on ${radial(f)}, where ${num(f.neededDeg).toFixed(1)}° before it was needed at ${rate(f.rateDegS)}${wind}. It ended ${offCourse(num(f.rollOutNm))} along the radial.`;
+  return `The turn off the arc came ${f.late === true ? "late" : "early"}: it began ${where}, on ${directionFact(f, "radial")}, where ${num(f.neededDeg).toFixed(1)}° before it was needed at ${rate(f.rateDegS)}${wind}. It ended ${offCourse(num(f.rollOutNm))} along the radial.`;
 }
 
-export const ARC_WORDS: Readonly<Record<string, Words>> = {
+export const ARC_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
   "arc-within": (f) =>
-    `Farthest ${offArc(num(f.worstNm))}, on radial ${radial(f)}; within half a mile of the arc ${percent(num(f.withinHalfNm))} of the ${f.shareOf ?? "time"}.`,
+    `Farthest ${offArc(num(f.worstNm))}, on radial ${directionFact(f, "radial")}; within half a mile of the arc ${percent(num(f.withinHalfNm))} of the ${f.shareOf ?? "time"}.`,
   "arc-never-joined": (f) =>
     `Never joined the arc, which takes the distance within 1 NM of it and the track within 20° of the tangent for 10 seconds. Farthest ${offArc(num(f.worstNm))}.`,
   "arc-drifted": drifted,
@@ -73,5 +69,5 @@ export const ARC_WORDS: Readonly<Record<string, Words>> = {
   },
   "arc-turned-off": turnedOff,
   "arc-cut-short": (f) =>
-    `The arc was left ${num(f.leadDeg).toFixed(0)}° before its last radial, on ${radial(f)}, after ${percent(num(f.share))} of it.`,
+    `The arc was left ${num(f.leadDeg).toFixed(0)}° before its last radial, on ${directionFact(f, "radial")}, after ${percent(num(f.share))} of it.`,
 };

@@ -1,6 +1,9 @@
 /** An arc in words: the sentence over the drawing, and the notes beside it. */
+
 import type { ArcFacts, ArcRecord, Finding } from "../../debrief/document.ts";
 import { ARC_WORDS, offArc, toStation, windFromStation } from "./arc-finding.ts";
+import { compassNote } from "./compass.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, flownDirection, percent, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
@@ -13,6 +16,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-not-known": "the wind here is not known from this log",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
 };
 
 /** The sentence of the most telling finding. */
@@ -42,7 +46,7 @@ function remedy({ whatWouldHaveWorked: w, facts }: ArcRecord): string | null {
     w.leadRadialTrueDeg === null
       ? ""
       : ` A standard-rate turn off it begins on radial ${flownDirection(w.leadRadialTrueDeg, w.leadRadialMagneticDeg)}.`;
-  return `Headings from ${one(first)} to ${one(last)} hold it in this wind (± ${doubt}°).${turn}`;
+  return `Headings from ${one(first)} to ${one(last)} hold it in this wind (± ${doubt}°).${turn}${compassNote(facts.variation)}`;
 }
 
 function windNote({ wind, windOutKt, windCorrection, turns }: ArcFacts): string | null {

@@ -1,14 +1,14 @@
 /** A course in words: the sentence over the drawing, and the notes beside it. */
+
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
+import { saysWhy } from "./cause.ts";
+import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
-import { capital, clock, degreesToSide, flownDirection, offCourse, plain, plusMinus } from "./number.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
+import { seconds } from "./measured.ts";
+import { capital, clock, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
-
-const CAUSES = new Set([
-  ...["wind-uncorrected", "under-corrected", "over-corrected", "corrected-wrong-way"],
-  ...["heading-off", "rolled-out-off", "turned-late", "turned-early", "cannot-tell"],
-]);
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
@@ -16,6 +16,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-along-only": "only the wind along this course is known, not the wind across it",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "all-near-station": "all of it was flown within a mile of the station",
 };
 
@@ -24,11 +25,18 @@ export function courseSentence(exercise: CourseRecord, facts: CourseFacts): stri
   const { findings } = exercise;
   const lead = findings[0];
   if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.`;
-  const sentence = findingSentence(lead, exercise);
-  if (lead.code === "chased") {
-    return `${sentence} It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.`;
-  }
-  return sentence;
+  const stayed =
+    lead.code === "chased" ? ` It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.` : "";
+  return `${findingSentence(lead, exercise)}${stayed}${leftOut(facts)}`;
+}
+
+/** As in " The 2 min 10 s before it was joined are not judged."; with how far off it was flown along meanwhile. Empty where little was left out. */
+function leftOut({ beforeJoining: before }: CourseFacts): string {
+  if (!before) return "";
+  const off = before.strayed
+    ? `; in them it was flown along the course up to ${offCourse(before.strayed.crossTrackNm)}`
+    : "";
+  return ` The ${seconds(before.seconds)} before it was joined are not judged${off}.`;
 }
 
 function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
@@ -48,15 +56,15 @@ function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
   return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
 }
 
-function remedy({ whatWouldHaveWorked: w }: CourseRecord): string | null {
+function remedy({ whatWouldHaveWorked: w }: CourseRecord, { variation }: CourseFacts): string | null {
   if (!w) return null;
   const doubt = Math.max(1, Math.round(w.doubt95Deg));
-  const heading = flownDirection(w.headingTrueDeg, w.headingMagneticDeg);
+  const heading = flownHeading(w.headingTrueDeg, variation);
   const correction =
     Math.round(w.windCorrectionDeg) === 0
       ? "no wind correction"
       : `${degreesToSide(w.windCorrectionDeg)} into the wind`;
-  const hold = `Heading ${heading}, ${correction} (± ${doubt}°), holds this course.`;
+  const hold = `Heading ${heading}, ${correction} (± ${doubt}°), holds this course.${compassNote(variation)}`;
   if (!w.rejoin) return hold;
   const side = w.rejoin.cutDeg > 0 ? "right" : "left";
   return `${hold} From the worst point, ${clock(w.rejoin.fromUtc)} UTC, a track ${Math.abs(Math.round(w.rejoin.cutDeg))}° to the ${side} of the course rejoins in ${w.rejoin.distanceNm.toFixed(1)} NM.`;
@@ -78,7 +86,7 @@ function untold(facts: CourseFacts): string | null {
 
 /** The finding that says why, where the first one does not. */
 export const courseCause = ({ findings }: CourseRecord): Finding | undefined =>
-  findings.slice(1).find(({ code }) => CAUSES.has(code));
+  findings.slice(1).find(saysWhy);
 
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string, string | null][] {
@@ -87,7 +95,7 @@ export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string
   return [
     ["Why.", cause ? findingSentence(cause, exercise) : null],
     ["What it came to.", source === "fitted" ? null : cost(exercise, facts)],
-    ["What would have worked.", source === "fitted" ? null : remedy(exercise)],
+    ["What would have worked.", source === "fitted" ? null : remedy(exercise, facts)],
     ["The wind rests on", windNote(facts)],
     ["What cannot be told.", untold(facts)],
   ];

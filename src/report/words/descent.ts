@@ -1,19 +1,19 @@
 /** A descent in words: its findings, the sentence over the drawing, and the notes beside it. */
+
 import type { ConstantDescent, DescentFacts, DescentRecord, Finding } from "../../debrief/document.ts";
+import { type FindingWords, given, num } from "./fact.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 
-type Words = (facts: Finding["facts"], finding: Finding) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 const gradient = (ftPerNm: unknown): string => `${count(num(ftPerNm))} ft/NM`;
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "gps-height":
     "heights are by GPS, not by the altimeter that was flown by; the doubt covers the receiver, the air and the instrument, taking the log’s heights as above sea level",
 };
@@ -24,11 +24,13 @@ const place = (fix: unknown, beforeNm: unknown): string =>
 
 const source = (f: Finding["facts"]): string => (f.by === "pressure" ? "on 1013.25 hPa" : "by GPS");
 const crossing = (f: Finding["facts"]): string =>
-  `${feet(f.altitudeFt)} ${source(f)} ${place(f.fix, f.beforeNm)}`;
+  `${given(f.silentS) === null ? "" : "about "}${feet(f.altitudeFt)} ${source(f)} ${place(f.fix, f.beforeNm)}`;
 const off = (f: Finding["facts"]): string =>
   `${feet(Math.abs(num(f.overFt)))} ${num(f.overFt) > 0 ? "above" : "below"} ${count(num(f.toFt))} ft`;
 const untellable = (f: Finding["facts"]): string =>
-  `, but ${f.by === "pressure" ? "such a" : "a GPS"} height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`;
+  given(f.silentS) !== null
+    ? `, but the log is silent there for ${seconds(f.silentS)}: the altimeter’s height is told only to ± ${feet(f.doubt95Ft)}`
+    : `, but ${f.by === "pressure" ? "such a" : "a GPS"} height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`;
 
 function began(f: Finding["facts"]): string {
   const flown = given(f.flownDownFpm);
@@ -42,8 +44,11 @@ const neededThere = (f: Finding["facts"]): string => {
   return needed === null ? gradient(f.neededDownFtPerNm) : rate(needed);
 };
 
-export const DESCENT_WORDS: Readonly<Record<string, Words>> = {
-  "descent-crossed-at": (f) => `${capital(crossing(f))}, within 100 ft of ${count(num(f.toFt))} ft.`,
+export const DESCENT_WORDS: Readonly<Record<string, FindingWords>> = {
+  "descent-crossed-at": (f) =>
+    given(f.silentS) === null
+      ? `${capital(crossing(f))}, within 100 ft of ${count(num(f.toFt))} ft.`
+      : `${capital(crossing(f))}, ${count(num(f.toFt))} ft wanted${untellable(f)}.`,
   "descent-crossed-high": (f) =>
     f.sure === true
       ? `Too high: ${crossing(f)}, ${off(f)} (± ${feet(f.doubt95Ft)}).`
@@ -69,20 +74,36 @@ export function descentSentence({ findings }: DescentRecord, facts: DescentFacts
 }
 
 /** The finding that says why the height was not met, where the first one does not. */
-export const descentCause = ({ findings }: DescentRecord): Finding | undefined => findings[1];
+export const descentCause = ({ findings }: DescentRecord): Finding | undefined =>
+  findings.slice(1).find(({ code }) => code !== "gap-in-exercise");
+
+/** As in "10.2 to 6.3 NM before the point"; past it, and on both sides of it, so too. */
+export function betweenNm(earliestToGoNm: number, toGoNm: number): string {
+  const [a, b] = [miles(earliestToGoNm), miles(toGoNm)];
+  if (earliestToGoNm >= 0 && toGoNm >= 0) return `${a.replace(" NM", "")} to ${b} before the point`;
+  return earliestToGoNm < 0
+    ? `${a.replace(" NM", "")} to ${b} past the point`
+    : `${a} before to ${b} past the point`;
+}
 
 function flownNote({ flown, began: from, reached, mostNeeded }: DescentFacts): string | null {
-  if (!flown || !from) return null;
+  if (!from) return null;
+  const unseen = from.silence
+    ? `Begun in ${seconds(from.silence.seconds)} without a point, ${betweenNm(from.silence.earliestToGoNm, from.toGoNm)}`
+    : null;
+  if (!flown) return unseen && `${unseen}.`;
   const mean =
     flown.meanDownFpm === null
       ? gradient(flown.meanDownFtPerNm)
       : `${rate(flown.meanDownFpm)}, ${gradient(flown.meanDownFtPerNm)}`;
-  const start = `${feet(flown.lostFt)} lost in ${miles(flown.distanceNm)} at ${mean} in the mean`;
+  const start = `${unseen ? `${unseen}; from there ` : ""}${feet(flown.lostFt)} lost in ${miles(flown.distanceNm)} at ${mean} in the mean`;
   const most = mostNeeded ? `; at most ${rate(mostNeeded.downFpm)} was needed` : "";
   const level =
     reached === null
       ? "; the height was not reached"
-      : `; within 100 ft of the height ${miles(reached.toGoNm)} ${reached.toGoNm >= 0 ? "before" : "past"} the point`;
+      : reached.silence
+        ? `; within 100 ft of the height in ${seconds(reached.silence.seconds)} without a point, ${betweenNm(reached.silence.earliestToGoNm, reached.toGoNm)}`
+        : `; within 100 ft of the height ${miles(reached.toGoNm)} ${reached.toGoNm >= 0 ? "before" : "past"} the point`;
   return `${start}${most}${level}.`;
 }
 

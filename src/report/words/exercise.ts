@@ -1,9 +1,10 @@
 /** An exercise in words, whatever its kind: the sentence over the drawing, and the notes beside it. */
 import type { DocumentExercise, Finding } from "../../debrief/document.ts";
-import { APPROACH_TOLD, approachNotes, approachSentence } from "./approach.ts";
+import { APPROACH_TOLD, approachCause, approachNotes, approachSentence } from "./approach.ts";
 import { arcCause, arcNotes, arcSentence } from "./arc.ts";
 import { courseCause, courseNotes, courseSentence } from "./course.ts";
 import { descentCause, descentNotes, descentSentence } from "./descent.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { holdNotes, holdSentence, lapSentence } from "./hold.ts";
 import { capital, clock, count } from "./number.ts";
 
@@ -20,6 +21,7 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
     return `whether it was flown cannot be told: the log begins${at}, in flight`;
   if (why?.code === "log-silent-there")
     return `whether it was flown cannot be told: the log is silent for ${Math.round(Number(why.facts.seconds))} seconds${at}, where it may have been flown`;
+  if (why?.code === "height-unit") return `nothing can be told of it: ${HEIGHT_UNIT}`;
   if (why?.code === "points-left-out") {
     const { leftOut, points } = why.facts;
     return `whether it was flown cannot be told: ${count(Number(leftOut))} of the ${count(Number(points))} points of the log could not be used`;
@@ -51,6 +53,7 @@ function notesOf(exercise: DocumentExercise): [string, string | null][] {
 function causeOf(exercise: DocumentExercise): Finding | undefined {
   if (exercise.kind === "course") return courseCause(exercise);
   if (exercise.kind === "arc") return arcCause(exercise);
+  if (exercise.kind === "approach") return approachCause(exercise);
   return exercise.kind === "descent" ? descentCause(exercise) : undefined;
 }
 

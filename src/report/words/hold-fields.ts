@@ -16,6 +16,7 @@ const FIELDS: Readonly<Record<string, readonly [name: string, example: string]>>
   rate: ["the turn rate", "3, in degrees a second"],
   windDoubt: ["the doubt of the wind", "5, in knots"],
   variation: ["the variation", "3E or 2.5W"],
+  declination: ["the station’s declination", "3E or 2.5W"],
 };
 
 const name = (field: unknown): string => FIELDS[String(field)]?.[0] ?? String(field);

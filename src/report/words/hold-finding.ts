@@ -1,21 +1,14 @@
 /** A finding of a hold as a sentence: what was flown, what this wind asked for, what it came to. */
+
 import type { Finding, HoldFacts, HoldRecord } from "../../debrief/document.ts";
-import { magneticFromTrue } from "../../quantity/angle.ts";
-import { count, degreesToSide, flownDirection } from "./number.ts";
+import { flownCourse, flownHeading } from "./compass.ts";
+import { given, num } from "./fact.ts";
+import { count, degreesToSide } from "./number.ts";
 
 export type HoldWords = (facts: Finding["facts"], hold: HoldFacts, exercise: HoldRecord) => string;
 
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
 const whole = (seconds: unknown): string => `${Math.round(num(seconds))} seconds`;
 const doubt = (degrees: unknown): string => `(± ${Math.max(1, Math.round(num(degrees)))}°)`;
-
-/** A direction of a hold as the pilot flies it. */
-export function holdDirection(trueDeg: number, { inboundTrueDeg, inboundMagneticDeg }: HoldFacts): string {
-  const magnetic =
-    inboundMagneticDeg === null ? null : magneticFromTrue(trueDeg, inboundTrueDeg - inboundMagneticDeg);
-  return flownDirection(trueDeg, magnetic);
-}
 
 /** Where it lies, coming from the side of the racetrack: past the course, short of it, or on it. */
 export function pastCourse(past: number): string {
@@ -97,9 +90,9 @@ function wellFlown(f: Finding["facts"]): string {
 export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "turned-wrong-way": (f) => `Turned to the ${f.flown}; this hold is flown with turns to the ${f.published}.`,
   "other-inbound-course": (f, hold) =>
-    `The inbound legs were flown on ${holdDirection(num(f.flownTrueDeg), hold)} ${doubt(f.doubt95Deg)}, ${degreesToSide(num(f.offDeg))} of this hold’s ${holdDirection(hold.inboundTrueDeg, hold)}.`,
+    `The inbound legs were flown on ${flownCourse(num(f.flownTrueDeg), hold.variation)} ${doubt(f.doubt95Deg)}, ${degreesToSide(num(f.offDeg))} of this hold’s ${flownCourse(hold.inboundTrueDeg, hold.variation)}.`,
   "entry-not-by-sector": (f, hold) =>
-    `Entered by ${entry(f.flown)}; the heading at the fix, ${holdDirection(num(f.headingTrueDeg), hold)} ${doubt(f.doubt95Deg)}, asks for ${entry(f.asked)}.`,
+    `Entered by ${entry(f.flown)}; the heading at the fix, ${flownHeading(num(f.headingTrueDeg), hold.variation)} ${doubt(f.doubt95Deg)}, asks for ${entry(f.asked)}.`,
   "outbound-parallel": (f) =>
     corrected(f, ` The outbound leg was nearly parallel to the inbound one.${also(f)}`),
   "outbound-undercorrected": (f) => corrected(f, also(f)),

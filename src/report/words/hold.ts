@@ -1,7 +1,10 @@
 /** A hold in words: the sentence over the drawing, the notes beside it, and a line a lap. */
+
 import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
+import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
-import { FACTOR_DOUBT, flownTurns, holdDirection, pastCourse, pastOf, times } from "./hold-finding.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
+import { FACTOR_DOUBT, flownTurns, pastCourse, pastOf, times } from "./hold-finding.ts";
 import { capital, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn, windHeadline } from "./wind.ts";
@@ -11,6 +14,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-along-only": "only part of the wind is known here, and so no correction, bank or racetrack",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "doubt-holds-limit": "the speed is so near the holding limit that its doubt holds the limit",
 };
 
@@ -45,12 +49,12 @@ function asked(facts: HoldFacts): string | null {
     size === undefined ? "" : ` (± ${Math.max(1, Math.round(size))}°)`;
   const sure = solved.factor !== null && doubt?.factor95 != null && doubt.factor95 <= FACTOR_DOUBT;
   const factor = sure ? `${times(solved.factor!)} that outbound, ` : "";
-  const heading = holdDirection(solved.outboundHeadingTrueDeg, facts);
+  const heading = flownHeading(solved.outboundHeadingTrueDeg, facts.variation);
   const seconds = `${Math.round(solved.outboundS)} s${doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : ""}`;
   const flags = solved.flags.map((flag) => FLAGS[flag]).join("");
   return (
     `${day}: the inbound course needs ${inbound === "0°" ? "no correction" : inbound}${degrees(doubt?.inboundCorrection95Deg)}. This day asked for ${factor}heading ${heading}, ` +
-    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} between the turns${lengthOf(facts)}.${flags}${rules(facts)}`
+    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} between the turns${lengthOf(facts)}.${flags}${rules(facts)}${compassNote(facts.variation)}`
   );
 }
 
@@ -74,10 +78,17 @@ function rules(facts: HoldFacts): string {
   return ` After ${Math.round(lap.rules[0]!.outboundS)} s outbound, ${once.factor} the inbound correction would have rolled out ${once.out}${others.join("")}.`;
 }
 
+/** As in "heading 251°M"; the track where the wind is not known. */
+export const entryDirection = (
+  { headingIs, headingTrueDeg }: NonNullable<HoldFacts["entry"]>,
+  { variation }: HoldFacts,
+): string =>
+  `${headingIs} ${(headingIs === "heading" ? flownHeading : flownCourse)(headingTrueDeg, variation)}`;
+
 function entry(facts: HoldFacts): string | null {
   const { entry: e } = facts;
   if (!e) return null;
-  const nose = `${e.headingIs} ${holdDirection(e.headingTrueDeg, facts)}`;
+  const nose = entryDirection(e, facts);
   const miss = `the fix was passed ${e.fixMissNm.toFixed(2)} NM off`;
   const flown = e.flown === null ? "What entry was flown is not clear" : `${capital(e.flown)} entry`;
   const told =

@@ -1,6 +1,8 @@
 /** Every sentence that Hindtrack says. */
 export { offArc } from "./arc-finding.ts";
 export { asFineAs } from "./as-fine.ts";
+export { flownCourse, flownHeading, variationText } from "./compass.ts";
+export { betweenNm } from "./descent.ts";
 export {
   exerciseSentence,
   lapSentences,
@@ -30,6 +32,7 @@ export {
   noPractise,
   practiseSentence,
 } from "./habit.ts";
+export { entryDirection } from "./hold.ts";
 export { issueSentence } from "./issue.ts";
 export { logCautions, noFlight } from "./log-cautions.ts";
 export { fileStem, shownName } from "./name.ts";

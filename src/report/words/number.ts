@@ -76,6 +76,6 @@ export function degreesToSide(degrees: number): string {
   return size === 0 ? "0°" : `${size}° ${degrees > 0 ? "right" : "left"}`;
 }
 
-/** A direction as the pilot flies it: magnetic where the variation is known, else true. */
+/** A direction as it was turned magnetic already: true where no variation is known. */
 export const flownDirection = (trueDeg: number, magneticDeg: number | null): string =>
   magneticDeg === null ? trueDirection(trueDeg) : magneticDirection(magneticDeg);

@@ -49,6 +49,16 @@ const NONE = {
     "No solution with this leg: while the aircraft turns, the wind carries it farther than the outbound leg can undo. A longer leg may close.",
 } as const;
 
+function referenceWords({ reference, compassDeg }: AskedHold): string {
+  const one = `Directions are ${reference}, the wind’s too`;
+  if (compassDeg === 0) return `${one}.`;
+  return `${one}; the course is by the station’s declination, headings and the wind are by the compass, which reads ${degreesApart(compassDeg)} than it.`;
+}
+
+/** As in "2.3° less". */
+const degreesApart = (degrees: number): string =>
+  `${Math.abs(degrees).toFixed(1)}° ${degrees < 0 ? "less" : "more"}`;
+
 function askedWords(asked: AskedHold, direction: (degrees: number) => string): string {
   const { leg, timing, altitudeFt, wind95Kt, windKt } = asked;
   const doubt = wind95Kt === null ? "" : ` (± ${wind95Kt} kt)`;
@@ -59,7 +69,7 @@ function askedWords(asked: AskedHold, direction: (degrees: number) => string): s
       ? `outbound leg ending ${legLength(leg)} from the fix`
       : `${legLength(leg)} ${which}${asked.legGiven ? "" : ", as the standard has it"}`;
   const height = altitudeFt === null ? "" : `, ${count(altitudeFt)} ft`;
-  return `Inbound course ${direction(asked.inboundDeg)}, ${asked.turns} turns, true airspeed ${asked.trueAirspeedKt} kt${height}; ${wind}; ${length}. Directions are ${asked.reference}, the wind’s too.`;
+  return `Inbound course ${direction(asked.inboundDeg)}, ${asked.turns} turns, true airspeed ${asked.trueAirspeedKt} kt${height}; ${wind}; ${length}. ${referenceWords(asked)}`;
 }
 
 /** Said with the law, not under it: nobody should fly the one without the other. */

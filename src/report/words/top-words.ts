@@ -1,8 +1,7 @@
 /** Words for what stands at the top, for all below rests on it: what can hardly be true, and what was left out of a brief. */
 import type { DocumentIssue } from "../../debrief/document.ts";
+import { variationText } from "./compass.ts";
 import { count } from "./number.ts";
-
-const side = (degrees: number): string => `${Math.abs(degrees).toFixed(1)}°${degrees < 0 ? "W" : "E"}`;
 
 const counted = (n: number, one: string, many: string): string =>
   n > 0 ? `${n} of its ${n === 1 ? one : many}` : "";
@@ -11,7 +10,7 @@ export const TOP_WORDS: Readonly<Record<string, (facts: DocumentIssue["facts"]) 
   "brief-place-far": (f) =>
     `${f.ident} lies ${count(Number(f.awayNm))} NM from this flight: is a sign or a digit wrong? ${f.slip ? `Check ${f.slip}; the other way it would lie near.` : "Correct its latitude and longitude."}`,
   "brief-declination-off": (f) =>
-    `the declination of ${f.ident} is written as ${side(Number(f.writtenDeg))}, but the variation there is ${side(Number(f.modelDeg))} by ${f.model}. It was used as written; where it is a slip, every magnetic course here is off by ${Math.round(Number(f.offDeg))}°.`,
+    `the declination of ${f.ident} is written as ${variationText(Number(f.writtenDeg))}, but the variation there is ${variationText(Number(f.modelDeg))} by ${f.model}. It was used as written; where it is a slip, every magnetic course here is off by ${Math.round(Number(f.offDeg))}°.`,
   "brief-airspeed-off": (f) =>
     `a true airspeed of ${f.tasKt} kt does not fit the flight: its ground speed is mostly ${count(Number(f.groundSpeedKt))} kt, and a wind of over ${count(Number(f.windKt))} kt would have been needed. It was not used; write tas_kt in knots.`,
   "log-too-fast": (f) =>
@@ -19,7 +18,7 @@ export const TOP_WORDS: Readonly<Record<string, (facts: DocumentIssue["facts"]) 
   "log-mostly-left-out": (f) =>
     `${count(Number(f.count))} of its ${count(Number(f.points))} points cannot be true and were left out${Number(f.backwards) > Number(f.count) / 2 ? ", most because their times go back: sort the log by time" : ""}. What is left is hardly the flight; export the log again.`,
   "log-height-unit": (f) =>
-    `its heights are mostly near ${count(Number(f.flownFt))} ft, where the brief has ${count(Number(f.briefFt))} ft: ${f.high ? "were they written in feet where metres belong?" : "were they written in metres where feet belong?"} Nothing was changed; where it is so, no height here holds.`,
+    `it gives a height of ${count(Number(f.flownFt))} ft where the brief has ${count(Number(f.briefFt))} ft: ${f.high ? "its heights seem to be written in feet where metres belong." : "its heights seem to be written in metres where feet belong."} Nothing was changed, and no height is told or judged here. Export the log again with its heights in the unit that its format asks for.`,
   "more-in-archive": (f) =>
     `the archive holds ${Number(f.others) === 1 ? "1 further file that may be a log and was" : `${count(Number(f.others))} further files that may be logs and were`} left out: not read as a log, without times, recorded at the same time as another, or beyond what is looked at in one archive. Unpack it and open each to see its flight.`,
   "brief-left-out": (f) => {

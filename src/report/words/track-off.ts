@@ -1,15 +1,11 @@
 /** The leading indicator as a sentence: when the track left its line, how long nothing else told, and when it was corrected. */
+
 import type { Finding } from "../../debrief/document.ts";
+import { directionFact, type FindingWords, given, num } from "./fact.ts";
 import { seconds } from "./measured.ts";
-import { capital, clock, flownDirection } from "./number.ts";
+import { capital, clock } from "./number.ts";
 
 type Facts = Finding["facts"];
-type Words = (facts: Facts, finding: Finding) => string;
-
-const num = (fact: unknown): number => Number(fact);
-const given = (fact: unknown): number | null => (typeof fact === "number" ? fact : null);
-const directionIn = (facts: Facts, what: "track" | "course"): string =>
-  flownDirection(num(facts[`${what}TrueDeg`]), given(facts[`${what}MagneticDeg`]));
 const at = ({ evidence }: Finding): string => (evidence.fromUtc ? `At ${clock(evidence.fromUtc)} UTC ` : "");
 
 /** What there is to read beside the track: a needle, or a distance. */
@@ -29,20 +25,30 @@ const DISTANCE: Read = {
   never: "The distance never came to a quarter of a mile off the arc",
 };
 
-function silence({ quarterReached, silentS }: Facts, { already, stayed, never }: Read): string {
+/** `driftS`: the time that was seen of it. */
+function silence(
+  { quarterReached, silentS, unseenS, driftS }: Facts,
+  { already, stayed, never }: Read,
+): string {
+  if (quarterReached !== true && given(unseenS) !== null)
+    return `${stayed} for the ${seconds(driftS)} that were seen`;
   if (quarterReached !== true || given(silentS) === null) return never;
   return Math.round(num(silentS)) === 0 ? already : `${stayed} for ${seconds(silentS)}`;
 }
 
-const correction = ({ leadS }: Facts): string =>
-  given(leadS) === null ? "no correction followed" : `the first correction came after ${seconds(leadS)}`;
+const correction = ({ leadS, unseenS }: Facts): string =>
+  given(unseenS) !== null
+    ? `then the log is silent for ${seconds(unseenS)}, and when it was corrected is not known`
+    : given(leadS) === null
+      ? "no correction followed"
+      : `the first correction came after ${seconds(leadS)}`;
 
-const offCourse: Words = (facts, finding) =>
+const offCourse: FindingWords = (facts, finding) =>
   capital(
-    `${at(finding)}the track, ${directionIn(facts, "track")}, stood ${Math.round(num(facts.degrees))}° ${facts.side} of the course, ${directionIn(facts, "course")}. ${silence(facts, NEEDLE)}; ${correction(facts)}`,
+    `${at(finding)}the track, ${directionFact(facts, "track")}, stood ${Math.round(num(facts.degrees))}° ${facts.side} of the course, ${directionFact(facts, "course")}. ${silence(facts, NEEDLE)}; ${correction(facts)}`,
   );
 
-export const TRACK_OFF_WORDS: Readonly<Record<string, Words>> = {
+export const TRACK_OFF_WORDS: Readonly<Record<string, FindingWords>> = {
   "drifted-before-needle": (facts, finding) => `${offCourse(facts, finding)}.`,
   "final-track-off": (facts, finding) =>
     `${offCourse(facts, finding)}, ${Math.abs(num(facts.worstNm)).toFixed(2)} NM ${facts.side} at the farthest.`,

@@ -1,5 +1,7 @@
 /** Verdicts in words and numbers, and which of them decides an exercise. */
+
 import type { Overrule, Verdict } from "../../debrief/document.ts";
+import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
 import { clock, clockSeconds, count } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -7,6 +9,7 @@ import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 const REASONS: Readonly<Record<string, string>> = {
   "doubt-straddles-limit": "the doubt reaches over the limit",
   "log-silent": "between two points of the log it may have passed the limit",
+  "passed-in-silence": "the log is silent there, and the height is known no better",
   "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
   "climb-without-height": "it ended higher than it began, and the brief gives no altitude to hold",
   "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
@@ -23,6 +26,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the standard does not say whose holding rules count (holding: us or icao), and so which leg is timed",
   "runway-length-assumed": "the length of the runway is not known, and with it the width of the needle",
   "no-height": "the log has no heights",
+  "height-unit": HEIGHT_UNIT,
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",

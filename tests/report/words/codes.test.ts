@@ -35,11 +35,13 @@ const NO_CODES = new Set([
   "points-left-out",
   "log-silent-there",
 ]);
-const issueCodes = codesIn(/^(import|track|brief|debrief|cli)\//).filter((c) => !NO_CODES.has(c));
+const issueCodes = codesIn(/^(import|track(?!\/(cause|joining)\b)|brief|debrief|cli)\//).filter(
+  (c) => !NO_CODES.has(c),
+);
 /** Findings of courses, whose words are tried on the facts below. */
-const FINDINGS = [...codesIn(/^course\/(finding|cause)\.ts$/)].filter((c) => !/^no-/.test(c));
+const FINDINGS = [...codesIn(/^(course\/finding|track\/cause)\.ts$/)].filter((c) => !/^no-/.test(c));
 /** Findings of every kind of exercise. */
-const ALL_FINDINGS = codesIn(/^(course|hold|approach)\/.*(finding|cause|unstable)\.ts$/).filter(
+const ALL_FINDINGS = codesIn(/^(course|hold|approach|track)\/.*(finding|cause|unstable)\.ts$/).filter(
   (c) => !/^no-/.test(c),
 );
 

@@ -165,6 +165,7 @@ export function inventHold(given: InventedHold): { exercise: HoldRecord; series:
     fix: { ident: "TARNO", latitude: 35.6, longitude: 172.3, doubt95Nm: null },
     inboundTrueDeg: inbound,
     inboundMagneticDeg: inbound - 6,
+    variation: { degrees: 6, from: "station", model: null, dayDegrees: 6 },
     inbound95Deg: null,
     turns,
     leg: { by: "time", seconds: legS },

@@ -6,19 +6,7 @@ import { fieldsOf } from "../../../web/maker/fields.ts";
 import { redone, startOf, stepped, undone } from "../../../web/maker/history.ts";
 import { complaintsAt, draftAt, readMaking, resolvedAt, savedOf } from "../../../web/maker/reading.ts";
 import { put, type Values } from "../../../web/maker/values.ts";
-
-const NOTHING = { points: [], runways: [], near: null };
-const TIME = Date.UTC(2026, 9, 17, 1);
-const HEAD = {
-  brief: 1,
-  title: "Lesson 6",
-  fixes: {
-    TARNO: { lat: 35.6, lon: 172.3, kind: "vor", declination: "2.5" },
-    BELVO: { at: "35.668, 172.069" },
-  },
-};
-const brief = (...exercises: Values[]): Values => ({ ...HEAD, exercises });
-const read = (values: Values) => readMaking(values, NOTHING, TIME);
+import { brief, NOTHING, read, TIME } from "./lesson.ts";
 
 describe("reading as it is typed", () => {
   it("says what is wrong at its field, and the rest works", () => {

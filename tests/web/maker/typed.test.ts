@@ -3,24 +3,12 @@ import geographiclib from "geographiclib-geodesic";
 import { describe, expect, it } from "vitest";
 import { fieldText } from "../../../web/maker/field-values.ts";
 import { fieldsOf } from "../../../web/maker/fields.ts";
-import { draftAt, readMaking, resolvedAt } from "../../../web/maker/reading.ts";
+import { draftAt, resolvedAt } from "../../../web/maker/reading.ts";
 import { endComplaint } from "../../../web/maker/runway-line.ts";
 import { at, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
 import { typedWinds, windsText, windsTyped } from "../../../web/maker/winds.ts";
 import { writtenValues } from "../../../web/maker/written.ts";
-
-const NOTHING = { points: [], runways: [], near: null };
-const TIME = Date.UTC(2026, 9, 17, 1);
-const HEAD = {
-  brief: 1,
-  title: "Lesson 6",
-  fixes: {
-    TARNO: { lat: 35.6, lon: 172.3, kind: "vor", declination: "2.5" },
-    BELVO: { at: "35.668, 172.069" },
-  },
-};
-const brief = (...exercises: Values[]): Values => ({ ...HEAD, exercises });
-const read = (values: Values) => readMaking(values, NOTHING, TIME);
+import { brief, read, TIME } from "./lesson.ts";
 
 describe("values as typed", () => {
   it.each([

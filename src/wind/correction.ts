@@ -3,24 +3,28 @@ import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
-import { intervals, median, weigh, Z95 } from "../quantity/weigh.ts";
+import { intervals, median, type WeighedRows, weigh, Z95 } from "../quantity/weigh.ts";
+import type { Correction } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import { headingForCourse, windOver } from "../wind/index.ts";
-import type { WindEstimate, WindFact } from "../wind/wind.ts";
-import type { Rows } from "./path.ts";
+import { windOver } from "./fact.ts";
+import { headingForCourse } from "./triangle.ts";
+import type { WindEstimate, WindFact } from "./wind.ts";
 
-/** Correction flown and needed over some rows, right positive, where the wind is known in full. */
-export interface CorrectionMeasured {
-  readonly flown: TurnDegrees;
-  readonly needed: TurnDegrees;
-  /** Half-width of the 95 % interval of `needed`, from the wind across and the airspeed. */
-  readonly doubt95: AngleSize;
+/** What is read of rows along a line to hold the heading against it. */
+export interface HeadedRows extends WeighedRows {
+  readonly length: number;
+  /** Row of the motion of row 0. */
+  readonly pathStart: number;
+  readonly courseAtFootDeg: Float64Array;
+  readonly trackDeg: Float64Array;
+  readonly headingDeg: Float64Array;
+}
+
+/** Correction flown and needed over some rows, right positive, where the wind is known in full; its doubt is that of the wind across and of the airspeed. */
+export interface CorrectionMeasured extends Correction {
   readonly drift: TurnDegrees;
   readonly driftDoubt95: AngleSize;
   readonly course: TrueDegrees;
-  /** Wind to the right of the course, knots. */
-  readonly across: number;
-  readonly across95: number;
 }
 
 /**
@@ -48,7 +52,7 @@ const KNOWN_SHARE = 0.5;
 
 /** Null where the wind is not known in full over the span. */
 export function measureCorrection(
-  rows: Rows,
+  rows: HeadedRows,
   span: Span,
   motion: Motion,
   estimate: WindEstimate,

@@ -1,9 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { causesOf } from "../../src/course/cause.ts";
-import type { Joining } from "../../src/course/joining.ts";
 import type { Rows } from "../../src/course/path.ts";
-import type { CorrectionMeasured } from "../../src/course/wind-correction.ts";
-import type { ExcursionRows } from "../../src/track/index.ts";
+import { type Correction, causesOf, type ExcursionRows, type Joining } from "../../src/track/index.ts";
 import { near } from "../support/near.ts";
 
 /** 100 s on which the track stands 6 degrees right and the aircraft goes from a distance to another. */
@@ -20,8 +17,8 @@ function drift(from: number, to: number): { rows: Rows; excursion: ExcursionRows
 }
 
 /** Wind from the left needs `needed` (negative: left). */
-const correction = (flown: number, needed: number) => ({ flown, needed, doubt95: 1.5 }) as CorrectionMeasured;
-const shares = (excursion: ReturnType<typeof drift>, m: CorrectionMeasured | null, joining: Joining | null) =>
+const correction = (flown: number, needed: number) => ({ flown, needed, doubt95: 1.5 }) as Correction;
+const shares = (excursion: ReturnType<typeof drift>, m: Correction | null, joining: Joining | null) =>
   causesOf(excursion.excursion, { rows: excursion.rows, joining, chased: null, correction: m });
 
 describe("by construction: shares of what carried an aircraft 0.4 NM right", () => {
@@ -30,14 +27,8 @@ describe("by construction: shares of what carried an aircraft 0.4 NM right", () 
     ["half of what is needed", -6, -12, [["under-corrected", 1]]],
     ["twice what the wind from the right needs", 12, 6, [["over-corrected", 1]]],
     ["next to no wind", 6, 0.5, [["heading-off", 1]]],
-    [
-      "turned 3° with the wind that needs 6°: a third of the 9° is the heading’s",
-      ...[3, -6],
-      [
-        ["wind-uncorrected", 2 / 3],
-        ["corrected-wrong-way", 1 / 3],
-      ],
-    ],
+    ["turned 8° with the wind that needs 7° the other way", 8, -7, [["corrected-wrong-way", 1]]],
+    ["3° with the wind that needs 8°: hardly turned", 3, -8, [["wind-uncorrected", 1]]],
   ] as const)("%s", (_, flown, needed, expected) => {
     const found = shares(drift(0, 0.4), correction(flown as number, needed as number), null);
     expect(found.map((c) => c.cause)).toEqual(expected.map(([cause]) => cause));
@@ -61,7 +52,7 @@ describe("by construction: shares of what carried an aircraft 0.4 NM right", () 
     [1, 1.5, "heading-off"],
     [4, 1.5, "heading-off"],
   ])("%s° ± %s° needed: %s", (needed, doubt95, cause) => {
-    const known = { flown: 5, needed, doubt95 } as CorrectionMeasured;
+    const known = { flown: 5, needed, doubt95 } as Correction;
     expect(shares(drift(0, 0.4), known, null)).toEqual([{ cause, share: 1 }]);
   });
 
