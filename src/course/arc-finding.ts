@@ -1,8 +1,9 @@
 /** What is worth saying of an arc as flown: codes with facts and the times they rest on, most telling first. */
 import type { ArcExercise } from "../brief/brief.ts";
 import type { Finding } from "../quantity/record.ts";
-import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
+import type { NauticalMiles } from "../quantity/units.ts";
 import { type ExcursionRows, excursionFinding } from "../track/index.ts";
+import { type ArcExcursion, driftFindings, excursionCauses } from "./arc-cause.ts";
 import type { ArcFacts } from "./arc-facts.ts";
 import type { ArcJudged } from "./arc-judged.ts";
 import { type ArcRows, sideOf, sweepOf } from "./arc-rows.ts";
@@ -10,12 +11,6 @@ import { evidence, gaps } from "./finding.ts";
 
 /** A drift is told first when it came to this. Chosen: half of the mile that the published limit allows. */
 const WORTH_TELLING: NauticalMiles = 0.5;
-/** The heading was on the tangent when within this of it. As for courses: tuned against hand-flown wander. */
-const ON_THE_TANGENT: AngleSize = 2;
-/** A need smaller than this is not worth a cause. As for courses. */
-const LEAST_NEED: AngleSize = 3;
-/** Over-corrected: beyond the need by more than half. */
-const BEYOND: Share = 0.5;
 /** A turn is early or late from this on, NM along the way or round the arc. Tuned: leads of simulated turns are explained to 0.1 NM rms. */
 const MISTIMED: NauticalMiles = 0.25;
 /** Left so far before its last radial, an arc was cut short. Chosen: more than any lead. */
@@ -26,7 +21,7 @@ export function arcFindings(
   rows: ArcRows,
   judged: ArcJudged,
   facts: ArcFacts,
-  told: readonly ExcursionRows[],
+  told: readonly ArcExcursion[],
 ): Finding[] {
   const { deviation } = facts;
   const within: Finding = {
@@ -53,7 +48,10 @@ export function arcFindings(
           },
         ]
       : [];
-  const drifted = [...driftFindings(facts), ...told.map((e) => trackOffFinding(exercise, rows, e))];
+  const drifted = [
+    ...driftFindings(facts),
+    ...told.flatMap((e) => [trackOffFinding(exercise, rows, e), ...excursionCauses(facts, e)]),
+  ];
   const large = Math.abs(deviation.maxNm) >= WORTH_TELLING;
   const turns = [...turnInFinding(facts), ...turnOffFinding(exercise, facts)];
   return [
@@ -63,49 +61,6 @@ export function arcFindings(
       : [...turns.slice(0, 1), within, ...turns.slice(1), ...drifted]),
     ...gaps(rows, judged.span),
   ];
-}
-
-/** How the worst came about, and why, as far as the wind is known. */
-function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] {
-  if (!drift) return [];
-  const side = drift.byNm > 0 ? "outside" : "inside";
-  const found: Finding = {
-    code: "arc-drifted",
-    facts: {
-      side,
-      byNm: Math.abs(drift.byNm),
-      seconds: drift.seconds,
-      nmPerMin: Math.abs(drift.nmPerMin),
-      windNmPerMin: drift.windNmPerMin,
-    },
-    evidence: { fromUtc: drift.fromUtc, toUtc: drift.toUtc },
-  };
-  const { flownDeg, neededDeg, doubt95Deg } = drift;
-  if (flownDeg === null || neededDeg === null || doubt95Deg === null || windOutKt === null) return [found];
-  const size = Math.abs(neededDeg);
-  if (!(size >= LEAST_NEED && size >= doubt95Deg)) return [found];
-  /** Away from the station the wind pushes where the nose has to be turned toward it. */
-  const outward = turns === "right" ? -1 : 1;
-  const windSide = neededDeg * outward < 0 ? "outside" : "inside";
-  const applied = (flownDeg * Math.sign(neededDeg)) / size;
-  let code: string | null = null;
-  if (windSide === side && Math.abs(flownDeg) <= ON_THE_TANGENT) code = "arc-wind-uncorrected";
-  else if (windSide === side && applied < 0) code = "arc-corrected-wrong-way";
-  else if (windSide === side && applied < 1) code = "arc-under-corrected";
-  else if (windSide !== side && applied > 1 + BEYOND) code = "arc-over-corrected";
-  if (!code) return [found];
-  const cause: Finding = {
-    code,
-    facts: {
-      /** Away from the station positive. */
-      flownOutDeg: flownDeg * outward,
-      neededOutDeg: neededDeg * outward,
-      doubt95Deg,
-      windOutKt: drift.windNmPerMin === null ? windOutKt : drift.windNmPerMin * 60,
-    },
-    evidence: found.evidence,
-  };
-  return [found, cause];
 }
 
 /** The track told before the distance did: the same as of a course, but outside and inside. */

@@ -42,13 +42,16 @@ export interface CausedExcursion extends ExcursionRows {
   readonly record: ExcursionRecord & { readonly causes: Cause[] };
 }
 
-type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "corrected-wrong-way";
+export type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "corrected-wrong-way";
 
 /**
  * Null where the wind's need is small, or within its own doubt, or does not explain the side that the aircraft went
  * to. Flown and needed correction carry the same error of the wind, so their difference is known better than either.
  */
-function windCause({ side }: Pick<ExcursionRecord, "side">, m: Correction): WindCause | null {
+export function windCause(
+  { side }: Pick<ExcursionRecord, "side">,
+  m: Pick<Correction, "flown" | "needed" | "doubt95">,
+): WindCause | null {
   const size = Math.abs(m.needed);
   if (!(size >= LEAST_NEED && size >= m.doubt95)) return null;
   const downwind = (side === "right" ? 1 : -1) === -Math.sign(m.needed);

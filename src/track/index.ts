@@ -7,6 +7,8 @@ export {
   type Correction,
   causeFindings,
   causesOf,
+  type WindCause,
+  windCause,
   worstCauses,
 } from "./cause.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
