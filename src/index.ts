@@ -11,7 +11,6 @@ export {
   briefValues,
   type DraftExercise,
   readBrief,
-  readHoldLeg,
   readStandard,
   resolveBrief,
   type WrittenValues,
@@ -127,10 +126,13 @@ export {
   beginningOfTable,
   Cancelled,
   CSV_COLUMNS,
+  type FlightLabel,
+  isLabelTable,
   joinLogs,
   pointOf,
   type ReadPoints,
   readAngle,
+  readLabelTable,
   readLog,
   readPlaces,
   readPoints,
@@ -146,6 +148,8 @@ export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } fro
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
+// where a log is silent, for drawings alike
+export { silenceLimit, stepsOf } from "./quantity/silence.ts";
 // words, tables and maps
 export * from "./report/index.ts";
 // invented flights with known truth
@@ -154,7 +158,8 @@ export { flyScenario, SCENARIOS } from "./simulator/index.ts";
 export { THRESHOLD_CROSSING } from "./standard/approach-guidance.ts";
 // what full scale of a needle means
 export { NEEDLE_SCALES } from "./standard/needle.ts";
+export type { TestStandard } from "./standard/test-standard.ts";
 // what exercises are held against
-export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";
+export { TEST_STANDARDS } from "./standard/tolerance.ts";
 // how a direction is spoken
 export { altimeterDoubt95 } from "./track/index.ts";

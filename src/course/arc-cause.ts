@@ -1,8 +1,7 @@
 /** Why an arc was left, as findings: of the drift that was the worst, and of each excursion that is told of. */
-import type { Cause } from "../quantity/excursion-record.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Knots, TurnDegrees } from "../quantity/units.ts";
-import { type CausedExcursion, type WindCause, windCause } from "../track/index.ts";
+import { type CausedExcursion, windCause } from "../track/index.ts";
 import type { ArcFacts } from "./arc-facts.ts";
 import type { ArcCorrection } from "./arc-wind.ts";
 
@@ -36,7 +35,7 @@ export function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] 
   );
   const windOut = drift.windNmPerMin === null ? windOutKt : drift.windNmPerMin * 60;
   const why = cause && {
-    code: WIND_CAUSES[cause],
+    code: `arc-${cause}`,
     facts: windFacts(turns, flownDeg, neededDeg, doubt95Deg, windOut),
     evidence: found.evidence,
   };
@@ -60,14 +59,6 @@ const windFacts = (
   };
 };
 
-/** The wind's causes are told in the words of an arc: toward the station and away from it. */
-const WIND_CAUSES: Readonly<Record<WindCause, string>> = {
-  "wind-uncorrected": "arc-wind-uncorrected",
-  "under-corrected": "arc-under-corrected",
-  "over-corrected": "arc-over-corrected",
-  "corrected-wrong-way": "arc-corrected-wrong-way",
-};
-
 /** Why the track left the tangent, where the drift that was the worst does not tell it of the same time. */
 export function excursionCauses({ turns, drift }: ArcFacts, { record, correction }: ArcExcursion): Finding[] {
   const evidence = { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc };
@@ -76,13 +67,8 @@ export function excursionCauses({ turns, drift }: ArcFacts, { record, correction
     correction &&
     windFacts(turns, correction.flown, correction.needed, correction.doubt95, correction.windOut);
   return record.causes.map(({ cause }) => ({
-    code: ARC_CAUSES[cause] ?? "arc-heading-off",
+    code: `arc-${cause}`,
     facts: { ...wind },
     evidence,
   }));
 }
-
-const ARC_CAUSES: Readonly<Partial<Record<Cause["cause"], string>>> = {
-  ...WIND_CAUSES,
-  "cannot-tell": "arc-cannot-tell",
-};

@@ -42,6 +42,8 @@ export const descentFactsSchema = z.strictObject({
       doubt95Ft: z.number(),
       /** The silence of the log that the point was passed in; the doubt holds what that may hide. Null or missing where in none. */
       silentS: z.number().nullable().optional(),
+      /** What of the doubt is of that silence, or of a shorter step between two points. Missing where nothing shows. */
+      unseenFt: z.number().optional(),
     })
     .nullable(),
   /** Null where no descent was begun before the point. */

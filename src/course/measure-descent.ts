@@ -92,7 +92,9 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
           altitudeFt: altitude,
           overFt: altitude - exercise.toAltitude,
           doubt95Ft: altimeterDoubt95(altitude) + rows.pointUnseenFt,
-          ...(rows.pointUnseenFt > 0 ? { silentS: rows.silentBefore(point) } : {}),
+          ...(rows.pointUnseenFt > 0
+            ? { silentS: rows.silentBefore(point), unseenFt: rows.pointUnseenFt }
+            : {}),
         }
       : null,
     began: began && beganFacts(exercise, rows, began, utcAt),

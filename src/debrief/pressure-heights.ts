@@ -26,7 +26,8 @@ export function descendedOnPressure<M extends { facts: DescentFacts; findings: F
   const { facts, findings } = measured;
   const { crossing } = facts;
   if (!crossing) return measured;
-  const doubt95Ft = widened(crossing.doubt95Ft);
+  const { unseenFt = 0 } = crossing;
+  const doubt95Ft = widened(crossing.doubt95Ft - unseenFt) + unseenFt;
   const sure = Math.abs(crossing.overFt) > doubt95Ft;
   return {
     ...measured,

@@ -4,8 +4,8 @@ import type { AngleSize, Seconds } from "../quantity/units.ts";
 import { CHASED } from "../standard/tracking.ts";
 import { chasedPerMinute } from "./chasing.ts";
 import { limitOf } from "./limit.ts";
-import { type Measured, type Tendency, tendency } from "./tendency.ts";
-import { A_THIRD, missingShare } from "./wind-share.ts";
+import { type Measured, type Tendency, tendency, type WhyUntold } from "./tendency.ts";
+import { A_THIRD, missingShare, whyNoShare } from "./wind-share.ts";
 
 /** A correction that needs less is in the wander of the heading. Chosen: twice the 2 degrees of hand-flown wander. */
 const LEAST_NEEDED: AngleSize = 4;
@@ -50,6 +50,14 @@ const correction =
     return missing && { ...missing, doubt95: missing.doubt95 * Math.min(1, Math.abs(missing.value)) };
   };
 
+const noCorrection =
+  (...forms: readonly CourseFacts["form"][]) =>
+  ({ source, facts }: CourseRecord): WhyUntold | null => {
+    if (source !== "brief" || !facts || !forms.includes(facts.form)) return null;
+    const { neededDeg = null, doubt95Deg = null } = facts.windCorrection ?? {};
+    return whyNoShare(neededDeg, doubt95Deg, LEAST_NEEDED);
+  };
+
 /**
  * The time that was drifted, for each correction that came: a drift that no correction ended counts with its time, for
  * as long as it is known, and short ones beside it lower nothing. Source: J. F. Lawless, *Statistical Models and Methods
@@ -59,8 +67,8 @@ const correction =
 const lead: Facts = ({ excursions }) => {
   let seconds = 0;
   let corrected = 0;
-  for (const { leadS, trackOffUtc, worstUtc } of excursions) {
-    seconds += leadS ?? (Date.parse(worstUtc) - Date.parse(trackOffUtc)) / 1000;
+  for (const { leadS, trackOffUtc, worstUtc, silence } of excursions) {
+    seconds += leadS ?? (Date.parse(silence?.fromUtc ?? worstUtc) - Date.parse(trackOffUtc)) / 1000;
     if (leadS !== null) corrected++;
   }
   if (corrected === 0 && seconds < LEAD) return null;
@@ -75,11 +83,19 @@ const course = (
   oneSided = false,
 ): Tendency => tendency("course", { id, unit, oneSided, tolerance, measure: of(measure) });
 
+const corrections = (id: string, ...forms: readonly CourseFacts["form"][]): Tendency =>
+  tendency("course", {
+    ...{ id, unit: "part", oneSided: false },
+    tolerance: () => A_THIRD,
+    measure: of(correction(...forms)),
+    untold: noCorrection(...forms),
+  });
+
 export const COURSE_TENDENCIES: readonly Tendency[] = [
   course("needle-side", "share", needleLimit, needle),
   course("needle-downwind", "share", needleLimit, downwind),
-  course("correction-inbound", "part", () => A_THIRD, correction("to", "leg")),
-  course("correction-outbound", "part", () => A_THIRD, correction("from")),
+  corrections("correction-inbound", "to", "leg"),
+  corrections("correction-outbound", "from"),
   course("first-correction", "s", () => LEAD, lead, true),
   course(
     "chasing",

@@ -1,6 +1,7 @@
 /** One flight as habits see it: who flew what when, and what each exercise says of each tendency. */
 import type { DebriefDocument } from "../debrief/document.ts";
 import { TENDENCIES } from "./tendencies.ts";
+import type { WhyUntold } from "./tendency.ts";
 
 /** What the user calls a flight; all of it optional. */
 export interface FlightLabels {
@@ -21,6 +22,15 @@ export interface Observation {
   readonly tolerance: number;
 }
 
+/** A tendency that an exercise was meant for and does not tell. */
+export interface Untold {
+  readonly tendency: string;
+  /** Index in the document. */
+  readonly exercise: number;
+  readonly why: WhyUntold;
+  readonly tolerance: number;
+}
+
 /** All that habits need of a flight, small enough to keep thousands. */
 export interface ObservedFlight {
   readonly id: string;
@@ -30,11 +40,28 @@ export interface ObservedFlight {
   readonly pilot: string | null;
   readonly aircraft: string | null;
   readonly observations: readonly Observation[];
+  readonly untold?: readonly Untold[];
 }
 
 /** Reads the tendencies off a document. */
 export function observeFlight(document: DebriefDocument, labels: FlightLabels): ObservedFlight {
   const { log, brief, exercises } = document;
+  const observations: Observation[] = [];
+  const untold: Untold[] = [];
+  exercises.forEach((of, exercise) => {
+    for (const tendency of TENDENCIES) {
+      const measured = tendency.measure(of, document);
+      const tolerance = tendency.tolerance(of);
+      const about = { tendency: tendency.id, exercise, tolerance };
+      if (measured && Number.isFinite(measured.value)) {
+        const { value, doubt95 } = measured;
+        observations.push({ ...about, value: value / tolerance, doubt95: doubt95 / tolerance });
+        continue;
+      }
+      const why = tendency.untold?.(of, document) ?? null;
+      if (why) untold.push({ ...about, why });
+    }
+  });
   return {
     id: labels.id,
     title: brief?.title || log.name || log.file,
@@ -42,22 +69,8 @@ export function observeFlight(document: DebriefDocument, labels: FlightLabels): 
     endUtc: log.endUtc,
     pilot: labels.pilot || null,
     aircraft: labels.aircraft || null,
-    observations: exercises.flatMap((exercise, index) =>
-      TENDENCIES.flatMap((tendency): Observation[] => {
-        const measured = tendency.measure(exercise, document);
-        if (!measured || !Number.isFinite(measured.value)) return [];
-        const tolerance = tendency.tolerance(exercise);
-        return [
-          {
-            tendency: tendency.id,
-            exercise: index,
-            value: measured.value / tolerance,
-            doubt95: measured.doubt95 / tolerance,
-            tolerance,
-          },
-        ];
-      }),
-    ),
+    observations,
+    untold,
   };
 }
 

@@ -2,21 +2,21 @@
 import type { Share } from "../quantity/units.ts";
 import { falseDiscoveryShares } from "./discoveries.ts";
 import type { ObservedFlight } from "./flight.ts";
-import { type RobustMean, robustMean } from "./robust-mean.ts";
-import { studentWithin } from "./student.ts";
+import { chanceBeyond, type RobustMean, robustMean } from "./robust-mean.ts";
 import { TENDENCIES } from "./tendencies.ts";
 import type { Tendency } from "./tendency.ts";
 import { endsNearer, type Line, mannKendall, theilSen } from "./trend.ts";
+import { isUntold, type UntoldByWhy, untoldOf } from "./untold.ts";
 
 /** Nothing is said below. Chosen beforehand (an interval needs two flights; fewer exercises are anecdotes). */
 export const LEAST_EXERCISES = 5;
-export const LEAST_FLIGHTS = 2;
+const LEAST_FLIGHTS = 2;
 /** A trend needs as many: of four values even the clearest order comes by chance once in twelve. */
 const LEAST_FLIGHTS_FOR_TREND = 5;
 /** A mean within this part of the tolerance is no habit, however sure. Chosen: a quarter of scale where three quarters is the limit. */
 export const SMALL: Share = 0.25;
 /** Of all that is said, at most this share is chance. */
-export const FALSE_DISCOVERIES: Share = 0.05;
+const FALSE_DISCOVERIES: Share = 0.05;
 /** Flights on which a habit was seen best, named at the most. Chosen: so many are looked at again. */
 const FLIGHTS_SHOWN = 3;
 
@@ -63,6 +63,7 @@ export interface Habit {
   readonly points: readonly HabitPoint[];
   /** Flights that show it most, as indices. */
   readonly seenOn: readonly number[];
+  readonly untold: UntoldByWhy;
 }
 
 export interface HabitReport {
@@ -79,18 +80,9 @@ interface Tried {
   readonly points: readonly HabitPoint[];
   readonly byFlight: ReadonlyMap<number, readonly HabitPoint[]>;
   readonly tolerance: number;
+  readonly untold: Habit["untold"];
   readonly mean: RobustMean | null;
   readonly trend: (Line & { readonly p: Share }) | null;
-}
-
-/** The chance of a mean so far out, were the true one at the edge of -edge to +edge. */
-function chanceBeyond({ mean, standardError, degreesOfFreedom }: RobustMean, edge: number): Share {
-  const tail = (distance: number): Share => {
-    if (!(standardError > 0)) return distance > 0 ? 0 : 1;
-    const half = (1 - studentWithin(Math.abs(distance) / standardError, degreesOfFreedom)) / 2;
-    return distance > 0 ? half : 1 - half;
-  };
-  return Math.min(1, tail(Math.abs(mean) - edge) + tail(Math.abs(mean) + edge));
 }
 
 function commonest(values: readonly number[]): number {
@@ -106,6 +98,7 @@ function tried(tendency: Tendency, flights: readonly ObservedFlight[]): Tried {
   const points: HabitPoint[] = [];
   const tolerances: number[] = [];
   const byFlight = new Map<number, HabitPoint[]>();
+  const untold = untoldOf(tendency.id, flights);
   flights.forEach(({ observations }, flight) => {
     for (const { tendency: id, exercise, value, doubt95, tolerance } of observations) {
       if (id !== tendency.id) continue;
@@ -122,7 +115,8 @@ function tried(tendency: Tendency, flights: readonly ObservedFlight[]): Tried {
     tendency,
     points,
     byFlight,
-    tolerance: commonest(tolerances),
+    tolerance: commonest(tolerances.length > 0 ? tolerances : untold.tolerances),
+    untold: untold.byWhy,
     mean: told ? robustMean([...byFlight.values()]) : null,
     trend: line && { ...line, p: mannKendall(dated.map(({ value }) => value)).p },
   };
@@ -186,6 +180,7 @@ export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
           : null,
       points: t.points,
       seenOn: seenOn(t),
+      untold: t.untold,
     };
   });
   const size = ({ mean }: Habit) => (mean ? Math.abs(mean.value) : -1);
@@ -195,6 +190,8 @@ export function habitsOf(flights: readonly ObservedFlight[]): HabitReport {
   return {
     flights,
     exercises: new Set(flown).size,
-    habits: habits.filter(({ exercises }) => exercises > 0).sort((a, b) => size(b) - size(a)),
+    habits: habits
+      .filter(({ exercises, untold }) => exercises > 0 || isUntold(untold))
+      .sort((a, b) => size(b) - size(a)),
   };
 }

@@ -2,8 +2,8 @@
 import type { DebriefDocument, HoldFacts, HoldLap, HoldRecord } from "../debrief/document.ts";
 import type { AngleSize, NauticalMiles } from "../quantity/units.ts";
 import { limitOf } from "./limit.ts";
-import { type Measured, meanOf, type Tendency, tendency } from "./tendency.ts";
-import { A_THIRD, missingShare } from "./wind-share.ts";
+import { type Measured, meanOf, type Tendency, tendency, type WhyUntold } from "./tendency.ts";
+import { A_THIRD, missingShare, whyNoShare } from "./wind-share.ts";
 
 /** Chosen: with less asked outbound, a wind believed wrong by 3 kt asks for as much. */
 const LEAST_OUTBOUND: AngleSize = 10;
@@ -16,15 +16,30 @@ const ROLL_OUT: NauticalMiles = 0.2;
 type Lap = (lap: HoldLap, facts: HoldFacts) => Measured | null;
 
 /**
- * The mean of the laps. A hold that was only found counts where no brief says what was meant, its inbound course is sure
- * and it is no circuit; but nothing was asked of its legs. Of one flown on another inbound course only the legs' times count.
+ * The facts of a hold that was meant. One that was only found counts where no brief says what was meant, its inbound
+ * course is sure and it is no circuit; but nothing was asked of its legs. Of one flown on another inbound course only the
+ * legs' times count.
  */
+function meantFacts({ source, facts }: HoldRecord, { brief }: DebriefDocument, briefed = false) {
+  if (!facts || (facts.asFlown?.otherCourse && !briefed)) return null;
+  const meant = source === "brief" || (!briefed && !brief && facts.sure === true && !facts.maybeCircuit);
+  return meant ? facts : null;
+}
+
+/** The mean of the laps. */
 const laps =
   (measure: Lap, briefed = false) =>
-  ({ source, facts }: HoldRecord, { brief }: DebriefDocument): Measured | null => {
-    if (!facts || (facts.asFlown?.otherCourse && !briefed)) return null;
-    const meant = source === "brief" || (!briefed && !brief && facts.sure === true && !facts.maybeCircuit);
-    return meant ? meanOf(facts.laps.map((lap) => measure(lap, facts))) : null;
+  (hold: HoldRecord, document: DebriefDocument): Measured | null => {
+    const facts = meantFacts(hold, document, briefed);
+    return facts && meanOf(facts.laps.map((lap) => measure(lap, facts)));
+  };
+
+/** Why no lap tells: one whose wind is not known is said rather than one with too little of it. */
+const untold =
+  (why: (lap: HoldLap) => WhyUntold | null) =>
+  (hold: HoldRecord, document: DebriefDocument): WhyUntold | null => {
+    const whys = meantFacts(hold, document)?.laps.map(why) ?? [];
+    return whys.find((of) => of === "wind-not-known") ?? whys.find((of) => of !== null) ?? null;
   };
 
 const flownTurns = ({ asFlown, turns }: HoldFacts) => asFlown?.turns ?? turns;
@@ -36,6 +51,18 @@ const outbound: Lap = (lap) => {
   if (!solved || !lap.doubt || lap.outbound.correctionDeg === null) return null;
   const doubt95 = lap.doubt.outboundCorrection95Deg;
   return missingShare(lap.outbound.correctionDeg, solved.outboundCorrectionDeg, doubt95, LEAST_OUTBOUND);
+};
+
+const noOutbound = ({ solved, doubt }: HoldLap): WhyUntold | null => {
+  if (solved && "none" in solved) return null;
+  const doubt95 = doubt?.outboundCorrection95Deg ?? null;
+  return whyNoShare(solved?.outboundCorrectionDeg ?? null, doubt95, LEAST_OUTBOUND);
+};
+
+const noInbound = ({ solved, doubt }: HoldLap): WhyUntold | null => {
+  if (solved && "none" in solved) return null;
+  const doubt95 = doubt?.inboundCorrection95Deg ?? null;
+  return whyNoShare(solved?.inboundCorrectionDeg ?? null, doubt95, LEAST_INBOUND);
 };
 
 const inbound: Lap = (lap) => {
@@ -66,11 +93,12 @@ const hold = (
   unit: Tendency["unit"],
   tolerance: Tendency<HoldRecord>["tolerance"],
   measure: Tendency<HoldRecord>["measure"],
-): Tendency => tendency("hold", { id, unit, oneSided: false, tolerance, measure });
+  untold: Tendency<HoldRecord>["untold"] = () => null,
+): Tendency => tendency("hold", { id, unit, oneSided: false, tolerance, measure, untold });
 
 export const HOLD_TENDENCIES: readonly Tendency[] = [
-  hold("hold-outbound", "part", () => A_THIRD, laps(outbound)),
-  hold("hold-inbound", "part", () => A_THIRD, laps(inbound)),
+  hold("hold-outbound", "part", () => A_THIRD, laps(outbound), untold(noOutbound)),
+  hold("hold-inbound", "part", () => A_THIRD, laps(inbound), untold(noInbound)),
   hold("roll-out-past-left", "NM", () => ROLL_OUT, laps(past("left"))),
   hold("roll-out-past-right", "NM", () => ROLL_OUT, laps(past("right"))),
   hold("leg-time", "s", limitOf("hold-leg-time"), laps(legTime, true)),

@@ -8,16 +8,14 @@ export {
   observeFlight,
 } from "./flight.ts";
 export {
-  FALSE_DISCOVERIES,
   type Habit,
   type HabitPoint,
   type HabitReport,
   type HabitStatus,
   habitsOf,
   LEAST_EXERCISES,
-  LEAST_FLIGHTS,
   SMALL,
 } from "./habits.ts";
 export { type Practise, practiseNext } from "./practise.ts";
 export { TENDENCIES } from "./tendencies.ts";
-export type { TendencyUnit } from "./tendency.ts";
+export type { TendencyUnit, WhyUntold } from "./tendency.ts";

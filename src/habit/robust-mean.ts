@@ -1,7 +1,9 @@
 /** A mean that a single odd exercise does not carry off, with the interval that flights, not exercises, give it. */
+
+import type { Share } from "../quantity/units.ts";
 import { median, Z95 } from "../quantity/weigh.ts";
 import { clusterBootstrap, standardError } from "./bootstrap.ts";
-import { studentBeyond } from "./student.ts";
+import { studentBeyond, studentWithin } from "./student.ts";
 
 /** Values farther than so many standard deviations count less. Huber's: 95 % as efficient as the mean where errors are normal (Holland, Welsch 1977). */
 const TUNING = 1.345;
@@ -85,4 +87,14 @@ export function robustMean(flights: readonly (readonly Doubted[])[]): RobustMean
     high95: mean + half,
     degreesOfFreedom: n - 1,
   };
+}
+
+/** The chance of a mean so far out, were the true one at the edge of -edge to +edge. */
+export function chanceBeyond({ mean, standardError, degreesOfFreedom }: RobustMean, edge: number): Share {
+  const tail = (distance: number): Share => {
+    if (!(standardError > 0)) return distance > 0 ? 0 : 1;
+    const half = (1 - studentWithin(Math.abs(distance) / standardError, degreesOfFreedom)) / 2;
+    return distance > 0 ? half : 1 - half;
+  };
+  return Math.min(1, tail(Math.abs(mean) - edge) + tail(Math.abs(mean) + edge));
 }

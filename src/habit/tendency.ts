@@ -11,6 +11,9 @@ export interface Measured {
 /** "share": of full scale of the needle; "part": of the wind correction that was needed; "per-min": times a minute. */
 export type TendencyUnit = "share" | "part" | "s" | "per-min" | "NM" | "deg";
 
+/** Why an exercise that was meant for it does not tell: the wind is not known well enough, or there was too little of it. */
+export type WhyUntold = "wind-not-known" | "little-wind";
+
 export interface Tendency<Exercise extends DocumentExercise = DocumentExercise> {
   /** Kebab-case, public, stable. */
   readonly id: string;
@@ -23,6 +26,8 @@ export interface Tendency<Exercise extends DocumentExercise = DocumentExercise> 
   readonly tolerance: (exercise: Exercise) => number;
   /** 0 is as it should be. Null where the exercise does not tell, or its own doubt is too large. */
   readonly measure: (exercise: Exercise, document: DebriefDocument) => Measured | null;
+  /** Asked where it does not tell: why, where a pilot would look for it; null where it is no question of this exercise. */
+  readonly untold?: (exercise: Exercise, document: DebriefDocument) => WhyUntold | null;
 }
 
 /** A tendency of one kind of exercise, put among those of all kinds: the others say nothing of it. */
@@ -31,12 +36,15 @@ export function tendency<Kind extends DocumentExercise["kind"]>(
   of: Omit<Tendency<Extract<DocumentExercise, { kind: Kind }>>, "kind">,
 ): Tendency {
   type Exercise = Extract<DocumentExercise, { kind: Kind }>;
+  const { untold } = of;
   return {
     ...of,
     kind,
     measure: (exercise, document) =>
       exercise.kind === kind ? of.measure(exercise as Exercise, document) : null,
     tolerance: (exercise) => of.tolerance(exercise as Exercise),
+    untold: (exercise, document) =>
+      untold && exercise.kind === kind ? untold(exercise as Exercise, document) : null,
   };
 }
 

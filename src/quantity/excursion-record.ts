@@ -11,14 +11,16 @@ export const excursionSchema = z.strictObject({
   /** Mean track angle error from A to C. */
   trackErrorDeg: z.number(),
   trackTrueDeg: z.number(),
-  /** B, or null where the needle never reached a quarter. */
+  /** B, or null where the needle was not seen to reach a quarter. */
   quarterUtc: utc.nullable(),
-  /** C: first turn back of the right sign, or null where none came. */
+  /** C: first turn back of the right sign, or null where none was seen. */
   correctedUtc: utc.nullable(),
   /** A to B. */
   silentS: z.number().nullable(),
   /** A to C. */
   leadS: z.number().nullable(),
+  /** The log fell silent before C was seen: then neither C nor, where B was not seen before, B is told. Missing where it did not. */
+  silence: z.strictObject({ fromUtc: utc, seconds: z.number() }).optional(),
   /** Worst distance off the line before it was back, right positive, and the needle's share then. */
   worstCrossTrackNm: z.number(),
   worstNeedle: z.number(),

@@ -42,7 +42,7 @@ export interface CausedExcursion extends ExcursionRows {
   readonly record: ExcursionRecord & { readonly causes: Cause[] };
 }
 
-export type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "corrected-wrong-way";
+type WindCause = "wind-uncorrected" | "under-corrected" | "over-corrected" | "corrected-wrong-way";
 
 /**
  * Null where the wind's need is small, or within its own doubt, or does not explain the side that the aircraft went

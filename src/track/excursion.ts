@@ -151,10 +151,19 @@ function excursionFrom(
   while (left < worst && out(left) - out(a) < ON_COURSE_LEAST) left++;
   const turned = correctionRow(rows, { start: a, end: back }, side, left);
   // back on course without a turn that stands out: it turned at the farthest point at the latest
-  const c = turned ?? (back < judged.end ? worst : null);
+  const last = turned ?? (back < judged.end ? worst : null);
+  // what came in a silence, or after one, may have come first in it
+  let silent = a + 1;
+  while (silent <= back && silent < judged.end && !rows.gapBefore[silent]) silent++;
+  const fellSilent = silent <= back && silent < judged.end;
+  const seen = turned ?? (last === null ? null : last + 1);
+  const unseen = fellSilent && (seen === null || seen >= silent);
+  const c = unseen ? null : last;
+  const until = unseen ? silent : back;
   let b = -1;
-  for (let k = a; k < back && b < 0; k++) if (rows.needle[k]! * side >= QUARTER) b = k;
-  const drifting = { start: a, end: Math.min(judged.end, Math.max(a + 2, (c ?? worst) + 1)) };
+  for (let k = a; k < until && b < 0; k++) if (rows.needle[k]! * side >= QUARTER) b = k;
+  const drifted = Math.min(until - 1, c ?? worst) + 1;
+  const drifting = { start: a, end: Math.min(judged.end, Math.max(a + 2, drifted)) };
   const weights = intervals(rows, drifting);
   const error = weigh(rows.trackErrorDeg, drifting, weights).mean;
   const course = weigh(unwrapped(rows.courseAtFootDeg, drifting), drifting, weights).mean;
@@ -174,6 +183,9 @@ function excursionFrom(
         correctedUtc: c === null ? null : utc(c),
         silentS: b < 0 ? null : seconds(b),
         leadS: c === null ? null : seconds(c),
+        ...(unseen
+          ? { silence: { fromUtc: utc(silent - 1), seconds: seconds(silent) - seconds(silent - 1) } }
+          : {}),
         worstCrossTrackNm: rows.crossTrackNm[worst]!,
         worstNeedle: rows.needle[worst]!,
         worstUtc: utc(worst),

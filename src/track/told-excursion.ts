@@ -50,11 +50,15 @@ export function excursionFinding(
       courseMagneticDeg: magneticCourse(course, variation),
       silentS: record.silentS,
       leadS: record.leadS,
+      unseenS: record.silence?.seconds ?? null,
       driftS: driftSeconds(rows, e),
       quarterReached: record.quarterUtc !== null,
       worstNeedle: Math.abs(record.worstNeedle),
       worstNm: record.worstCrossTrackNm,
     },
-    evidence: { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc },
+    evidence: {
+      fromUtc: record.trackOffUtc,
+      toUtc: record.correctedUtc ?? record.silence?.fromUtc ?? record.worstUtc,
+    },
   };
 }

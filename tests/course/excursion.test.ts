@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { TRACK_OFF_WORDS } from "../../src/report/words/track-off.ts";
 import { courseExercise, measured, mirrored, secondsOf, tracksOff } from "../support/flown-course.ts";
 import { near, nearDirection } from "../support/near.ts";
 
@@ -90,5 +91,38 @@ describe("the 1-in-60 rule (stevehardie.com and jenxs.co.uk, tracking notes; usa
     const gone = Math.hypot(end.along - begin.along, end.across);
     // the rule is 4.5 % small at 1°, 3.4 % at 15°; the turn takes up to 5 s of 180
     near(facts.crossTrack.maxNm, (gone * off) / 60, 0.07 * ((gone * off) / 60), "NM");
+  });
+});
+
+describe("by construction: the log falls silent while the track is off", () => {
+  // off by 8 degrees from second 60 on, corrected from second 210 on; a quarter is reached after 100 s and more
+  const rows = tracksOff({ along: -14, across: 0 }, [
+    [0, 60],
+    [8, 150],
+    [-20, 60],
+    [0, 60],
+  ]);
+  const silentFrom = (from: number, to: number) =>
+    measured(
+      courseExercise("to", 241, "vor"),
+      rows.filter(({ t }) => t <= from || t >= to),
+    );
+
+  it("before the needle told and before the correction: neither is told, nor said not to have come", () => {
+    const { facts, findings } = silentFrom(120, 250);
+    const [e] = facts.excursions;
+    expect([e!.quarterUtc, e!.correctedUtc, e!.leadS]).toEqual([null, null, null]);
+    near(e!.silence!.seconds, 130, 1.5, "s");
+    near(secondsOf(e!.silence!.fromUtc), 120, 1.5, "s");
+    const text = TRACK_OFF_WORDS["drifted-before-needle"]!(findings[0]!.facts, findings[0]!);
+    expect(text).toMatch(/stayed under a quarter for the \d+ seconds that were seen/);
+    expect(text).toContain("when it was corrected is not known");
+    expect(text).not.toMatch(/never|no correction/);
+  });
+
+  it("after the correction it changes nothing", () => {
+    const [e] = silentFrom(232, 300).facts.excursions;
+    expect(e!.silence).toBeUndefined();
+    near(e!.leadS!, 149, 3, "s");
   });
 });

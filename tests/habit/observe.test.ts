@@ -1,7 +1,7 @@
 /** What exercises say of tendencies, by the samples and their truth: signs, sides and units. */
 import { describe, expect, it } from "vitest";
 import type { DebriefDocument, Verdict } from "../../src/debrief/document.ts";
-import { observeFlight, TENDENCIES } from "../../src/habit/index.ts";
+import { habitsOf, observeFlight, TENDENCIES } from "../../src/habit/index.ts";
 import { courses, SAMPLES, sampleDebrief } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
@@ -150,6 +150,36 @@ describe("what does not count", () => {
     // cut off by the end of the course before it could be late: tells nothing, and lowers nothing
     expect(lead(drift(15, null))).toEqual([]);
     expect(lead(drift(15, null), drift(90, 80))[0]!).toBeGreaterThanOrEqual(80);
+  });
+
+  it("a wind correction of which nothing can be told is named with why: of a hold, of a course", async () => {
+    const flown = await documentOf("hold-outbound-flown-parallel");
+    const document = structuredClone(flown);
+    for (const e of document.exercises) {
+      if (e.kind !== "hold" || !e.facts) continue;
+      for (const lap of e.facts.laps) Object.assign(lap, { solved: null, doubt: null });
+    }
+    const untold = (of: DebriefDocument, id: string) =>
+      observeFlight(of, { id: "one" }).untold?.filter(({ tendency }) => tendency === id);
+    const asked = said(flown, "hold-outbound");
+    expect(untold(flown, "hold-outbound")).toEqual([]);
+    expect(said(document, "hold-outbound")).toEqual([]);
+    const why = "wind-not-known";
+    const { tolerance, exercise } = asked[0]!;
+    expect(untold(document, "hold-outbound")).toEqual([
+      { tendency: "hold-outbound", exercise, tolerance, why },
+    ]);
+    const { habits } = habitsOf([observeFlight(document, { id: "one" })]);
+    const row = habits.find(({ id }) => id === "hold-outbound");
+    expect(row).toMatchObject({ exercises: 0, status: "too-few", tolerance, untold: { [why]: 1 } });
+
+    const courseless = structuredClone(await documentOf("strong-crosswind-badly-corrected"));
+    const inbound = said(courseless, "correction-inbound").length;
+    expect(inbound).toBeGreaterThan(0);
+    for (const e of courseless.exercises) if (e.kind === "course" && e.facts) e.facts.windCorrection = null;
+    expect(untold(courseless, "correction-inbound")?.map((of) => of.why)).toEqual(Array(inbound).fill(why));
+    const calm = untold(await documentOf("calm-and-tidy"), "correction-inbound") ?? [];
+    expect(calm.map((of) => of.why)).toContain("little-wind");
   });
 
   it("an arc by the school's own limit", () => {

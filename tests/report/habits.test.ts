@@ -17,7 +17,16 @@ import {
 const habit = (changes: Partial<Habit>): Habit => ({
   ...{ id: "descent-late", unit: "s", oneSided: false, tolerance: 30, status: "beyond" },
   mean: { value: 1.5, low95: 1.2, high95: 1.8 },
-  ...{ chance: 0.001, chanceBeyond: 0.01, exercises: 12, flights: 8, trend: null, points: [], seenOn: [] },
+  ...{
+    chance: 0.001,
+    chanceBeyond: 0.01,
+    exercises: 12,
+    flights: 8,
+    trend: null,
+    points: [],
+    seenOn: [],
+    untold: {},
+  },
   ...changes,
 });
 const statuses: HabitStatus[] = ["beyond", "habit", "small", "cannot-tell", "too-few"];
@@ -61,9 +70,19 @@ describe("sentences", () => {
       "It may be that descents are begun 45 seconds too late for the rate that is flown.",
     );
     const outbound = habit({ id: "hold-outbound", unit: "part", tolerance: 1 / 3 });
-    expect(habitSentence(outbound)).toBe("Outbound in holds, 50 % of the wind correction is missing.");
+    expect(habitSentence(outbound)).toBe(
+      "Outbound in holds, on average 50 % of the wind correction is missing.",
+    );
     const over = { ...outbound, mean: { value: -0.9, low95: -1.2, high95: -0.6 } };
-    expect(habitSentence(over)).toBe("Outbound in holds, the wind is corrected by 30 % too much.");
+    expect(habitSentence(over)).toBe("Outbound in holds, the wind is on average corrected by 30 % too much.");
+  });
+
+  it("say of what a wind correction along a course is the mean", () => {
+    const over =
+      "chosen here; the mean over the whole judged course, less the times in which the track leads back to it";
+    for (const id of ["correction-inbound", "correction-outbound"])
+      expect(habitToleranceFrom({ id })).toContain(over);
+    expect(habitToleranceFrom({ id: "hold-outbound" })).toBe("chosen here");
   });
 
   it("say nothing of too little", () => {
@@ -73,6 +92,16 @@ describe("sentences", () => {
     expect(habitProof(few)).toBe(
       "4 exercises on 2 flights: not enough yet; five exercises on two flights are needed.",
     );
+  });
+
+  it("say why exercises that were meant for it do not tell", () => {
+    const few = habit({ ...all.find(({ id }) => id === "hold-outbound")!, status: "too-few", mean: null });
+    const untold = { ...few, exercises: 0, flights: 0, untold: { "wind-not-known": 8 } };
+    expect(habitStatus(untold)).toBe("not enough yet (in 8 the wind is not known well enough)");
+    expect(habitStatus({ ...untold, untold: { "wind-not-known": 2, "little-wind": 1 } })).toBe(
+      "not enough yet (in 2 the wind is not known well enough, in 1 it asked for too little correction to tell)",
+    );
+    expect(habitStatus({ ...untold, untold: {} })).toBe("not enough yet");
   });
 
   it("say what they rest on, the largest end last, and the trend where there is one", () => {
@@ -124,6 +153,17 @@ describe("the text", () => {
     );
     for (const alone of [of("A", "A"), of(null, null)])
       expect(habitsText(alone)).not.toMatch(/pilots? together/);
+  });
+
+  it("of flights without a pilot's name says that they are taken as one pilot's; of one flight nothing", () => {
+    const of = (...pilots: (string | null)[]): string => {
+      const one = report([habit({ seenOn: [] })]);
+      const flights = pilots.map((pilot) => ({ ...one.flights[0]!, pilot }));
+      return habitsText({ ...one, flights }).replace(/\s+/g, " ");
+    };
+    expect(of(null, null)).toMatch(/No pilot is named .* taken as one pilot’s.* Practise next/);
+    expect(of("Bo", null)).toContain("Of Bo, and 1 flight of nobody named, taken as Bo’s too");
+    for (const sure of [of("Bo", "Bo"), of(null)]) expect(sure).not.toMatch(/taken as|nobody named/);
   });
 
   it("names the pilot and the aircraft that all flights have in common", () => {

@@ -7,11 +7,13 @@ import { CursorRing } from "./CursorRing.tsx";
 import type { ApproachRecord, ApproachSeries } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
+import { FlownLine } from "./FlownLine.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
 import { line, pathThrough } from "./path.ts";
 import { FixSign, ScaleBar } from "./planSigns.tsx";
 import { ticksWithin } from "./rows.ts";
 import { fixedScales, PAPER_PX } from "./scale.ts";
+import { rowsAfterSilence, silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import type { Point } from "./windGeometry.ts";
 import { millimetreText } from "./words.ts";
@@ -51,9 +53,9 @@ export function ApproachPlan(props: {
         <g clip-path={`url(#${clip})`}>
           <FullScale series={series} frame={frame} />
           <path class="course" d={pathThrough([place(0, nearNm), place(0, farNm)])} />
-          <path class="flown thin" d={pathThrough(points)} />
+          <FlownLine points={points} silent={rowsAfterSilence(series.timeMs)} kind="thin" />
           {stretchesAlong(series)
-            .filter(({ judged }) => judged)
+            .filter(({ judged, unseen }) => judged && !unseen)
             .map(({ from, to }) => (
               <path key={from} class="flown" d={pathThrough(points.slice(from, to))} />
             ))}
@@ -82,7 +84,7 @@ export function ApproachPlan(props: {
       </Drawing>
       <p class="drawing-scale">
         {isFixed ? "Fixed scale:" : <b>Too long for the fixed scale:</b>} 1 NM ={" "}
-        {millimetreText(frame.mmPerMile)}. Dashed: full scale.
+        {millimetreText(frame.mmPerMile)}. Dashed: full scale.{silenceWords(series.timeMs)}
       </p>
     </div>
   );

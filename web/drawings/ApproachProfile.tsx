@@ -18,6 +18,7 @@ import { GateUprights, ProfileMarks } from "./ProfileMarks.tsx";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { DoubtBand, stripY } from "./Strip.tsx";
 import { fixedScales } from "./scale.ts";
+import { silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import type { Point } from "./windGeometry.ts";
@@ -82,13 +83,15 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
             ticks={ticksWithin(window.bottomFt, window.topFt, HEIGHT_TICK_FT)}
           />
           <g clip-path={`url(#${clip})`}>
-            {stretches.map(({ from, to }) => (
-              <DoubtBand
-                key={from}
-                upper={points(from, to, (row) => l.y(heights.column[row] + height95Ft[row]))}
-                lower={points(from, to, (row) => l.y(heights.column[row] - height95Ft[row]))}
-              />
-            ))}
+            {stretches
+              .filter(({ unseen }) => !unseen)
+              .map(({ from, to }) => (
+                <DoubtBand
+                  key={from}
+                  upper={points(from, to, (row) => l.y(heights.column[row] + height95Ft[row]))}
+                  lower={points(from, to, (row) => l.y(heights.column[row] - height95Ft[row]))}
+                />
+              ))}
           </g>
           <GateUprights {...{ facts, window, l }} />
           <ProfileGround {...{ exercise, series, heights, window, l, clip, narrow }} />
@@ -128,6 +131,7 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
         {facts.missed && " Ring: the climb away begins."} Right of course and below the path lie below the
         line; the needles themselves move the other way. The ground beneath is not known.
         {leadWords(shown, "the needle at a quarter")}
+        {silenceWords(series.timeMs)}
       </p>
     </div>
   );

@@ -89,6 +89,8 @@ export function ApproachStrips(props: Props) {
   );
 }
 
+const seen = ({ unseen }: Stretch): boolean => !unseen;
+
 /** A column, thick where it is judged and heavy beyond the limit there. */
 function Line(
   props: Props & {
@@ -107,13 +109,15 @@ function Line(
   return (
     <g clip-path={`url(#${clip})`}>
       {doubt &&
-        stretches.map(({ from, to }) => (
-          <DoubtBand
-            key={from}
-            upper={points(from, to, (row) => stripY(frame, column[row] + doubt(row)))}
-            lower={points(from, to, (row) => stripY(frame, column[row] - doubt(row)))}
-          />
-        ))}
+        stretches
+          .filter(seen)
+          .map(({ from, to }) => (
+            <DoubtBand
+              key={from}
+              upper={points(from, to, (row) => stripY(frame, column[row] + doubt(row)))}
+              lower={points(from, to, (row) => stripY(frame, column[row] - doubt(row)))}
+            />
+          ))}
       <JudgedLine
         stretches={stretches}
         point={(row) => [l.x(series.distanceToThresholdNm[row]), stripY(frame, column[row])]}
@@ -131,7 +135,7 @@ function Needed({ series, stretches, frame, points, clip }: Props & { frame: Str
     series.distanceToThresholdNm[row] > NEEDED_UNTIL_NM ? stripY(frame, series.neededFpm[row]) : Number.NaN;
   return (
     <g clip-path={`url(#${clip})`}>
-      {stretches.map(({ from, to }) => (
+      {stretches.filter(seen).map(({ from, to }) => (
         <path key={from} class="solved" d={pathThrough(points(from, to, y))} />
       ))}
     </g>

@@ -15,6 +15,7 @@ import { line } from "./path.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { Strip, stripY } from "./Strip.tsx";
 import { fixedScales } from "./scale.ts";
+import { silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import { columnCourse, fractionText, millimetreText } from "./words.ts";
@@ -25,7 +26,7 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
   const width = useDrawnWidth(box);
   const { narrow } = surroundings().value;
   const clip = useId();
-  const stretches = useMemo(() => stretchesOf(series.judged), [series]);
+  const stretches = useMemo(() => stretchesOf(series.judged, series.timeMs), [series]);
   const { facts } = exercise;
   if (!facts || width === 0) return <div class="arc-figure" ref={box} />;
   const scales = fixedScales(narrow);
@@ -134,6 +135,7 @@ export function ArcFigure(props: { exercise: ArcRecord; series: ArcSeries; curso
         {scales.mmPerTenDegrees} mm. Thick: what is judged. Drawn with the arc to the right: right of it, here{" "}
         {rightIs === "in" ? "inside" : "outside"}, lies below the line.
         {leadWords(facts.excursions ?? [], "a quarter of a mile off")}
+        {silenceWords(series.timeMs)}
       </p>
     </div>
   );

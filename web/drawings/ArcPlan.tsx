@@ -21,6 +21,7 @@ import { stretchesOf } from "./nearestRow.ts";
 import { pathThrough } from "./path.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { fixedScales } from "./scale.ts";
+import { silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import { WindSign } from "./WindArrow.tsx";
@@ -70,7 +71,7 @@ export function ArcPlan(props: { exercise: ArcRecord; series: ArcSeries; cursor:
           );
         })}
         <path class="course" d={pathThrough(arcAt(facts.radiusNm))} />
-        <JudgedLine stretches={stretchesOf(series.judged)} point={(row) => points[row]} />
+        <JudgedLine stretches={stretchesOf(series.judged, series.timeMs)} point={(row) => points[row]} />
         <MarkedWay cursor={cursor} timeMs={series.timeMs} points={points} />
         <Turns facts={facts} series={series} points={points} />
         {frame.hasStation && <FixSign x={cx} y={cy} ident={facts.fix} dy={18} dx={0} anchor="middle" />}
@@ -82,6 +83,7 @@ export function ArcPlan(props: { exercise: ArcRecord; series: ArcSeries; cursor:
         {isFixed ? "Fixed scale:" : <b>Too large for the fixed scale:</b>} 1 NM ={" "}
         {millimetreText(frame.mmPerMile)}, north-up. The coasts lie {limit} NM outside and inside the arc.
         {facts.turnIn || facts.turnOff ? " Rings: where a turn onto it or off it began." : ""}
+        {silenceWords(series.timeMs)}
       </p>
     </div>
   );

@@ -11,6 +11,7 @@ import { type Cursor, markedSpan } from "./cursor.ts";
 import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PX_PER_MM } from "./scale.ts";
+import { silenceWords } from "./silences.ts";
 import { type Surroundings, surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import { WindStrip } from "./WindStrip.tsx";
@@ -132,6 +133,7 @@ function Rows(props: {
             Fixed scale: {per} = {shownMm}, {full}.{rows.length > 1 && " The course goes on in the next row."}
           </>
         )}
+        {silenceWords(series.timeMs)}
       </p>
     </>
   );

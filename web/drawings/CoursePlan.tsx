@@ -12,6 +12,7 @@ import {
 import { limitDrawn } from "./courseLayout.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing, PlanWindow } from "./Drawing.tsx";
+import { FlownLine } from "./FlownLine.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
 import { usePanZoom } from "./panZoom.ts";
 import { line, pathThrough } from "./path.ts";
@@ -19,6 +20,7 @@ import { fixPlaces, limitLines, planFrame } from "./planGeometry.ts";
 import { Coast, FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { ticksWithin } from "./rows.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
+import { rowsAfterSilence, silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import { WindSign } from "./WindArrow.tsx";
@@ -57,6 +59,7 @@ export function CoursePlan(props: {
   const isFixed = !moved && Math.abs(frame.pxPerMile - fixed) < 1e-9;
   const scaleWords = `1 NM = ${millimetreText(px / PX_PER_MM)}${isFixed ? "" : moved ? ", moved by hand" : ", fitted"}`;
   const name = `${exercise.title} from above, drawn with the course to the right`;
+  const silent = silenceWords(series.timeMs);
   const cutOff = isFixed && frame.neededPx > width;
   return (
     <div class="course-plan" ref={box}>
@@ -73,7 +76,7 @@ export function CoursePlan(props: {
               return <path key={`${share}${side}`} class="fullscale" d={pathThrough([a, b])} />;
             return <Coast key={`${share}${side}`} from={a} to={b} side={side} />;
           })}
-          <path class="flown" d={pathThrough(flown)} />
+          <FlownLine points={flown} silent={rowsAfterSilence(series.timeMs)} />
           {fixPlaces(facts, series).map(({ ident, alongNm }) => {
             const [x, y] = place(alongNm, 0);
             const atEnd = alongNm > (frame.startNm + frame.endNm) / 2;
@@ -116,6 +119,7 @@ export function CoursePlan(props: {
           <ScaleBar x={8} y={height - 12} pxPerMile={px} words={scaleWords} />
         </Drawing>
       </PlanWindow>
+      {silent && <p class="drawing-scale">{silent.trim()}</p>}
       {cutOff && (
         <p class="drawing-scale screen">
           The plan goes on to the right: drag it, or move it with the arrow keys.

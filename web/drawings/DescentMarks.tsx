@@ -103,7 +103,7 @@ function Wanted({ exercise, facts, l, narrow }: Props) {
 
 function Began({ facts, l }: Props) {
   const { began } = facts;
-  if (!began || began.toGoNm > l.farNm) return null;
+  if (!began || began.silence || began.toGoNm > l.farNm) return null;
   const [x, y] = [l.x(began.toGoNm), l.y(began.altitudeFt)];
   return (
     <>
@@ -122,6 +122,12 @@ function Crossing({ facts, l, narrow }: Props) {
   const [x, y] = [l.x(0), l.y(crossing.altitudeFt)];
   // to 10 ft, as the words have it
   const off = Math.round(crossing.overFt / 10) * 10;
+  if (crossing.silentS != null)
+    return (
+      <text class="lab-i halo" x={narrow ? l.right : x + 8} y={y - 9} text-anchor={narrow ? "end" : "start"}>
+        not seen
+      </text>
+    );
   return (
     <>
       <path class="dim" d={line(x, l.y(facts.toFt), x, y)} />

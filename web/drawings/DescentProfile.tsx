@@ -16,6 +16,7 @@ import { HeightAxis, MileAxis } from "./ProfileAxes.tsx";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { DoubtBand } from "./Strip.tsx";
 import { fixedScales } from "./scale.ts";
+import { silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import type { Point } from "./windGeometry.ts";
@@ -27,15 +28,18 @@ export function DescentProfile(props: { exercise: DescentRecord; series: Descent
   const width = useDrawnWidth(box);
   const { narrow } = surroundings().value;
   const clip = useId();
-  const stretches = useMemo(() => stretchesOf(series.judged), [series]);
+  const stretches = useMemo(() => stretchesOf(series.judged, series.timeMs), [series]);
   const { facts } = exercise;
   if (!facts || width === 0) return <div class="descent-profile" ref={box} />;
   const scales = fixedScales(narrow);
   const l = descentLayout(facts, series, width, scales, narrow);
   const { distanceToGoNm: toGo, altitudeFt } = series;
   const doubts = heightDoubts(facts, altitudeFt);
-  const edge = (times: number): Point[] =>
-    Array.from(toGo, (nm, i) => [l.x(nm), l.y(altitudeFt[i] + (doubts ? times * doubts[i] : 0))]);
+  const edge = (times: number, from = 0, to = toGo.length): Point[] =>
+    Array.from(toGo.subarray(from, to), (nm, i) => [
+      l.x(nm),
+      l.y(altitudeFt[from + i] + (doubts ? times * doubts[from + i] : 0)),
+    ]);
   const heightStep = tickStep((l.y(0) - l.y(1000)) / 1000, 17, [500, 1000, 2000, 5000]);
   const mileStep = tickStep(l.pxPerMile, 22, [1, 2, 5, 10]);
   const isFixed =
@@ -62,7 +66,14 @@ export function DescentProfile(props: { exercise: DescentRecord; series: Descent
             {...{ left: l.left, top: l.top, bottom: l.bottom, y: l.y }}
             ticks={ticksWithin(l.bottomFt, l.topFt, heightStep)}
           />
-          <g clip-path={`url(#${clip})`}>{doubts && <DoubtBand upper={edge(1)} lower={edge(-1)} />}</g>
+          <g clip-path={`url(#${clip})`}>
+            {doubts &&
+              stretches
+                .filter(({ unseen }) => !unseen)
+                .map(({ from, to }) => (
+                  <DoubtBand key={from} upper={edge(1, from, to)} lower={edge(-1, from, to)} />
+                ))}
+          </g>
           <DescentMarks {...{ exercise, facts, series, l, clip, narrow }} />
           <g clip-path={`url(#${clip})`}>
             <JudgedLine stretches={stretches} point={(row) => [l.x(toGo[row]), l.y(altitudeFt[row])]} />
@@ -88,7 +99,7 @@ export function DescentProfile(props: { exercise: DescentRecord; series: Descent
         {isFixed ? "Fixed scale:" : <b>Too large for the fixed scale:</b>} 1 NM ={" "}
         {millimetreText(l.mmPerMile)}, 1,000 ft = {millimetreText(l.mmPerThousandFeet)}. Thick: from where it
         began to the point. {doubts && "Grey: what an altimeter may have shown (95 %). "}Dashed: constant
-        descents that would just have met the height.
+        descents that would just have met the height.{silenceWords(series.timeMs)}
       </p>
     </div>
   );

@@ -52,7 +52,11 @@ export function DescentRates(props: {
       ticks={l.timed ? TICKS_FPM : TICKS_FT_PER_NM}
     >
       <g clip-path={`url(#${clip})`}>
-        <path class="solved" d={pathThrough(asked)} />
+        {stretches
+          .filter(({ unseen }) => !unseen)
+          .map(({ from, to }) => (
+            <path key={from} class="solved" d={pathThrough(asked.slice(from, to))} />
+          ))}
         <JudgedLine stretches={stretches} point={(row) => [l.x(toGo[row]), stripY(l.rate, flown[row])]} />
       </g>
     </Strip>

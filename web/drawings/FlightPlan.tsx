@@ -5,11 +5,13 @@ import { CursorRing } from "./CursorRing.tsx";
 import type { DebriefDocument, FlightSeries } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
+import { FlownLine } from "./FlownLine.tsx";
 import { fixesShown } from "./flightFixes.ts";
 import { pathThrough } from "./path.ts";
 import { planeAt, steppedScale } from "./plane.ts";
 import { FixSign, NorthArrow, ScaleBar } from "./planSigns.tsx";
 import { PX_PER_MM } from "./scale.ts";
+import { rowsAfterSilence, silenceWords } from "./silences.ts";
 import { surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import { WindSign } from "./WindArrow.tsx";
@@ -43,6 +45,9 @@ export function FlightPlan(props: { document: DebriefDocument; series: FlightSer
           mostMm={paper ? PAPER_HEIGHT_MM : MOST_HEIGHT_MM}
           {...(cursor ? { cursor } : {})}
         />
+      )}
+      {silenceWords(series.path.timeMs) && (
+        <p class="drawing-scale">{silenceWords(series.path.timeMs).trim()}</p>
       )}
     </div>
   );
@@ -90,6 +95,8 @@ function Drawn({
     margin + (bounds.north - north) * px,
   ];
   const drawn = flown.map(place);
+  // a silence ends at the first drawn point at its end or after
+  const silent = new Set([...rowsAfterSilence(path.timeMs)].map((k) => Math.ceil(k / every)));
   const name = `The flight from above, north-up, with ${series.exercises.filter((e) => e !== null).length} exercises numbered`;
   return (
     <Drawing kind="plan" name={name} width={width} height={height}>
@@ -105,15 +112,16 @@ function Drawn({
       {racetracks.map((racetrack, i) => (
         <path key={i} class="still" d={pathThrough(racetrack.map(place))} />
       ))}
-      <path class="flown thin" d={pathThrough(drawn)} />
+      <FlownLine points={drawn} silent={silent} kind="thin" />
       {series.exercises.map((exercise) =>
         exercise === null ? null : (
-          <path
+          <FlownLine
             key={exercise.pathStart}
-            class="flown"
-            d={pathThrough(
-              drawn.slice(row(exercise.pathStart), row(exercise.pathStart + exercise.timeMs.length - 1) + 1),
+            points={drawn.slice(
+              row(exercise.pathStart),
+              row(exercise.pathStart + exercise.timeMs.length - 1) + 1,
             )}
+            silent={shifted(silent, row(exercise.pathStart))}
           />
         ),
       )}
@@ -138,6 +146,9 @@ function Drawn({
     </Drawing>
   );
 }
+
+const shifted = (rows: ReadonlySet<number>, by: number): ReadonlySet<number> =>
+  new Set([...rows].map((k) => k - by));
 
 /** The number stands beside the middle of the exercise, on the right-hand side of the flown line. */
 function ExerciseNumber({

@@ -38,6 +38,8 @@ export interface HoldGroundProps {
   readonly flown?: readonly HoldLine[];
   /** What was flown, under the line of what was asked; and the marks over both. */
   readonly lines?: (place: Place) => ComponentChildren;
+  /** More to be said under the plan. */
+  readonly words?: string;
   readonly marks?: (place: Place, width: number) => ComponentChildren;
 }
 
@@ -166,6 +168,7 @@ export function HoldGround(props: HoldGroundProps) {
             {millimetreText(fixedMm)}.
           </>
         )}
+        {props.words}
       </p>
     </div>
   );

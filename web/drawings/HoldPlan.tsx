@@ -10,10 +10,12 @@ import {
   windLabel,
 } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
+import { FlownLine } from "./FlownLine.tsx";
 import { HoldGround, type Place } from "./HoldGround.tsx";
 import { apart, farEnd, flownLines, type HoldLine, outboundMiddle, pointsOf } from "./holdGeometry.ts";
 import { lapClass, worstRollOut } from "./holdLaps.ts";
 import { line, pathThrough } from "./path.ts";
+import { silenceWords } from "./silences.ts";
 import type { Point } from "./windGeometry.ts";
 
 export function HoldPlan(props: {
@@ -43,13 +45,14 @@ export function HoldPlan(props: {
       clearOfNm={worstMiss(facts)?.alongNm ?? null}
       columnPx={columnPx}
       flown={[series]}
+      words={silenceWords(series.timeMs)}
       lines={(place) => (
         <>
           {others.map((other, i) => (
-            <path key={i} class="flown entry" d={pathThrough(pointsOf(other, place))} />
+            <FlownLine key={i} points={pointsOf(other, place)} silent={other.silent} kind="entry" />
           ))}
           {laps.map((lap, i) => (
-            <path key={i} class={`flown ${lapClass(i)}`} d={pathThrough(pointsOf(lap, place))} />
+            <FlownLine key={i} points={pointsOf(lap, place)} silent={lap.silent} kind={lapClass(i)} />
           ))}
         </>
       )}

@@ -1,4 +1,4 @@
-/** A flown line, thick where it is judged and heavy beyond a limit there. */
+/** A flown line, thick where it is judged and heavy beyond a limit there, dashes and dots across silences of the log. */
 import { pathThrough } from "./path.ts";
 import { beyondLimit } from "./Strip.tsx";
 import type { Point } from "./windGeometry.ts";
@@ -7,6 +7,8 @@ export interface Weighted {
   readonly from: number;
   readonly to: number;
   readonly judged: boolean;
+  /** A step across a silence. */
+  readonly unseen: boolean;
 }
 
 export function JudgedLine(props: {
@@ -16,22 +18,23 @@ export function JudgedLine(props: {
   limits?: readonly (readonly [y: number, far: 1 | -1])[];
 }) {
   const { stretches, point, limits = [] } = props;
-  const lines = stretches.map(({ from, to, judged }) => ({
-    from,
-    judged,
+  const lines = stretches.map(({ from, to, judged, unseen }) => ({
+    key: `${from}${unseen}`,
+    judged: judged && !unseen,
+    kind: unseen ? "flown unseen" : judged ? "flown" : "flown thin",
     points: Array.from({ length: to - from }, (_, k) => point(from + k)),
   }));
   return (
     <>
-      {lines.map(({ from, judged, points }) => (
-        <path key={from} class={judged ? "flown" : "flown thin"} d={pathThrough(points)} />
+      {lines.map(({ key, kind, points }) => (
+        <path key={key} class={kind} d={pathThrough(points)} />
       ))}
       {limits.length > 0 &&
         lines
           .filter(({ judged }) => judged)
-          .map(({ from, points }) => (
+          .map(({ key, points }) => (
             <path
-              key={from}
+              key={key}
               class="beyond"
               d={limits.map(([y, far]) => pathThrough(beyondLimit(points, y, far))).join("")}
             />

@@ -1,11 +1,14 @@
 /** The rows of an approach as lines: how it was joined, what is judged, and how it went on; and the row at a distance. */
 import type { ApproachSeries } from "./contract.ts";
+import { cutAtSilences, rowsAfterSilence } from "./silences.ts";
 
 export interface Stretch {
   /** Rows from, and to (the first that is no more drawn). */
   readonly from: number;
   readonly to: number;
   readonly judged: boolean;
+  /** A step across a silence of the log. */
+  readonly unseen: boolean;
 }
 
 /** Turned farther from the final than this, the way leads back along it and would be drawn over itself, degrees. */
@@ -16,10 +19,10 @@ export function leadsOn({ trackAngleErrorDeg }: ApproachSeries, row: number): bo
   return !(Math.abs(trackAngleErrorDeg[row]) > TURNED_BACK_DEG);
 }
 
-/** Stretches of one weight, each up to the first row of the next, so that the line goes on; the way back left out. */
+/** Stretches of one weight, each up to the first row of the next, so that the line goes on; the way back left out, and cut at the silences of the log. */
 export function stretchesAlong(series: ApproachSeries): Stretch[] {
   const { judged } = series;
-  const stretches: Stretch[] = [];
+  const stretches: Omit<Stretch, "unseen">[] = [];
   for (let from = 0; from < judged.length; ) {
     let to = from + 1;
     const on = leadsOn(series, from);
@@ -27,7 +30,7 @@ export function stretchesAlong(series: ApproachSeries): Stretch[] {
     if (on) stretches.push({ from, to: Math.min(judged.length, to + 1), judged: judged[from] === 1 });
     from = to;
   }
-  return stretches;
+  return stretches.flatMap((stretch) => cutAtSilences(stretch, rowsAfterSilence(series.timeMs)));
 }
 
 /** Farther from all of the way in than this, a pointer is beside what was flown, NM. Own choice. */

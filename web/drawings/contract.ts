@@ -49,6 +49,8 @@ export {
   offCourse,
   says,
   sided,
+  silenceLimit,
+  stepsOf,
   THRESHOLD_CROSSING,
   trueDirection,
   windLabel,

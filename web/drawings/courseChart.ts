@@ -3,7 +3,7 @@
 import type { ChartConfiguration, Plugin, ScaleOptionsByType } from "chart.js";
 import { bareOptions } from "./bareOptions.ts";
 import { type CourseFacts, type CourseSeries, sided } from "./contract.ts";
-import { abscissa, beyond, type Dot, dots, isTimed, mileTicks, pegged } from "./courseColumns.ts";
+import { abscissa, beyond, brokenAt, type Dot, dots, isTimed, mileTicks, pegged } from "./courseColumns.ts";
 import {
   type CourseRow,
   MINUTE_MS,
@@ -23,6 +23,7 @@ import { TEXT_PX } from "./plugins/pen.ts";
 import { spanBar } from "./plugins/spanBar.ts";
 import { veil } from "./plugins/veil.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
+import { rowsAfterSilence } from "./silences.ts";
 import { clockText, fractionText } from "./words.ts";
 
 /** Shares of full scale that are named, right of course positive. */
@@ -43,13 +44,30 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
   const timed = isTimed(series);
   const x = abscissa(series);
   const needle = pegged(dots(x, series.needle));
+  const silent = rowsAfterSilence(series.timeMs);
+  /** What a line has where it crosses a silence of the log; undefined: as elsewhere. */
+  const across =
+    <T>(value: T) =>
+    ({ p1DataIndex }: { p1DataIndex: number }): T | undefined =>
+      silent.has(p1DataIndex) ? value : undefined;
   const common = {
     parsing: false as const,
     pointRadius: 0,
     borderJoinStyle: "round" as const,
     spanGaps: false,
+    segment: {
+      borderDash: across([6, 3, 1.4, 3]),
+      borderWidth: across(1.2),
+      borderColor: across(palette["ink-3"]),
+    },
   };
-  const outside = { ...common, yAxisID: "needle", borderColor: palette.outside, borderWidth: 3.4 };
+  const outside = {
+    ...common,
+    segment: {},
+    yAxisID: "needle",
+    borderColor: palette.outside,
+    borderWidth: 3.4,
+  };
   const textFont = { family: palette.sans, size: TEXT_PX };
   const upright = (axis: "needle" | "error", shown: number, height: number) =>
     ({
@@ -154,7 +172,7 @@ export function courseChart(row: CourseRow): ChartConfiguration<"line", Dot[]> {
                 {
                   ...outside,
                   label: `beyond ${fractionText(limit)} scale, ${side > 0 ? "right" : "left"}`,
-                  data: beyond(needle, side * limit),
+                  data: beyond(brokenAt(needle, silent), side * limit),
                   fill: { value: side * limit },
                   backgroundColor: palette["outside-wash"],
                   order: 1,

@@ -19,6 +19,10 @@ export function dots(x: Float64Array, y: Float64Array): Dot[] {
   return Array.from(x, (value, i) => ({ x: value, y: y[i] }));
 }
 
+/** The line without the steps to some of its dots. */
+export const brokenAt = (line: readonly Dot[], rows: ReadonlySet<number>): Dot[] =>
+  line.flatMap((dot, i) => (rows.has(i) ? [{ x: dot.x, y: Number.NaN }, dot] : [dot]));
+
 /**
  * The stretches beyond a limit on one side (`limit` positive: right of it, negative: left of it), cut exactly
  * where the line crosses it, broken by NaN between them.

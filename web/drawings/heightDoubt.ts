@@ -10,6 +10,8 @@ export function heightDoubts(
   altitudeFt: Float64Array,
 ): Float64Array | null {
   if (!crossing) return null;
-  const beside = Math.max(0, crossing.doubt95Ft ** 2 - altimeterDoubt95(crossing.altitudeFt) ** 2);
+  // what a silence at the crossing hides is no doubt of the heights that were logged
+  const { doubt95Ft, unseenFt = 0 } = crossing;
+  const beside = Math.max(0, (doubt95Ft - unseenFt) ** 2 - altimeterDoubt95(crossing.altitudeFt) ** 2);
   return altitudeFt.map((ft) => Math.sqrt(beside + altimeterDoubt95(ft) ** 2));
 }

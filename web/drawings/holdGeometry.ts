@@ -1,6 +1,7 @@
 /** Where the lines of a hold lie, in miles along and across the inbound course, and how large its plan must be. */
 import type { HoldSeries } from "./contract.ts";
 import { PX_PER_MM } from "./scale.ts";
+import { rowsAfterSilence } from "./silences.ts";
 import type { Point } from "./windGeometry.ts";
 
 /** Miles along the inbound course (negative: before the fix) and right of it. */
@@ -9,23 +10,30 @@ export interface HoldLine {
   readonly crossTrackNm: ArrayLike<number>;
 }
 
+/** A flown one: `silent`, its rows at which a silence of the log ends. */
+export interface FlownHoldLine extends HoldLine {
+  readonly silent: ReadonlySet<number>;
+}
+
 export interface FlownLines {
   /** One a lap, each with the first row of the next so that the line goes on. */
-  readonly laps: readonly HoldLine[];
+  readonly laps: readonly FlownHoldLine[];
   /** The entry, and what was flown after the last pass. */
-  readonly others: readonly HoldLine[];
+  readonly others: readonly FlownHoldLine[];
 }
 
 export function flownLines(series: HoldSeries): FlownLines {
-  const laps: HoldLine[] = [];
-  const others: HoldLine[] = [];
+  const laps: FlownHoldLine[] = [];
+  const others: FlownHoldLine[] = [];
   const { lap, alongNm, crossTrackNm } = series;
+  const silences = [...rowsAfterSilence(series.timeMs)];
   for (let start = 0; start < lap.length; ) {
     let end = start + 1;
     while (end < lap.length && lap[end] === lap[start]) end++;
     const line = {
       alongNm: alongNm.subarray(start, end + 1),
       crossTrackNm: crossTrackNm.subarray(start, end + 1),
+      silent: new Set(silences.map((row) => row - start)),
     };
     (lap[start] < 0 ? others : laps).push(line);
     start = end;

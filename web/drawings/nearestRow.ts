@@ -1,4 +1,5 @@
 /** The row of a column that lies nearest to a value, as a pointer means it. */
+import { cutAtSilences, rowsAfterSilence } from "./silences.ts";
 
 /** Null where none of the rows lies within `most` of the value. */
 export function nearestRow(
@@ -23,8 +24,11 @@ export function judgedRows(judged: Uint8Array): readonly [number, number] {
   return from < 0 ? [0, judged.length] : [from, judged.lastIndexOf(1) + 1];
 }
 
-/** Stretches of one weight, each up to the first row of the next, so that the line goes on. */
-export function stretchesOf(judged: Uint8Array): { from: number; to: number; judged: boolean }[] {
+/** Stretches of one weight, each up to the first row of the next, so that the line goes on; cut at the silences of the log. */
+export function stretchesOf(
+  judged: Uint8Array,
+  timeMs: Float64Array,
+): { from: number; to: number; judged: boolean; unseen: boolean }[] {
   const stretches: { from: number; to: number; judged: boolean }[] = [];
   for (let from = 0; from < judged.length; ) {
     let to = from + 1;
@@ -32,5 +36,5 @@ export function stretchesOf(judged: Uint8Array): { from: number; to: number; jud
     stretches.push({ from, to: Math.min(judged.length, to + 1), judged: judged[from] === 1 });
     from = to;
   }
-  return stretches;
+  return stretches.flatMap((stretch) => cutAtSilences(stretch, rowsAfterSilence(timeMs)));
 }

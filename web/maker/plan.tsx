@@ -3,9 +3,10 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import type { Position } from "../../src/index.ts";
 import {
   FixSign,
+  FlownLine,
   HOME,
   NorthArrow,
-  pathThrough,
+  rowsAfterSilence,
   ScaleBar,
   useWidth,
   type View,
@@ -59,9 +60,7 @@ function Drawn({ flight, ground: whole }: { flight: Flight; ground: Ground }) {
   const [cross, setCross] = useState<readonly [number, number] | null>(null);
   const flown = useMemo(
     () =>
-      pathThrough(
-        Array.from(path.latitude, (latitude, i) => ground.toPx({ latitude, longitude: path.longitude[i]! })),
-      ),
+      Array.from(path.latitude, (latitude, i) => ground.toPx({ latitude, longitude: path.longitude[i]! })),
     [path, ground],
   );
   const { own, others } = pointsOn(ground);
@@ -150,7 +149,7 @@ function Drawn({ flight, ground: whole }: { flight: Flight; ground: Ground }) {
         }}
       >
         <Meant ground={ground} />
-        <path class="flown thin" d={flown} />
+        <FlownLine points={flown} silent={rowsAfterSilence(path.timeMs)} kind="thin" />
         {others.map((point) => (
           <Known key={`${point.ident} ${point.latitude}`} point={point} ground={ground} />
         ))}

@@ -1,5 +1,6 @@
 /** The time axis of the whole flight, and the altitude above it. */
 import type { PathSeries } from "../../src/index.ts";
+import { rowsAfterSilence } from "../drawings/index.ts";
 
 export const HEIGHT_PX = 150;
 /** Above the altitude: the bars of the exercises. */
@@ -73,7 +74,12 @@ export function altitudeDrawn({ timeMs, altitudeFt }: PathSeries, axis: TimeAxis
   const room = HEIGHT_PX - BARS_PX - FOOT_PX;
   const every = Math.max(1, Math.floor((timeMs.length / axis.width) * PX_A_POINT));
   const points: (readonly [number, number])[] = [];
+  // across a silence of the log nothing is drawn
+  const silences = [...rowsAfterSilence(timeMs)];
+  let [drawn, passed] = [0, 0];
   for (let i = 0; i < timeMs.length; i += every) {
+    for (passed = drawn; silences[drawn]! <= i; drawn++);
+    if (drawn > passed) points.push([axis.toPx(timeMs[i]!), Number.NaN]);
     const share = (altitudeFt[i]! - lowFt) / (highFt - lowFt);
     points.push([axis.toPx(timeMs[i]!), BARS_PX + room * (1 - share)]);
   }

@@ -5,7 +5,7 @@ import type { FactRow } from "../fact-row.ts";
 export function Facts({ title, rows }: { title: string; rows: readonly FactRow[] }) {
   return (
     <div class="scroll">
-      <table class="data facts">
+      <table class="data facts figures">
         <caption>In figures, {title}</caption>
         <thead>
           <tr>

@@ -10,6 +10,8 @@ export interface HabitWords {
   readonly practise: string;
   /** Whose tolerance counts as 1. */
   readonly from: string;
+  /** What it is the mean of, where that is not plain; ends without a stop. */
+  readonly over?: string;
 }
 
 const otherwise = (limit: string) =>
@@ -17,6 +19,9 @@ const otherwise = (limit: string) =>
 const NEEDLE = otherwise("¾ of full scale (FAA-S-ACS-8C V.A.S6)");
 const FINAL = otherwise("¾ of full scale (FAA-S-ACS-8C VI.A.S12, VI.B.S12)");
 const CHOSEN = "chosen here";
+/** As `course/held-correction.ts` measures it. */
+const HELD =
+  "the mean over the whole judged course, less the times in which the track leads back to it: what is flown there with the right correction makes it smaller than it is at the worst";
 const CORRECTION =
   "before the course is joined, work out the correction from the forecast wind, fly that heading for two minutes and judge it by the track, not by the needle.";
 
@@ -24,8 +29,8 @@ const missing =
   (where: string) =>
   (size: string, more: boolean): string =>
     more
-      ? `${where}, ${size} of the wind correction is missing`
-      : `${where}, the wind is corrected by ${size} too much`;
+      ? `${where}, on average ${size} of the wind correction is missing`
+      : `${where}, the wind is on average corrected by ${size} too much`;
 
 const share = { more: "too little", less: "too much" };
 const past = { more: "past", less: "short" };
@@ -79,6 +84,7 @@ export const HABIT_WORDS: Readonly<Record<string, HabitWords>> = {
     says: missing("inbound to a fix"),
     practise: CORRECTION,
     from: CHOSEN,
+    over: HELD,
   },
   "correction-outbound": {
     title: "Wind correction outbound",
@@ -86,6 +92,7 @@ export const HABIT_WORDS: Readonly<Record<string, HabitWords>> = {
     says: missing("outbound from a fix"),
     practise: CORRECTION,
     from: CHOSEN,
+    over: HELD,
   },
   "first-correction": {
     title: "Lead before the first correction",

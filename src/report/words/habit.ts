@@ -56,8 +56,11 @@ export function habitTolerance({ unit, tolerance }: Habit): string {
   return `1 = ${rounded}${unit === "s" ? " s" : UNITS[unit]}`;
 }
 
-/** Whose tolerance that is. */
-export const habitToleranceFrom = (habit: Pick<Habit, "id">): string => wordsOf(habit).from;
+/** Whose tolerance that is, and what is held against it where that is not plain. */
+export function habitToleranceFrom(habit: Pick<Habit, "id">): string {
+  const { from, over } = wordsOf(habit);
+  return over ? `${from}; ${over}` : from;
+}
 
 /** The habit as a sentence; one that is not sure says so. Empty where there are too few exercises. */
 export function habitSentence(habit: Habit, sure = true): string {
@@ -67,7 +70,18 @@ export function habitSentence(habit: Habit, sure = true): string {
   return sure ? `${capital(says)}.` : `It may be that ${says}.`;
 }
 
-export const habitStatus = ({ status, mean }: Habit): string => {
+/** Why exercises that were meant for it do not tell, as in " (in 8 the wind is not known well enough)". */
+function whyUntold({ untold }: Habit): string {
+  const { "wind-not-known": unknown = 0, "little-wind": little = 0 } = untold;
+  const whys = [
+    ...(unknown > 0 ? [`in ${unknown} the wind is not known well enough`] : []),
+    ...(little > 0 ? [`in ${little} it asked for too little correction to tell`] : []),
+  ];
+  return whys.length > 0 ? ` (${whys.join(", ")})` : "";
+}
+
+export const habitStatus = (habit: Habit): string => {
+  const { status, mean } = habit;
   switch (status) {
     case "beyond":
       return "beyond the tolerance";
@@ -80,7 +94,7 @@ export const habitStatus = ({ status, mean }: Habit): string => {
     case "cannot-tell":
       return "cannot tell";
     case "too-few":
-      return "not enough yet";
+      return `not enough yet${whyUntold(habit)}`;
   }
 };
 
@@ -133,11 +147,17 @@ export const flightName = ({ flights }: HabitReport, index: number): string => {
 const pilotsOf = ({ flights }: HabitReport): number =>
   new Set(flights.flatMap(({ pilot }) => (pilot === null ? [] : [pilot]))).size;
 
-/** That several pilots were put together; empty where it is one, or where nobody said. */
+/** That several pilots were put together, or flights of nobody named taken as one pilot's; empty where it is one, or one flight. */
 export function habitsWhose(report: HabitReport): string {
   const pilots = pilotsOf(report);
-  if (pilots < 2) return "";
   const unnamed = report.flights.filter(({ pilot }) => pilot === null).length;
+  if (pilots === 0 && unnamed > 1)
+    return "No pilot is named for these flights: they are taken as one pilot’s, and what is told is a habit only if they are.";
+  if (pilots === 1 && unnamed > 0) {
+    const named = shownName(report.flights.find(({ pilot }) => pilot !== null)!.pilot!);
+    return `Of ${named}, and ${plural(unnamed, "flight")} of nobody named, taken as ${named}’s too: what is told is a habit only if they are.`;
+  }
+  if (pilots < 2) return "";
   const and = unnamed > 0 ? `, and ${plural(unnamed, "flight")} of nobody named` : "";
   return `Of ${pilots} pilots together${and}: an average over them, which need be the habit of none. Choose one pilot to see what keeps coming back with that pilot.`;
 }

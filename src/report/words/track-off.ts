@@ -25,13 +25,23 @@ const DISTANCE: Read = {
   never: "The distance never came to a quarter of a mile off the arc",
 };
 
-function silence({ quarterReached, silentS }: Facts, { already, stayed, never }: Read): string {
+/** `driftS`: the time that was seen of it. */
+function silence(
+  { quarterReached, silentS, unseenS, driftS }: Facts,
+  { already, stayed, never }: Read,
+): string {
+  if (quarterReached !== true && given(unseenS) !== null)
+    return `${stayed} for the ${seconds(driftS)} that were seen`;
   if (quarterReached !== true || given(silentS) === null) return never;
   return Math.round(num(silentS)) === 0 ? already : `${stayed} for ${seconds(silentS)}`;
 }
 
-const correction = ({ leadS }: Facts): string =>
-  given(leadS) === null ? "no correction followed" : `the first correction came after ${seconds(leadS)}`;
+const correction = ({ leadS, unseenS }: Facts): string =>
+  given(unseenS) !== null
+    ? `then the log is silent for ${seconds(unseenS)}, and when it was corrected is not known`
+    : given(leadS) === null
+      ? "no correction followed"
+      : `the first correction came after ${seconds(leadS)}`;
 
 const offCourse: FindingWords = (facts, finding) =>
   capital(

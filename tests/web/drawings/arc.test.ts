@@ -91,10 +91,11 @@ describe("rows by a column", () => {
   it("what is judged is told from what is not, and the lines meet", () => {
     const judged = Uint8Array.of(0, 0, 1, 1, 0);
     expect(judgedRows(judged)).toEqual([2, 4]);
-    expect(stretchesOf(judged)).toEqual([
-      { from: 0, to: 3, judged: false },
-      { from: 2, to: 5, judged: true },
-      { from: 4, to: 5, judged: false },
+    const everySecond = Float64Array.of(0, 1000, 2000, 3000, 4000);
+    expect(stretchesOf(judged, everySecond)).toEqual([
+      { from: 0, to: 3, judged: false, unseen: false },
+      { from: 2, to: 5, judged: true, unseen: false },
+      { from: 4, to: 5, judged: false, unseen: false },
     ]);
   });
 });

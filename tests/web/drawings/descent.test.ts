@@ -82,6 +82,10 @@ describe("what an altimeter may have shown", () => {
     near(low!, Math.hypot(43, 75, 120, 600), 0.5, "ft");
     near(high!, Math.hypot(43, 75, 480, 600), 0.5, "ft");
   });
+  it("what a silence hides at the crossing is no doubt of the heights that were logged", () => {
+    const crossing = { ...facts.crossing!, doubt95Ft: Math.hypot(43, 75, 120) + 260, unseenFt: 260 };
+    near(heightDoubts({ crossing }, Float64Array.of(2000))![0]!, Math.hypot(43, 75, 120), 0.5, "ft");
+  });
   it("is not told without a crossing", () => {
     expect(heightDoubts({ crossing: null }, series.altitudeFt)).toBeNull();
   });

@@ -6,7 +6,16 @@ import { near } from "../../support/near.ts";
 
 const habit = (changes: Partial<Habit> = {}): Habit => ({
   ...{ id: "descent-late", unit: "s", oneSided: false, tolerance: 30, status: "habit", mean: null },
-  ...{ chance: null, chanceBeyond: null, exercises: 0, flights: 0, trend: null, points: [], seenOn: [] },
+  ...{
+    chance: null,
+    chanceBeyond: null,
+    exercises: 0,
+    flights: 0,
+    trend: null,
+    points: [],
+    seenOn: [],
+    untold: {},
+  },
   ...changes,
 });
 const point = (flight: number, value: number, doubt95 = 0) => ({ flight, exercise: 0, value, doubt95 });
