@@ -2,6 +2,7 @@
 
 import type { ArcFacts } from "../src/index.ts";
 import { count, duration, flownDirection, percent, plusMinus, sided, windLabel } from "../src/index.ts";
+import { causeRows } from "./cause-rows.ts";
 import { offTheArc } from "./drawings/index.ts";
 import { at, type FactRow } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
@@ -81,6 +82,7 @@ function windRows({ wind, windCorrection, groundSpeedKt, altitude }: ArcFacts): 
 export const arcFactRows = (facts: ArcFacts): FactRow[] => [
   ...offRows(facts),
   ...turnRows(facts),
+  ...causeRows("the arc", facts.excursions),
   ...windRows(facts),
   {
     fact: "Judged",
