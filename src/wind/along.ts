@@ -7,6 +7,7 @@ import { varianceAlong } from "./ellipse.ts";
 import { AIRSPEED, EAST_PRIOR } from "./facts.ts";
 import { FULL_LIMIT, knowledgeOf, TOLD_LIMIT } from "./knowledge.ts";
 import type { Solution } from "./solve.ts";
+import { walkWithHeight } from "./state.ts";
 import type { RestsOn, WindAlongFlight, WindKnowledge } from "./wind.ts";
 
 /** Turns count for a row this near, s, and together from this many degrees on. */
@@ -57,7 +58,7 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
       2 *
       belief.windWander ** 2 *
       Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
-    const bridge = free + f * (1 - f) * belief.heightUnrest * facts.windStep[j]!;
+    const bridge = free + f * (1 - f) * walkWithHeight(belief, facts, j);
     const airEast = smoother.windEast(i) * (1 - f) + smoother.windEast(j) * f;
     const airNorth = smoother.windNorth(i) * (1 - f) + smoother.windNorth(j) * f;
     const noseEast = motion.velocityEast[k]! - airEast;
