@@ -11,7 +11,6 @@ export {
   briefValues,
   type DraftExercise,
   readBrief,
-  readHoldLeg,
   readStandard,
   resolveBrief,
   type WrittenValues,
@@ -127,10 +126,13 @@ export {
   beginningOfTable,
   Cancelled,
   CSV_COLUMNS,
+  type FlightLabel,
+  isLabelTable,
   joinLogs,
   pointOf,
   type ReadPoints,
   readAngle,
+  readLabelTable,
   readLog,
   readPlaces,
   readPoints,
@@ -156,7 +158,8 @@ export { flyScenario, SCENARIOS } from "./simulator/index.ts";
 export { THRESHOLD_CROSSING } from "./standard/approach-guidance.ts";
 // what full scale of a needle means
 export { NEEDLE_SCALES } from "./standard/needle.ts";
+export type { TestStandard } from "./standard/test-standard.ts";
 // what exercises are held against
-export { TEST_STANDARDS, type TestStandard } from "./standard/tolerance.ts";
+export { TEST_STANDARDS } from "./standard/tolerance.ts";
 // how a direction is spoken
 export { altimeterDoubt95 } from "./track/index.ts";

@@ -30,7 +30,7 @@ export const EVERYTHING: Search = {
 };
 
 /** The day of the flight, in UTC; empty where its log has no times. */
-export const dayOf = (row: FlightRow): string => row.summary?.startUtc?.slice(0, 10) ?? "";
+const dayOf = (row: FlightRow): string => row.summary?.startUtc?.slice(0, 10) ?? "";
 
 export const titleOf = (row: FlightRow): string => row.summary?.title || row.fileNames[0] || "";
 

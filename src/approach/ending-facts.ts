@@ -4,7 +4,7 @@ import { utcSchema as utc } from "../quantity/record.ts";
 import { silenceSchema } from "./fact-parts.ts";
 
 /** The parts of an approach, in the order in which they can follow each other. */
-export const SEGMENT_KINDS = [
+const SEGMENT_KINDS = [
   /** What led onto the final, up to being established on it. */
   "joining",
   /** Established on the final course, before the final fix. */

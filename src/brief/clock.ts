@@ -3,7 +3,7 @@ import { DAY_MS } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
 
 /** Milliseconds since midnight of `09:44` or `09:44:30`. The text has passed the schema. */
-export function clockMillis(text: string): number {
+function clockMillis(text: string): number {
   const match = /^\s*(\d{1,2}):(\d{2})(?::(\d{2}))?\s*z?\s*$/i.exec(text);
   if (!match) throw new RangeError(`invalid clock time: ${text}`);
   return (Number(match[1]) * 3600 + Number(match[2]) * 60 + Number(match[3] ?? 0)) * 1000;

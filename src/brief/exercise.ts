@@ -1,6 +1,8 @@
 /** One exercise of a brief, from its keys to a checked draft. */
+
 import { turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
+import { HOUR_MS } from "../quantity/time.ts";
 import { NEEDLE_SCALES, type NeedleScale, type NeedleScaleId } from "../standard/needle.ts";
 import { APPROACH_IDENTS, approachProblems, draftApproach } from "./approach.ts";
 import type { Fix } from "./brief.ts";
@@ -18,7 +20,6 @@ import { EXERCISE_SCHEMAS, type WrittenExercise } from "./written.ts";
 /** The key that says what an exercise is. `leg` comes last, because a hold has a leg too. */
 const KINDS = ["course", "arc", "hold", "descent", "approach", "leg"] as const;
 
-const HOUR_MS = 3_600_000;
 /** An exercise takes less than this, h; windows are read to the nearest day by it. */
 const LONGEST_WINDOW_H = 12;
 

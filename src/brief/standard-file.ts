@@ -1,7 +1,7 @@
 /** A school's own standard, from the file that it writes to the limits that exercises are held against. */
 import { z } from "zod";
 import { type Issue, UnusableInput } from "../quantity/issue.ts";
-import type { Limit, TestStandard } from "../standard/tolerance.ts";
+import type { Limit, TestStandard } from "../standard/test-standard.ts";
 import { validated } from "./problems.ts";
 import { readText } from "./text.ts";
 
@@ -11,7 +11,7 @@ const altitude = z.number().positive().max(2000).describe("feet to each side").o
 const minimum = z.number().nonnegative().max(2000).describe("feet above or below the minimum").optional();
 
 /** Version 1. A limit that is left out is not judged. */
-export const writtenStandardSchema = z
+const writtenStandardSchema = z
   .strictObject({
     standard: z.literal(1).describe("version of this format"),
     id: z.string().min(1).describe("the name by which a brief calls it"),

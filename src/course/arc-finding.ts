@@ -1,5 +1,7 @@
 /** What is worth saying of an arc as flown: codes with facts and the times they rest on, most telling first. */
+
 import type { ArcExercise } from "../brief/brief.ts";
+import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
 import { type ExcursionRows, excursionFinding, windCause } from "../track/index.ts";
@@ -125,7 +127,7 @@ function turnInFinding({ turnIn }: ArcFacts): Finding[] {
 function turnOffFinding(exercise: ArcExercise, facts: ArcFacts): Finding[] {
   const { turnOff, radiusNm } = facts;
   if (!turnOff) return [];
-  const miles = (degrees: number) => (degrees / 180) * Math.PI * radiusNm;
+  const miles = (degrees: number) => degrees * RADIANS_PER_DEGREE * radiusNm;
   const at = { fromUtc: turnOff.utc, toUtc: turnOff.rollOutUtc };
   const told = {
     leadDeg: turnOff.leadDeg,

@@ -56,7 +56,7 @@ export const sweepOf = (exercise: ArcExercise): TurnDegrees =>
   direction(sideOf(exercise) * (exercise.toRadial - exercise.fromRadial));
 
 /** What counts as full scale where a distance is read instead of a needle: the published limit of an arc (FAA-S-ACS-8C, V.A). */
-export const ARC_FULL_SCALE: NauticalMiles = 1;
+const ARC_FULL_SCALE: NauticalMiles = 1;
 /** Without times a direction is taken over twice this: long against the noise of a position, short against a turn. Chosen. */
 const HALF_CHORD: NauticalMiles = 0.15;
 

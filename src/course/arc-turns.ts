@@ -1,7 +1,7 @@
 /** The turns onto an arc and off it: when they began, when they should have, and where they ended. */
 import type { ArcExercise } from "../brief/brief.ts";
 import { courseThrough, measureColumns } from "../geodesy/index.ts";
-import { direction, turnFrom } from "../quantity/angle.ts";
+import { cosDeg, direction, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { magneticCourse } from "../quantity/magnetic.ts";
 import { type Span, spanLength } from "../quantity/span.ts";
@@ -62,7 +62,7 @@ export function turnInFacts(flown: Flown, leg: Leg): ArcFacts["turnIn"] {
   const side = sideOf(exercise);
   // the track in the frame of the arc: 0 outward, growing the way it goes round
   const track = side * turnFrom(rows.courseAtFootDeg[0]!, motion.trackAngle[start]!) + 90;
-  const closing = Math.cos((track * Math.PI) / 180);
+  const closing = cosDeg(track);
   const { turn } = throughAir(flown, leg, radial);
   const off = rows.deviationNm[0]!;
   return {

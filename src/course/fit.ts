@@ -38,7 +38,7 @@ export const isFitted = (exercise: CourseExercise): exercise is FittedExercise =
  * The geodesic from beside the first row to beside the last that is nearest to the rows in between, by least squares
  * of the distance across, each row weighted by the time about it.
  */
-export function fitGeodesic(motion: Motion, { start, end }: Span): Course {
+function fitGeodesic(motion: Motion, { start, end }: Span): Course {
   const at = (i: number) => ({ latitude: motion.latitude[i]!, longitude: motion.longitude[i]! });
   const latitude = motion.latitude.subarray(start, end);
   const longitude = motion.longitude.subarray(start, end);

@@ -18,7 +18,7 @@ import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
-import type { TestStandard } from "../standard/tolerance.ts";
+import type { TestStandard } from "../standard/test-standard.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Track } from "../track/track.ts";

@@ -26,7 +26,7 @@ const runOf = (hold: FoundHold, { turns }: HoldExercise): HeldRun => ({
 });
 
 /** Every time that a published hold was flown among some legs, in flown order: it is looked for again before and after. */
-export function runsOfHold(exercise: HoldExercise, motion: Motion, legs: readonly Leg[]): HeldRun[] {
+function runsOfHold(exercise: HoldExercise, motion: Motion, legs: readonly Leg[]): HeldRun[] {
   if (legs.length === 0) return [];
   const { fix, course, turns } = exercise;
   const hold = holdAgainst(motion, legs, { fix, inbound: course.azimuth, turns });

@@ -1,4 +1,4 @@
-/** The door of geodesy: courses on the ellipsoid, local planes, variation and shapes. */
+/** The door of geodesy: courses on the ellipsoid, local planes, variation. */
 export { type AroundColumns, arcPlaces, distanceFlown, measureAround } from "./around.ts";
 export { courseBetween, courseThrough, positionOn } from "./build.ts";
 export type { AlongAcross, Course } from "./course.ts";
@@ -14,7 +14,6 @@ export {
   type KnownPoints,
   type ListedPoint,
   type ListedRunway,
-  onePlace,
   POINT_KINDS,
   type PointKind,
   type PointList,
@@ -25,5 +24,4 @@ export {
 } from "./point-list.ts";
 export type { Position } from "./position.ts";
 export { courseRuler, measureColumns, type Ruler } from "./ruler.ts";
-export { courseCorridor, courseLine, type Limit, limitAt } from "./shape.ts";
 export { modelVariation, type Variation, variationAt } from "./variation.ts";

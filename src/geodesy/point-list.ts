@@ -55,7 +55,7 @@ const ONE_PLACE_NM = 0.1;
 export const distanceNm = (a: Position, b: Position): NauticalMiles =>
   nauticalMilesFromMetres(inverse(a, b).distance);
 
-export const onePlace = (a: Position, b: Position): boolean => distanceNm(a, b) < ONE_PLACE_NM;
+const onePlace = (a: Position, b: Position): boolean => distanceNm(a, b) < ONE_PLACE_NM;
 
 const sameIdent = (a: string, b: string): boolean => a.trim().toUpperCase() === b.trim().toUpperCase();
 

@@ -1,7 +1,7 @@
 /** The two criteria of height, alike for every exercise flown level: how steady it was, and how near the briefed height. */
 import type { Feet, FeetMsl } from "../quantity/units.ts";
 import type { UnseenRecord } from "../quantity/unseen.ts";
-import type { Limit, TestStandard } from "../standard/tolerance.ts";
+import type { Limit, TestStandard } from "../standard/test-standard.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
 /** What the facts of an exercise say cannot be told. */

@@ -1,6 +1,6 @@
 /** The criteria of an approach: needles on the final, heights at the fix and the minimum. */
 import type { ApproachFacts } from "../approach/facts.ts";
-import type { MinimumLimits, TestStandard } from "../standard/tolerance.ts";
+import type { MinimumLimits, TestStandard } from "../standard/test-standard.ts";
 import { doubtOfHeight } from "./altitude.ts";
 import { gateCriteria, needleUntold } from "./approach-gates.ts";
 import { secondsBeyond } from "./beyond.ts";

@@ -1,7 +1,7 @@
 /** A criterion: a small record that judges the facts of one kind of exercise against a standard. */
 import type { Seconds } from "../quantity/units.ts";
 import type { UnseenRecord } from "../quantity/unseen.ts";
-import type { Limit, TestStandard } from "../standard/tolerance.ts";
+import type { Limit, TestStandard } from "../standard/test-standard.ts";
 import { confidenceBelow, confidenceWithin } from "./confidence.ts";
 import type { Verdict } from "./verdict.ts";
 

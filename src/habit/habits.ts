@@ -10,13 +10,13 @@ import { isUntold, type UntoldByWhy, untoldOf } from "./untold.ts";
 
 /** Nothing is said below. Chosen beforehand (an interval needs two flights; fewer exercises are anecdotes). */
 export const LEAST_EXERCISES = 5;
-export const LEAST_FLIGHTS = 2;
+const LEAST_FLIGHTS = 2;
 /** A trend needs as many: of four values even the clearest order comes by chance once in twelve. */
 const LEAST_FLIGHTS_FOR_TREND = 5;
 /** A mean within this part of the tolerance is no habit, however sure. Chosen: a quarter of scale where three quarters is the limit. */
 export const SMALL: Share = 0.25;
 /** Of all that is said, at most this share is chance. */
-export const FALSE_DISCOVERIES: Share = 0.05;
+const FALSE_DISCOVERIES: Share = 0.05;
 /** Flights on which a habit was seen best, named at the most. Chosen: so many are looked at again. */
 const FLIGHTS_SHOWN = 3;
 

@@ -8,14 +8,12 @@ export {
   observeFlight,
 } from "./flight.ts";
 export {
-  FALSE_DISCOVERIES,
   type Habit,
   type HabitPoint,
   type HabitReport,
   type HabitStatus,
   habitsOf,
   LEAST_EXERCISES,
-  LEAST_FLIGHTS,
   SMALL,
 } from "./habits.ts";
 export { type Practise, practiseNext } from "./practise.ts";

@@ -1,6 +1,7 @@
 /** What counts as 1: the limit that an exercise was held against, else one home's default. */
 import type { DocumentExercise } from "../debrief/document.ts";
-import { type Limit, TEST_STANDARDS } from "../standard/tolerance.ts";
+import type { Limit } from "../standard/test-standard.ts";
+import { TEST_STANDARDS } from "../standard/tolerance.ts";
 
 /** Where a document names no standard, or its standard sets no such limit. */
 const US = TEST_STANDARDS.find(({ id }) => id === "instrument-rating-us")!;

@@ -55,7 +55,7 @@ export interface HoldQuestion {
 const MOST_CORRECTION: AngleSize = 45;
 const OUTBOUND_TIMES: readonly [Seconds, Seconds] = [15, 180];
 /** Inbound corrections smaller than this make no ratio. Chosen: what a pilot cannot fly apart from zero. */
-export const LEAST_CORRECTION: AngleSize = 1;
+const LEAST_CORRECTION: AngleSize = 1;
 /** Nobody flies a longer outbound leg, s: where the search for a distance ends. Chosen. */
 const LONGEST: Seconds = 3600;
 

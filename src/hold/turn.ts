@@ -91,7 +91,7 @@ function steadyRate(frame: HoldFrame, nose: Float64Array, { start, end }: Span, 
 }
 
 /** Mean true airspeed; null where it is not known throughout. */
-export function airspeedBetween(frame: HoldFrame, from: UtcMillis, to: UtcMillis): Knots | null {
+function airspeedBetween(frame: HoldFrame, from: UtcMillis, to: UtcMillis): Knots | null {
   const { wind, start, length } = frame;
   if (!wind || rowsBetween(frame, from, to).end === 0) return null;
   const speed = meanBetween(frame, wind.alongFlight.trueAirspeed.subarray(start, start + length), from, to);

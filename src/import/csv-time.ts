@@ -1,8 +1,8 @@
 /** Times as tables write them: one text, date and time apart, numbers of the epoch, seconds from some start. */
+import { DAY_MS } from "../quantity/time.ts";
 import { isoDate } from "./csv-date.ts";
 import { IsoTimeReader } from "./iso-time.ts";
 
-const MS_PER_DAY = 86_400_000;
 /** Numbers of the epoch from 1973 on, by their size: seconds, then milliseconds, microseconds, nanoseconds. */
 const EPOCH_SECONDS = 1e8;
 const EPOCH_MILLIS = 1e11;
@@ -78,8 +78,8 @@ export class CsvTimeReader {
     this.zoned = this.iso.zoned;
     this.dated = false;
     if (Number.isNaN(value)) return value;
-    const days = Number.isNaN(this.last) ? 0 : Math.round((this.last - value) / MS_PER_DAY);
-    this.last = value + days * MS_PER_DAY;
+    const days = Number.isNaN(this.last) ? 0 : Math.round((this.last - value) / DAY_MS);
+    this.last = value + days * DAY_MS;
     return this.last;
   }
 }

@@ -1,5 +1,7 @@
 /** FAI IGC: fixes of a flight recorder, their date, heights, added fields and the declared task. */
+
 import { METRES_PER_FOOT } from "../quantity/factor.ts";
+import { DAY_MS } from "../quantity/time.ts";
 import { GrowingColumns } from "./columns.ts";
 import { loadGeoid } from "./geoid.ts";
 import {
@@ -19,7 +21,6 @@ import { plausibleSpeeds } from "./plausible.ts";
 import type { Tally } from "./tally.ts";
 import { inTimeOrder } from "./time-order.ts";
 
-const MS_PER_DAY = 86_400_000;
 /** The format is of 1995: years 80 to 99 are of the last century (common practice, no source). */
 const CENTURY_FROM = 80;
 /** Records of the format (A2.2); a line that begins otherwise is no record. */
@@ -85,7 +86,7 @@ export class IgcReader implements LineLogReader {
     const altitude = raw.altitude;
     let byPressure = false;
     if (!this.dated && raw.length > 0) tally.add("no-date", "warning", at(0));
-    if (this.dated) for (let i = 0; i < this.undated; i++) raw.time[i]! += this.day * MS_PER_DAY;
+    if (this.dated) for (let i = 0; i < this.undated; i++) raw.time[i]! += this.day * DAY_MS;
     if (!this.someGnss) {
       if (raw.pressureAltitude?.some((h) => h !== 0)) {
         altitude.set(raw.pressureAltitude);
@@ -166,9 +167,9 @@ export class IgcReader implements LineLogReader {
 
   /** On the day that brings the time nearest to that of the fix before. */
   private timeOf(seconds: number): number {
-    const time = this.day * MS_PER_DAY + seconds * 1000;
-    const days = Number.isNaN(this.last) ? 0 : Math.round((this.last - time) / MS_PER_DAY);
-    this.last = time + days * MS_PER_DAY;
+    const time = this.day * DAY_MS + seconds * 1000;
+    const days = Number.isNaN(this.last) ? 0 : Math.round((this.last - time) / DAY_MS);
+    this.last = time + days * DAY_MS;
     return this.last;
   }
 

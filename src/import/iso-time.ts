@@ -1,7 +1,6 @@
 /** Reads ISO 8601 date-times by character, without a pattern or a Date per point. */
+import { DAY_MS } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
-
-const MS_PER_DAY = 86_400_000;
 
 /** Days from 1970-01-01. Method: H. Hinnant, "chrono-Compatible Low-Level Date Algorithms", days_from_civil. */
 export function daysFromCivil(year: number, month: number, day: number): number {
@@ -75,7 +74,7 @@ export class IsoTimeReader {
     }
     if (hour === 24 && (minute !== 0 || second !== 0 || fraction !== 0)) return Number.NaN;
     const offset = this.offset(text, at, end);
-    return day * MS_PER_DAY + (hour * 60 + minute - offset) * 60_000 + second * 1000 + fraction;
+    return day * DAY_MS + (hour * 60 + minute - offset) * 60_000 + second * 1000 + fraction;
   }
 
   /** The same date comes point after point: it is worked out once. */

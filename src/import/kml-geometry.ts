@@ -15,7 +15,7 @@ const number = (text: string | undefined): number =>
   text === undefined || text === "" ? Number.NaN : readDecimal(text);
 
 /** One tuple "lon,lat" or "lon,lat,alt" (KML 2.2, kml:coordinates); of more numbers, grown together, none is known. */
-export function commaTuple(text: string): Coordinate {
+function commaTuple(text: string): Coordinate {
   const [longitude, latitude, height, more] = text.split(",");
   if (more !== undefined) return { latitude: Number.NaN, longitude: Number.NaN, height: Number.NaN };
   return { latitude: number(latitude), longitude: number(longitude), height: number(height) };

@@ -1,7 +1,7 @@
 /** Text in pieces to lines, whatever ends them. */
 
 /** Characters of one line; what is beyond is not kept. The longest line of any format here has some hundreds. */
-export const MAX_LINE = 65_536;
+const MAX_LINE = 65_536;
 
 /** Gives each line without its end (CR LF, LF or CR) and its number from 1. */
 export class Lines {

@@ -5,7 +5,7 @@ import type { Place, Tally } from "./tally.ts";
 /** Elements inside each other. GPX and KML need about 10; a parser's work grows with the depth. */
 export const MAX_DEPTH = 64;
 /** Characters from one tag to the next: of a text, comment, or the tag itself. A KML line of 100,000 points has 4 million. */
-export const MAX_STRETCH = 1 << 24;
+const MAX_STRETCH = 1 << 24;
 
 /** What one format makes of the elements. Names come without their prefix. */
 export interface XmlReader {

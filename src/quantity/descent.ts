@@ -4,7 +4,7 @@ import { DEGREES_PER_RADIAN, METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE } from ".
 import type { AngleSize, Feet, FeetPerMinute, Knots, NauticalMiles } from "./units.ts";
 
 /** Exactly: 1852 / 0.3048. */
-export const FEET_PER_NAUTICAL_MILE = METRES_PER_NAUTICAL_MILE / METRES_PER_FOOT;
+const FEET_PER_NAUTICAL_MILE = METRES_PER_NAUTICAL_MILE / METRES_PER_FOOT;
 
 /** Feet a nautical mile of an angle: 318 at 3 degrees. By the tangent: the height over the way along the ground. */
 export const gradientOf = (angle: AngleSize): Feet => FEET_PER_NAUTICAL_MILE * tanDeg(angle);

@@ -3,8 +3,8 @@ import { z } from "zod";
 
 /** ISO 8601, UTC, as in 2026-10-17T09:44:10Z. */
 export const utcSchema = z.iso.datetime();
-export const factSchema = z.union([z.string(), z.number(), z.boolean(), z.null()]);
-export const whereSchema = z.strictObject({
+const factSchema = z.union([z.string(), z.number(), z.boolean(), z.null()]);
+const whereSchema = z.strictObject({
   file: z.string().optional(),
   line: z.number().optional(),
   column: z.number().optional(),

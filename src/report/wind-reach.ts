@@ -1,5 +1,7 @@
 /** How far the 95 % doubt of a wind reaches: the directions and speeds that its oval spans, seen from calm. */
+
 import type { WindRecord } from "../debrief/document.ts";
+import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 
 export interface WindReach {
   /**
@@ -11,7 +13,6 @@ export interface WindReach {
   readonly speed: { readonly kt: number; readonly low: number; readonly high: number };
 }
 
-const RADIANS = Math.PI / 180;
 /** An axis thinner than this, kt, is a line; it keeps the division below defined. */
 const THIN_KT = 1e-6;
 
@@ -30,7 +31,7 @@ export function windReach(wind: WindRecord): WindReach | null {
   const major = Math.max(THIN_KT, ellipse.majorKt);
   const minor = Math.max(THIN_KT, ellipse.minorKt);
   // of the wind in the frame of the ellipse: first along its long axis, then 90° to the right of it
-  const off = (from - ellipse.majorTrueDeg) * RADIANS;
+  const off = (from - ellipse.majorTrueDeg) * RADIANS_PER_DEGREE;
   const half = Math.hypot(major * Math.cos(off), minor * Math.sin(off));
   const speed = { kt, low: Math.max(0, kt - half), high: kt + half };
   const [u, v] = [(kt * Math.cos(off)) / major, (kt * Math.sin(off)) / minor];
@@ -41,7 +42,7 @@ export function windReach(wind: WindRecord): WindReach | null {
   const tangent = (side: -1 | 1): number => {
     const angle = middle + side * open;
     const seen = Math.atan2(minor * Math.sin(angle), major * Math.cos(angle));
-    return from + turned((seen - off) / RADIANS);
+    return from + turned((seen - off) / RADIANS_PER_DEGREE);
   };
   return { direction: { from, low: tangent(-1), high: tangent(1) }, speed };
 }

@@ -2,6 +2,7 @@
 import { destination } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { FeetMsl, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import type { ApproachStep } from "./approach-step.ts";
 import {
   approachBrief,
   approachStep,
@@ -14,7 +15,7 @@ import {
 import { KNOWN_MODELS } from "./models.ts";
 import { RUNWAY_22, TARNO } from "./orsa-vale.ts";
 import type { Scenario } from "./scenario.ts";
-import type { ApproachStep, Step } from "./script.ts";
+import type { Step } from "./script.ts";
 
 const STEPS = `      guidance: lnav
       final_fix_ft: ${FIX_ALTITUDE}

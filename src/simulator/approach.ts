@@ -17,10 +17,10 @@ import type {
   TurnDegrees,
 } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, STEP, unwrap } from "./aircraft.ts";
+import type { ApproachStep, Arc } from "./approach-step.ts";
 import { gaussMarkov } from "./gauss-markov.ts";
 import { type EventCode, joining, type Moment, type Steersman, steersman } from "./habits.ts";
 import { draw, type Random } from "./random.ts";
-import type { ApproachStep, Arc } from "./script.ts";
 import { type Sight, sightOf } from "./sight.ts";
 import { offset } from "./step.ts";
 import { turningOnto } from "./turn-onto.ts";

@@ -2,10 +2,11 @@
 import { destination, type Position } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { AngleSize, FeetMsl, NauticalMiles } from "../quantity/units.ts";
+import type { ApproachStep, SimulatedRunway } from "./approach-step.ts";
 import { DRAWN_MODELS } from "./models.ts";
 import { FIXES_YAML, LINDHOLT_22, LINDHOLT_ELEVATION, RUNWAY_22, RUNWAY_22_LENGTH } from "./orsa-vale.ts";
 import type { Scenario } from "./scenario.ts";
-import type { ApproachStep, Habit, SimulatedRunway } from "./script.ts";
+import type { Habit } from "./script.ts";
 
 export const RUNWAY: SimulatedRunway = {
   threshold: LINDHOLT_22,

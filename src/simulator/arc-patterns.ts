@@ -1,5 +1,7 @@
 /** Single arcs and descents in air drawn anew for every seed: what finding and measuring them is tried on. */
+
 import { direction } from "../quantity/angle.ts";
+import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { TrueDegrees } from "../quantity/units.ts";
 import { DRAWN_MODELS } from "./models.ts";
 import { atTarno, BELVO, FIXES_YAML, TARNO } from "./orsa-vale.ts";
@@ -51,7 +53,11 @@ ${FIXES_YAML}exercises:
 /** So many miles from TARNO on a true radial. */
 function away(radial: TrueDegrees, miles: number) {
   const a = (radial * Math.PI) / 180;
-  return stepOver(TARNO, miles * 1852 * Math.sin(a), miles * 1852 * Math.cos(a));
+  return stepOver(
+    TARNO,
+    miles * METRES_PER_NAUTICAL_MILE * Math.sin(a),
+    miles * METRES_PER_NAUTICAL_MILE * Math.cos(a),
+  );
 }
 
 /** From 20 NM away straight to BELVO, down from 4,000 ft. */
@@ -77,7 +83,11 @@ function descentScenario(name: string, about: string, late: number, level: boole
     name,
     about,
     start: {
-      position: stepOver(BELVO, 20 * 1852 * Math.sin(back), 20 * 1852 * Math.cos(back)),
+      position: stepOver(
+        BELVO,
+        20 * METRES_PER_NAUTICAL_MILE * Math.sin(back),
+        20 * METRES_PER_NAUTICAL_MILE * Math.cos(back),
+      ),
       heading,
       altitude: 4000,
       time: TIME,

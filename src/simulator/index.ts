@@ -19,9 +19,9 @@ import type { Truth } from "./truth.ts";
 
 export { drawnApproach } from "./approaches.ts";
 export type { TrueColumns } from "./flight.ts";
-export { DRAWN_MODELS, GUSTS, KNOWN_MODELS } from "./models.ts";
+export { DRAWN_MODELS, KNOWN_MODELS } from "./models.ts";
 export { FAULTS, type Fault, oneFault, oneFaultFinal } from "./one-fault.ts";
-export { crossCountry, holdAtTarno, procedureTurn } from "./patterns.ts";
+export { crossCountry, procedureTurn } from "./patterns.ts";
 export { PILOTS, type PilotName, pilotLesson } from "./pilot-lesson.ts";
 export type { Scenario } from "./scenario.ts";
 export type { HoldSkill, Step } from "./script.ts";

@@ -32,6 +32,3 @@ export const DRAWN_MODELS = {
   receiver: { bias: { sd: [2, 3], time: [60, 300] }, white: [0.3, 0.5], decimals: 5 },
   logging: { every: 1 },
 } satisfies Partial<Scenario>;
-
-/** Gusts of 2 kt that last 8 s: an override for rough air. Common practice, no source. */
-export const GUSTS = { sd: 2, time: 8 };

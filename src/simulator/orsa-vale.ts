@@ -4,7 +4,7 @@ import { trueFromMagnetic } from "../quantity/angle.ts";
 import type { FeetMsl, MagneticDegrees, Metres, TrueDegrees, VariationDegrees } from "../quantity/units.ts";
 
 /** The station's declination, degrees east, near the variation of WMM2025 there in October 2026. */
-export const TARNO_DECLINATION: VariationDegrees = 2.5;
+const TARNO_DECLINATION: VariationDegrees = 2.5;
 export const TARNO: Position = { latitude: 35.6, longitude: 172.3 };
 /** About 12 NM west-north-west of TARNO. */
 export const BELVO: Position = { latitude: 35.668, longitude: 172.069 };

@@ -73,10 +73,6 @@ export const HOLDING: Readonly<Record<"us" | "icao", HoldingStandard>> = {
   },
 };
 
-/** Where the clock of the outbound leg starts, in both standards. FAA AIM 5-3-8 j.4; PANS-OPS as quoted. */
-export const OUTBOUND_TIMING =
-  "over or abeam the fix, whichever is later; else when the turn to outbound is complete";
-
 /**
  * Sectors of the heading on reaching the fix, from the inbound course toward the holding side's turn (clockwise for
  * right turns): from `from` up to `to`. Source: FAA AIM 5-3-8 j.7, FIG 5-3-4 (the 70 degree line); widths from memory.
@@ -90,10 +86,6 @@ export type HoldEntry = (typeof ENTRY_SECTORS)[number]["entry"];
 
 /** Within this of a sector's border either entry is accepted. Source: FAA AIM 5-3-8 j.6(d). */
 export const ENTRY_TOLERANCE: AngleSize = 5;
-/** Teardrop: into the holding side off the outbound course. Source: FAA AIM 5-3-8 j.3(b). */
-export const TEARDROP_OFFSET: AngleSize = 30;
-/** Outbound time of a parallel or teardrop entry. Source: FAA AIM 5-3-8 j.3. */
-export const ENTRY_LEG_TIME: Seconds = 60;
 
 /**
  * Holds by distance: where the outbound leg ends, as a reading of the station's distance.

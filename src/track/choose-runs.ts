@@ -1,7 +1,7 @@
 /** Of the runs that a column breaks into, the ones to believe: those that together keep the most points. */
 
 /** A run of at least this many points is believed though nothing links it to the others. Tuned, no source. */
-export const RUN_KEPT = 30;
+const RUN_KEPT = 30;
 /** Earlier runs looked at for a link back. */
 const LOOK_BACK = 64;
 

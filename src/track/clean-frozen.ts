@@ -1,4 +1,6 @@
 /** Positions that a receiver repeated while the aircraft flew on. */
+import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { HOUR_MS } from "../quantity/time.ts";
 import type { CleanFinding } from "./clean-finding.ts";
 import { keptRows } from "./rows.ts";
 import { stepBetween } from "./step.ts";
@@ -12,8 +14,6 @@ const ONE_SIDE_KT = 60;
 const ONE_SIDE_S = 5;
 /** Metres: two equal positions nearer together in time than this distance flown may be one place, rounded. */
 const SHORTEST_M = 10;
-const METRES_PER_NM = 1852;
-const MS_PER_HOUR = 3_600_000;
 
 /**
  * Runs of exactly equal positions where the aircraft came with more than 30 kt and was, after them, as far on as
@@ -25,7 +25,7 @@ export function findFrozen(track: Track, keep: Uint8Array): CleanFinding {
   const all = keptRows(keep);
   const step = (a: number, b: number) =>
     stepBetween(latitude[a]!, longitude[a]!, latitude[b]!, longitude[b]!);
-  const hours = (a: number, b: number) => (time[b]! - time[a]!) / MS_PER_HOUR;
+  const hours = (a: number, b: number) => (time[b]! - time[a]!) / HOUR_MS;
   const near = (a: number, b: number) => time[b]! - time[a]! <= ONE_SIDE_S * 1000;
   const rows: number[] = [];
   for (let k = 0; k < all.length; ) {
@@ -45,7 +45,7 @@ export function findFrozen(track: Track, keep: Uint8Array): CleanFinding {
       const went = after === null ? null : step(last, after) / hours(first, after);
       let frozen = false;
       if (came !== null && went !== null) {
-        const distance = Math.min(came, went) * hours(first, last) * METRES_PER_NM;
+        const distance = Math.min(came, went) * hours(first, last) * METRES_PER_NAUTICAL_MILE;
         frozen = came > FLYING_KT && went > FLYING_KT && distance > SHORTEST_M;
       } else if (came !== null) frozen = came > ONE_SIDE_KT && near(before!, first) && !near(first, last);
       else if (went !== null && near(last, after!)) {

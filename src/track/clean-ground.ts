@@ -1,4 +1,5 @@
 /** A receiver that lies still wanders about: the standing before the first and after the last move is left out. */
+import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { CleanFinding } from "./clean-finding.ts";
 import { keptRows } from "./rows.ts";
 import { stepBetween } from "./step.ts";
@@ -10,7 +11,6 @@ const STANDING_RADIUS_M = 75;
 const KEPT_S = 30;
 /** Seconds: a shorter standing is a stop, not worth leaving out. Tuned, no source. */
 const SHORTEST_S = 120;
-const METRES_PER_NM = 1852;
 
 /** From one end of the log: how many rows lie within the circle about their own running mean. */
 function standing(track: Track, rows: ArrayLike<number>): number {
@@ -22,7 +22,8 @@ function standing(track: Track, rows: ArrayLike<number>): number {
     // Longitudes are taken from the first one on, so that a stand on the antimeridian has a mean.
     const east = ((track.longitude[row]! - first + 540) % 360) - 180;
     if (k > 0) {
-      const away = stepBetween(latitude / k, longitude / k, track.latitude[row]!, east) * METRES_PER_NM;
+      const away =
+        stepBetween(latitude / k, longitude / k, track.latitude[row]!, east) * METRES_PER_NAUTICAL_MILE;
       if (away > STANDING_RADIUS_M) return k;
     }
     latitude += track.latitude[row]!;

@@ -1,5 +1,7 @@
 /** Jumps in place that no aircraft makes: single wrong points are left out, lasting steps are kept apart. */
+
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { HOUR_MS } from "../quantity/time.ts";
 import { chooseRuns, rowsOfRuns } from "./choose-runs.ts";
 import type { CleanFinding } from "./clean-finding.ts";
 import { keptRows } from "./rows.ts";
@@ -16,17 +18,16 @@ const MOVING_KT = 40;
 const POSITION_ALLOWANCE_M = 50;
 
 const ALLOWANCE_NM = POSITION_ALLOWANCE_M / METRES_PER_NAUTICAL_MILE;
-const HOURS_PER_MS = 1 / 3_600_000;
 
 const step = ({ latitude, longitude }: Track, a: number, b: number): number =>
   stepBetween(latitude[a]!, longitude[a]!, latitude[b]!, longitude[b]!);
 
 /** Knots: the speed above which a step between points counts as impossible in this log. */
-export function jumpLimit(track: Track, rows: Int32Array): number {
+function jumpLimit(track: Track, rows: Int32Array): number {
   const speeds: number[] = [];
   for (let k = 1; k < rows.length; k++) {
     const [a, b] = [rows[k - 1]!, rows[k]!];
-    const speed = step(track, a, b) / ((track.time[b]! - track.time[a]!) * HOURS_PER_MS);
+    const speed = step(track, a, b) / ((track.time[b]! - track.time[a]!) / HOUR_MS);
     if (speed > MOVING_KT && speed < Number.POSITIVE_INFINITY) speeds.push(speed);
   }
   speeds.sort((a, b) => a - b);
@@ -47,7 +48,7 @@ export function findJumps(
   const limit = jumpLimit(track, rows);
   const chosen = chooseRuns(
     rows,
-    (a, b) => step(track, a, b) <= limit * (track.time[b]! - track.time[a]!) * HOURS_PER_MS + ALLOWANCE_NM,
+    (a, b) => step(track, a, b) <= (limit * (track.time[b]! - track.time[a]!)) / HOUR_MS + ALLOWANCE_NM,
   );
   const facts = { limitKt: Math.round(limit), allowanceM: POSITION_ALLOWANCE_M };
   const stepped = chosen.starts.filter((_, run) => chosen.kept[run] === 1 && chosen.stepBefore[run] === 1);

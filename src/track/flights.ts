@@ -1,5 +1,7 @@
 /** Several flights in one log: cut apart where the recorder was silent for long while the aircraft stood. */
+
 import type { Span } from "../quantity/span.ts";
+import { HOUR_MS } from "../quantity/time.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
 import { stepBetween } from "./step.ts";
 import type { Track } from "./track.ts";
@@ -12,7 +14,6 @@ const ENDURANCE_MIN = 12 * 60;
 const GROUND_KT = 30;
 /** Seconds beside the silence in which the speed is taken. */
 const BESIDE_S = 60;
-const MS_PER_HOUR = 3_600_000;
 
 export interface Flight {
   /** Rows of the track. */
@@ -52,7 +53,7 @@ const distance = ({ latitude, longitude }: Track, a: number, b: number): Nautica
   stepBetween(latitude[a]!, longitude[a]!, latitude[b]!, longitude[b]!);
 
 const speed = (track: Track, a: number, b: number): number =>
-  distance(track, a, b) / (Math.abs(track.time[b]! - track.time[a]!) / MS_PER_HOUR);
+  distance(track, a, b) / (Math.abs(track.time[b]! - track.time[a]!) / HOUR_MS);
 
 /** Knots from `row` to the last point within a minute in that direction; 0 where there is none: it had just come alive. */
 function beside(track: Track, row: number, step: 1 | -1): number {

@@ -10,7 +10,7 @@ import { type AxisKind, fitNoise } from "./noise.ts";
 import { smoothRun } from "./smoother.ts";
 
 /** The plane of the ellipsoid in three earth-centred axes: the aircraft moves along two. */
-export const HORIZONTAL: AxisKind = { axes: 3, free: 2, jerkShare: 1, driftShare: 1 };
+const HORIZONTAL: AxisKind = { axes: 3, free: 2, jerkShare: 1, driftShare: 1 };
 
 export function smoothHorizontal(
   seconds: Float64Array,

@@ -1,7 +1,6 @@
 /** The door of the track wing: the recorded flight cleaned, its smoothed motion, and its straights and turns. */
 export type { AgainstCourse } from "./against-course.ts";
 export { airborneRows } from "./airborne.ts";
-export { boundaryBetween } from "./boundary.ts";
 export {
   type CausedExcursion,
   type Correction,

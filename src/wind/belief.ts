@@ -1,7 +1,7 @@
 /** What is believed of wind and airspeed before the first fact, and what the user says of them, as facts. */
 
 import { cosDeg, sinDeg } from "../quantity/angle.ts";
-import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
+import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import type { FeetMsl, Knots } from "../quantity/units.ts";
 import { EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
@@ -54,7 +54,7 @@ export function beliefOf(groundSpeed: number, altitude: number): Belief {
   variance.fill(SHEAR_SD ** 2, 7, 9);
   mean[AIRSPEED_SHEARS] = AIRSPEED_SHEAR * scale;
   variance[AIRSPEED_SHEARS] = (AIRSPEED_SHEAR_SD * scale) ** 2;
-  const fade = WIND_REACH_METRES / ((groundSpeed * 1852) / 3600);
+  const fade = WIND_REACH_METRES / (groundSpeed * METRES_PER_SECOND_PER_KNOT);
   return {
     mean,
     variance,

@@ -13,7 +13,7 @@ export const FULL_LIMIT = 3;
 /** The same where a wind was stated or air data were recorded: nothing has to be guessed from the motion there. Chosen: what the instruments of a light aircraft give, with room for the wind's wander. */
 export const TOLD_LIMIT = 4;
 /** The part along the track is said only below this, kt: a stated airspeed is seldom better than 5 kt, and the unknown drift adds to it. */
-export const ALONG_LIMIT = 7;
+const ALONG_LIMIT = 7;
 
 /** `trackEast`, `trackNorth`: unit vector of the track; zeros where there is no one track. */
 export function knowledgeOf(

@@ -5,6 +5,7 @@ import { documentSchema } from "../../src/debrief/document.ts";
 import type { DebriefInput } from "../../src/debrief/index.ts";
 import { destination } from "../../src/geodesy/index.ts";
 import { debriefText } from "../../src/report/index.ts";
+import type { SimulatedRunway } from "../../src/simulator/approach-step.ts";
 import { drawnApproach } from "../../src/simulator/approaches.ts";
 import { gpxText } from "../../src/simulator/gpx.ts";
 import { fly, flyScenario, SCENARIOS } from "../../src/simulator/index.ts";
@@ -14,7 +15,6 @@ import {
   RUNWAY_22,
   RUNWAY_22_LENGTH,
 } from "../../src/simulator/orsa-vale.ts";
-import type { SimulatedRunway } from "../../src/simulator/script.ts";
 import type { TrueApproach } from "../../src/simulator/truth.ts";
 import { approaches, debriefOf, type MeasuredApproach } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";

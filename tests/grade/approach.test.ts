@@ -5,7 +5,7 @@ import type { ArcFacts } from "../../src/course/arc-facts.ts";
 import type { DescentFacts } from "../../src/course/descent-facts.ts";
 import { gradeApproach, gradeArc, gradeDescent, standardNamed } from "../../src/grade/index.ts";
 import type { Verdict } from "../../src/grade/verdict.ts";
-import type { TestStandard } from "../../src/standard/tolerance.ts";
+import type { TestStandard } from "../../src/standard/test-standard.ts";
 
 const us = standardNamed("instrument-rating-us")!;
 const eu = standardNamed("instrument-rating-eu")!;

@@ -8,7 +8,7 @@ import { fly, scenarioNamed } from "../../src/simulator/index.ts";
 import { offset } from "../../src/simulator/step.ts";
 import type { TrueHold } from "../../src/simulator/truth.ts";
 import { HOLDING } from "../../src/standard/holding.ts";
-import type { Limit, TestStandard } from "../../src/standard/tolerance.ts";
+import type { Limit, TestStandard } from "../../src/standard/test-standard.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
 import { around, type Tallies, tell } from "./tally.ts";

@@ -7,7 +7,7 @@ import type { Verdict } from "../../src/grade/verdict.ts";
 import { matchExercises } from "../../src/match/index.ts";
 import { drawnApproach } from "../../src/simulator/approaches.ts";
 import { fly, type Scenario, scenarioNamed } from "../../src/simulator/index.ts";
-import type { TestStandard } from "../../src/standard/tolerance.ts";
+import type { TestStandard } from "../../src/standard/test-standard.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
 import { trueOnArc } from "../support/true-arc.ts";
 import { around, type Tallies, tell } from "./tally.ts";

@@ -4,7 +4,7 @@ import { COURSE_CRITERIA } from "../../src/grade/course.ts";
 import { judge } from "../../src/grade/criterion.ts";
 import { gradeCourse, standardNamed } from "../../src/grade/index.ts";
 import { verdictReason } from "../../src/report/words/index.ts";
-import type { TestStandard } from "../../src/standard/tolerance.ts";
+import type { TestStandard } from "../../src/standard/test-standard.ts";
 
 const us = standardNamed("instrument-rating-us")!;
 const eu = standardNamed("instrument-rating-eu")!;

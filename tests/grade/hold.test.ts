@@ -3,7 +3,8 @@ import { readStandard } from "../../src/brief/index.ts";
 import { gradeHold, standardNamed } from "../../src/grade/index.ts";
 import type { HoldFacts } from "../../src/hold/facts.ts";
 import { decidingVerdict, verdictSentence } from "../../src/report/index.ts";
-import { TEST_STANDARDS, type TestStandard } from "../../src/standard/tolerance.ts";
+import type { TestStandard } from "../../src/standard/test-standard.ts";
+import { TEST_STANDARDS } from "../../src/standard/tolerance.ts";
 
 const us = standardNamed("instrument-rating-us")!;
 const eu = standardNamed("instrument-rating-eu")!;

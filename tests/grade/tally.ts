@@ -1,6 +1,6 @@
 /** Verdicts counted: how many were given, wrong, and not given. */
 import type { Verdict } from "../../src/grade/verdict.ts";
-import type { Limit } from "../../src/standard/tolerance.ts";
+import type { Limit } from "../../src/standard/test-standard.ts";
 
 export interface Tally {
   given: number;

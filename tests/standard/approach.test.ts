@@ -16,7 +16,8 @@ import {
   VISUAL_POINT_RULE,
 } from "../../src/standard/descent.ts";
 import { GATES, NOT_SHOWN, STABILISED } from "../../src/standard/stabilised.ts";
-import { ACS_8B_NEEDLE, TEST_STANDARDS, type TestStandard } from "../../src/standard/tolerance.ts";
+import type { TestStandard } from "../../src/standard/test-standard.ts";
+import { ACS_8B_NEEDLE, TEST_STANDARDS } from "../../src/standard/tolerance.ts";
 import { near } from "../support/near.ts";
 
 const RAD = Math.PI / 180;

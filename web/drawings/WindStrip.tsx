@@ -20,12 +20,7 @@ export interface StripLeg {
 }
 
 /** The straight legs inside a span of time, with their places in px; turns, and legs too short to draw, are left out. */
-export function stripLegs(
-  legs: readonly DocumentLeg[],
-  from: number,
-  to: number,
-  pxPerMs: number,
-): StripLeg[] {
+function stripLegs(legs: readonly DocumentLeg[], from: number, to: number, pxPerMs: number): StripLeg[] {
   return legs
     .filter((leg) => leg.kind === "straight")
     .map((leg) => ({

@@ -13,7 +13,7 @@ const GROUND_PX = 8;
 const BETWEEN_PX = 36;
 const FOOT_PX = 38;
 /** Rates shown: so much up and down, ft/min. Own choice: from a go-around to half as much again as criteria allow. */
-export const RATE_SHOWN = { up: 500, down: 1500 } as const;
+const RATE_SHOWN = { up: 500, down: 1500 } as const;
 
 export const profileMargins = (narrow: boolean) => (narrow ? MARGINS.narrow : MARGINS.wide);
 

@@ -14,7 +14,7 @@ const HEAD_PX = 52;
 const BETWEEN_PX = 40;
 const FOOT_PX = 38;
 /** Rates shown, ft/min, and gradients where the log has no times, ft/NM. Own choices. */
-export const DOWN_SHOWN = { upFpm: 500, downFpm: 2000, upFtPerNm: 200, downFtPerNm: 800 } as const;
+const DOWN_SHOWN = { upFpm: 500, downFpm: 2000, upFtPerNm: 200, downFtPerNm: 800 } as const;
 
 export interface DescentLayout {
   readonly mmPerMile: number;

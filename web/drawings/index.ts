@@ -39,5 +39,4 @@ export { VerdictHead, VerdictRow } from "./VerdictRow.tsx";
 export { WindArrow, WindSign } from "./WindArrow.tsx";
 export { WindChart } from "./WindChart.tsx";
 export { shownByHeight, WindHeight } from "./WindHeight.tsx";
-export { WindLegArrow, WindLegs } from "./WindLegs.tsx";
 export { columnCourse, columnHeading, knots, known } from "./words.ts";

@@ -40,7 +40,7 @@ export function boundsOf(points: Iterable<readonly [number, number]>): Bounds | 
 }
 
 /** Millimetres for a mile, from large to small, so that overviews of different flights can be compared. Own choice. */
-export const STEPPED_MM_PER_MILE = [20, 10, 5, 2, 1, 0.5, 0.2, 0.1] as const;
+const STEPPED_MM_PER_MILE = [20, 10, 5, 2, 1, 0.5, 0.2, 0.1] as const;
 
 /** The largest step at which so many miles fit into so many millimetres both ways; the smallest at worst. */
 export function steppedScale(milesWide: number, milesHigh: number, roomMm: number, highMm: number): number {

@@ -47,7 +47,7 @@ function printTokens(): Map<string, string> {
 }
 
 /** The tokens as they stand now; for paper, those of the print rules, since a canvas is painted before they apply. */
-export function readPalette(forPaper: boolean): Palette {
+function readPalette(forPaper: boolean): Palette {
   const style = getComputedStyle(document.documentElement);
   const print = forPaper ? printTokens() : new Map<string, string>();
   const entries = NAMES.map((name) => [name, print.get(name) ?? style.getPropertyValue(`--${name}`).trim()]);

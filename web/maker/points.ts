@@ -27,7 +27,7 @@ export const lists = signal<readonly NamedList[]>([]);
 export const listWords = signal<readonly string[]>([]);
 
 /** Points that the log itself names. */
-export const logPoints = computed<readonly ListedPoint[]>(() => flight.value?.waypoints ?? []);
+const logPoints = computed<readonly ListedPoint[]>(() => flight.value?.waypoints ?? []);
 
 /** The middle of the flight: of two points of one ident the nearer one is meant. */
 export const middleOfFlight = computed<Position | null>(() => {

@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "vite";
 
 const input = fileURLToPath(new URL("./service-worker.ts", import.meta.url));
-export const SERVICE_WORKER = "service-worker.js";
+const SERVICE_WORKER = "service-worker.js";
 
 async function built(files: readonly string[], version: string): Promise<string> {
   const result = await build({

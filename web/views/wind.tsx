@@ -19,9 +19,9 @@ import {
   InTurn,
   shownByHeight,
   VelocityCircle,
+  WindArrow,
   WindChart,
   WindHeight,
-  WindLegArrow,
 } from "../drawings/index.ts";
 
 function WindCells({ leg }: { leg: DocumentLeg }) {
@@ -83,7 +83,7 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
             {straights.map((leg) => (
               <tr key={leg.startUtc}>
                 <td>
-                  <WindLegArrow leg={leg} />
+                  <WindArrow wind={leg.wind} trackTrueDeg={leg.trackTrueDeg} />
                 </td>
                 <td>
                   {clock(leg.startUtc)} to {clock(leg.endUtc)}

@@ -1,5 +1,7 @@
 /** Where a wind is not known, what the aircraft did there, and what manoeuvre would have made it known. */
+
 import type { DebriefDocument, DocumentLeg } from "../../debrief/document.ts";
+import { cosDeg } from "../../quantity/angle.ts";
 import { tooSparseForWind } from "./log-cautions.ts";
 import { clock, count, secondsBetween, trueDirection } from "./number.ts";
 
@@ -54,7 +56,7 @@ function flown(legs: readonly DocumentLeg[]): string {
   const line = courses[0]?.trackTrueDeg;
   if (line === undefined) return "its legs are too short and its turns too small to tell it";
   if (courses.every((leg) => offLine(leg.trackTrueDeg, line) <= ONE_LINE_DEG)) {
-    const reverse = courses.some((leg) => Math.cos(((leg.trackTrueDeg - line) * Math.PI) / 180) < 0);
+    const reverse = courses.some((leg) => cosDeg(leg.trackTrueDeg - line) < 0);
     const where = `${reverse ? "courses" : "one course"} near ${trueDirection(line)}${reverse ? " and its reverse" : ""}`;
     return `${where} ${reverse ? "show" : "shows"} at most what helps or hinders along ${reverse ? "them" : "it"}`;
   }

@@ -7,7 +7,7 @@ const ITALIC_PX = 13;
 
 export type Face = "plain" | "bold" | "italic" | "small";
 
-export function fontOf(face: Face, palette: Palette): string {
+function fontOf(face: Face, palette: Palette): string {
   if (face === "italic") return `italic ${ITALIC_PX}px ${palette.serif}`;
   if (face === "small") return `11.5px ${palette.sans}`;
   return `${face === "bold" ? "600 " : ""}${TEXT_PX}px ${palette.sans}`;

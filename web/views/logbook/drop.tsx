@@ -1,10 +1,10 @@
 /** Where files are dropped or chosen. */
 import { useRef } from "preact/hooks";
-import { dropOnSheet } from "../../opening.ts";
+import { dropOnSheet } from "../../dropping.ts";
 import { ToSamples } from "./samples.tsx";
 
 /** The button that opens the system's own choice of files. */
-export function ChooseFiles({ words }: { words: string }) {
+function ChooseFiles({ words }: { words: string }) {
   const input = useRef<HTMLInputElement>(null);
   const chosen = () => {
     void dropOnSheet([...(input.current?.files ?? [])]);
