@@ -51,7 +51,6 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
     const j = used[Math.min(last + 1, used.length - 1)]!;
     const gap = facts.seconds[j]! - facts.seconds[i]!;
     const f = gap > 0 ? Math.max(0, Math.min(1, (t - facts.seconds[i]!) / gap)) : 0;
-    const between = (column: Float64Array) => column[i]! * (1 - f) + column[j]! * f;
     // a bridge over the gap: what the wind may do between two facts, or beyond the last
     const beyond = Math.max(0, facts.seconds[i]! - t, t - facts.seconds[j]!);
     const free =
@@ -67,9 +66,9 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
     const airspeed = Math.hypot(noseEast, noseNorth);
     const u = airspeed > 0 ? noseEast / airspeed : 0;
     const v = airspeed > 0 ? noseNorth / airspeed : 0;
-    const east0 = scale * (between(smoother.varianceEast) + bridge);
-    const north0 = scale * (between(smoother.varianceNorth) + bridge);
-    const covariance0 = scale * between(smoother.covariance);
+    const east0 = scale * (between(smoother.varianceEast, i, j, f) + bridge);
+    const north0 = scale * (between(smoother.varianceNorth, i, j, f) + bridge);
+    const covariance0 = scale * between(smoother.covariance, i, j, f);
     const own = motion.velocitySd[k]! ** 2;
     const across = varianceAlong(east0, north0, covariance0, v, -u);
     const bent = bend(across, airspeed);
@@ -94,6 +93,9 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
   }
   return rows;
 }
+
+const between = (column: Float64Array, i: number, j: number, f: number): number =>
+  column[i]! * (1 - f) + column[j]! * f;
 
 /**
  * An unknown crosswind of variance s2 hides in the drift: with airspeed a the wind along the nose is s2 / 2a more of a
