@@ -4,8 +4,10 @@ import { ANALYSIS_VERSION, shownName } from "../src/index.ts";
 import { alone, inTurn } from "./alone.ts";
 import { newAnalyst, type Outcome } from "./analyst.ts";
 import { alsoSay, orSay, sayInPassing } from "./flight.ts";
+import { writeNames } from "./labelling.ts";
 import type { OpenRequest } from "./messages.ts";
-import { failureWords, flightsWords, unreadWords } from "./outcome-words.ts";
+import { tablesApart } from "./named-flights.ts";
+import { failureWords, flightsWords, leftOutWords, unreadWords, whenCancelled } from "./outcome-words.ts";
 import { go } from "./place.ts";
 import { choicesOf, keptFiles } from "./request.ts";
 import { rowFor } from "./row-for.ts";
@@ -86,17 +88,14 @@ export async function addSeveral(
   request: OpenRequest,
   { flights, unread, leftOut }: Extract<Outcome, { kind: "several" }>,
   arrival: Arrival | null,
+  tables: readonly File[] = [],
 ): Promise<void> {
   if (!arrival) {
     alsoSay(`These files are of ${flightsWords(flights.length)}. Without a logbook, open one at a time.`);
     return;
   }
   go("logbook");
-  const left = leftOut.map(shownName).join(", ");
-  alsoSay(
-    ...unreadWords(unread),
-    ...(left ? [`Left out: ${left}. A brief goes with the log of its own name.`] : []),
-  );
+  alsoSay(...unreadWords(unread), ...leftOutWords(leftOut));
   const sorted = await orSay(
     newFlights(
       request,
@@ -106,23 +105,25 @@ export async function addSeveral(
   );
   const rows = sorted && (await orSay(addFlights(sorted.fresh, arrival.id)));
   if (!rows) return;
+  await writeNames(tables);
   const { rows: all, done } = await inTurn("adding", () => workOut(rows, "Working out"));
   const already = sorted.known > 0 ? ` ${sorted.known} of these stood there already.` : "";
   if (done === all.length) {
     sayInPassing(`${flightsWords(done)} added to the logbook.${already}`);
     return;
   }
-  // One may have been finished while it was stopped: what is kept counts.
-  const now = (await orSay(Promise.all(all.map(({ id }) => flightRow(id))))) ?? [];
-  const unfinished = now.flatMap((row) => (row && row.analysis === null ? [row.id] : []));
+  // One may have been finished while it was stopped: what is kept counts, and of what cannot be read nothing is claimed.
+  const now = await orSay(Promise.all(all.map(({ id }) => flightRow(id))));
+  if (!now) return;
+  const { unfinished, words } = whenCancelled(now);
   await orSay(clearAway(unfinished));
-  sayInPassing(
-    `Cancelled: ${all.length - unfinished.length} of ${flightsWords(all.length)} added to the logbook.${already}`,
-  );
+  sayInPassing(`${words}${already}`);
 }
 
 /** Files that gave way to others before they were on the sheet: into the logbook, without a word if all goes well. */
-export async function addQuietly(request: OpenRequest, arrival: Arrival): Promise<void> {
+export async function addQuietly(given: OpenRequest, arrival: Arrival): Promise<void> {
+  const { files, tables } = await tablesApart(given.files);
+  const request = { ...given, files };
   const outcome = await inTurn("adding", () => {
     adding.value = {
       words: `Working out: ${shownName(request.files[0]!.name)}`,
@@ -134,10 +135,11 @@ export async function addQuietly(request: OpenRequest, arrival: Arrival): Promis
   });
   adding.value = null;
   if (outcome.kind === "done") await orSay(rowFor(outcome.flight.document, request, arrival));
-  else if (outcome.kind === "several") await addSeveral(request, outcome, arrival);
+  else if (outcome.kind === "several") await addSeveral(request, outcome, arrival, tables);
   else {
     await orSay(dismiss(arrival.id));
     if (outcome.kind === "columns") alsoSay(columnsWords(outcome.file));
     else if (outcome.kind !== "cancelled") alsoSay(...failureWords(outcome));
   }
+  await writeNames(tables);
 }

@@ -102,7 +102,13 @@ function windRows({ drift, windCorrection: correction, variation }: CourseFacts)
   return rows;
 }
 
-function otherRows({ intercept, altitude, judged, beforeEstablished: before }: CourseFacts): FactRow[] {
+function otherRows({
+  intercept,
+  altitude,
+  judged,
+  beforeEstablished: before,
+  beforeJoining: joining,
+}: CourseFacts): FactRow[] {
   const rows: FactRow[] = [];
   if (intercept) {
     rows.push({
@@ -123,6 +129,12 @@ function otherRows({ intercept, altitude, judged, beforeEstablished: before }: C
       fact: "Before it was established",
       value: duration(before.alongS),
       note: `along the course, not judged; of the ${duration(before.windowS)} that the brief gives ${duration(before.judgedS)} are judged; farthest ${sided(before.worstNm, 2, " NM")}, needle ${share(Math.abs(before.worstNeedle))} ${at(before.worstUtc)}`,
+    });
+  if (joining)
+    rows.push({
+      fact: "Before it was joined",
+      value: duration(joining.seconds),
+      note: `not judged${joining.strayed ? `; flown along the course up to ${sided(joining.strayed.crossTrackNm, 2, " NM")}, needle ${share(Math.abs(joining.strayed.needle))}` : ""}`,
     });
   const length = judged.seconds === null ? "" : `${duration(judged.seconds)}, `;
   const span =

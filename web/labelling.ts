@@ -1,9 +1,11 @@
 /** Names and tags given to flights, and flights put into the bin and taken out of it. */
 import { signal } from "@preact/signals";
+import { readLabelTable } from "../src/index.ts";
 import { orSay } from "./flight.ts";
 import { carryLabels } from "./labels-on-the-way.ts";
 import { readRows, ticked } from "./logbook.ts";
-import { changeRows, clearAway } from "./store/flights.ts";
+import { namedFlights, namingWords } from "./named-flights.ts";
+import { changeRows, clearAway, flightRows } from "./store/flights.ts";
 import type { FlightRow, Labels } from "./store/schema.ts";
 
 /** Ids of the flights deleted last, until something else is done: they can be put back. */
@@ -35,6 +37,28 @@ export const labelAll = (ids: readonly string[], labelling: Labelling): Promise<
   done(changeRows(ids, (row) => labelled(row, labelling)));
 
 export const labelOne = (id: string, labels: Partial<Labels>): Promise<void> => done(carryLabels(id, labels));
+
+/** Writes on the flights of the logbook what tables say of their files; gives what there is to say of it. */
+export async function writeNames(tables: readonly File[]): Promise<string[]> {
+  const words: string[] = [];
+  for (const table of tables) {
+    const { labels } = readLabelTable(await table.text());
+    const rows = await orSay(flightRows());
+    if (!rows) break;
+    const named = namedFlights(
+      rows.filter((row) => row.deleted === null),
+      labels,
+    );
+    await done(
+      changeRows([...named.labels.keys()], ({ id, pilot, aircraft }) => {
+        const line = named.labels.get(id);
+        return { pilot: line?.pilot ?? pilot, aircraft: line?.aircraft ?? aircraft };
+      }),
+    );
+    words.push(...namingWords(table.name, named));
+  }
+  return words;
+}
 
 export async function deleteFlights(ids: readonly string[]): Promise<void> {
   const now = Date.now();

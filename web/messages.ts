@@ -7,6 +7,7 @@ import type {
   ReadPoints,
   TableBeginning,
 } from "../src/index.ts";
+import type { LeftOutBrief } from "./several.ts";
 import type { Arrival } from "./store/schema.ts";
 
 /** Files as dropped, and, where the log's own route is to be the brief, which one. */
@@ -73,7 +74,7 @@ export type WorkerMessage =
       readonly kind: "several";
       readonly flights: readonly FlightFiles[];
       readonly unread: readonly Unread[];
-      readonly leftOut: readonly string[];
+      readonly leftOut: readonly LeftOutBrief[];
     }
   | ({ readonly kind: "list" } & ReadPoints)
   | { readonly kind: "unusable"; readonly issues: readonly DocumentIssue[] }

@@ -5,21 +5,33 @@ import { alone } from "./alone.ts";
 import { isArchive } from "./archive/look.ts";
 import { takeIn } from "./archiving.ts";
 import { alsoSay, flight, notices, orSay, question, work } from "./flight.ts";
+import { writeNames } from "./labelling.ts";
 import type { Debriefed, OpenRequest } from "./messages.ts";
+import { tablesApart } from "./named-flights.ts";
 import { failureWords } from "./outcome-words.ts";
-import { go, place } from "./place.ts";
-import { isPointFile } from "./places-file.ts";
+import { place } from "./place.ts";
 import { choicesOf, keptFiles, requestOf } from "./request.ts";
 import { rowFor } from "./row-for.ts";
 import { leaveAside, MOST_TRIES } from "./setting-aside.ts";
 import { begin, goToSheet, show, showFlight, workedOut } from "./show.ts";
-import { addedTo, sortedFiles } from "./sorting.ts";
 import { arrivals, arrive, beginArrival, dismiss, endArrivalTry } from "./store/arrivals.ts";
 import { flightRow, keepDocument, replaceSource } from "./store/flights.ts";
 import { fingerprintOf } from "./store/identity.ts";
 import { type Arrival, type FlightRow, type Labels, NO_LABELS } from "./store/schema.ts";
 
-async function openArrival(request: OpenRequest, arrival: Arrival | null): Promise<void> {
+/** Tables of who flew what are no logs: they are written on the flights once these stand in the logbook. */
+async function openArrival(given: OpenRequest, arrival: Arrival | null): Promise<void> {
+  const { files, tables } = await tablesApart(given.files);
+  await openLogs({ ...given, files }, arrival, tables);
+  // with a question to the reader the flight does not stand yet
+  if (question.value === null) alsoSay(...(await writeNames(tables)));
+}
+
+async function openLogs(
+  request: OpenRequest,
+  arrival: Arrival | null,
+  tables: readonly File[],
+): Promise<void> {
   if (arrival) await orSay(beginArrival(arrival.id));
   const outcome = await workedOut(request);
   if (arrival && outcome.kind !== "done") await orSay(endArrivalTry(arrival.id));
@@ -38,9 +50,13 @@ async function openArrival(request: OpenRequest, arrival: Arrival | null): Promi
     goToSheet();
     return;
   }
-  if (outcome.kind === "several") return addSeveral(request, outcome, arrival);
+  if (outcome.kind === "several") return addSeveral(request, outcome, arrival, tables);
   if (outcome.kind === "columns") {
-    question.value = { file: outcome.file, rows: outcome.rows, meanings: outcome.meanings, request, arrival };
+    const asked = { ...request, files: [...request.files, ...tables] };
+    question.value = {
+      ...{ file: outcome.file, rows: outcome.rows, meanings: outcome.meanings },
+      ...{ request: asked, arrival },
+    };
     requestAnimationFrame(() => document.getElementById("columns-title")?.scrollIntoView());
     return;
   }
@@ -73,40 +89,6 @@ export const openOnSheet = (
   { route = null, flight = null, columns = null, standard = null }: Partial<Omit<OpenRequest, "files">> = {},
   labels?: Labels,
 ): void => void openFiles({ files, route, flight, columns, standard }, labels);
-
-/** A logbook saved as a file goes into this one. */
-async function openLogbook(file: File): Promise<void> {
-  const choices = { route: null, flight: null, columns: null, standard: null };
-  const arrival = await orSay(arrive(keptFiles([file]), choices));
-  if (!arrival) return;
-  go("logbook");
-  await underLock(arrival, () => takeIn(file, file.name, arrival));
-}
-
-/** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet; lists of points stay for all. */
-export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
-  const files: File[] = [];
-  const lists: File[] = [];
-  for (const file of dropped) {
-    if (await isArchive(file)) void openLogbook(file);
-    else if (await isPointFile(file)) lists.push(file);
-    else files.push(file);
-  }
-  const words = lists.length > 0 ? await (await import("./maker/points.ts")).addLists(lists) : [];
-  if (files.length > 0) await openDropped(files);
-  // Finals to their runways are found when the flight is worked out anew.
-  else if (lists.length > 0 && place.value === "sheet") await openAnew({}, false);
-  alsoSay(...words);
-}
-
-/** A log begins a new sheet at once; what belongs to the flight on the sheet is awaited. */
-async function openDropped(files: readonly File[]): Promise<void> {
-  const standing = place.value === "sheet" ? flight.value?.request : null;
-  const given = await sortedFiles(files);
-  if (!standing || given.logs.length > 0) return openOnSheet(files);
-  const together = addedTo(await sortedFiles(standing.files), given);
-  await openAnew({ files: together, route: null, standard: null });
-}
 
 /** The same flight against another standard; the reader stays where they are. */
 export const holdAgainst = (standard: OpenRequest["standard"]): void => void openAnew({ standard }, false);

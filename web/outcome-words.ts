@@ -2,6 +2,8 @@
 import { type DocumentIssue, issueSentence, shownName, TOP_WORDS } from "../src/index.ts";
 import type { Outcome } from "./analyst.ts";
 import type { Debriefed, Unread } from "./messages.ts";
+import type { LeftOutBrief } from "./several.ts";
+import type { FlightRow } from "./store/schema.ts";
 
 const leftOutSentence = (names: readonly string[], log: string): string =>
   `Left out: ${names.map(shownName).join(", ")}. One brief makes a sheet; this one is of ${shownName(log)}.`;
@@ -38,4 +40,32 @@ export function unreadWords(unread: readonly Unread[]): string[] {
   return rest.length > 0 ? [...named, `Not read either: ${rest.join(", ")}.`] : named;
 }
 
+/** Briefs that many were dropped with and that no flight took, each with why. */
+export function leftOutWords(leftOut: readonly LeftOutBrief[]): string[] {
+  const loose = leftOut.filter(({ joined }) => joined === null).map(({ name }) => shownName(name));
+  return [
+    ...leftOut.flatMap(({ name, joined }) =>
+      joined
+        ? [
+            `Left out: ${shownName(name)}. Its log ${shownName(joined.log)} is of one flight with ${joined.others.map(shownName).join(", ")}, which is held against ${shownName(joined.brief)}.`,
+          ]
+        : [],
+    ),
+    ...(loose.length > 0
+      ? [`Left out: ${loose.join(", ")}. A brief goes with the log of its own name.`]
+      : []),
+  ];
+}
+
 export const flightsWords = (n: number): string => (n === 1 ? "1 flight" : `${n} flights`);
+
+/** Adding was cancelled: what of the flights as they stand now is not finished and goes, and how many stay; null is one that is gone. */
+export function whenCancelled(now: readonly (Pick<FlightRow, "id" | "analysis"> | null)[]): {
+  readonly unfinished: readonly string[];
+  readonly words: string;
+} {
+  const standing = now.filter((row) => row !== null);
+  const unfinished = standing.filter(({ analysis }) => analysis === null).map(({ id }) => id);
+  const added = standing.length - unfinished.length;
+  return { unfinished, words: `Cancelled: ${added} of ${flightsWords(now.length)} added to the logbook.` };
+}

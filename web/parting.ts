@@ -2,7 +2,14 @@
 import type { ImportedLog } from "../src/index.ts";
 import type { OpenRequest, WorkerMessage } from "./messages.ts";
 import { type OnRead, readEach } from "./reading.ts";
-import { briefsOfFlights, eastward, type LogTrace, type Spot, sortIntoFlights } from "./several.ts";
+import {
+  briefsOfFlights,
+  eastward,
+  type LogTrace,
+  leftOutBriefs,
+  type Spot,
+  sortIntoFlights,
+} from "./several.ts";
 import type { Sorted } from "./sorting.ts";
 
 const MINUTE_MS = 60_000;
@@ -57,7 +64,7 @@ export async function partedFlights(
   const { read, unread } = traced;
   const flights = sortIntoFlights(read.map(({ trace }) => trace)).map((of) => of.map((i) => read[i]!.file));
   if (flights.length < 2) return null;
-  const { briefs: taken, unused } = briefsOfFlights(flights.map(names), names(briefs));
+  const { briefs: taken } = briefsOfFlights(flights.map(names), names(briefs));
   const filesOf = (of: readonly File[], brief: number | null) =>
     [...of, ...(brief === null ? [] : [briefs[brief]!]), ...(standard ? [standard] : [])].map((file) =>
       files.indexOf(file),
@@ -66,6 +73,6 @@ export async function partedFlights(
     kind: "several",
     flights: flights.map((of, i) => ({ files: filesOf(of, taken[i]!) })),
     unread: unread.map(({ file, error }) => ({ file: file.name, issues: error.issues })),
-    leftOut: unused.map((i) => briefs[i]!.name),
+    leftOut: leftOutBriefs(flights.map(names), names(briefs)),
   };
 }

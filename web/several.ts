@@ -86,10 +86,39 @@ export function briefsOfFlights(
     return at < 0 ? null : at;
   });
   const loose = names.flatMap((_, i) => (own.includes(i) ? [] : [i]));
+  // the brief of a log that is one flight with another is no lesson of all
+  const called = new Set(flights.flat().map(stem));
   const [common] = loose;
-  const taken = loose.length === 1 && own.includes(null);
+  const taken = loose.length === 1 && own.includes(null) && !called.has(stems[common!]!);
   return {
     briefs: taken ? own.map((brief) => brief ?? common!) : own,
     unused: taken ? [] : loose,
   };
+}
+
+/** A brief that no flight takes. */
+export interface LeftOutBrief {
+  readonly name: string;
+  /** Its log is there, but is one flight with another, whose brief was taken. */
+  readonly joined: {
+    readonly log: string;
+    readonly others: readonly string[];
+    readonly brief: string;
+  } | null;
+}
+
+/** Why briefs are left out, by the names of logs and briefs. */
+export function leftOutBriefs(
+  flights: readonly (readonly string[])[],
+  names: readonly string[],
+): LeftOutBrief[] {
+  const { briefs, unused } = briefsOfFlights(flights, names);
+  return unused.map((i) => {
+    const name = names[i]!;
+    const own = flights.findIndex((logs) => logs.some((log) => stem(log) === stem(name)));
+    const [logs = [], brief] = [flights[own], names[briefs[own] ?? -1]];
+    const log = logs.find((log) => stem(log) === stem(name));
+    if (log === undefined || brief === undefined) return { name, joined: null };
+    return { name, joined: { log, others: logs.filter((other) => other !== log), brief } };
+  });
 }

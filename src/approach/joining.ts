@@ -27,6 +27,11 @@ const OUTBOUND_BESIDE: NauticalMiles = 1.5;
 const DOWNWIND: AngleSize = 150;
 const DOWNWIND_BESIDE: readonly [NauticalMiles, NauticalMiles] = [0.4, 2];
 const CIRCUIT: Feet = 1700;
+/** ... but not from a turn so long before, begun over the field, no lower than so for so long before it. Chosen: a racetrack about a beacon there; whoever took off or went around was lower. */
+const OUTBOUND_TURN: Seconds = 180;
+const OVER_FIELD: NauticalMiles = 1.5;
+const LOW: Feet = 600;
+const CLIMBED_OUT: Seconds = 60;
 /** Aligned with the final all the while. Chosen: wider than a wind correction being found. */
 const ALIGNED: AngleSize = 20;
 /** The turn onto the final is quicker than this; an arc of 5 NM and more never is. */
@@ -85,13 +90,39 @@ export function joinedFrom(
     if (Math.abs(error(i)) > ALIGNED) aligned = false;
     const abeam = along[i - first]! <= 0 && along[i - 1 - first]! > 0;
     const level = motion.altitude[i]! - exercise.runway.elevation < CIRCUIT;
-    if (abeam && level && Math.abs(error(i)) > DOWNWIND && within(beside, DOWNWIND_BESIDE)) downwind = true;
+    if (abeam && level && Math.abs(error(i)) > DOWNWIND && within(beside, DOWNWIND_BESIDE))
+      downwind ||= !fromOverhead(exercise, motion, i);
   }
   if (aligned) return "straight-in";
   if (downwind) return "circuit";
   if (most - least >= ROUND) return "hold";
   if (isArc(motion, first, last)) return "arc";
   return outbound && most - least >= BACK ? "procedure-turn" : "vectors";
+}
+
+/**
+ * Whether a way outbound that passed abeam the threshold at a row was begun by a turn from over the field, flown over
+ * along the final and not climbed away from: of a racetrack about a beacon there, and not of a circuit.
+ */
+function fromOverhead({ course, runway }: ApproachExercise, motion: Motion, abeam: number): boolean {
+  const since = motion.time[abeam]! - OUTBOUND_TURN * 1000;
+  let start = abeam;
+  while (start > 0 && motion.time[start]! > since) {
+    if (Math.abs(turnFrom(course.azimuth, motion.trackAngle[start]!)) <= ALIGNED) break;
+    start--;
+  }
+  if (start === 0 || motion.time[start]! <= since) return false;
+  const { along, across } = measureColumns(
+    course,
+    motion.latitude.subarray(start, start + 1),
+    motion.longitude.subarray(start, start + 1),
+  );
+  const near = Math.hypot(along[0]!, across[0]!) <= OVER_FIELD * METRES_PER_NAUTICAL_MILE;
+  const onLine = Math.abs(across[0]!) <= DOWNWIND_BESIDE[0] * METRES_PER_NAUTICAL_MILE;
+  if (!near || !onLine) return false;
+  for (let i = start; i >= 0 && motion.time[start]! - motion.time[i]! <= CLIMBED_OUT * 1000; i--)
+    if (!(motion.altitude[i]! - runway.elevation > LOW)) return false;
+  return true;
 }
 
 const within = (value: number, [least, most]: readonly [number, number]): boolean =>

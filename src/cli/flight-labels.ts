@@ -1,6 +1,6 @@
 /** Who flew what: a table beside the flights, with the columns file, pilot and aircraft. */
 import { readFile } from "node:fs/promises";
-import { csvParse } from "d3-dsv";
+import { readLabelTable } from "../index.ts";
 import { UnusableFile } from "./output.ts";
 
 export interface Labels {
@@ -30,14 +30,7 @@ export async function readLabels(path: string, asked: boolean): Promise<Readonly
     if (!asked && (error as NodeJS.ErrnoException).code === "ENOENT") return new Map();
     throw new UnusableFile(path, "read", error as NodeJS.ErrnoException);
   }
-  const rows = csvParse(text.replace(/^\ufeff/, ""));
-  if (!rows.columns.includes("file")) throw lacking(path, "file");
-  if (!rows.columns.includes("pilot") && !rows.columns.includes("aircraft"))
-    throw lacking(path, "pilot or aircraft");
-  return new Map(
-    rows.map((row) => [
-      (row.file ?? "").trim().replaceAll("\\", "/"),
-      { pilot: row.pilot?.trim() || null, aircraft: row.aircraft?.trim() || null },
-    ]),
-  );
+  const { labels, lacks } = readLabelTable(text);
+  if (lacks) throw lacking(path, lacks);
+  return new Map(labels.map(({ file, pilot, aircraft }) => [file, { pilot, aircraft }]));
 }

@@ -39,9 +39,10 @@ export function judgedArc(rows: ArcRows, legs: readonly Leg[], sweep: number): A
   function lies(i: number): boolean {
     return Math.abs(rows.trackErrorDeg[i]!) <= LEFT && Math.abs(rows.deviationNm[i]!) <= LEFT_NM;
   }
-  const turnOff =
+  const lastTurn =
     turns.findLast(({ span }) => row(span.start) > (first + along) / 2 && row(span.start) <= along + 1) ??
     null;
+  const turnOff = lastTurn && leavingTurn(rows, legs, lastTurn);
   // of several turns before joining, as after an overshoot, the largest is the one onto the arc
   const turnIn = turns
     .filter(({ span }) => row(span.end) > 0 && row(span.start) < Math.max(first, 1))
@@ -61,6 +62,24 @@ export function judgedArc(rows: ArcRows, legs: readonly Leg[], sweep: number): A
   const span = { start: Math.max(0, Math.min(start, end - 2)), end: Math.max(2, Math.min(end, rows.length)) };
   const begins = joinedAt === null ? "start-of-match" : "joined";
   return { span, begins, ends, joinedAt, turnIn, turnOff };
+}
+
+/** The turn that left the arc: the first of those up to one between which the track never came back along it, flown in several to one side or in one. */
+function leavingTurn(rows: ArcRows, legs: readonly Leg[], last: Leg): Leg {
+  let whole = last;
+  for (let k = legs.indexOf(last) - 1; k >= 0; k--) {
+    const leg = legs[k]!;
+    const [from, to] = [leg.span.end - rows.pathStart, whole.span.start - rows.pathStart];
+    if (from < 1) break;
+    const between = rows.trackErrorDeg.subarray(from - 1, Math.max(from, to));
+    if (between.some((error) => Math.abs(error) <= JOINED_TRACK)) break;
+    if (leg.kind !== "turn") continue;
+    const sameSide = Math.sign(leg.turn) === Math.sign(whole.turn);
+    if (sameSide)
+      whole = { ...leg, span: { start: leg.span.start, end: whole.span.end }, turn: leg.turn + whole.turn };
+    else if (Math.abs(leg.turn) >= TURN) whole = leg;
+  }
+  return whole;
 }
 
 function joinedRow(rows: ArcRows): number | null {

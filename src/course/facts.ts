@@ -30,6 +30,15 @@ export const courseFactsSchema = z.strictObject({
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
   /** What of the time that the brief gave was flown along the course before it was established, and is not judged; null or missing where nothing was. */
+  /** The time before it was joined, which is not judged, where that is over a minute or strayed far; null or missing where it is not. */
+  beforeJoining: z
+    .strictObject({
+      seconds: z.number(),
+      /** The farthest that it was flown along the course and not toward it, over three quarters of full scale; null where it was not. */
+      strayed: z.strictObject({ needle: z.number(), crossTrackNm: z.number() }).nullable(),
+    })
+    .nullable()
+    .optional(),
   beforeEstablished: z
     .strictObject({
       windowS: z.number(),

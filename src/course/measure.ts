@@ -9,9 +9,10 @@ import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
 import { countReversals, isTold, joiningRecord, measureIntercept, worstCauses } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
-import type { WindEstimate, WindFact } from "../wind/wind.ts";
+import { knownAlongOnly, measureCorrection, windOver, windRecord } from "../wind/index.ts";
+import type { WindEstimate } from "../wind/wind.ts";
 import { beforeEstablished, partFindings } from "./before-established.ts";
+import { beforeJoining } from "./before-joining.ts";
 import { type CannotTell, correctionFacts, wholeReasons } from "./cannot-tell.ts";
 import { findDepartures } from "./departures.ts";
 import { altitudeFacts, crossTrackFacts, judgedFacts, needleFacts, trackFacts } from "./deviation.ts";
@@ -54,8 +55,10 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const weights = intervals(rows, judged.span);
   const fitted = isFitted(exercise);
   const onPath = (s: Span): Span => ({ start: s.start + rows.pathStart, end: s.end + rows.pathStart });
-  const windFact: WindFact | null = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
   const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
+  const over = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
+  // where most headings are not known, the wind of their mean is no better known: one truth in an exercise
+  const windFact = measured ? over : over && knownAlongOnly(over);
   const reversals = countReversals(rows, judged.span);
   const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
   const joinedRow = judged.establishedAt ?? 0;
@@ -65,6 +68,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
   const before = beforeEstablished(exercise, rows, judged);
+  const unjudged = beforeJoining(exercise, rows, judged);
   const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
   const { chased, excursions, ...left } = findDepartures(departures);
   // minutes along the course, off it, are no turn that ended short of it
@@ -89,6 +93,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
     ...(before ? { beforeEstablished: before } : {}),
+    ...(unjudged && !before ? { beforeJoining: unjudged } : {}),
     crossTrack: crossTrackFacts(rows, judged.span, weights, edges),
     needle: needleFacts(exercise.scale, rows, judged.span, weights, edges),
     trackAngleError: trackFacts(rows, judged.span, weights),

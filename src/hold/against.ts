@@ -26,10 +26,10 @@ export function holdAgainst(
   legs: readonly Leg[],
   published: PublishedHold,
 ): FoundHold | null {
-  const off = ({ fix }: FoundHold) => inverse(published.fix, fix).distance / METRES_PER_NAUTICAL_MILE;
-  return (
-    findHolds(motion, legs, { fixes: [published.fix] })
-      .filter((h) => off(h) <= FIX_OFF && Math.abs(turnFrom(published.inbound, h.inbound)) <= COURSE_OFF)
-      .sort((a, b) => off(a) - off(b))[0] ?? null
-  );
+  type Seen = Pick<FoundHold, "fix" | "inbound">;
+  const off = ({ fix }: Seen) => inverse(published.fix, fix).distance / METRES_PER_NAUTICAL_MILE;
+  const meant = (hold: Seen) =>
+    off(hold) <= FIX_OFF && Math.abs(turnFrom(published.inbound, hold.inbound)) <= COURSE_OFF;
+  const holds = findHolds(motion, legs, { fixes: [published.fix], meant }).filter(meant);
+  return holds.sort((a, b) => off(a) - off(b))[0] ?? null;
 }

@@ -29,6 +29,9 @@ const ROUND_TURN_MS = 3000;
 const STEP_MS = 500;
 /** An outbound leg is flown on one heading: those of course reversals bend by more than this. Tuned: by hand it wanders by up to 12. */
 const BEND: AngleSize = 13;
+/** ... once a turn that was rolled out of late has been taken back, which is over so soon: the heading goes back by more than so much in two seconds. Chosen: 20 degrees too far, taken back at rate half to one. */
+const TAKEN_BACK_MS = 20_000;
+const GOES_BACK: AngleSize = 0.7;
 
 /** What the laps of a racetrack are of. */
 export function likenessOf(
@@ -51,7 +54,19 @@ export function likenessOf(
 }
 
 const bendOutbound = (ground: Ground, { times }: FoundLap): AngleSize =>
-  bendIn(ground, times.outbound, times.inboundTurn);
+  bendIn(ground, settledAt(ground, times), times.inboundTurn);
+
+/** When the heading for the outbound leg was reached, or come back to from a turn that went past it. */
+function settledAt(ground: Ground, { start, outbound, inboundTurn }: FoundLap["times"]): UtcMillis {
+  const side = Math.sign(ground.headingAt(outbound) - ground.headingAt(start));
+  const turned = (t: UtcMillis) => side * ground.headingAt(t);
+  const until = Math.min(outbound + TAKEN_BACK_MS, inboundTurn);
+  let farthest = outbound;
+  for (let t = outbound; t <= until; t += STEP_MS) if (turned(t) > turned(farthest)) farthest = t;
+  let settled = farthest;
+  while (settled < until && turned(settled) - turned(settled + 2000) > GOES_BACK) settled += STEP_MS;
+  return settled > farthest ? settled : outbound;
+}
 
 /** Mean over the half turns of a hold of how far the heading pauses in the middle of them, degrees. */
 function pauseInTurns(ground: Ground, laps: readonly FoundLap[]): AngleSize {

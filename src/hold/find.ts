@@ -14,6 +14,7 @@ import { byEntry, parity, withEntry } from "./entry-before.ts";
 import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf, type Place } from "./ground.ts";
 import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
+import { parted } from "./long-arm.ts";
 import { type Reading, readRow } from "./reading.ts";
 import { turnEdges } from "./turn-edges.ts";
 import { type TurnsInARow, turningOf, turnsInARow } from "./turns-in-a-row.ts";
@@ -22,6 +23,8 @@ import { type TurnsInARow, turningOf, turnsInARow } from "./turns-in-a-row.ts";
 export interface HoldHints {
   readonly runways?: readonly Position[];
   readonly fixes?: readonly Position[];
+  /** Whether a hold may be the one that is looked for: of readings nearly as likely, and of two that overlap, such a one is taken. */
+  readonly meant?: (hold: Pick<FoundHold, "fix" | "inbound">) => boolean;
 }
 
 /** Looked at before the first turn and after the last, s. */
@@ -48,11 +51,11 @@ const SILENT_SECONDS = 600;
 /** Every hold on the flight, in flown order. */
 export function findHolds(motion: Motion, legs: readonly Leg[], hints: HoldHints = {}): FoundHold[] {
   const holds: FoundHold[] = [];
-  for (const row of turnsInARow(motion, legs)) {
+  for (const row of turnsInARow(motion, legs).flatMap((whole) => parted(motion, whole))) {
     const hold = holdOf(motion, row, hints);
     if (!hold) continue;
     const last = holds.at(-1);
-    const joined = last && sameHold(motion, last, hold);
+    const joined = last && sameHold(motion, last, hold, hints);
     if (!joined) holds.push(hold);
     else holds[holds.length - 1] = joined;
   }
@@ -63,7 +66,12 @@ export function findHolds(motion: Motion, legs: readonly Leg[], hints: HoldHints
  * A parallel entry is a lap the other way round, and may be taken for a hold of its own. The hold that both are, or
  * null where they are two.
  */
-function sameHold(motion: Motion, first: FoundHold, second: FoundHold): FoundHold | null {
+function sameHold(
+  motion: Motion,
+  first: FoundHold,
+  second: FoundHold,
+  { meant }: HoldHints,
+): FoundHold | null {
   const seconds = (motion.time[second.span.start]! - first.laps.at(-1)!.times.end) / 1000;
   if (first.turns !== second.turns && first.laps.length === 1 && seconds < SAME_PASS_SECONDS) {
     const apart = inverse(first.fix, second.fix).distance / METRES_PER_NAUTICAL_MILE;
@@ -77,6 +85,7 @@ function sameHold(motion: Motion, first: FoundHold, second: FoundHold): FoundHol
     return { ...surer, span, entry: first.entry, laps: [...first.laps, ...second.laps] };
   }
   if (second.span.start >= first.span.end - 1) return null;
+  if (meant && meant(first) !== meant(second)) return meant(first) ? first : second;
   return second.laps.length > first.laps.length ? second : first;
 }
 
@@ -90,13 +99,14 @@ const sameRacetrack = (first: FoundHold, second: FoundHold): boolean =>
   Math.abs(turnFrom(first.inbound, second.inbound)) <
     Math.hypot(SAME_COURSE, first.inbound95, second.inbound95);
 
-/** The likeliest reading of a row that makes a hold; null where none does. */
+/** The likeliest reading of a row that makes a hold, and the one that is meant before others nearly as likely; null where none does. */
 function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold | null {
   const { side, arms } = row;
   const ground = groundOf(motion, about(motion, turningOf(row)), turningOf(row));
   const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
   const fixes = (hints.fixes ?? []).map((fix) => ground.placeOf(fix));
   const readings = byEntry(ground, side, readRow(ground, { side, arms, turns }, fixes), fixes);
+  let likeliest: FoundHold | null = null;
   for (const [i, reading] of readings.entries()) {
     if (readings[0]!.score - reading.score > AS_LIKELY) break;
     const others = readings.filter((_, j) => j !== i);
@@ -104,10 +114,14 @@ function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold |
     const lead = reading.score - (otherEnd?.score ?? Number.NEGATIVE_INFINITY);
     const hold = holdAs(motion, ground, side, reading, readings, fixes, lead);
     if (!hold) continue;
+    const other = hints.meant && !hints.meant(hold);
+    if (other && likeliest) continue;
     const likeness = likenessOf(motion, ground, hold.laps, hints.runways ?? []);
-    return likeness === "other" ? null : { ...hold, maybeCircuit: likeness === "maybe" };
+    const like = likeness === "other" ? null : { ...hold, maybeCircuit: likeness === "maybe" };
+    if (!other) return like ?? likeliest;
+    likeliest = like;
   }
-  return null;
+  return likeliest;
 }
 
 /** A reading as a hold; null where no lap of it closes. `lead`: by how much it is likelier than with the fix at the other end. */

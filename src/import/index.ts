@@ -5,6 +5,7 @@ export { beginningOfTable, type TableBeginning } from "./csv-beginning.ts";
 export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint } from "./imported.ts";
 export { CSV_COLUMNS } from "./imported.ts";
 export { joinLogs } from "./join.ts";
+export { type FlightLabel, isLabelTable, type LabelTable, readLabelTable } from "./label-table.ts";
 export { readRunwayCourse } from "./point-columns.ts";
 export { pointOf, type ReadPoints, readPoints } from "./points.ts";
 export { readLog, readPlaces } from "./read.ts";

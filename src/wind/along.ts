@@ -30,6 +30,7 @@ export function unknownAlong(motion: Motion): WindAlongFlight {
     headingSd: unknown(),
     knowledge: new Array<WindKnowledge>(motion.length).fill("none"),
     restsOn: new Array<RestsOn>(motion.length).fill("nothing"),
+    saidLimit: FULL_LIMIT,
   };
 }
 
@@ -39,7 +40,7 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
   const { facts } = smoother;
   const limit = facts.kind.includes(EAST_PRIOR) ? TOLD_LIMIT : FULL_LIMIT;
   const used = Array.from({ length: facts.count }, (_, i) => i).filter((i) => facts.kind[i] === AIRSPEED);
-  const rows = unknownAlong(motion);
+  const rows = { ...unknownAlong(motion), saidLimit: limit };
   const knowledge = rows.knowledge as WindKnowledge[];
   for (let k = 0, last = 0; k < motion.length; k++) {
     if (flown[k] === 0) continue;

@@ -5,7 +5,7 @@ import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE } from "../quantity/fact
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
 import { EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
 import { AIRSPEED_ERROR, HEADING_ERROR, type MeasuredAir } from "./measured.ts";
-import { type Belief, N } from "./state.ts";
+import { AIRSPEED_SHEARS, type Belief, N } from "./state.ts";
 
 /** Airspeed is about the median ground speed, with this standard deviation as a share of it. */
 const AIRSPEED_SHARE = 0.35;
@@ -24,6 +24,15 @@ const TURN_LOSS_SD = 1.5;
 
 /** Steady change of each component with height around the flight's middle height, kt per 1,000 ft. Tuned on simulated flights, tried on a real one. */
 const SHEAR_SD = 3;
+/** Steady change of the airspeed with height besides its growth at a held indicated one, kt at 100 kt per 1,000 ft, around the middle height. Chosen: the growth is 1.5, and whether the indicated airspeed is held or the true one is left to the flight. */
+const AIRSPEED_SHEAR = -0.5;
+const AIRSPEED_SHEAR_SD = 1;
+
+/** Changes of speed believed beforehand, in so many minutes; one turn counts for so many minutes of straight flight, since speeds are often changed there; and the most that is believed of one turn. Tuned on simulated flights, seeds 1 to 200. */
+const USUAL_CHANGES = 0.5;
+const USUAL_MINUTES = 20;
+const TURN_MINUTES = 2.4;
+const MOST_HIDDEN = 0.05;
 
 export function beliefOf(groundSpeed: number, altitude: number): Belief {
   const scale = groundSpeed / 100;
@@ -37,6 +46,8 @@ export function beliefOf(groundSpeed: number, altitude: number): Belief {
   mean[6] = TURN_LOSS * scale;
   variance[6] = (TURN_LOSS_SD * scale) ** 2;
   variance.fill(SHEAR_SD ** 2, 7, 9);
+  mean[AIRSPEED_SHEARS] = AIRSPEED_SHEAR * scale;
+  variance[AIRSPEED_SHEARS] = (AIRSPEED_SHEAR_SD * scale) ** 2;
   const fade = WIND_REACH_METRES / (groundSpeed * METRES_PER_SECOND_PER_KNOT);
   return {
     mean,
@@ -45,9 +56,16 @@ export function beliefOf(groundSpeed: number, altitude: number): Belief {
     windSeconds: Math.min(WIND_SECONDS, fade),
     windUnrest: 1,
     heightUnrest: 1,
+    climbUnrest: 1,
+    hiddenChange: hiddenChange(0, 0),
     airspeedWander: AIRSPEED_WANDER * Math.sqrt(scale),
     airspeedSeconds: AIRSPEED_SECONDS,
   };
+}
+
+/** Chance that the airspeed is changed in a turn, by how often it was seen to be on straights of so many minutes. */
+export function hiddenChange(seen: number, minutes: number): number {
+  return Math.min(MOST_HIDDEN, (TURN_MINUTES * (USUAL_CHANGES + seen)) / (USUAL_MINUTES + minutes));
 }
 
 /** A stated airspeed is held to on each level straight; straights this near share what it says, s. */
@@ -171,6 +189,7 @@ function insert(facts: Facts, extra: readonly Extra[]): Facts {
       result.noise[to] = e.variance;
       result.levelStep[to] = 0;
       result.windStep[to] = 0;
+      result.climbStep[to] = 0;
     }
   }
   return result;

@@ -58,7 +58,12 @@ export function windByHeight({ alongFlight }: WindEstimate, motion: Motion): Win
     }
     if (seconds < LEAST_SECONDS) continue;
     const rest = [...rests].sort((a, b) => b[1] - a[1])[0]![0];
-    const fact = factOf(meansOver(alongFlight, { start: 0, end: motion.length }, weight), null, rest);
+    const fact = factOf(
+      meansOver(alongFlight, { start: 0, end: motion.length }, weight),
+      null,
+      rest,
+      alongFlight.saidLimit,
+    );
     found.push({ ...fact, low, high: low + step, altitude: height / seconds, seconds });
   }
   return found;

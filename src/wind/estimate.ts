@@ -4,7 +4,7 @@ import { airborneRows } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { alongRows, restsOn, unknownAlong } from "./along.ts";
-import { beliefOf, withPriors } from "./belief.ts";
+import { beliefOf, hiddenChange, withPriors } from "./belief.ts";
 import { collectFacts, middleAltitude } from "./collect.ts";
 import { dayWind, windOver } from "./fact.ts";
 import { type Facts, speedOf } from "./facts.ts";
@@ -62,8 +62,11 @@ function along(
     const unknown = unknownAlong(motion);
     return { known: unknown, alone: unknown };
   }
-  setSteps(facts, groundSpeed);
-  const belief = beliefOf(groundSpeed, middleAltitude(motion, flown));
+  const seen = setSteps(facts, groundSpeed);
+  const belief = {
+    ...beliefOf(groundSpeed, middleAltitude(motion, flown)),
+    hiddenChange: hiddenChange(seen, straightMinutes(facts)),
+  };
   allowGusts(facts, gustOf(facts, belief.airspeedWander));
   const recorded = withPriors(facts, null, [], measured);
   const told = withPriors(facts, airspeed, winds, measured);
@@ -82,6 +85,13 @@ function markMeasured(rest: RestsOn[], known: WindAlongFlight, measured: Measure
     const recorded = !Number.isNaN(measured.trueAirspeed[k]! + measured.heading[k]!);
     if (recorded && known.knowledge[k] !== "none") rest[k] = "measured";
   }
+}
+
+function straightMinutes({ count, seconds, turning }: Facts): number {
+  let sum = 0;
+  for (let i = 1; i < count; i++)
+    if (turning[i] === 0 && turning[i - 1] === 0) sum += seconds[i]! - seconds[i - 1]!;
+  return sum / 60;
 }
 
 function medianSpeed(facts: Facts): number {

@@ -1,9 +1,10 @@
 /** The wind over a span of the flight, and of the day, as facts. */
 
 import type { Span } from "../quantity/span.ts";
+import type { Knots } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
 import { ellipse95, HALF_WIDTH_95, varianceAlong } from "./ellipse.ts";
-import { FULL_LIMIT, knowledgeOf, TOLD_LIMIT } from "./knowledge.ts";
+import { FULL_LIMIT, knowledgeOf } from "./knowledge.ts";
 import { windOfAir } from "./triangle.ts";
 import type { RestsOn, WindAlongFlight, WindEllipse, WindEstimate, WindFact } from "./wind.ts";
 
@@ -47,6 +48,7 @@ export function windOver(estimate: WindEstimate, motion: Motion, span: Span): Wi
     means,
     oneTrack ? [trackEast / size, trackNorth / size] : null,
     mostCommon(alongFlight.restsOn, span),
+    alongFlight.saidLimit,
   );
 }
 
@@ -68,6 +70,7 @@ export function dayWind(alongFlight: WindAlongFlight, motion: Motion): WindEstim
     meansOver(alongFlight, all, weight),
     null,
     best >= 0 ? alongFlight.restsOn[best]! : "nothing",
+    alongFlight.saidLimit,
   );
   let sum = 0;
   let weights = 0;
@@ -112,9 +115,15 @@ export function meansOver(a: WindAlongFlight, span: Span, weight: (k: number) =>
 /** Wider than any wind: what stands for a doubt without bounds, kt. */
 const UNBOUNDED: WindEllipse = { major: 500, minor: 500, majorAxis: 0 };
 
-export function factOf(m: Means, track: readonly [number, number] | null, rest: RestsOn): WindFact {
+/** `saidLimit`: as of the estimate. */
+export function factOf(
+  m: Means,
+  track: readonly [number, number] | null,
+  rest: RestsOn,
+  saidLimit: Knots,
+): WindFact {
   const [te, tn] = track ?? [0, 0];
-  const limit = rest === "prior" || rest === "measured" ? TOLD_LIMIT : FULL_LIMIT;
+  const limit = rest === "prior" || rest === "measured" ? saidLimit : FULL_LIMIT;
   const knowledge =
     m.rows > 0 ? knowledgeOf(m.varianceEast, m.varianceNorth, m.covariance, te, tn, limit) : "none";
   if (knowledge === "none") {
@@ -149,6 +158,15 @@ export function factOf(m: Means, track: readonly [number, number] | null, rest: 
     trueAirspeed95: HALF_WIDTH_95 * Math.sqrt(m.airspeedVariance),
     restsOn: rest === "nothing" ? "courses" : rest,
   };
+}
+
+/** The same wind where only its part along the track may be said. */
+export function knownAlongOnly(fact: WindFact): WindFact {
+  if (fact.knowledge !== "full") return fact;
+  const whole = { from: null, speed: null, across: null, across95: null };
+  if (fact.along !== null) return { ...fact, ...whole, knowledge: "along" };
+  const nothing = { along95: null, trueAirspeed: null, trueAirspeed95: null, restsOn: "nothing" } as const;
+  return { ...fact, ...whole, ...nothing, knowledge: "none" };
 }
 
 /** What most rows rest on, of those that rest on something. */

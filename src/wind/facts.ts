@@ -34,7 +34,7 @@ export interface Facts {
   readonly thousands: Float64Array;
   /** Mean vertical speed around, ft/min; 0 where unknown. */
   readonly verticalSpeed: Float64Array;
-  /** True airspeed over the level, which is kept at the flight's middle height. */
+  /** True airspeed over the level, which is kept at the flight's middle height, were the indicated airspeed held. */
   readonly growth: Float64Array;
   /** Rate of turn over standard rate, never negative; 0 on straights. */
   readonly turning: Float64Array;
@@ -47,6 +47,8 @@ export interface Facts {
   /** Variance by which the airspeed level and each component of the wind may have changed since the fact before, kt2. */
   readonly levelStep: Float64Array;
   readonly windStep: Float64Array;
+  /** The airspeed level besides, with climbs and descents, and where they begin and end. */
+  readonly climbStep: Float64Array;
 }
 
 export function emptyFacts(capacity: number): Facts {
@@ -70,6 +72,7 @@ export function emptyFacts(capacity: number): Facts {
     noise: column(),
     levelStep: column(),
     windStep: column(),
+    climbStep: column(),
   };
 }
 

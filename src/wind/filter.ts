@@ -7,7 +7,18 @@
  * Kalman smoother as a Gauss-Newton method", SIAM J. Optimization 4 (1994) 626-636.
  */
 import { AIRSPEED, EAST_PRIOR, type Facts, LEVEL_PRIOR } from "./facts.ts";
-import { type Belief, carry, fade, fadeBoth, firstCovariance, type Kept, keptOf, LEVEL, N } from "./state.ts";
+import {
+  AIRSPEED_SHEARS,
+  type Belief,
+  carry,
+  fade,
+  fadeBoth,
+  firstCovariance,
+  type Kept,
+  keptOf,
+  LEVEL,
+  N,
+} from "./state.ts";
 
 /** A copy at hand for the inner loops: looking up an imported value there doubles the time. */
 const W: number = N;
@@ -111,6 +122,7 @@ export class FactSmoother {
       h[6] = -turning[i]!;
       h[7] = u * thousands[i]!;
       h[8] = v * thousands[i]!;
+      h[AIRSPEED_SHEARS] = thousands[i]!;
       return u * east[i]! + v * north[i]! + excess[i]!;
     }
     if (kind[i] === LEVEL_PRIOR) h[LEVEL] = growth[i]!;

@@ -9,7 +9,7 @@ export {
   neededCorrection,
 } from "./correction.ts";
 export { estimateWind, type WindPriors } from "./estimate.ts";
-export { windOver } from "./fact.ts";
+export { knownAlongOnly, windOver } from "./fact.ts";
 export { type MeasuredAir, measuredAir } from "./measured.ts";
 export {
   type AirVector,

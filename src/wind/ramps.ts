@@ -15,8 +15,7 @@ import { apply } from "./matrix.ts";
 import type { Run } from "./runs.ts";
 import { type Belief, carry, fade, LEVEL, N } from "./state.ts";
 
-/** Chance that the speed is changed in a turn, and standard deviation of the change as a share of the airspeed. Tuned on simulated flights, seeds 1 to 60. */
-const CHANCE = 0.05;
+/** Standard deviation of a change as a share of the airspeed. Tuned on simulated flights, seeds 1 to 60. */
 const SIZE = 0.1;
 /** Changes take about so long, s (0.5 kt/s, 15 kt), at the beginning or the end of a turn, or all of a short one. Common practice, no source. */
 const LASTS = 30;
@@ -48,7 +47,7 @@ export function allowRamps(
     const windows = windowsOf(facts, turn);
     const found = evidence(smoother, belief, base, turn, windows);
     if (!found) continue;
-    const changes = suspected(found, (SIZE * airspeed) ** 2);
+    const changes = suspected(found, (SIZE * airspeed) ** 2, belief.hiddenChange);
     for (let i = turn.first; i <= turn.after && i < facts.count; i++) facts.levelStep[i] = base[i]!;
     for (const [w, window] of windows.entries()) spread(facts, turn, window, changes[w]!);
   }
@@ -63,11 +62,11 @@ function windowsOf({ seconds }: Facts, { first, after }: Run): Window[] {
 }
 
 /** Variance of the change in each window: the second moment about the mean of "none" and "one", as what must be allowed for it to come out. */
-function suspected(found: readonly Evidence[], usual: number): number[] {
+function suspected(found: readonly Evidence[], usual: number, beforehand: number): number[] {
   const odds = found.map(({ slope, information }) => {
     const gain = usual * information;
     const likelihood = (0.5 * usual * slope * slope) / (1 + gain) - 0.5 * Math.log(1 + gain);
-    return (CHANCE / found.length / (1 - CHANCE)) * Math.exp(Math.min(50, likelihood));
+    return (beforehand / found.length / (1 - beforehand)) * Math.exp(Math.min(50, likelihood));
   });
   const all = odds.reduce((sum, o) => sum + o, 1);
   return found.map(({ slope, information }, w) => {

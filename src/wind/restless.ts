@@ -31,6 +31,12 @@ const AIRSPEED: readonly Degree[] = [
   { factor: 4, chance: 0.1 },
 ];
 
+/** Of the airspeed's changes with climbs, and where they begin and end. */
+const CLIMBS: readonly Degree[] = [
+  { factor: 0.1, chance: 0.5 },
+  { factor: 1, chance: 0.5 },
+];
+
 /**
  * The belief with the mean factors that the flight calls for; an airspeed calmer than usual is not believed in the end.
  * Overwrites the last forward pass: run a whole one after it.
@@ -38,8 +44,10 @@ const AIRSPEED: readonly Degree[] = [
 export function restlessness(smoother: FactSmoother, belief: Belief, usual: Belief): Belief {
   const air = (factor: number) => ({ ...belief, airspeedWander: usual.airspeedWander * Math.sqrt(factor) });
   const seen = air(meanFactor(smoother, AIRSPEED, air));
-  const unrest = meanFactor(smoother, WIND, (factor) => ({ ...seen, windUnrest: factor }));
-  const windy = { ...seen, windUnrest: 1 + QUICKER * (unrest - 1) };
+  const climbUnrest = meanFactor(smoother, CLIMBS, (factor) => ({ ...seen, climbUnrest: factor }));
+  const climbing = { ...seen, climbUnrest };
+  const unrest = meanFactor(smoother, WIND, (factor) => ({ ...climbing, windUnrest: factor }));
+  const windy = { ...climbing, windUnrest: 1 + QUICKER * (unrest - 1) };
   const heightUnrest = meanFactor(smoother, HEIGHT, (factor) => ({ ...windy, heightUnrest: factor }));
   return { ...windy, heightUnrest, airspeedWander: Math.max(seen.airspeedWander, usual.airspeedWander) };
 }

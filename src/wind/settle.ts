@@ -23,12 +23,12 @@ export function settle(smoother: FactSmoother): void {
       const c = (i * W + j) * W;
       east[j] = p[c]! + p[c + 2]! + thousands * p[c + 7]!;
       north[j] = p[c + 1]! + p[c + 3]! + thousands * p[c + 8]!;
-      air[j] = growth * p[c + 4]! + share * p[c + 5]! - turning * p[c + 6]!;
+      air[j] = growth * p[c + 4]! + share * p[c + 5]! - turning * p[c + 6]! + thousands * p[c + 9]!;
     }
     let ee = east[0]! + east[2]! + thousands * east[7]!;
     let nn = north[1]! + north[3]! + thousands * north[8]!;
     let en = east[1]! + east[3]! + thousands * east[8]!;
-    let aa = growth * air[4]! + share * air[5]! - turning * air[6]!;
+    let aa = growth * air[4]! + share * air[5]! - turning * air[6]! + thousands * air[9]!;
     for (let j = 0; j < W; j++) {
       const c = (i * W + j) * W;
       let [e, n, a] = [0, 0, 0];

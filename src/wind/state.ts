@@ -3,13 +3,14 @@
  *
  * Wind as it walks with height (east, north), wind as it wanders with time (east, north), level of the airspeed, wander
  * of the airspeed, airspeed lost in a standard-rate turn, steady change of the wind with height (east, north, per
- * 1,000 ft: a height that is met again has its wind again).
+ * 1,000 ft: a height that is met again has its wind again), and of the airspeed besides its growth at a held indicated one.
  */
 import type { Facts } from "./facts.ts";
 
-export const N = 9;
+export const N = 10;
 export const LEVEL = 4;
 const AIRSPEED_WANDERS = 5;
+export const AIRSPEED_SHEARS = 9;
 /** A copy at hand for the inner loops: looking up an exported value there costs time. */
 const W: number = N;
 
@@ -23,6 +24,10 @@ export interface Belief {
   /** Factors on the variance by which the wind changes with time, and with height. */
   readonly windUnrest: number;
   readonly heightUnrest: number;
+  /** Of the airspeed's by climbs and descents. */
+  readonly climbUnrest: number;
+  /** Chance that the airspeed is changed in a turn. */
+  readonly hiddenChange: number;
   /** Of the airspeed's. */
   readonly airspeedWander: number;
   readonly airspeedSeconds: number;
@@ -90,7 +95,7 @@ export function carry(
   p[diagonal] = p[diagonal]! + walk;
   p[2 * diagonal] = p[2 * diagonal]! + wander;
   p[3 * diagonal] = p[3 * diagonal]! + wander;
-  p[LEVEL * diagonal] = p[LEVEL * diagonal]! + facts.levelStep[i]!;
+  p[LEVEL * diagonal] = p[LEVEL * diagonal]! + facts.levelStep[i]! + belief.climbUnrest * facts.climbStep[i]!;
   const own = AIRSPEED_WANDERS * diagonal;
   p[own] = p[own]! + belief.airspeedWander ** 2 * (1 - air * air);
 }

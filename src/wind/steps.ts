@@ -5,7 +5,8 @@
  * change is seen in the ground speed and allowed in full; in a turn it hides, and is looked for later.
  */
 import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE, STANDARD_GRAVITY } from "../quantity/factor.ts";
-import { AIRSPEED, type Facts, SHEAR_REACH, STANDARD_RATE, speedOf } from "./facts.ts";
+import { allowSeenChanges } from "./changes.ts";
+import { type Facts, SHEAR_REACH, STANDARD_RATE } from "./facts.ts";
 import { climbedOf } from "./heights.ts";
 
 /** Tuned on simulated flights and tried on real ones; all in kt at an airspeed of 100 kt, in proportion at others. */
@@ -22,16 +23,9 @@ const PER_CLIMB = 2;
 /** Wind: random walk with height, kt per square root of 1,000 ft and axis; and far from the middle height, where no steady change covers it. The second: chosen, as 10 kt in 1,000 ft is met with. */
 const WIND_WALK = 1.7;
 const FAR_WALK = 6;
-/** Changes of ground speed on a straight that are more than wander, kt, within so many blocks. */
-const CHANGES = [
-  { blocks: 1, over: 4 },
-  { blocks: 3, over: 6.5 },
-  { blocks: 7, over: 7.5 },
-] as const;
-
-/** Fills `levelStep` and `windStep`. */
-export function setSteps(facts: Facts, airspeed: number): void {
-  const { count, seconds, altitude, turning, levelStep, windStep } = facts;
+/** Fills `levelStep`, `windStep` and `climbStep`; returns how often the airspeed was seen to be changed. */
+export function setSteps(facts: Facts, airspeed: number): number {
+  const { count, seconds, altitude, turning, levelStep, windStep, climbStep } = facts;
   const scale = airspeed / 100;
   const climbs = climbedOf(altitude, count);
   for (let i = 1; i < count; i++) {
@@ -39,15 +33,15 @@ export function setSteps(facts: Facts, airspeed: number): void {
     const inTurn = turning[i]! > 0 || turning[i - 1]! > 0;
     let level = (LEVEL_WALK * scale) ** 2 * (dt / 600);
     if (inTurn) level += (turnWalk(facts, i, airspeed) * scale) ** 2 * (Math.min(dt, 10) / 60);
-    level += verticalChange(facts, i) * Math.min(1, dt / (2 * VERTICAL_REACH));
     const climbed = climbs[i]!;
     // indicated airspeed is not held exactly while height changes, and true airspeed sometimes is
-    if (climbed > 0) level += ((PER_CLIMB * scale) ** 2 * climbed) / 1000;
+    const begun = verticalChange(facts, i) * Math.min(1, dt / (2 * VERTICAL_REACH));
+    climbStep[i] = begun + ((PER_CLIMB * scale) ** 2 * climbed) / 1000;
     levelStep[i] = level;
     const far = (facts.thousands[i]! / SHEAR_REACH) ** 8; // 0.11 at the reach, 0.75 at twice of it
     windStep[i] = ((WIND_WALK ** 2 + FAR_WALK ** 2 * far) * climbed) / 1000;
   }
-  for (const { blocks, over } of CHANGES) allowSeenChanges(facts, blocks, over);
+  return allowSeenChanges(facts, climbs);
 }
 
 /** The walk of the airspeed in a turn by its bank: tan(bank) = V * rate / g, and n2 - 1 = tan2(bank). */
@@ -67,19 +61,4 @@ function verticalChange(facts: Facts, i: number): number {
   while (after < count - 1 && seconds[after]! - middle < VERTICAL_REACH) after++;
   const change = Math.abs(verticalSpeed[after]! - verticalSpeed[before]!) - VERTICAL_DEADBAND;
   return change > 0 ? ((PER_VERTICAL_CHANGE * change) / 1000) ** 2 : 0;
-}
-
-/** A change of speed seen on a straight is allowed at full size, spread over the steps that made it. */
-function allowSeenChanges(facts: Facts, blocks: number, over: number): void {
-  const { count, leg, kind, turning, levelStep } = facts;
-  for (let i = 0; i + blocks < count; i++) {
-    const j = i + blocks;
-    if (leg[i] !== leg[j] || turning[i]! > 0 || kind[i] !== AIRSPEED) continue;
-    const change = speedOf(facts, j) - speedOf(facts, i);
-    if (Math.abs(change) <= over) continue;
-    let allowed = 0;
-    for (let s = i + 1; s <= j; s++) allowed += levelStep[s]!;
-    const missing = change * change - allowed;
-    if (missing > 0) for (let s = i + 1; s <= j; s++) levelStep[s] = levelStep[s]! + missing / blocks;
-  }
 }

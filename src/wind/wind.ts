@@ -26,6 +26,8 @@ export interface WindAlongFlight {
   readonly headingSd: Column<AngleSize>;
   readonly knowledge: readonly WindKnowledge[];
   readonly restsOn: readonly RestsOn[];
+  /** Standard deviation of the worse axis below which knowledge of what was said beforehand, or recorded, is full: wider where that was a wind, not an airspeed alone. */
+  readonly saidLimit: Knots;
 }
 
 /** The 95 % ellipse of a wind vector: semi-axes, and the direction of the major one, [0, 180). */

@@ -84,7 +84,9 @@ function told(airspeed: number, shear: number): Belief {
   belief.variance[5] = 1.5 ** 2;
   belief.mean[6] = 0;
   belief.variance[6] = 1e-6;
-  belief.variance.fill(Math.max(1e-6, shear ** 2 / 2), 7);
+  belief.variance.fill(Math.max(1e-6, shear ** 2 / 2), 7, 9);
+  belief.mean[9] = 0;
+  belief.variance[9] = 1e-6;
   return belief;
 }
 

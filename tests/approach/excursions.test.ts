@@ -1,24 +1,15 @@
 /** Where the final was left: from established on, once each, and not for the cut that joined it. */
 import { describe, expect, it } from "vitest";
-import { approachTo, beam, FIELD, measured, type Row, straightIn } from "../support/flown-approach.ts";
+import {
+  approachTo,
+  beam,
+  FIELD,
+  measured,
+  type Row,
+  straightIn,
+  tracks,
+} from "../support/flown-approach.ts";
 
-/** Tracks held for so many seconds at 90 kt, degrees right of the final, turns at 3 degrees a second; down a path of 3 degrees. */
-function tracks(before: number, aside: number, parts: readonly (readonly [number, number])[]): Row[] {
-  const rows: Row[] = [];
-  let off = parts[0]![0];
-  let at = { before, aside };
-  for (const [wanted, seconds] of parts)
-    for (let k = 0; k < seconds; k++) {
-      rows.push({ t: rows.length, ...at, height: Math.min(1650, beam(at.before)) });
-      off += Math.max(-3, Math.min(3, wanted - off));
-      const way = 90 / 3600;
-      at = {
-        before: at.before - way * Math.cos((off * Math.PI) / 180),
-        aside: at.aside + way * Math.sin((off * Math.PI) / 180),
-      };
-    }
-  return rows;
-}
 const codes = (rows: readonly Row[]) =>
   measured(approachTo(FIELD), rows)
     .findings.map(({ code }) => code)

@@ -93,6 +93,38 @@ test("habits over the flights of the logbook: made-up ones are left out, the vie
     expect(await page.locator(".habits h1").textContent()).toBe("What keeps coming back");
   }));
 
+test("flights without a pilot's name are said to be taken as one pilot's, and are named where that is said", () =>
+  on(async ({ page }) => {
+    await drop(page, MANY.slice(0, 4));
+    await said(page, /2 flights added/);
+    await page.getByRole("link", { name: "Habits" }).click();
+    const practising = page.locator(".practising");
+    await practising
+      .getByText(/No pilot is named for these flights: they are taken as one pilot’s/)
+      .waitFor();
+    await practising.getByRole("combobox", { name: "Pilot of 2 flights without a name" }).fill("Bo");
+    await practising.getByRole("button", { name: "Write on all" }).click();
+    await page.waitForFunction(() =>
+      document.querySelector(".habits .what")?.textContent?.startsWith("2 flights of Bo,"),
+    );
+    expect(await practising.textContent()).not.toMatch(/taken as|without a name/);
+  }));
+
+test("a table of who flew what names its flights: dropped with their logs, or later; files that it does not know are told", () =>
+  on(async ({ page }) => {
+    const table = (text: string) => ({ name: "flights.csv", text: `file,pilot,aircraft\n${text}` });
+    const [one, two] = ["calm-and-tidy.gpx", "week/strong-crosswind-badly-corrected.gpx"];
+    await drop(page, [...MANY.slice(0, 4), table(`${one},Bo,school one\n${two},Al,\n`)]);
+    await said(page, /2 flights added.*flights\.csv: pilot and aircraft written on 2 flights of the logbook/);
+    const people = async () =>
+      (await rows(page).allTextContents()).map((text) => /Bo|Al|Cy/.exec(text)?.[0]).sort();
+    expect(await people()).toEqual(["Al", "Bo"]);
+    await drop(page, [table(`${one},Cy,\ngone.gpx,Cy,\n`)]);
+    await said(page, /written on 1 flight of the logbook.*It names 1 of no flight in the logbook: gone\.gpx/);
+    expect(await people()).toEqual(["Al", "Cy"]);
+    expect((await rows(page).allTextContents()).join(" ")).toContain("school one");
+  }));
+
 test("flights worked out by an older analysis are worked out anew, and what was noted on them stays", () =>
   on(async ({ page }) => {
     await openSample(page, "Calm and tidy");

@@ -155,6 +155,17 @@ describe("the text", () => {
       expect(habitsText(alone)).not.toMatch(/pilots? together/);
   });
 
+  it("of flights without a pilot's name says that they are taken as one pilot's; of one flight nothing", () => {
+    const of = (...pilots: (string | null)[]): string => {
+      const one = report([habit({ seenOn: [] })]);
+      const flights = pilots.map((pilot) => ({ ...one.flights[0]!, pilot }));
+      return habitsText({ ...one, flights }).replace(/\s+/g, " ");
+    };
+    expect(of(null, null)).toMatch(/No pilot is named .* taken as one pilot’s.* Practise next/);
+    expect(of("Bo", null)).toContain("Of Bo, and 1 flight of nobody named, taken as Bo’s too");
+    for (const sure of [of("Bo", "Bo"), of(null)]) expect(sure).not.toMatch(/taken as|nobody named/);
+  });
+
   it("names the pilot and the aircraft that all flights have in common", () => {
     const of = (pilots: readonly (string | null)[], aircraft: readonly string[]): string => {
       const one = report([habit({ seenOn: [] })]);

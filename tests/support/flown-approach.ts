@@ -96,6 +96,29 @@ export function straightIn(
   return rows;
 }
 
+/** Tracks held for so many seconds at 90 kt, degrees right of the final, turns at 3 degrees a second; down a path of 3 degrees where no height is given. */
+export function tracks(
+  before: number,
+  aside: number,
+  parts: readonly (readonly [number, number])[],
+  height: (row: { readonly t: number; readonly before: number }) => number = ({ before: b }) =>
+    Math.min(1650, beam(b)),
+): Row[] {
+  const rows: Row[] = [];
+  let off = parts[0]![0];
+  let at = { before, aside };
+  for (const [wanted, seconds] of parts)
+    for (let k = 0; k < seconds; k++) {
+      rows.push({ t: rows.length, ...at, height: height({ t: rows.length, before: at.before }) });
+      off += Math.max(-3, Math.min(3, wanted - off));
+      const way = 90 / 3600;
+      at = {
+        before: at.before - way * Math.cos((off * Math.PI) / 180),
+        aside: at.aside + way * Math.sin((off * Math.PI) / 180),
+      };
+    }
+  return rows;
+}
 export function trackOf({ course, runway }: ApproachExercise, rows: readonly Row[], shift = 0): Track {
   const places = rows.map((r) => positionOn(course, -r.before * NM, r.aside * NM));
   return {
@@ -111,10 +134,15 @@ export function trackOf({ course, runway }: ApproachExercise, rows: readonly Row
   };
 }
 
-/** `shift`: added to every height of the log, as an unknown datum does. */
-export function measured(exercise: ApproachExercise, rows: readonly Row[], shift = 0): ApproachMeasured {
+/** `shift`: added to every height of the log, as an unknown datum does. `from`: the row from which it is matched. */
+export function measured(
+  exercise: ApproachExercise,
+  rows: readonly Row[],
+  shift = 0,
+  from = 0,
+): ApproachMeasured {
   const track = trackOf(exercise, rows, shift);
   const motion = smoothTrack(track)!;
   const wind = estimateWind(motion, findLegs(motion), { airspeed: null, winds: [] });
-  return measureApproach({ exercise, path: motion, span: { start: 0, end: motion.length }, motion, wind });
+  return measureApproach({ exercise, path: motion, span: { start: from, end: motion.length }, motion, wind });
 }

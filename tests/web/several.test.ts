@@ -1,6 +1,13 @@
 /** Files given together: which are of one flight, and which brief is whose. The flights are drawn by hand, no source. */
 import { expect, test } from "vitest";
-import { briefsOfFlights, type LogTrace, type Spot, sortIntoFlights } from "../../web/several.ts";
+import { leftOutWords, whenCancelled } from "../../web/outcome-words.ts";
+import {
+  briefsOfFlights,
+  type LogTrace,
+  leftOutBriefs,
+  type Spot,
+  sortIntoFlights,
+} from "../../web/several.ts";
 
 const START = Date.UTC(2026, 9, 17, 1);
 
@@ -68,5 +75,30 @@ test("one brief of no log's name goes with every flight that has none; of two, n
   expect(briefsOfFlights([["a.gpx"], ["b.gpx"]], ["one.yaml", "two.yaml"])).toEqual({
     briefs: [null, null],
     unused: [0, 1],
+  });
+});
+
+test("a brief whose log is one flight with another names the log, the other and the brief that was taken", () => {
+  const flights = [["a.gpx"], ["gap_faf.gpx", "ft.gpx"]];
+  const left = leftOutBriefs(flights, ["gap_faf.yaml", "ft.yaml", "one.yaml", "two.yaml"]);
+  expect(left).toEqual([
+    { name: "ft.yaml", joined: { log: "ft.gpx", others: ["gap_faf.gpx"], brief: "gap_faf.yaml" } },
+    { name: "one.yaml", joined: null },
+    { name: "two.yaml", joined: null },
+  ]);
+  expect(leftOutWords(left)).toEqual([
+    "Left out: ft.yaml. Its log ft.gpx is of one flight with gap_faf.gpx, which is held against gap_faf.yaml.",
+    "Left out: one.yaml, two.yaml. A brief goes with the log of its own name.",
+  ]);
+  expect(leftOutWords([])).toEqual([]);
+  // nor does it go to the flight that has none
+  expect(briefsOfFlights(flights, ["gap_faf.yaml", "ft.yaml"])).toEqual({ briefs: [null, 0], unused: [1] });
+});
+
+test("cancelled: what was finished counts, what was not goes, and what is gone was not added", () => {
+  const row = (id: string, analysis: number | null) => ({ id, analysis });
+  expect(whenCancelled([row("a", 3), row("b", null), null])).toEqual({
+    unfinished: ["b"],
+    words: "Cancelled: 1 of 3 flights added to the logbook.",
   });
 });

@@ -7,6 +7,7 @@ import { windSchema } from "../../src/wind/record.ts";
 import { type FlownOptions, fly } from "../support/flown.ts";
 import { near, nearDirection } from "../support/near.ts";
 
+const SAID = { trueAirspeed: 105, doubt: 3.2 };
 const NOTHING: WindPriors = { airspeed: null, winds: [] };
 const WEST = { from: 270, speed: 20 };
 const estimate = (track: Track, priors = NOTHING) => {
@@ -232,5 +233,26 @@ describe("by construction: a log that recorded airspeed and heading", () => {
     near(read.trueAirspeed[450]!, flown.truth.trueAirspeed[450]!, 0.15, "kt");
     nearDirection(read.heading[450]!, flown.truth.heading[450]!, 0.01);
     expect(measuredAir(flown.track, motion)).toBeNull();
+  });
+});
+
+describe("one truth: a span's wind is known in full no sooner than that of its rows", () => {
+  // two courses 30 to 90 degrees apart with a stated airspeed: near the limit of what is said
+  const turns = [30, 45, 60, 90];
+  const flights = turns.flatMap((turn) =>
+    [1, 2].map((seed) => {
+      const steps = [{ straight: 300 }, { turn }, { straight: 300 }];
+      return { seed, turn, ...estimate(flight({ seed, steps }).track, { airspeed: SAID, winds: [] }) };
+    }),
+  );
+
+  it("by a stated airspeed alone: with most of its headings not known, a leg has no wind across", () => {
+    for (const { wind, legs, seed, turn } of flights)
+      legs.forEach(({ span }, k) => {
+        const { knowledge } = wind.legs[k]!;
+        const rows = wind.alongFlight.knowledge.slice(span.start, span.end);
+        const full = rows.filter((known) => known === "full").length / rows.length;
+        if (knowledge === "full") expect(full, `seed ${seed}, ${turn}°, leg ${k}`).toBeGreaterThan(0.3);
+      });
   });
 });

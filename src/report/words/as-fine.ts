@@ -3,7 +3,7 @@ import type { DebriefDocument, DocumentExercise, Finding } from "../../debrief/d
 
 /** Facts that were measured on the log, s. Not those that were asked for, or solved from the wind. */
 const MEASURED = new Set([
-  ...["leadS", "silentS", "periodS", "shortestS", "longestS", "outboundS", "lateS", "seconds"],
+  ...["leadS", "silentS", "periodS", "shortestS", "longestS", "outboundS", "lateS", "driftS", "seconds"],
 ]);
 /** Of these the stamps of two points tell the length exactly. */
 const EXACT = new Set(["gap-in-exercise", "gap-beside-exercise"]);
@@ -43,6 +43,14 @@ export function asFineAs({ medianIntervalS }: Log, exercise: DocumentExercise): 
   if (medianIntervalS === null || medianIntervalS < FINE_S) return exercise;
   const whole = wholeSteps(Math.round(medianIntervalS));
   const findings = exercise.findings.map((f) => finding(f, whole));
+  if (exercise.kind === "course" && exercise.facts?.beforeJoining) {
+    const { beforeJoining } = exercise.facts;
+    return {
+      ...exercise,
+      findings,
+      facts: { ...exercise.facts, beforeJoining: timed(beforeJoining, whole) },
+    };
+  }
   if (exercise.kind === "hold" && exercise.facts) {
     const { laps, entry } = exercise.facts;
     const facts = {

@@ -31,7 +31,7 @@ export const CAUSE_WORDS: Readonly<Record<string, FindingWords>> = {
   "rolled-out-off": (f) =>
     `The turn onto the course ended on a track ${Math.round(num(f.degrees))}° ${f.side} of it, and that was left to stand${windTail(f)}.${shareTail(f)}`,
   "cannot-tell": (f) =>
-    `Why the track stood ${Math.round(num(f.degrees))}° ${f.side} of the course cannot be told: ${given(f.neededDeg) === null ? "the wind here is not known" : `${causeTail(f)}, which may be nothing or enough to explain it`}.`,
+    `Why the track stood ${Math.round(num(f.degrees))}° ${f.side} of the course cannot be told: ${given(f.neededDeg) === null ? "the wind across it is not known" : `${causeTail(f)}, which may be nothing or enough to explain it`}.`,
   "turned-late": (f) =>
     `The turn onto the course came late: it ended ${num(f.byNm).toFixed(2)} NM ${f.side} of the course, past it.`,
   "turned-early": (f) =>

@@ -5,6 +5,7 @@ import { saysWhy } from "./cause.ts";
 import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
+import { seconds } from "./measured.ts";
 import { capital, clock, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
@@ -24,11 +25,18 @@ export function courseSentence(exercise: CourseRecord, facts: CourseFacts): stri
   const { findings } = exercise;
   const lead = findings[0];
   if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.`;
-  const sentence = findingSentence(lead, exercise);
-  if (lead.code === "chased") {
-    return `${sentence} It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.`;
-  }
-  return sentence;
+  const stayed =
+    lead.code === "chased" ? ` It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.` : "";
+  return `${findingSentence(lead, exercise)}${stayed}${leftOut(facts)}`;
+}
+
+/** As in " The 2 min 10 s before it was joined are not judged."; with how far off it was flown along meanwhile. Empty where little was left out. */
+function leftOut({ beforeJoining: before }: CourseFacts): string {
+  if (!before) return "";
+  const off = before.strayed
+    ? `; in them it was flown along the course up to ${offCourse(before.strayed.crossTrackNm)}`
+    : "";
+  return ` The ${seconds(before.seconds)} before it was joined are not judged${off}.`;
 }
 
 function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {

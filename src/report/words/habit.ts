@@ -147,11 +147,17 @@ export const flightName = ({ flights }: HabitReport, index: number): string => {
 const pilotsOf = ({ flights }: HabitReport): number =>
   new Set(flights.flatMap(({ pilot }) => (pilot === null ? [] : [pilot]))).size;
 
-/** That several pilots were put together; empty where it is one, or where nobody said. */
+/** That several pilots were put together, or flights of nobody named taken as one pilot's; empty where it is one, or one flight. */
 export function habitsWhose(report: HabitReport): string {
   const pilots = pilotsOf(report);
-  if (pilots < 2) return "";
   const unnamed = report.flights.filter(({ pilot }) => pilot === null).length;
+  if (pilots === 0 && unnamed > 1)
+    return "No pilot is named for these flights: they are taken as one pilot’s, and what is told is a habit only if they are.";
+  if (pilots === 1 && unnamed > 0) {
+    const named = shownName(report.flights.find(({ pilot }) => pilot !== null)!.pilot!);
+    return `Of ${named}, and ${plural(unnamed, "flight")} of nobody named, taken as ${named}’s too: what is told is a habit only if they are.`;
+  }
+  if (pilots < 2) return "";
   const and = unnamed > 0 ? `, and ${plural(unnamed, "flight")} of nobody named` : "";
   return `Of ${pilots} pilots together${and}: an average over them, which need be the habit of none. Choose one pilot to see what keeps coming back with that pilot.`;
 }

@@ -1,4 +1,6 @@
 /** What keeps coming back: what to practise next, every habit at one scale, and the numbers. */
+
+import type { ComponentChildren } from "preact";
 import { useMemo, useState } from "preact/hooks";
 import {
   CAUTION,
@@ -19,9 +21,11 @@ export interface HabitsProps {
   readonly flights: readonly ObservedFlight[];
   /** Where the sheet of a flight is, by its id; without it flights are named but lead nowhere. */
   readonly address?: (id: string) => string;
+  /** What is offered for flights without a pilot's name, which are taken as one pilot's; given their ids. */
+  readonly naming?: (ids: readonly string[]) => ComponentChildren;
 }
 
-export function Habits({ flights, address }: HabitsProps) {
+export function Habits({ flights, address, naming }: HabitsProps) {
   const [choice, choose] = useState<FlightChoice>({});
   const report = useMemo(() => habitsOf(chooseFlights(flights, choice)), [flights, choice]);
   return (
@@ -34,7 +38,7 @@ export function Habits({ flights, address }: HabitsProps) {
       </header>
       <p class="caution">{CAUTION}</p>
       <Choosing flights={flights} choice={choice} choose={choose} />
-      <Practising report={report} {...(address ? { address } : {})} />
+      <Practising report={report} {...(address ? { address } : {})} {...(naming ? { naming } : {})} />
       {report.habits.length > 0 && (
         <>
           <Panels report={report} />

@@ -11,10 +11,12 @@ import {
   practiseSentence,
 } from "../../../src/index.ts";
 import { bound } from "../../bound.ts";
+import type { HabitsProps } from "./habits.tsx";
 
 interface Props {
   readonly report: HabitReport;
   readonly address?: (id: string) => string;
+  readonly naming?: HabitsProps["naming"];
 }
 
 function SeenOn({ habit, report, address }: Props & { readonly habit: Habit }) {
@@ -37,12 +39,14 @@ function SeenOn({ habit, report, address }: Props & { readonly habit: Habit }) {
   );
 }
 
-export function Practising({ report, address }: Props) {
+export function Practising({ report, address, naming }: Props) {
   const items = practiseNext(report);
   const whose = habitsWhose(report);
+  const unnamed = report.flights.flatMap(({ id, pilot }) => (pilot === null ? [id] : []));
   return (
     <section class="practising" aria-labelledby="practise-next">
       {whose !== "" && <p>{whose}</p>}
+      {whose !== "" && naming?.(unnamed)}
       <h2 id="practise-next">Practise next</h2>
       {items.length === 0 && <p>{noPractise(report)}</p>}
       <ol class="practise">

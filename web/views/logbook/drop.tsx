@@ -1,6 +1,6 @@
 /** Where files are dropped or chosen. */
 import { useRef } from "preact/hooks";
-import { dropOnSheet } from "../../opening.ts";
+import { dropOnSheet } from "../../dropping.ts";
 import { ToSamples } from "./samples.tsx";
 
 /** The button that opens the system's own choice of files. */

@@ -5,6 +5,7 @@ import { observeAll, observed } from "../../observed.ts";
 import { flightsWords } from "../../outcome-words.ts";
 import { flightAddress } from "../../place.ts";
 import { Habits } from "../habits/habits.tsx";
+import { Naming } from "./naming.tsx";
 
 export function LogbookHabits() {
   const rows = standing.value;
@@ -23,7 +24,11 @@ export function LogbookHabits() {
     <>
       {now.areMadeUp && <p class="fine">These flights are made up: fly some of your own.</p>}
       {now.leftOut > 0 && <p class="fine">Left out here: {flightsWords(now.leftOut)}, made up.</p>}
-      <Habits flights={now.flights} address={flightAddress} />
+      <Habits
+        flights={now.flights}
+        address={flightAddress}
+        naming={(ids) => !now.areMadeUp && <Naming ids={ids} />}
+      />
     </>
   );
 }

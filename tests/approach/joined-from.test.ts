@@ -1,0 +1,38 @@
+/** What led onto a final, by ruler: a racetrack about a beacon on the field is no circuit. */
+import { describe, expect, it } from "vitest";
+import { approachTo, beam, FIELD, measured, tracks } from "../support/flown-approach.ts";
+
+/** Along the final to the field, all round by a turn to the right each time, and in; so high above the field on the way. */
+const racetrack = (begins: number, height: (t: number) => number, outbound: number) =>
+  tracks(
+    begins,
+    0,
+    [
+      [0, begins * 40],
+      [180, 60 + outbound],
+      [360, 60 + outbound + 40],
+    ],
+    ({ t, before }) => (t < begins * 40 + 200 ? height(t) : Math.min(height(t), beam(Math.max(0, before)))),
+  );
+
+/** On the way outbound by then. */
+const OUTBOUND = 200;
+
+describe("by construction: the turn outbound over the field", () => {
+  it("from over a beacon on the field, at a height kept: a lap of a racetrack, no circuit", () => {
+    const { facts } = measured(
+      approachTo(FIELD),
+      racetrack(3, () => 1500, 120),
+      0,
+      OUTBOUND,
+    );
+    expect(facts.joinedFrom).toBe("hold");
+  });
+  it("climbed out from the runway: a circuit", () => {
+    // over the threshold 120 s after the start, some 20 ft up, and climbing 500 ft a minute from there on
+    const height = (t: number) =>
+      t < 120 ? Math.max(20, 900 - 7.4 * t) : Math.min(1000, 20 + (t - 120) * 8.4);
+    const { facts } = measured(approachTo(FIELD), racetrack(3, height, 100), 0, OUTBOUND);
+    expect(facts.joinedFrom).toBe("circuit");
+  });
+});

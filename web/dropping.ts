@@ -1,0 +1,51 @@
+/** Files as they are dropped, each kind on its way: logbooks, lists of points, tables of who flew what, flights. */
+import { alone } from "./alone.ts";
+import { isArchive } from "./archive/look.ts";
+import { takeIn } from "./archiving.ts";
+import { alsoSay, flight, orSay } from "./flight.ts";
+import { writeNames } from "./labelling.ts";
+import { isNamingTable } from "./named-flights.ts";
+import { openAnew, openOnSheet } from "./opening.ts";
+import { go, place } from "./place.ts";
+import { isPointFile } from "./places-file.ts";
+import { keptFiles } from "./request.ts";
+import { addedTo, sortedFiles } from "./sorting.ts";
+import { arrive } from "./store/arrivals.ts";
+
+/** A logbook saved as a file goes into this one. */
+async function openLogbook(file: File): Promise<void> {
+  const choices = { route: null, flight: null, columns: null, standard: null };
+  const arrival = await orSay(arrive(keptFiles([file]), choices));
+  if (!arrival) return;
+  go("logbook");
+  await alone(`arrival ${arrival.id}`, () => takeIn(file, file.name, arrival));
+}
+
+/** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet; lists of points stay for all. */
+export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
+  const files: File[] = [];
+  const lists: File[] = [];
+  const tables: File[] = [];
+  for (const file of dropped) {
+    if (await isArchive(file)) void openLogbook(file);
+    else if (await isPointFile(file)) lists.push(file);
+    else if (await isNamingTable(file)) tables.push(file);
+    else files.push(file);
+  }
+  const words = lists.length > 0 ? await (await import("./maker/points.ts")).addLists(lists) : [];
+  if (files.length > 0) await openDropped(files, tables);
+  // Finals to their runways are found when the flight is worked out anew.
+  else if (lists.length > 0 && place.value === "sheet") await openAnew({}, false);
+  if (files.length === 0) alsoSay(...(await writeNames(tables)));
+  alsoSay(...words);
+}
+
+/** A log begins a new sheet at once; what belongs to the flight on the sheet is awaited. */
+async function openDropped(files: readonly File[], tables: readonly File[]): Promise<void> {
+  const standing = place.value === "sheet" ? flight.value?.request : null;
+  const given = await sortedFiles(files);
+  if (!standing || given.logs.length > 0) return openOnSheet([...files, ...tables]);
+  const together = addedTo(await sortedFiles(standing.files), given);
+  await openAnew({ files: together, route: null, standard: null });
+  alsoSay(...(await writeNames(tables)));
+}
