@@ -28,6 +28,10 @@ export const FACTOR_DOUBT = 1;
 
 export const times = (factor: number): string => `${factor.toFixed(1)} times`;
 
+const MULTIPLES: Readonly<Record<number, string>> = { 1: "once", 2: "twice", 3: "three times" };
+/** A factor of the rules of thumb as a pilot says it. */
+export const multiple = (factor: number): string => MULTIPLES[factor] ?? times(factor);
+
 /** "1", "1 and 3", "1, 3 and 4". */
 function listed(laps: string): string {
   const all = laps.split(" ");
