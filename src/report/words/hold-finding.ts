@@ -3,12 +3,12 @@
 import type { Finding, HoldFacts, HoldRecord } from "../../debrief/document.ts";
 import { flownCourse, flownHeading } from "./compass.ts";
 import { given, num } from "./fact.ts";
-import { count, degreesToSide } from "./number.ts";
+import { count, degreesDoubt, degreesToSide } from "./number.ts";
 
 export type HoldWords = (facts: Finding["facts"], hold: HoldFacts, exercise: HoldRecord) => string;
 
 const whole = (seconds: unknown): string => `${Math.round(num(seconds))} seconds`;
-const doubt = (degrees: unknown): string => `(± ${Math.max(1, Math.round(num(degrees)))}°)`;
+const doubt = (degrees: unknown): string => degreesDoubt(num(degrees));
 
 /** Where it lies, coming from the side of the racetrack: past the course, short of it, or on it. */
 export function pastCourse(past: number): string {

@@ -5,7 +5,7 @@ import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { FACTOR_DOUBT, flownTurns, multiple, pastCourse, pastOf, times } from "./hold-finding.ts";
-import { capital, degreesToSide, plain, plusMinus } from "./number.ts";
+import { capital, degreesDoubt, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn, windHeadline } from "./wind.ts";
 
@@ -42,8 +42,7 @@ function asked(facts: HoldFacts): string | null {
   const day = `Wind ${windHeadline(wind).replace("From", "from")}`;
   if ("none" in solved) return `${day}: in it no racetrack closes, as ${NO_RACETRACK[solved.none]}.`;
   const inbound = degreesToSide(solved.inboundCorrectionDeg);
-  const degrees = (size: number | undefined) =>
-    size === undefined ? "" : ` (± ${Math.max(1, Math.round(size))}°)`;
+  const degrees = (size: number | undefined) => (size === undefined ? "" : ` ${degreesDoubt(size)}`);
   const sure = solved.factor !== null && doubt?.factor95 != null && doubt.factor95 <= FACTOR_DOUBT;
   const factor = sure ? `${times(solved.factor!)} that outbound, ` : "";
   const heading = flownHeading(solved.outboundHeadingTrueDeg, facts.variation);
