@@ -53,7 +53,13 @@ function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
   const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
   const beyond = beyondWords(facts.needle, facts.judged.shareOf);
   const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")}${unseen ? " at the points of the log" : ""})`;
-  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
+  return `${joinedOff(facts) ? "Once established, farthest" : "Farthest"} ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
+}
+
+/** The turn onto the course ended, or went past it, farther off than the aircraft ever was once established. */
+function joinedOff({ intercept, joining, crossTrack }: CourseFacts): boolean {
+  const off = Math.max(intercept?.overshootNm ?? 0, Math.abs(joining?.crossTrackNm ?? 0));
+  return off > Math.abs(crossTrack.maxNm);
 }
 
 function remedy({ whatWouldHaveWorked: w }: CourseRecord, { variation }: CourseFacts): string | null {
