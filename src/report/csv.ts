@@ -41,6 +41,11 @@ export function legsCsv(document: DebriefDocument): string {
   );
 }
 
+/** Not known where the log was silent on the way onto the line. */
+export const seenOvershoot = (
+  intercept: { readonly overshootNm: number; readonly silentS?: number | undefined } | null | undefined,
+): Cell => (intercept?.silentS === undefined ? intercept?.overshootNm : null);
+
 /** One row an exercise: what was flown against what was meant. `labels` stand before it, as the flight's name in a table of many. */
 export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<string, Cell>> = {}): string {
   return table(
@@ -82,7 +87,7 @@ export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<
         ...[f?.needle.beyondThreeQuarter, f?.needle.beyondFull],
         ...[f?.trackAngleError?.meanDeg, f?.trackAngleError?.rmsDeg, c?.drift?.meanDeg],
         ...[c?.windCorrection?.flownDeg, c?.windCorrection?.neededDeg, c?.windCorrection?.doubt95Deg],
-        ...[f?.intercept?.angleDeg, f?.intercept?.overshootNm, f?.reversals?.perMinute],
+        ...[f?.intercept?.angleDeg, seenOvershoot(f?.intercept), f?.reversals?.perMinute],
         ...[left?.trackOffUtc, left?.silentS, left?.leadS, left?.worstCrossTrackNm, left?.worstNeedle],
         ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
