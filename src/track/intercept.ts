@@ -42,6 +42,8 @@ export interface Intercept {
   readonly joinedUtc: string;
   /** How far past the course before coming back, never negative. */
   readonly overshootNm: NauticalMiles;
+  /** The longest silence of the log from the cut until it was joined: how far past it went may be unseen then. Missing where there was none. */
+  readonly silentS?: Seconds;
 }
 
 /** The first row from which the aircraft is established on the course; null where it never is, or where the log has no times. */
@@ -100,7 +102,15 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
     startCrossTrackNm: rows.crossTrackNm[start]!,
     joinedUtc: utcText(rows.timeMs[joined]!),
     overshootNm: overshoot(rows, last, joined, side, Math.abs(angle)),
+    ...silentBetween(rows, start, joined),
   };
+}
+
+function silentBetween(rows: AgainstCourse, start: number, joined: number): { readonly silentS?: Seconds } {
+  let longest = 0;
+  for (let i = start + 1; i <= joined; i++)
+    if (rows.gapBefore[i]) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000);
+  return longest > 0 ? { silentS: longest } : {};
 }
 
 /** A cut was flown, not only swept through by a turn: straight for long enough. */
