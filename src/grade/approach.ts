@@ -105,6 +105,12 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
       const toward = side === "below" ? -margin : margin;
       const worstUtc = kind === "descent" ? minimum.lowestUtc : (missed?.startUtc ?? null);
       const { unseen } = minimum;
+      // never flown down to: left before it by a turn away, or the log ends
+      const short = side === "above" && margin > limit && minimum.passedNm === null && !minimum.passedIn;
+      if (kind === "descent" && short && outcome === "left-final")
+        return margin - doubt95 > limit ? { notFlown: true } : { cannotTell: "minimum-not-reached" };
+      if (kind === "descent" && outcome === "log-ends" && (short || toward < 0))
+        return { cannotTell: "log-ends" };
       // what was seen too high may have been low enough in a silence
       if (side === "above" && kind === "descent" && margin > limit && unseen && -unseen.most <= limit)
         return { cannotTell: "log-silent" };

@@ -31,6 +31,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",
   "gate-not-passed": "the log does not pass that height on the way down the final",
+  "minimum-not-reached": "the final was left above it, and the height is not known well enough to say how far",
   "crossing-not-known": "the log does not show the height there",
   "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
   "entry-not-clear": "what entry was flown is not clear",
