@@ -242,6 +242,15 @@ describe("heights and gates", () => {
     for (const id of ["approach-glide-path", "approach-fix-height", "approach-minimum-below"])
       expect(verdicts.find((v) => v.criterion === id)).toMatchObject({ reason: "no-height" });
   });
+  it("a log that ends on the final, well held so far, meets nothing of it for the whole", () => {
+    const ends = { outcome: "log-ends", judged: { seconds: 200, ends: "end-of-match" } };
+    const of = (c: Case, id: string) =>
+      gradeApproach({ ...facts(c), ...ends } as ApproachFacts, us).find((v) => v.criterion === id)!;
+    for (const id of ["approach-needle", "approach-glide-path"]) {
+      expect(of({}, id)).toMatchObject({ verdict: "cannot tell", reason: "log-ends-on-final" });
+      expect(of({ needle: 0.9, path: 0.9 }, id).verdict).toBe("not met");
+    }
+  });
   it("what was not flown has one line", () => {
     expect(gradeApproach(null, us).map((v) => v.verdict)).toEqual(["not flown"]);
   });
