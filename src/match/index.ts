@@ -1,7 +1,7 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { Share } from "../quantity/units.ts";
+import { flownAgain } from "./again.ts";
 import { asCourse, followedTo, SHORT_FINAL } from "./approach.ts";
 import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
@@ -64,23 +64,15 @@ function findInOrder(
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
     const before = cores.filter(({ start, end }) => start < run.core.start && end < run.core.end - 1);
     const start = Math.max(run.span.start, ...before.map(({ end }) => end));
-    const isApproach = brief.exercises[i]!.kind === "approach";
+    const exercise = brief.exercises[i]!;
+    const isApproach = exercise.kind === "approach";
     const after = cores.filter(({ start }) => start > run.core.start);
     const next = Math.min(path.latitude.length, ...after.map((core) => core.start));
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
-    const again = isApproach ? flownAgain(runs[i]!, cores, run) : [];
+    const again = isApproach ? flownAgain(exercise, path, runs[i]!, cores, run) : [];
     return { exercise: i, span, by: "geometry", confidence, ...(again.length > 0 ? { again } : {}) };
   });
-}
-
-/** A run that fits so well beside the one that was taken was a try of its own. Chosen: a go-around some miles out. */
-const TRIED: Share = 0.5;
-
-/** Other runs of an exercise that fit well and lie in no exercise of the brief. */
-function flownAgain(runs: readonly Run[], cores: readonly Span[], taken: Run): Span[] {
-  const apart = ({ core }: Run) => cores.every(({ start, end }) => core.end <= start || core.start >= end);
-  return runs.filter((run) => run.score >= TRIED * taken.score && apart(run)).map(({ core }) => core);
 }
 
 /** The rows of the window that the brief gives, "outside" where the flight has none of it, null without a window. */
