@@ -17,7 +17,7 @@ const CLIMBED: Feet = 300;
 /**
  * Other tries at an approach that fit well and lie in no exercise of the brief (`cores`), in flown order. After one, the
  * aircraft had come close in, or it climbed: a turn once round to lose time, and the laps of a hold on the final, belong
- * to the try that they delay. Without heights only a try that came close in is told.
+ * to the try that they delay. Scores are of the track alone, not of the way down. Without heights only a try that came close in is told.
  */
 export function flownAgain(
   { course }: ApproachExercise,
@@ -26,20 +26,21 @@ export function flownAgain(
   cores: readonly Span[],
   taken: Run,
 ): Span[] {
+  const own = runs.find(({ core }) => core === taken.core) ?? taken;
   const closeIn = ({ core }: Run) => {
     const place = { latitude: path.latitude[core.end - 1]!, longitude: path.longitude[core.end - 1]! };
     return inverse(place, course.origin).distance <= CLOSE_IN * METRES_PER_NAUTICAL_MILE;
   };
   const tries: Run[][] = [];
-  for (const run of runs.filter(({ score }) => score >= TRIED * taken.score)) {
+  for (const run of runs.filter(({ score }) => score >= TRIED * own.score)) {
     const last = tries.at(-1)?.at(-1);
     if (last && !closeIn(last) && !climbed(path, last.core.end - 1, run.core.start)) tries.at(-1)!.push(run);
     else tries.push([run]);
   }
   const apart = ({ core }: Run) => cores.every(({ start, end }) => core.end <= start || core.start >= end);
-  return tries.flatMap((own) => {
-    if (!own.every(apart)) return [];
-    return own.reduce((a, b) => (b.score > a.score ? b : a)).core;
+  return tries.flatMap((one) => {
+    if (!one.every(apart)) return [];
+    return one.reduce((a, b) => (b.score > a.score ? b : a)).core;
   });
 }
 
