@@ -7,7 +7,14 @@ import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
-import { countReversals, isTold, joiningRecord, measureIntercept, worstCauses } from "../track/index.ts";
+import {
+  countReversals,
+  isTold,
+  joiningRecord,
+  measureIntercept,
+  reversalsRecord,
+  worstCauses,
+} from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { knownAlongOnly, measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -112,12 +119,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     joining: joining && joiningRecord(joining),
     excursions: excursions.map((e) => e.record),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
-    reversals: reversals && {
-      count: reversals.count,
-      perMinute: reversals.perMinute,
-      medianAmplitudeDeg: reversals.medianAmplitudeDeg,
-      medianPeriodS: reversals.medianPeriodS,
-    },
+    reversals: reversals && reversalsRecord(reversals),
     altitude,
     cannotTell,
   };

@@ -63,6 +63,15 @@ export type JoiningRecord = z.infer<typeof joiningSchema>;
 export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;
 
+/** Reversals of the track (or of the estimated heading) beyond what noise makes: how often, and the medians of half a swing and of a period. */
+export const reversalsSchema = z.strictObject({
+  count: z.number(),
+  perMinute: z.number(),
+  medianAmplitudeDeg: z.number().nullable(),
+  medianPeriodS: z.number().nullable(),
+});
+export type ReversalsRecord = z.infer<typeof reversalsSchema>;
+
 /** The excursion whose needle went farthest, or null. */
 export function worstExcursion<E extends Pick<ExcursionRecord, "worstNeedle">>(
   excursions: readonly E[],

@@ -9,7 +9,7 @@ import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS, USUAL_SHEAR } from "./scenarios.ts";
 
 /** Seeds from here on are never used for tuning; those below are. */
-const FIRST_SEED = 700_000;
+const FIRST_SEED = 800_000;
 
 const kt = (v: number) => (Number.isNaN(v) ? "-" : v.toFixed(2));
 const share = (v: number) => (Number.isNaN(v) ? "-" : v.toFixed(3));

@@ -4,7 +4,7 @@ export { ApproachProfile } from "./ApproachProfile.tsx";
 export { ApproachReplay } from "./ApproachReplay.tsx";
 export { ArcFigure } from "./ArcFigure.tsx";
 export { ArcPlan } from "./ArcPlan.tsx";
-export { ArcReplay, offTheArc } from "./ArcReplay.tsx";
+export { ArcReplay } from "./ArcReplay.tsx";
 export { AskedFlown } from "./AskedFlown.tsx";
 export { rowAtDistance } from "./approachStretches.ts";
 export { CourseFigure, type CourseFigureProps } from "./CourseFigure.tsx";

@@ -2,7 +2,7 @@
 
 import type { Finding } from "../../debrief/document.ts";
 import { directionFact, type FindingWords, given, num } from "./fact.ts";
-import { capital, clock, duration, offCourse, percent } from "./number.ts";
+import { capital, clock, degreesDoubt, duration, offCourse, percent } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 const miles = (nm: unknown): string => `${Math.abs(num(nm)).toFixed(2)} NM`;
@@ -37,7 +37,7 @@ function drifted(f: Finding["facts"], finding: Finding): string {
 }
 
 const needed = (f: Finding["facts"]): string =>
-  `${toStation(num(f.neededOutDeg))} was needed (± ${Math.max(1, Math.round(num(f.doubt95Deg)))}°) in a wind of ${windFromStation(num(f.windOutKt))}`;
+  `${toStation(num(f.neededOutDeg))} was needed ${degreesDoubt(num(f.doubt95Deg))} in a wind of ${windFromStation(num(f.windOutKt))}`;
 
 function turnedOff(f: Finding["facts"]): string {
   const lead = num(f.leadDeg);

@@ -6,7 +6,7 @@ import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
-import { capital, clock, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
+import { capital, clock, degreesDoubt, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
@@ -58,13 +58,12 @@ function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
 
 function remedy({ whatWouldHaveWorked: w }: CourseRecord, { variation }: CourseFacts): string | null {
   if (!w) return null;
-  const doubt = Math.max(1, Math.round(w.doubt95Deg));
   const heading = flownHeading(w.headingTrueDeg, variation);
   const correction =
     Math.round(w.windCorrectionDeg) === 0
       ? "no wind correction"
       : `${degreesToSide(w.windCorrectionDeg)} into the wind`;
-  const hold = `Heading ${heading}, ${correction} (± ${doubt}°), holds this course.${compassNote(variation)}`;
+  const hold = `Heading ${heading}, ${correction} ${degreesDoubt(w.doubt95Deg)}, holds this course.${compassNote(variation)}`;
   if (!w.rejoin) return hold;
   const side = w.rejoin.cutDeg > 0 ? "right" : "left";
   return `${hold} From the worst point, ${clock(w.rejoin.fromUtc)} UTC, a track ${Math.abs(Math.round(w.rejoin.cutDeg))}° to the ${side} of the course rejoins in ${w.rejoin.distanceNm.toFixed(1)} NM.`;
