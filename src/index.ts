@@ -146,6 +146,8 @@ export { CAUTION } from "./quantity/caution.ts";
 export { worstExcursion } from "./quantity/excursion-record.ts";
 export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
+// the variation that a compass has
+export { compassVariation } from "./quantity/magnetic.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
 // where a log is silent, for drawings alike
