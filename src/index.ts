@@ -143,7 +143,7 @@ export { direction, threeFigures } from "./quantity/angle.ts";
 // what every report says, and what is wrong with an input
 export { CAUTION } from "./quantity/caution.ts";
 // the excursion that went farthest
-export { worstExcursion } from "./quantity/excursion-record.ts";
+export { type Cause, worstExcursion } from "./quantity/excursion-record.ts";
 export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 // the variation that a compass has

@@ -11,6 +11,7 @@ import {
   sided,
   windLabel,
 } from "../src/index.ts";
+import { causeRows } from "./cause-rows.ts";
 import { at, type FactRow } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
@@ -89,6 +90,7 @@ function windRows({ wind, windCorrection, groundSpeedKt, altitude }: ArcFacts): 
 export const arcFactRows = (facts: ArcFacts): FactRow[] => [
   ...offRows(facts),
   ...turnRows(facts),
+  ...causeRows("the arc", facts.excursions),
   ...windRows(facts),
   {
     fact: "Judged",

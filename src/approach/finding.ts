@@ -53,7 +53,7 @@ function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Fin
         doubt95Ft: step.altimeter95Ft,
         sure: -step.marginFt > (step.altimeter95Ft ?? Infinity),
       },
-      evidence: at(step.passedUtc),
+      evidence: at(step.lowestUtc ?? step.passedUtc),
     });
   }
   if (minimum && missed && minimum.marginFt !== null && minimum.marginFt < -BELOW_LEAST_FT) {

@@ -18,7 +18,7 @@ import { untold } from "./cannot-tell.ts";
 import { type Moment, utcAt, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { findDepartures } from "./departures.ts";
-import { descentOf, stepDownsOf } from "./descent.ts";
+import { descentOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
@@ -36,6 +36,7 @@ import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
 import { hiddenFeet, silenceAt, silentEnds } from "./silence.ts";
+import { stepDownsOf } from "./step-downs.ts";
 import { departureFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
 

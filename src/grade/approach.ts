@@ -130,19 +130,26 @@ const STEP_DOWN: Criterion<ApproachFacts> = {
     const { stepDowns } = facts;
     if (stepDowns.length === 0) return null;
     if (!facts.height) return { cannotTell: "no-height" };
-    // a step-down after the climb away or before the log was not flown to
-    const flown = stepDowns.filter(
+    const known = stepDowns.filter(
       ({ marginFt, altimeter95Ft }) => marginFt !== null && altimeter95Ft !== null,
     );
-    if (flown.length === 0) return { cannotTell: "crossing-not-known" };
+    if (known.length === 0) return { cannotTell: "crossing-not-known" };
+    // one after the climb away, or after the log, was not flown to, unless it was gone below on the way
+    const flown = known.filter(
+      ({ passedFt, silence, marginFt }) => passedFt !== null || silence || marginFt! < 0,
+    );
+    if (flown.length === 0)
+      return facts.outcome === "log-ends" ? { cannotTell: "log-ends" } : { notFlown: true };
     const worst = flown.reduce((a, b) => (b.marginFt! < a.marginFt! ? b : a));
+    const unseen = flown.flatMap((step) => step.unseen ?? []).sort((a, b) => b.most - a.most)[0];
     const toward = -worst.marginFt!;
     return {
       value: Math.max(0, toward),
       toward,
       doubt95: worst.altimeter95Ft!,
       beyond: null,
-      worstUtc: worst.passedUtc,
+      worstUtc: worst.lowestUtc ?? null,
+      unseen,
       doubtIs: doubtOfHeight(facts),
     };
   },

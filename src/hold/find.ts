@@ -11,6 +11,7 @@ import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
 import { entryOf } from "./entry.ts";
 import { byEntry, parity, withEntry } from "./entry-before.ts";
+import { turnsBegin95 } from "./fix-doubt.ts";
 import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf, type Place } from "./ground.ts";
 import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
@@ -154,7 +155,9 @@ function holdAs(
     },
     turns: side > 0 ? "right" : "left",
     fix,
-    fix95: nauticalMilesFromMetres(2.45 * MODEST * known.fixSd),
+    fix95: nauticalMilesFromMetres(
+      Math.hypot(2.45 * MODEST * known.fixSd, turnsBegin95(ground, entered.turns)),
+    ),
     inbound: trueOnMap(known.course, known.fix.east, fix.latitude),
     inbound95,
     sure: inbound95 <= SURE_DEGREES && known.elsewhere <= SURE_SHARE && lead >= SURE_SCORE,

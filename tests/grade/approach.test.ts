@@ -92,7 +92,8 @@ function facts(c: Case): ApproachFacts {
     stepDowns: (c.steps ?? []).map((marginFt) => ({
       marginFt,
       altimeter95Ft: marginFt === null ? null : altimeter95,
-      passedUtc: UTC,
+      passedFt: 0,
+      lowestUtc: UTC,
     })),
     outcome,
     gates: [gate(1000), gate(500)],

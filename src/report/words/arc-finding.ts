@@ -62,6 +62,10 @@ export const ARC_WORDS: Readonly<Record<string, FindingWords>> = {
     `Too much wind correction: ${toStation(num(f.flownOutDeg))} was flown, ${needed(f)}.`,
   "arc-corrected-wrong-way": (f) =>
     `The heading was turned downwind: ${toStation(num(f.flownOutDeg))} was flown, ${needed(f)}.`,
+  "arc-heading-off": (f) =>
+    `The heading stood off, and the wind does not explain it${given(f.neededOutDeg) === null ? "" : `: ${toStation(num(f.flownOutDeg))} was flown, ${needed(f)}`}.`,
+  "arc-cannot-tell": (f) =>
+    `Why the track left the tangent cannot be told: ${given(f.neededOutDeg) === null ? "the wind here is not known" : `${needed(f)}, which may be nothing or enough to explain it`}.`,
   "arc-turned-onto": (f) => {
     const began =
       num(f.leadNm) >= 0.005 ? `${miles(f.leadNm)} before the arc` : `${miles(f.leadNm)} past the arc`;

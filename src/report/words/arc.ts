@@ -10,6 +10,7 @@ import { restsOn } from "./wind.ts";
 
 const CAUSES = new Set([
   ...["arc-wind-uncorrected", "arc-under-corrected", "arc-over-corrected", "arc-corrected-wrong-way"],
+  ...["arc-heading-off", "arc-cannot-tell"],
 ]);
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",

@@ -5,6 +5,7 @@ import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { FACTOR_DOUBT, flownTurns, multiple, pastCourse, pastOf, times } from "./hold-finding.ts";
+import { seconds } from "./measured.ts";
 import { capital, degreesDoubt, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn, windHeadline } from "./wind.ts";
@@ -147,7 +148,11 @@ export function lapSentence(lap: HoldLap, index: number, facts: HoldFacts): stri
   const parts = [
     `outbound ${legTime(outbound)}${from}${correction}`,
     inbound ? `inbound ${legTime(inbound)}` : "not flown to the fix again",
-    ...(rollOut ? [`rolled out ${pastCourse(pastOf(rollOut.acrossNm, flownTurns(facts)))}`] : []),
+    ...(rollOut
+      ? [
+          `rolled out ${pastCourse(pastOf(rollOut.acrossNm, flownTurns(facts)))}${rollOut.silentS === undefined ? "" : ` (${plusMinus(rollOut.across95Nm, 2, " NM")}, in ${seconds(rollOut.silentS)} without a point)`}`,
+        ]
+      : []),
   ];
   return `Lap ${index + 1}: ${parts.join("; ")}.`;
 }
