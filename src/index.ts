@@ -73,7 +73,6 @@ export type {
 } from "./debrief/series.ts";
 // the user's own lists of points and runways
 export {
-  ASSUMED_RUNWAY_FT,
   alongAcrossExact,
   courseBetween,
   distanceNm,

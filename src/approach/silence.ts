@@ -37,7 +37,7 @@ export function hiddenFeet(rows: ApproachRows, { row, share }: Moment): Feet {
 }
 
 /** How low the aircraft may have come in a span, silences counted as low as they allow; null without two known rows. */
-export const lowestUnseen = (rows: ApproachRows, span: Span) =>
+const lowestUnseen = (rows: ApproachRows, span: Span) =>
   unseenOf(rows, span, rows.altitudeFt, (_, seconds, row) =>
     strayedInHeight(seconds, knownAtEnds(rows.verticalFpm, row)),
   );
