@@ -1,6 +1,11 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
-import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
+import {
+  causedExcursionSchema,
+  causeSchema,
+  joiningSchema,
+  reversalsSchema,
+} from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -111,14 +116,7 @@ export const courseFactsSchema = z.strictObject({
   /** Of the worst that went wrong, the largest first; empty where nothing did. */
   causes: z.array(causeSchema),
   /** Reversals of the track (or of the estimated heading) beyond what noise makes. */
-  reversals: z
-    .strictObject({
-      count: z.number(),
-      perMinute: z.number(),
-      medianAmplitudeDeg: z.number().nullable(),
-      medianPeriodS: z.number().nullable(),
-    })
-    .nullable(),
+  reversals: reversalsSchema.nullable(),
   altitude: altitudeSchema.nullable(),
   /** What could not be told, and why, as codes. */
   cannotTell: z.array(z.strictObject({ fact: z.string(), reason: z.string() })),
