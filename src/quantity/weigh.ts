@@ -76,14 +76,17 @@ function partBeyond(a: number, b: number, limit: number): number {
   return above(a, b) + above(-a, -b);
 }
 
-/** Share of the weight, 0 to 1, in which the size of a column is beyond a limit. */
+/** Share of the weight, 0 to 1, in which the size of a column is beyond a limit; rows of NaN are left out. 0 where nothing is known. */
 export function shareBeyond(column: Float64Array, span: Span, weights: Float64Array, limit: number): number {
   let weight = 0;
   let beyond = 0;
   for (let i = span.start + 1; i < span.end; i++) {
     const w = weights[i - span.start]!;
+    const a = column[i - 1]!;
+    const b = column[i]!;
+    if (!(w > 0) || Number.isNaN(a) || Number.isNaN(b)) continue;
     weight += w;
-    beyond += w * partBeyond(column[i - 1]!, column[i]!, limit);
+    beyond += w * partBeyond(a, b, limit);
   }
   return weight > 0 ? beyond / weight : 0;
 }
