@@ -54,10 +54,13 @@ export function vertical({ glidePath, flownPath, descent, minimum }: ApproachFac
 export function minima({ stepDowns, minimum }: ApproachFacts): FactRow[] {
   const margin = (marginFt: number, doubt: number | null): string =>
     `${feet(Math.abs(marginFt))} ${marginFt < 0 ? "below" : "above"}${doubt === null ? "" : ` ± ${Math.round(doubt)}`}`;
-  const rows = stepDowns.map(({ name, limitFt, lowestFt, marginFt, altimeter95Ft }) => ({
+  const rows = stepDowns.map(({ name, limitFt, lowestFt, marginFt, altimeter95Ft, unseen }) => ({
     fact: `${count(limitFt)} ft to ${name}`,
     value: marginFt === null ? "cannot tell" : margin(marginFt, altimeter95Ft),
-    note: lowestFt === null ? "" : `lowest ${feet(lowestFt)}`,
+    note:
+      lowestFt === null
+        ? ""
+        : `lowest ${feet(lowestFt)}${maybeUnseen(unseen, (most) => feet(limitFt - most), "down to")}`,
   }));
   if (!minimum) return rows;
   const name = minimum.kind === "decision" ? "Decision altitude" : "Minimum descent altitude";

@@ -1,4 +1,4 @@
-/** The way down: levels, step-downs, the line that was flown and the one that would have fitted. */
+/** The way down: levels, the line that was flown and the one that would have fitted. */
 import type { ApproachExercise } from "../brief/brief.ts";
 import { pathHeight } from "../geodesy/index.ts";
 import { angleOf, gradientOf, rateOn } from "../quantity/descent.ts";
@@ -11,11 +11,10 @@ import {
 import type { Feet, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
-import { altimeter95, meanOf, passing, utcAt, utcOfRow, valueAt } from "./column.ts";
+import { meanOf, utcOfRow, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
-import { silenceAt } from "./silence.ts";
 import { type PathGuide, visualDescentPoint } from "./vertical.ts";
 
 /** Level: slower than this for so long. Chosen: above hand-flown wander of 20 ft over a minute, below any descent. */
@@ -125,44 +124,3 @@ function flownPath(
 
 /** One standard deviation of how far a receiver's height error changes over a final of minutes, ft. Chosen: the 22 ft of the whole error, little of which a line follows. */
 const HEIGHT_CHANGE: Feet = 16;
-
-export function stepDownsOf(
-  { stepDowns }: ApproachExercise,
-  rows: ApproachRows,
-  { final, fix, missed }: Segments,
-): ApproachFacts["stepDowns"] {
-  const from = fix ? fix.row : final.start;
-  let since = Math.min(from, final.start);
-  // a step-down at or outside the fix is looked at from the beginning
-  return stepDowns.map(({ name, distance, altitude }) => {
-    const outside = distance >= rows.distanceNm[from]!;
-    const start = outside ? 0 : since;
-    const stop = missed ? missed.start.row + 1 : rows.length;
-    const passed = passing(rows.alongNm, -distance, "rising", start, stop);
-    let lowest = Number.NaN;
-    let at = -1;
-    const end = passed ? passed.row + 1 : final.end;
-    for (let i = outside ? Math.max(0, end - 1) : start; i < end; i++) {
-      if (rows.altitudeFt[i]! >= lowest || Number.isNaN(rows.altitudeFt[i]!)) continue;
-      lowest = rows.altitudeFt[i]!;
-      at = i;
-    }
-    const silence = passed && silenceAt(rows, passed);
-    const passedFt = passed && !silence ? valueAt(rows.altitudeFt, passed) : Number.NaN;
-    if (!(passedFt >= lowest)) lowest = Number.isNaN(passedFt) ? lowest : passedFt;
-    if (passed && !outside) since = passed.row;
-    const known = !Number.isNaN(lowest);
-    return {
-      name,
-      distanceNm: distance,
-      limitFt: altitude,
-      passedUtc: passed && rows.timed ? utcAt(rows, passed) : null,
-      passedFt: Number.isNaN(passedFt) ? null : passedFt,
-      ...(silence ? { silence } : {}),
-      lowestFt: known ? lowest : null,
-      marginFt: known ? lowest - altitude : null,
-      doubt95Ft: known && at >= 0 ? Z95 * rows.heightSdFt[at]! : null,
-      altimeter95Ft: known && at >= 0 ? altimeter95(rows, at) : null,
-    };
-  });
-}

@@ -7,7 +7,7 @@ import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
-import { countReversals, isTold, joiningRecord, worstCauses } from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, reversalsRecord, worstCauses } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
@@ -15,10 +15,10 @@ import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
-import { type Moment, utcAt, valueAt } from "./column.ts";
+import { type Moment, utcAt, utcOfRow, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { findDepartures } from "./departures.ts";
-import { descentOf, stepDownsOf } from "./descent.ts";
+import { descentOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
@@ -36,6 +36,7 @@ import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
 import { hiddenFeet, silenceAt, silentEnds } from "./silence.ts";
+import { stepDownsOf } from "./step-downs.ts";
 import { departureFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
 
@@ -159,12 +160,7 @@ export function measureApproach({
     excursions: excursions.map(({ record }) => record),
     joining: joining && joiningRecord(joining),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
-    reversals: reversals && {
-      count: reversals.count,
-      perMinute: reversals.perMinute,
-      medianAmplitudeDeg: reversals.medianAmplitudeDeg,
-      medianPeriodS: reversals.medianPeriodS,
-    },
+    reversals: reversals && reversalsRecord(reversals),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
     glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null, edges),
@@ -178,6 +174,7 @@ export function measureApproach({
     },
     outcome,
     brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
+    ...(outcome === "log-ends" ? { logEnd: lastOf(rows) } : {}),
     missed: missedOf(exercise, rows, segments, path),
     levelOverRunwayS: segments.levelS,
     landing: outcome === "landed" && threshold ? landingOf(rows, threshold) : null,
@@ -196,6 +193,17 @@ export function measureApproach({
     ],
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
     series: seriesOf(rows, final, parts),
+  };
+}
+
+/** Where the log ends. */
+function lastOf(rows: ApproachRows): ApproachFacts["logEnd"] {
+  const row = rows.length - 1;
+  const altitude = rows.altitudeFt[row]!;
+  return {
+    utc: utcOfRow(rows, row)!,
+    distanceNm: rows.distanceNm[row]!,
+    altitudeFt: Number.isNaN(altitude) ? null : altitude,
   };
 }
 

@@ -1,12 +1,14 @@
 /** Moments of an approach that lie in a silence of the log, and what that may hide of what is read there between two points. */
 import type { Span } from "../quantity/span.ts";
-import type { Feet, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { Feet, FeetMsl, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import {
   knownAtEnds,
   type SilentEdge,
   SPOKEN,
   SPOKEN_FT,
   strayedInHeight,
+  type Unseen,
+  type UnseenRecord,
   unseenOf,
 } from "../quantity/unseen.ts";
 import type { Moment } from "./column.ts";
@@ -33,6 +35,31 @@ export function hiddenFeet(rows: ApproachRows, { row, share }: Moment): Feet {
   const seconds = (rows.timeMs[row + 1]! - rows.timeMs[row]!) / 1000;
   const strayed = strayedInHeight(seconds, knownAtEnds(rows.verticalFpm, row + 1));
   return strayed >= SPOKEN_FT ? strayed : 0;
+}
+
+/** How low a column of heights may have come in a span, silences counted as low as they allow; null without two known rows. */
+export const lowestUnseen = (rows: ApproachRows, span: Span, column = rows.altitudeFt): Unseen | null =>
+  unseenOf(rows, span, column, (_, seconds, row) =>
+    strayedInHeight(seconds, knownAtEnds(rows.verticalFpm, row)),
+  );
+
+/**
+ * How far below a limit the aircraft may have come unseen in a span; null where that is no lower than was seen.
+ * `over`: a moment at which it is to be above still: in a silence it may have been as low as its far end by then.
+ */
+export function unseenBelow(
+  rows: ApproachRows,
+  span: Span,
+  limit: FeetMsl,
+  seen: FeetMsl,
+  over: Moment | null = null,
+): UnseenRecord | null {
+  const found = lowestUnseen(rows, span);
+  const silence = over && silenceAt(rows, over);
+  const end = silence ? rows.altitudeFt[over.row + 1]! : Number.NaN;
+  if (end < Math.min(seen - SPOKEN_FT, found?.low ?? Infinity))
+    return { most: limit - end, seconds: silence!.seconds };
+  return found && found.low < seen - SPOKEN_FT ? { most: limit - found.low, seconds: found.lowS } : null;
 }
 
 /** By how much a needle read between a row and the next may have been otherwise; 0 where that does not show. */

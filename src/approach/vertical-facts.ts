@@ -74,17 +74,21 @@ export const stepDownsSchema = z.array(
     name: z.string(),
     distanceNm: z.number(),
     limitFt: z.number(),
+    /** Both null where it was not passed, and in a silence of the log, which is then named. */
     passedUtc: utc.nullable(),
-    /** Null in a silence of the log, which is then named. */
     passedFt: z.number().nullable(),
     silence: silenceSchema.optional(),
     /** Lowest on the way there, since the one before. */
     lowestFt: z.number().nullable(),
+    /** Missing in documents of earlier versions. */
+    lowestUtc: utc.nullable().optional(),
     /** Lowest less limit: negative below it. */
     marginFt: z.number().nullable(),
     doubt95Ft: z.number().nullable(),
     /** The same against what the altimeter showed, set at the field. */
     altimeter95Ft: z.number().nullable(),
+    /** How far below it the aircraft may have come in a silence of the log (negative: still above). */
+    unseen: unseenSchema,
   }),
 );
 

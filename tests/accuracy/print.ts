@@ -5,7 +5,6 @@ import { printHolds, printRealHolds } from "./holds.ts";
 import { printApproaches } from "./print-approaches.ts";
 import { printCauses } from "./print-causes.ts";
 import { printHabits } from "./print-habits.ts";
-import { printVerdicts } from "./print-verdicts.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS, USUAL_SHEAR } from "./scenarios.ts";
 
@@ -38,10 +37,6 @@ export default function print(args: readonly string[], write: (line: string) => 
   if (!(Number.isInteger(seeds) && seeds > 0)) throw new RangeError(`invalid --seeds: ${after("--seeds")}`);
   if (args.includes("--approaches")) {
     printApproaches(seeds, write);
-    return;
-  }
-  if (args.includes("--verdicts")) {
-    printVerdicts(seeds, write);
     return;
   }
   if (args.includes("--causes")) {

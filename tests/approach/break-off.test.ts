@@ -1,6 +1,7 @@
 /** A final left by a turn away is judged as far as it was flown; one that was lost, or left in a climb, is not taken for it. */
 import { describe, expect, it } from "vitest";
 import { measureApproach } from "../../src/approach/index.ts";
+import { gradeApproach, standardNamed } from "../../src/grade/index.ts";
 import { APPROACH_WORDS } from "../../src/report/words/approach-finding.ts";
 import { smoothTrack } from "../../src/track/index.ts";
 import { approachTo, FIELD, type Row, straightIn, trackOf } from "../support/flown-approach.ts";
@@ -34,10 +35,10 @@ function on(
   return all;
 }
 
-function measured(rows: readonly Row[], until?: number) {
-  const motion = smoothTrack(trackOf(exercise, rows))!;
+function measured(rows: readonly Row[], until?: number, asked = exercise) {
+  const motion = smoothTrack(trackOf(asked, rows))!;
   const span = { start: 0, end: until ?? motion.length };
-  return measureApproach({ exercise, path: motion, span, motion, wind: null });
+  return measureApproach({ exercise: asked, path: motion, span, motion, wind: null });
 }
 
 describe("level at the minimum, a turn of 45 degrees to the right 1 NM before the threshold", () => {
@@ -87,5 +88,33 @@ describe("level at the minimum, a turn of 45 degrees to the right 1 NM before th
     const { facts } = measured(on(down, [[12, 36, 0]]));
     expect(facts.brokeOff).toBeNull();
     expect(Math.abs(facts.needle.max)).toBeGreaterThan(1);
+  });
+  it("a step-down that lay beyond the turn away was not flown to, however low it is passed beside the final", () => {
+    const stepDowns = [{ name: "STEP", distance: 0.5, altitude: FIELD.elevation + MINIMUM }];
+    const { facts, findings } = measured(on(down, [[30, 150, -200]]), undefined, { ...exercise, stepDowns });
+    expect(facts.outcome).toBe("left-final");
+    expect(facts.stepDowns[0]).toMatchObject({ passedUtc: null, passedFt: null });
+    expect(findings.map(({ code }) => code)).not.toContain("below-step-down");
+    const verdicts = gradeApproach(facts, standardNamed("instrument-rating-us")!);
+    expect(verdicts.find((v) => v.criterion === "approach-step-down")!.verdict).toBe("not flown");
+  });
+  it("left or ended high above a minimum descent altitude, that was never flown down to: nothing is judged of it", () => {
+    const high = straightIn(9, centred, (b) => Math.max(1300, Math.min(1650, level(b))), {
+      roll: false,
+      to: 3.5,
+    });
+    const above = (rows: readonly Row[], side: string) => {
+      const { facts } = measured(rows);
+      const verdicts = gradeApproach(facts, standardNamed("instrument-rating-us")!);
+      const { verdict, reason } = verdicts.find((v) => v.criterion === `approach-minimum-${side}`)!;
+      return [facts.outcome, verdict, reason];
+    };
+    const left = on(high, [
+      [60, 60, 0],
+      [90, 200, 0],
+    ]);
+    expect(above(left, "above")).toEqual(["left-final", "not flown", null]);
+    expect(above(high, "above")).toEqual(["log-ends", "cannot tell", "log-ends"]);
+    expect(above(high, "below")).toEqual(["log-ends", "cannot tell", "log-ends"]);
   });
 });

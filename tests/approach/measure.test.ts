@@ -194,6 +194,13 @@ describe("by construction: level-offs, step-downs and minimums", () => {
     // no ground roll: 100 ft is inside the doubt of an unknown datum
     expect(findings[1]!.facts.sure).toBe(false);
   });
+  it("a log that begins inside a step-down before the fix tells nothing of it", () => {
+    const stepDowns = [{ name: "8 NM", distance: 8, altitude: FIELD.elevation + 1600 }];
+    const rows = straightIn(7, centred, steps(900, 500), { roll: false, to: 0 });
+    const { facts, findings } = measured({ ...exercise, stepDowns }, rows);
+    expect(facts.stepDowns[0]).toMatchObject({ passedFt: null, lowestFt: null, marginFt: null });
+    expect(findings.map(({ code }) => code)).not.toContain("below-step-down");
+  });
   it("the constant descent that would have fitted: 1,600 ft in 5 NM", () => {
     const { facts } = measured(exercise, straightIn(9, centred, steps(900, 500), { roll: false, to: 0 }));
     near(facts.descent!.constant!.feetPerNm, 1600 / 5, 2, "ft/NM");

@@ -165,3 +165,65 @@ it("a step-down passed in a silence is not told from between the points", () => 
   near(silent.silence!.seconds, 41, 1.5, "s");
   near(silent.lowestFt!, FIELD.elevation + beam(3.5), 12, "ft");
 });
+
+/** Level 350 ft above a step-down 3 NM out, then dived below it before it is passed. */
+const dived = straightIn(
+  9,
+  () => 0,
+  (b) =>
+    b > 3.45
+      ? Math.min(1650, 1250 + (b - 3.45) * 300)
+      : b > 3.25
+        ? 1250 - (3.45 - b) * 2500
+        : b > 2.4
+          ? 750
+          : Math.max(0, Math.min(450, 750 - (2.4 - b) * 350)),
+);
+const stepped = approachTo(FIELD, {
+  glidePath: null,
+  minimum: { kind: "descent", altitude: FIELD.elevation + 400 },
+  stepDowns: [{ name: "STEP", distance: 3, altitude: FIELD.elevation + 900 }],
+});
+const stepVerdict = (rows: readonly Row[]) => {
+  const { facts } = measured(stepped, rows);
+  approachFactsSchema.parse(JSON.parse(JSON.stringify(facts)));
+  const verdict = gradeApproach(facts, us).find((v) => v.criterion === "approach-step-down")!;
+  return { step: facts.stepDowns[0]!, verdict };
+};
+
+it("a dive below a step-down is not met; in a silence before it, it cannot be told", () => {
+  const seen = stepVerdict(dived);
+  near(seen.step.marginFt!, -150, 8, "ft");
+  expect(seen.verdict.verdict).toBe("not met");
+  expect(seen.verdict.worstUtc).toBe(seen.step.lowestUtc);
+  const silent = stepVerdict(without(dived, 3.5, 2.9));
+  expect(silent.step.marginFt!).toBeGreaterThan(300);
+  // the first point after it is 150 ft below
+  near(silent.step.unseen!.most, 150, 12, "ft");
+  expect([silent.verdict.verdict, silent.verdict.reason]).toEqual(["cannot tell", "log-silent"]);
+  expect(silent.step.passedUtc).toBeNull();
+});
+
+it.each([
+  ["no minimum", null],
+  ["a decision altitude", { kind: "decision", altitude: FIELD.elevation + 200 } as const],
+])(
+  "with %s, 500 ft passed down and up in a silence cannot be told; a climb from 800 ft never came there",
+  (_, minimum) => {
+    const at500 = (height: (b: number) => number, from: number, to: number) => {
+      const rows = straightIn(9, () => 0, height, { roll: false, to: -3 });
+      const { facts } = measured(approachTo(FIELD, { minimum }), without(rows, from, to));
+      expect(facts.outcome).toBe("missed");
+      return gradeApproach(facts, us).filter((v) => v.criterion.startsWith("approach-gate-500-"));
+    };
+    const from = (b0: number) => (b: number) =>
+      b < b0 ? beam(b0) + (b0 - b) * 600 : Math.min(1650, beam(b));
+    // down to 464 ft in 65 s without a point
+    const silent = at500(from(1.3), 2.2, 0.6);
+    expect(silent.map(({ verdict, reason }) => [verdict, reason])).toEqual(
+      silent.map(() => ["cannot tell", "gate-not-passed"]),
+    );
+    const high = at500(from(2.4), 0, 0);
+    expect(high.map(({ verdict }) => verdict)).toEqual(high.map(() => "not flown"));
+  },
+);

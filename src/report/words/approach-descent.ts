@@ -20,7 +20,7 @@ export function wayDown({ descent, stepDowns, minimum }: ApproachFacts): string 
     s.marginFt === null
       ? []
       : [
-          `${feet(Math.abs(s.marginFt))} ${s.marginFt >= 0 ? "above" : "below"} the ${count(s.limitFt)} ft of ${s.name} at the lowest${s.silence ? " that the log shows" : ""}`,
+          `${feet(Math.abs(s.marginFt))} ${s.marginFt >= 0 ? "above" : "below"} the ${count(s.limitFt)} ft of ${s.name} at the lowest${s.silence ? " that the log shows" : ""}${s.unseen ? `, ${maybeLower(s.limitFt - s.unseen.most, s.unseen)}` : ""}`,
         ],
   );
   const reached =
