@@ -101,6 +101,10 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
   };
 }
 
+/** Toward the line by a cut, on whichever side of it; track less line, right positive. */
+export const isCut = (trackError: TurnDegrees, crossTrack: number): boolean =>
+  -trackError * Math.sign(crossTrack) >= CUT;
+
 /** A cut was flown, not only swept through by a turn: straight for long enough. */
 function heldSteady(rows: AgainstCourse, start: number, last: number): boolean {
   let seconds = 0;
