@@ -173,6 +173,10 @@ function ended({
       heightFt: missed.heightFt,
       minimum: minimum?.kind ?? null,
       aboveMinimumFt: minimum && missed.altitudeFt - minimum.altitudeFt,
+      aboveMinimum95Ft: minimum && missed.altimeter95Ft,
+      // at a minimum descent altitude that is as it should be
+      levelNm: (minimum?.kind === "decision" && missed.level?.nm) || null,
+      levelS: (minimum?.kind === "decision" && missed.level?.seconds) || null,
       climbFpm: missed.climbFpm,
       trackErrorDeg: missed.trackErrorDeg,
       courseTrueDeg: missed.course?.trueDeg ?? null,
@@ -180,7 +184,7 @@ function ended({
       courseErrorDeg: missed.course?.track?.meanErrorDeg ?? null,
       courseWorstDeg: missed.course?.track?.worstErrorDeg ?? null,
       turnedOnto: missed.course?.track?.turnedOnto ?? null,
-      ...(outcome === "missed" ? {} : { levelS: levelOverRunwayS ?? null }),
+      ...(outcome === "missed" ? {} : { levelNm: null, levelS: levelOverRunwayS ?? null }),
     };
     return [
       { code: outcome === "missed" ? "missed-approach" : "low-pass", facts, evidence: at(missed.startUtc) },
