@@ -340,6 +340,7 @@ describe.each(ARC_SAMPLES)("the arcs of %s against the simulator's own truth", (
     );
     expect(second!.findings.map((f) => f.code)).toEqual(["arc-within"]);
     const excursion = first!.facts!.excursions![0]!;
+    expect(excursion.causes).toEqual([{ cause: "wind-uncorrected", share: 1 }]);
     // the script corrects where the distance is 0.8 NM off the arc
     const corrected = excursion.worstCrossTrackNm;
     expect(excursion.side).toBe("left");

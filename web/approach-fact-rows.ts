@@ -3,6 +3,7 @@
 import type { ApproachFacts } from "../src/index.ts";
 import { duration, flownDirection, percent, plain, plusMinus, sided, trueDirection } from "../src/index.ts";
 import { before, minima, vertical } from "./approach-descent-rows.ts";
+import { causeRows } from "./cause-rows.ts";
 import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
@@ -124,6 +125,7 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
 export const approachFactRows = (facts: ApproachFacts): FactRow[] => [
   ...waysIn(facts),
   ...lateral(facts),
+  ...causeRows("the final", facts.excursions),
   ...vertical(facts),
   ...minima(facts),
   ...ending(facts),

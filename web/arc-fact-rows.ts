@@ -1,8 +1,17 @@
 /** The facts of one arc as rows of a table: how far off, the turns onto it and off it, the wind. */
 
 import type { ArcFacts } from "../src/index.ts";
-import { count, duration, flownDirection, percent, plusMinus, sided, windLabel } from "../src/index.ts";
-import { offTheArc } from "./drawings/index.ts";
+import {
+  count,
+  duration,
+  flownDirection,
+  offArc,
+  percent,
+  plusMinus,
+  sided,
+  windLabel,
+} from "../src/index.ts";
+import { causeRows } from "./cause-rows.ts";
 import { at, type FactRow } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
@@ -12,12 +21,12 @@ function offRows({ deviation: d, trackAngleError: error, judged, dmeReadsMoreNm 
   const rows: FactRow[] = [
     {
       fact: "Off the arc, worst",
-      value: `${offTheArc(d.maxNm)} ${plusMinus(d.doubt95Nm, 2)}`,
+      value: `${offArc(d.maxNm)} ${plusMinus(d.doubt95Nm, 2)}`,
       note: `on radial ${flownDirection(d.maxRadialTrueDeg, d.maxRadialMagneticDeg)} ${at(d.maxUtc)}${maybeUnseen(d.unseen, (nm) => `${nm.toFixed(2)} NM`)}`,
     },
     {
       fact: "Off the arc, mean",
-      value: offTheArc(d.meanNm),
+      value: offArc(d.meanNm),
       note: `root mean square ${d.rmsNm.toFixed(2)} NM`,
     },
     {
@@ -47,7 +56,7 @@ function turnRows({ turnIn, turnOff }: ArcFacts): FactRow[] {
     rows.push({
       fact: "Turn onto the arc begun",
       value: `${turnIn.leadNm.toFixed(2)} NM before`,
-      note: `${at(turnIn.utc)}, ${Math.round(Math.abs(turnIn.turnDeg))}° at ${turnIn.rateDegS.toFixed(1)}°/s${turnIn.neededNm === null ? "" : `; needed ${turnIn.neededNm.toFixed(2)} NM`}; rolled out ${offTheArc(turnIn.rollOutNm)}`,
+      note: `${at(turnIn.utc)}, ${Math.round(Math.abs(turnIn.turnDeg))}° at ${turnIn.rateDegS.toFixed(1)}°/s${turnIn.neededNm === null ? "" : `; needed ${turnIn.neededNm.toFixed(2)} NM`}; rolled out ${offArc(turnIn.rollOutNm)}`,
     });
   if (turnOff)
     rows.push({
@@ -81,6 +90,7 @@ function windRows({ wind, windCorrection, groundSpeedKt, altitude }: ArcFacts): 
 export const arcFactRows = (facts: ArcFacts): FactRow[] => [
   ...offRows(facts),
   ...turnRows(facts),
+  ...causeRows("the arc", facts.excursions),
   ...windRows(facts),
   {
     fact: "Judged",

@@ -2,6 +2,7 @@
 
 import type { CourseFacts } from "../src/index.ts";
 import { clockSeconds, count, duration, flownHeading, percent, plusMinus, sided } from "../src/index.ts";
+import { causeRows } from "./cause-rows.ts";
 import { at, type FactRow } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
@@ -114,7 +115,7 @@ function otherRows({
     rows.push({
       fact: "Intercept",
       value: sided(intercept.angleDeg, 0, "°"),
-      note: `from ${sided(intercept.startCrossTrackNm, 2, " NM")}, joined ${at(intercept.joinedUtc)}, past it by ${intercept.overshootNm.toFixed(2)} NM`,
+      note: `from ${sided(intercept.startCrossTrackNm, 2, " NM")}, joined ${at(intercept.joinedUtc)}, ${intercept.silentS === undefined ? "" : `${duration(intercept.silentS)} of it without a point, as far as seen `}past it by ${intercept.overshootNm.toFixed(2)} NM`,
     });
   }
   if (altitude) {
@@ -152,6 +153,7 @@ function otherRows({
 export const factRows = (facts: CourseFacts): FactRow[] => [
   ...deviationRows(facts),
   ...trackRows(facts),
+  ...causeRows("the course", facts.excursions),
   ...windRows(facts),
   ...otherRows(facts),
   ...untoldRows(facts.cannotTell),

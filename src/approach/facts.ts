@@ -1,6 +1,11 @@
 /** The facts of one approach as flown: numbers, no opinion. */
 import { z } from "zod";
-import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
+import {
+  causedExcursionSchema,
+  causeSchema,
+  joiningSchema,
+  reversalsSchema,
+} from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -122,14 +127,7 @@ export const approachFactsSchema = z.strictObject({
   joining: joiningSchema.nullable().optional(),
   /** Of the worst that went wrong on the final, the largest first; empty where nothing did. */
   causes: z.array(causeSchema).optional(),
-  reversals: z
-    .strictObject({
-      count: z.number(),
-      perMinute: z.number(),
-      medianAmplitudeDeg: z.number().nullable(),
-      medianPeriodS: z.number().nullable(),
-    })
-    .nullable(),
+  reversals: reversalsSchema.nullable(),
   groundSpeedKt: z.number().nullable(),
   wind: windSchema.nullable(),
   glidePath: glidePathSchema,

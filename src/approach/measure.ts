@@ -7,7 +7,7 @@ import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
 import { NOT_SHOWN } from "../standard/stabilised.ts";
-import { countReversals, isTold, joiningRecord, worstCauses } from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, reversalsRecord, worstCauses } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
@@ -160,12 +160,7 @@ export function measureApproach({
     excursions: excursions.map(({ record }) => record),
     joining: joining && joiningRecord(joining),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
-    reversals: reversals && {
-      count: reversals.count,
-      perMinute: reversals.perMinute,
-      medianAmplitudeDeg: reversals.medianAmplitudeDeg,
-      medianPeriodS: reversals.medianPeriodS,
-    },
+    reversals: reversals && reversalsRecord(reversals),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
     glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null, edges),

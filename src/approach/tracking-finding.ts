@@ -5,12 +5,11 @@ import type { Span } from "../quantity/span.ts";
 import {
   type Correction,
   causeFindings,
+  chasedFinding,
   excursionFinding,
-  type Reversals,
   toldExcursions,
   turnedFindings,
 } from "../track/index.ts";
-import { utcOfRow } from "./column.ts";
 import type { Departures } from "./departures.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
@@ -31,22 +30,9 @@ export function departureFindings(
   const worst = Math.max(0, ...told.map(({ record }) => Math.abs(record.worstCrossTrackNm)));
   const turnedWorse = joining !== null && Math.abs(joining.crossTrackNm) >= worst;
   return [
-    ...(chased ? [chasedFinding(rows, chased)] : []),
+    ...(chased ? [chasedFinding("final-chased", rows, chased)] : []),
     ...(turnedWorse ? [...turned, ...drifts] : [...drifts, ...turned]),
   ];
-}
-
-function chasedFinding(rows: ApproachRows, reversals: Reversals): Finding {
-  return {
-    code: "final-chased",
-    facts: {
-      reversals: reversals.count,
-      perMinute: reversals.perMinute,
-      amplitudeDeg: reversals.medianAmplitudeDeg,
-      periodS: reversals.medianPeriodS,
-    },
-    evidence: { fromUtc: utcOfRow(rows, reversals.from), toUtc: utcOfRow(rows, reversals.to) },
-  };
 }
 
 export function within({ needle, crossTrack, glidePath, judged }: ApproachFacts): Finding[] {

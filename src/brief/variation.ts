@@ -1,17 +1,10 @@
 /** The variation that turns a magnetic course at a fix into a true one. */
-import { modelVariation } from "../geodesy/index.ts";
+import { modelVariation, UNDATED } from "../geodesy/index.ts";
 import type { Issue, Where } from "../quantity/issue.ts";
-import { UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
+import { compassVariation, UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
 import type { Fix } from "./brief.ts";
-
-/**
- * The date that stands in for a log without times: the middle of the years that the World Magnetic Model 2025 is
- * made for (2025.0 to 2030.0; NOAA NCEI, *The US/UK World Magnetic Model for 2025-2030*). Away from the
- * magnetic poles variation changes by at most about 0.2° a year, so inside those years this is within 0.5°.
- */
-const UNDATED = Date.UTC(2027, 6, 1);
 
 /**
  * The station's own declination where the brief gives it (radials are aligned with that), else the model's
@@ -28,7 +21,7 @@ export function variationOf(
   const used = modelVariation(fix, time ?? UNDATED);
   if (fix.declination !== null) {
     const { declination: degrees } = fix;
-    const dayDegrees = used.dayDegrees ?? degrees;
+    const dayDegrees = compassVariation(used) ?? degrees;
     return { used: { degrees, from: "station", model: null, dayDegrees }, issues: [] };
   }
   if (used.from === "unknown") return { used: null, issues: [] };

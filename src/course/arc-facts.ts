@@ -1,6 +1,6 @@
 /** The facts of one arc as flown: numbers, no opinion. */
 import { z } from "zod";
-import { excursionSchema } from "../quantity/excursion-record.ts";
+import { causedExcursionSchema } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -103,7 +103,7 @@ export const arcFactsSchema = z.strictObject({
   /** The stretch on which the worst deviation came about; null where it stayed under a quarter of a mile. */
   drift: driftSchema.nullable(),
   /** The leading indicator: right of the arc, against its tangent. Not in documents of earlier versions. */
-  excursions: z.array(excursionSchema).optional(),
+  excursions: z.array(causedExcursionSchema.partial({ causes: true })).optional(),
   turnIn: turnInSchema.nullable(),
   turnOff: turnOffSchema.nullable(),
   altitude: altitudeSchema.nullable(),

@@ -4,7 +4,8 @@ import type { ArcExercise } from "../brief/brief.ts";
 import { RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { NauticalMiles } from "../quantity/units.ts";
-import { type ExcursionRows, excursionFinding, windCause } from "../track/index.ts";
+import { type ExcursionRows, excursionFinding } from "../track/index.ts";
+import { type ArcExcursion, driftFindings, excursionCauses } from "./arc-cause.ts";
 import type { ArcFacts } from "./arc-facts.ts";
 import type { ArcJudged } from "./arc-judged.ts";
 import { type ArcRows, sideOf, sweepOf } from "./arc-rows.ts";
@@ -22,7 +23,7 @@ export function arcFindings(
   rows: ArcRows,
   judged: ArcJudged,
   facts: ArcFacts,
-  told: readonly ExcursionRows[],
+  told: readonly ArcExcursion[],
 ): Finding[] {
   const { deviation } = facts;
   const within: Finding = {
@@ -49,7 +50,10 @@ export function arcFindings(
           },
         ]
       : [];
-  const drifted = [...driftFindings(facts), ...told.map((e) => trackOffFinding(exercise, rows, e))];
+  const drifted = [
+    ...driftFindings(facts),
+    ...told.flatMap((e) => [trackOffFinding(exercise, rows, e), ...excursionCauses(facts, e)]),
+  ];
   const large = Math.abs(deviation.maxNm) >= WORTH_TELLING;
   const turns = [...turnInFinding(facts), ...turnOffFinding(exercise, facts)];
   return [
@@ -59,42 +63,6 @@ export function arcFindings(
       : [...turns.slice(0, 1), within, ...turns.slice(1), ...drifted]),
     ...gaps(rows, judged.span),
   ];
-}
-
-/** How the worst came about, and why, as far as the wind is known. */
-function driftFindings({ drift, turns, windOutKt }: ArcFacts): Finding[] {
-  if (!drift) return [];
-  const side = drift.byNm > 0 ? "outside" : "inside";
-  const found: Finding = {
-    code: "arc-drifted",
-    facts: {
-      side,
-      byNm: Math.abs(drift.byNm),
-      seconds: drift.seconds,
-      nmPerMin: Math.abs(drift.nmPerMin),
-      windNmPerMin: drift.windNmPerMin,
-    },
-    evidence: { fromUtc: drift.fromUtc, toUtc: drift.toUtc },
-  };
-  const { flownDeg: flown, neededDeg: needed, doubt95Deg: doubt95 } = drift;
-  if (flown === null || needed === null || doubt95 === null || windOutKt === null) return [found];
-  /** The station lies to the side that the arc turns to. */
-  const outward = turns === "right" ? -1 : 1;
-  const off = drift.byNm * outward > 0 ? "right" : "left";
-  const why = windCause({ side: off }, { flown, needed, doubt95 });
-  if (!why) return [found];
-  const cause: Finding = {
-    code: `arc-${why}`,
-    facts: {
-      /** Away from the station positive. */
-      flownOutDeg: flown * outward,
-      neededOutDeg: needed * outward,
-      doubt95Deg: doubt95,
-      windOutKt: drift.windNmPerMin === null ? windOutKt : drift.windNmPerMin * 60,
-    },
-    evidence: found.evidence,
-  };
-  return [found, cause];
 }
 
 /** The track told before the distance did: the same as of a course, but outside and inside. */

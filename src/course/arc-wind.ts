@@ -5,8 +5,9 @@ import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import { magneticCourse, magneticHeading } from "../quantity/magnetic.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, Knots, NauticalMiles, TrueDegrees, TurnDegrees } from "../quantity/units.ts";
+import type { AngleSize, Knots, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
 import { intervals, rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
+import type { Correction } from "../track/index.ts";
 import { headingForCourse, windOfAir } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { ArcFacts, ArcRemedy } from "./arc-facts.ts";
@@ -22,13 +23,12 @@ const ON_THE_ARC: NauticalMiles = 0.1;
 const REMEDY_STEP: AngleSize = 10;
 
 /** Heading less tangent over some rows, right positive, where the wind is known. */
-export interface ArcCorrection {
-  readonly flown: TurnDegrees;
-  readonly needed: TurnDegrees;
-  readonly doubt95: AngleSize;
+export interface ArcCorrection extends Correction {
   /** Air that moves away from the station. */
   readonly windOut: Knots;
 }
+
+type Columns = [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
 
 /** Null where the wind is not known over most of the span. */
 export function correctionOnArc(
@@ -38,7 +38,7 @@ export function correctionOnArc(
   { alongFlight: air }: WindEstimate,
 ): ArcCorrection | null {
   const column = () => new Float64Array(rows.length).fill(Number.NaN);
-  const [flown, needed, out, doubt] = [column(), column(), column(), column()] as const;
+  const [flown, needed, out, outDoubt, doubt] = Array.from({ length: 5 }, column) as Columns;
   const side = sideOf(exercise);
   for (let i = span.start; i < span.end; i++) {
     const row = rows.pathStart + i;
@@ -55,7 +55,8 @@ export function correctionOnArc(
       air.varianceEast[row]! * outEast ** 2 +
       2 * air.covariance[row]! * outEast * outNorth +
       air.varianceNorth[row]! * outNorth ** 2;
-    doubt[i] = ((Z95 * Math.sqrt(variance)) / airspeed) * DEGREES_PER_RADIAN;
+    outDoubt[i] = Z95 * Math.sqrt(variance);
+    doubt[i] = (outDoubt[i]! / airspeed) * DEGREES_PER_RADIAN;
   }
   const weights = intervals(rows, span);
   const mean = (values: Float64Array) => weigh(values, span, weights);
@@ -67,6 +68,9 @@ export function correctionOnArc(
     needed: mean(needed).mean,
     // errors of the wind are shared by neighbouring rows: the mean has the mean of the doubts
     doubt95: mean(doubt).mean,
+    // away from the station is to the left of an arc that turns right
+    across: -side * mean(out).mean,
+    across95: mean(outDoubt).mean,
     windOut: mean(out).mean,
   };
 }

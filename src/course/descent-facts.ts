@@ -90,6 +90,18 @@ export const descentFactsSchema = z.strictObject({
     .nullable(),
   /** The greatest rate that was needed on the way, half a mile before the point at the latest. */
   mostNeeded: z.strictObject({ downFpm: z.number(), utc }).nullable(),
+  /** The lowest before the point, where it was more than 100 ft below the height and below that of the point. Null or missing where none was. */
+  lowest: z
+    .strictObject({
+      utc: utc.nullable(),
+      altitudeFt: z.number(),
+      underFt: z.number(),
+      /** As of the crossing. */
+      doubt95Ft: z.number(),
+      toGoNm: z.number(),
+    })
+    .nullable()
+    .optional(),
   constant: z.array(constantSchema),
   levelOffs: z.array(
     z.strictObject({ fromUtc: utc, toUtc: utc, seconds: z.number(), altitudeFt: z.number() }),

@@ -1,7 +1,7 @@
 /** What is worth saying of a descent as flown: codes with facts and the times they rest on, most telling first. */
 import type { Finding } from "../quantity/record.ts";
 import type { Feet, FeetPerMinute, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
-import type { DescentFacts } from "./descent-facts.ts";
+import type { ConstantDescent, DescentFacts } from "./descent-facts.ts";
 
 /** Begun so much earlier or later than the rate flown asked for is worth telling. Chosen: over the softness of a hand-flown descent, some 10 s. */
 const MISTIMED: Seconds = 25;
@@ -39,6 +39,7 @@ export function descentFindings(facts: DescentFacts): Finding[] {
     },
     evidence: span,
   };
+  const below = lowestFinding(facts);
   if (!began) {
     const notBegun: Finding = { code: "descent-not-begun", facts: { ...crossed.facts }, evidence: span };
     return over > TOLD ? [notBegun, crossed] : [crossed];
@@ -51,27 +52,50 @@ export function descentFindings(facts: DescentFacts): Finding[] {
       evidence: { fromUtc, toUtc },
     }),
   );
-  const asFlown = constant.find(({ basis }) => basis === "as-flown");
-  const timing = asFlown ? timingFinding(facts, asFlown, high) : [];
-  return high ? [crossed, ...held, ...timing] : [crossed, ...timing, ...held];
+  const by = timedBy(constant, high);
+  const timing = by ? timingFinding(facts, by, high) : [];
+  return high ? [...below, crossed, ...held, ...timing] : [...below, crossed, ...timing, ...held];
 }
 
-function timingFinding(
-  facts: DescentFacts,
-  { lateS, lateNm, beginToGoNm, downFpm, downFtPerNm }: DescentFacts["constant"][number],
-  high: boolean,
-): Finding[] {
+/** A height that was left below before the point is told first: it is the one with something beneath it. */
+function lowestFinding({ lowest, toFt, began, crossing }: DescentFacts): Finding[] {
+  if (!lowest) return [];
+  const { altitudeFt, underFt, doubt95Ft, toGoNm, utc } = lowest;
+  return [
+    {
+      code: "descent-went-below",
+      facts: { altitudeFt, underFt, toFt, doubt95Ft, toGoNm, sure: underFt > doubt95Ft },
+      evidence: { fromUtc: utc ?? began?.utc ?? null, toUtc: crossing?.utc ?? null },
+    },
+  ];
+}
+
+const isMistimed = ({ lateS, lateNm }: ConstantDescent): boolean =>
+  lateS === null ? Math.abs(lateNm ?? 0) >= MISTIMED_NM : Math.abs(lateS) >= MISTIMED;
+
+/**
+ * When it should have begun is told at the rate flown; who dived for the height, steeper than 3 degrees, and missed it
+ * all the same is told by 3 degrees.
+ */
+function timedBy(constant: DescentFacts["constant"], high: boolean): ConstantDescent | undefined {
+  const asFlown = constant.find(({ basis }) => basis === "as-flown");
+  const usual = constant.find(({ basis }) => basis === "usual-gradient");
+  if (!asFlown || !usual || !high || isMistimed(asFlown)) return asFlown;
+  return asFlown.downFtPerNm > usual.downFtPerNm ? usual : asFlown;
+}
+
+function timingFinding(facts: DescentFacts, by: ConstantDescent, high: boolean): Finding[] {
   const { began } = facts;
-  if (!began || lateNm === null) return [];
-  const mistimed = lateS === null ? Math.abs(lateNm) >= MISTIMED_NM : Math.abs(lateS) >= MISTIMED;
-  if (!mistimed) return [];
+  const { lateS, lateNm, beginToGoNm, downFpm, downFtPerNm } = by;
+  if (!began || lateNm === null || !isMistimed(by)) return [];
   const told = {
     toGoNm: began.toGoNm,
     beginToGoNm,
     lateS: lateS === null ? null : Math.abs(lateS),
     lateNm: Math.abs(lateNm),
-    flownDownFpm: downFpm,
-    flownDownFtPerNm: downFtPerNm,
+    basis: by.basis,
+    downFpm,
+    downFtPerNm,
     neededDownFpm: began.neededDownFpm,
     neededDownFtPerNm: began.neededDownFtPerNm,
     groundSpeedKt: began.groundSpeedKt,

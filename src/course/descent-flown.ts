@@ -38,6 +38,17 @@ export function reachedRow(
   return null;
 }
 
+/**
+ * The lowest row from where the descent began to the point; null where it is not more than 100 ft below the height and
+ * below the point's own.
+ */
+export function lowestRow({ altitudeFt, began, point, pointFt }: DescentRows, to: FeetMsl): number | null {
+  if (!began) return null;
+  let lowest = began.row;
+  for (let i = began.row; i < point; i++) if (altitudeFt[i]! < altitudeFt[lowest]!) lowest = i;
+  return altitudeFt[lowest]! < Math.min(to, pointFt) - REACHED ? lowest : null;
+}
+
 /** The first row that shows the descent, where it was begun in a silence of the log that ends there; null where its beginning was seen. */
 export function firstSeen({ began, altitudeFt, point, silentBefore }: DescentRows): number | null {
   if (!began) return null;

@@ -1,6 +1,11 @@
 /** The facts of one course as flown: numbers, no opinion. */
 import { z } from "zod";
-import { causedExcursionSchema, causeSchema, joiningSchema } from "../quantity/excursion-record.ts";
+import {
+  causedExcursionSchema,
+  causeSchema,
+  joiningSchema,
+  reversalsSchema,
+} from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -101,6 +106,8 @@ export const courseFactsSchema = z.strictObject({
       overshootNm: z.number(),
       /** ... as a share of full scale where it was joined; null within a mile of a station. */
       overshootNeedle: z.number().nullable().optional(),
+      /** The longest silence of the log from the cut until it was joined: then how far past it went may be unseen. */
+      silentS: z.number().optional(),
     })
     .nullable(),
   /** Null where no such turn stands out. */
@@ -109,14 +116,7 @@ export const courseFactsSchema = z.strictObject({
   /** Of the worst that went wrong, the largest first; empty where nothing did. */
   causes: z.array(causeSchema),
   /** Reversals of the track (or of the estimated heading) beyond what noise makes. */
-  reversals: z
-    .strictObject({
-      count: z.number(),
-      perMinute: z.number(),
-      medianAmplitudeDeg: z.number().nullable(),
-      medianPeriodS: z.number().nullable(),
-    })
-    .nullable(),
+  reversals: reversalsSchema.nullable(),
   altitude: altitudeSchema.nullable(),
   /** What could not be told, and why, as codes. */
   cannotTell: z.array(z.strictObject({ fact: z.string(), reason: z.string() })),

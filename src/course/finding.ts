@@ -9,6 +9,7 @@ import {
   type CausedExcursion,
   type Correction,
   causeFindings,
+  chasedFinding,
   excursionFinding,
   type Joining,
   type Reversals,
@@ -51,7 +52,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
           },
         ]
       : [];
-  const chased = from.chased && chasedFinding(rows, from.chased);
+  const chased = from.chased && chasedFinding("chased", rows, from.chased);
   const told = toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {
     const drift = excursionFinding("drifted-before-needle", rows, e, exercise.variation);
@@ -102,19 +103,6 @@ export function wasChased(rows: Rows, r: Reversals): boolean {
   return (
     r.count >= CHASED.count && r.perMinute >= CHASED.perMinute && rows.timeMs[r.to]! > rows.timeMs[r.from]!
   );
-}
-
-function chasedFinding(rows: Rows, r: Reversals): Finding {
-  return {
-    code: "chased",
-    facts: {
-      reversals: r.count,
-      perMinute: r.perMinute,
-      amplitudeDeg: r.medianAmplitudeDeg,
-      periodS: r.medianPeriodS,
-    },
-    evidence: evidence(rows, { start: r.from, end: r.to + 1 }),
-  };
 }
 
 /** An intercept that went past the course, else a turn that ended off it. */

@@ -5,7 +5,7 @@ import { DEGREES_PER_RADIAN, metresFromNauticalMiles } from "../quantity/factor.
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
 import { intervals, weigh } from "../quantity/weigh.ts";
-import { findExcursions, toldExcursions } from "../track/index.ts";
+import { causesOf, findExcursions, toldExcursions } from "../track/index.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { windOver, windRecord } from "../wind/index.ts";
@@ -71,7 +71,11 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
   const speed = weigh(rows.groundSpeedKt, judged.span, weights);
   const flown = motion && { exercise, path, motion, wind };
   const turnOff = flown && judged.turnOff ? turnOffFacts(flown, judged.turnOff) : null;
-  const excursions = findExcursions(rows, sinceRollOut(rows, judged));
+  const excursions = findExcursions(rows, sinceRollOut(rows, judged)).map((e) => {
+    const drifting = wind && correctionOnArc(exercise, rows, e.drifting, wind);
+    const causes = causesOf(e, { rows, joining: null, chased: null, correction: drifting });
+    return { ...e, correction: drifting, record: { ...e.record, causes } };
+  });
   const gone = (row: number) => Math.max(0, Math.min(sweep, rows.goneDeg[row]!));
 
   const facts: ArcFacts = {

@@ -17,6 +17,7 @@ import {
   firstSeen,
   flownFacts,
   levelOffsOf,
+  lowestRow,
   meanOf,
   mostNeeded,
   neededAt,
@@ -63,6 +64,7 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
   const levelOffs = began && timed ? levelOffsOf(rows, exercise.toAltitude, utcOf) : [];
   const until = Math.min(point, reached ?? point);
   const flown = began && flownFacts(rows, until, levelOffs);
+  const lowest = withHeight ? lowestRow(rows, exercise.toAltitude) : null;
   const asFlown: AsFlown | null = flown && {
     downFpm: flown.meanDownFpm,
     downFtPerNm: flown.meanDownFtPerNm,
@@ -109,6 +111,16 @@ export function measureDescent({ exercise, path, span, motion, wind }: DescentTo
             ...silentTo(reached),
           },
     mostNeeded: began && timed ? mostNeeded(exercise, rows, firstSeen(rows) ?? began.row, utcOf) : null,
+    lowest:
+      lowest === null
+        ? null
+        : {
+            utc: utcAt(lowest),
+            altitudeFt: rows.altitudeFt[lowest]!,
+            underFt: exercise.toAltitude - rows.altitudeFt[lowest]!,
+            doubt95Ft: altimeterDoubt95(rows.altitudeFt[lowest]!),
+            toGoNm: toGoNm[lowest]!,
+          },
     constant: withHeight ? constantDescents(exercise, rows, from, asFlown, utcOf) : [],
     levelOffs,
     groundSpeedKt: meanOf(rows.groundSpeedKt, stretch.start, stretch.end),

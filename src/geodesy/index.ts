@@ -24,4 +24,4 @@ export {
 } from "./point-list.ts";
 export type { Position } from "./position.ts";
 export { courseRuler, measureColumns, type Ruler } from "./ruler.ts";
-export { modelVariation, type Variation, variationAt } from "./variation.ts";
+export { modelVariation, UNDATED, type Variation, variationAt } from "./variation.ts";

@@ -12,6 +12,13 @@ export interface Variation {
   readonly model: string;
 }
 
+/**
+ * The date that stands in for what has none, a log without times or a list of points: the middle of the years that the
+ * World Magnetic Model 2025 is made for (2025.0 to 2030.0; NOAA NCEI, *The US/UK World Magnetic Model for 2025-2030*).
+ * Away from the magnetic poles variation changes by at most about 0.2° a year, so inside those years this is within 0.5°.
+ */
+export const UNDATED: UtcMillis = Date.UTC(2027, 6, 1);
+
 /** The model last used, with its day: it costs more to set up than to ask. */
 let last: { readonly day: number; readonly model: GeomagnetismModel } | null = null;
 

@@ -1,4 +1,4 @@
-/** The criterion of a descent: the height at the point where it was wanted. */
+/** The criteria of a descent: the height at the point where it was wanted, and how far below it on the way there. */
 import type { DescentFacts } from "../course/descent-facts.ts";
 import { doubtOfHeight } from "./altitude.ts";
 import type { Criterion, Found } from "./criterion.ts";
@@ -20,6 +20,18 @@ export const DESCENT_CRITERIA: readonly Criterion<DescentFacts>[] = [
         worstUtc,
         doubtIs: silentS == null ? doubtOfHeight(facts) : "passed-in-silence",
       };
+    },
+  },
+  {
+    id: "descent-below",
+    title: "Below the height on the way to the point, lowest",
+    unit: "ft",
+    limit: ({ descent }) => descent.altitude,
+    find({ lowest, cannotTell }): Found | null {
+      if (!lowest) return null;
+      const { underFt, doubt95Ft, utc: worstUtc } = lowest;
+      const doubtIs = doubtOfHeight({ cannotTell });
+      return { value: underFt, toward: underFt, doubt95: doubt95Ft, beyond: null, worstUtc, doubtIs };
     },
   },
 ];

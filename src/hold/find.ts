@@ -11,6 +11,7 @@ import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
 import { entryOf } from "./entry.ts";
 import { byEntry, parity, withEntry } from "./entry-before.ts";
+import { turnsBegin95 } from "./fix-doubt.ts";
 import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf, type Place } from "./ground.ts";
 import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
@@ -141,7 +142,8 @@ function holdAs(
   const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;
   while (laps.length > 0 && !laps.at(-1)!.complete) laps.pop();
   if (laps.length === 0) return null;
-  const alone = laps.length === 1 && entered.entry !== "parallel";
+  const alone =
+    laps.length === 1 && entered.entry !== "parallel" && !(entered.entry === "teardrop" && reading.before);
   if (alone && !standsAlone(ground, laps[0]!, known)) return null;
   const { start, end } = ground.span;
   const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, start, end);
@@ -154,7 +156,9 @@ function holdAs(
     },
     turns: side > 0 ? "right" : "left",
     fix,
-    fix95: nauticalMilesFromMetres(2.45 * MODEST * known.fixSd),
+    fix95: nauticalMilesFromMetres(
+      Math.hypot(2.45 * MODEST * known.fixSd, turnsBegin95(ground, entered.turns)),
+    ),
     inbound: trueOnMap(known.course, known.fix.east, fix.latitude),
     inbound95,
     sure: inbound95 <= SURE_DEGREES && known.elsewhere <= SURE_SHARE && lead >= SURE_SCORE,

@@ -81,6 +81,8 @@ export const lapSchema = z.strictObject({
       alongNm: z.number(),
       acrossNm: z.number(),
       across95Nm: z.number(),
+      /** The silence of the log that it lies in; the doubt holds what that may hide. Missing where in none. */
+      silentS: z.number().optional(),
       /** Track less the inbound course there, right positive. */
       trackErrorDeg: z.number(),
       /** How far past the inbound course, seen from the side of the racetrack, before it came back; never negative. */

@@ -19,7 +19,7 @@ import {
   valueAt,
 } from "./frame.ts";
 import { heightBetween } from "./height.ts";
-import { silenceOfLeg } from "./leg-silence.ts";
+import { rollOutUnseen, silenceOfLeg } from "./leg-silence.ts";
 import { abeamOutbound, type Pass, passOfFix } from "./pass.ts";
 import { factorOf } from "./racetrack.ts";
 import { type InboundNeedle, trackingOf } from "./tracking.ts";
@@ -123,6 +123,7 @@ export function lapFacts(
     inboundTurn && end && end.time > inboundTurn.to ? { from: inboundTurn.to, to: end.time } : null;
   const along = back && alongCourse(frame, back.from, back.to);
   const inboundLeg = back && directionOfLeg(frame, inbound, inbound95, along ?? back.from, back.to);
+  const unseen = inboundTurn && rollOutUnseen(frame, inboundTurn.to);
   const need = factorOfNeed(outbound, wind, inbound, inbound95);
   return {
     startUtc: utcText(start.time),
@@ -163,7 +164,8 @@ export function lapFacts(
       utc: utcText(inboundTurn.to),
       alongNm: valueAt(frame, frame.along, inboundTurn.to),
       acrossNm: valueAt(frame, frame.across, inboundTurn.to),
-      across95Nm: across95At(frame, inboundTurn.to),
+      across95Nm: across95At(frame, inboundTurn.to) + (unseen?.acrossNm ?? 0),
+      ...(unseen ? { silentS: unseen.seconds } : {}),
       trackErrorDeg: offInbound(frame, directionAt(frame, frame.track, inboundTurn.to)),
       overshootNm: overshoot(frame, inboundTurn, lapEnd),
     },

@@ -1,34 +1,44 @@
 /** What a silence of the log at either end of a leg may hide of its time, and which legs lie in a silence whole. */
 import { inverse } from "../geodesy/index.ts";
-import { turnFrom } from "../quantity/angle.ts";
+import { cosDeg, turnFrom } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, Seconds, UtcMillis } from "../quantity/units.ts";
-import type { UnseenRecord } from "../quantity/unseen.ts";
+import type { AngleSize, NauticalMiles, Seconds, UtcMillis } from "../quantity/units.ts";
+import { strayedAcross, type UnseenRecord } from "../quantity/unseen.ts";
 import { median } from "../quantity/weigh.ts";
+import { radiusOf } from "../wind/index.ts";
 import type { HoldFacts } from "./facts.ts";
 import type { FoundHold } from "./found.ts";
-import type { HoldFrame } from "./frame.ts";
+import { type HoldFrame, offInbound, spedRows, valueAt } from "./frame.ts";
 
 /** A silence is longer than so many usual intervals, and than this. Chosen: what is shorter is in the usual doubt of a time. */
 const USUAL_STEPS = 2;
 const LEAST_SILENCE: Seconds = 6;
 /** Smoothing moves an end that lies so near to a silence. Chosen. */
 const BESIDE: Seconds = 3;
+/** Degrees a second: a standard-rate turn. */
+const RATE_ONE = 3;
 /** Where the track changes by less than this over a silence, nothing was turned in it: a place is passed when its distance says. Chosen. */
 const FLOWN_ON: AngleSize = 10;
 
-/** How far an end may lie from where it was read, and the length of the silence that it lies in; null where there is none. */
-function silenceAt({ time, track }: HoldFrame, at: UtcMillis): UnseenRecord | null {
+/** A silence that a moment lies in. */
+interface SilenceThere extends UnseenRecord {
+  readonly seconds: Seconds;
+  /** The row that ends it. */
+  readonly row: number;
+}
+
+/** How far an end may lie from where it was read, and the silence that it lies in; null where there is none. */
+function silenceAt({ time, track }: HoldFrame, at: UtcMillis): SilenceThere | null {
   const least = Math.max(LEAST_SILENCE, USUAL_STEPS * usualStep(time));
-  let found: UnseenRecord | null = null;
+  let found: SilenceThere | null = null;
   for (let i = 1; i < time.length; i++) {
     const [a, b] = [time[i - 1]!, time[i]!];
     const seconds = (b - a) / 1000;
     if (seconds <= least || at < a - BESIDE * 1000 || at > b + BESIDE * 1000) continue;
     if (Math.abs(turnFrom(track[i - 1]!, track[i]!)) < FLOWN_ON) continue;
     const most = Math.max(Math.abs(at - a), Math.abs(b - at)) / 1000;
-    if (!found || most > found.most) found = { most, seconds };
+    if (!found || most > found.most) found = { most, seconds, row: i };
   }
   return found;
 }
@@ -48,6 +58,29 @@ export function silenceOfLeg(
   if (first.length === 0 && !last) return {};
   const most = Math.max(0, ...first.map((f) => f.most)) + (last?.most ?? 0);
   return { unseen: { most, seconds: Math.max(last?.seconds ?? 0, ...first.map((f) => f.seconds ?? 0)) } };
+}
+
+/**
+ * What a silence may hide of where a turn ended across the inbound course: any place between its ends, and as far off
+ * that as its time allows. Null where it ended in none.
+ */
+export function rollOutUnseen(
+  frame: HoldFrame,
+  at: UtcMillis,
+): { readonly acrossNm: NauticalMiles; readonly seconds: Seconds } | null {
+  const silence = silenceAt(frame, at);
+  if (!silence) return null;
+  const { row, seconds } = silence;
+  const read = valueAt(frame, frame.across, at);
+  const ends = [frame.across[row - 1]!, frame.across[row]!];
+  const { groundSpeedKt } = spedRows(frame);
+  const cuts = [row - 1, row].map((i) => Math.abs(offInbound(frame, frame.track[i]!)));
+  const cut = Math.min(90, RATE_ONE * seconds, Math.max(...cuts));
+  const speed = (groundSpeedKt[row - 1]! + groundSpeedKt[row]!) / 2;
+  // so far a turn at standard rate leads on, until it is along the course
+  const turnedOn = radiusOf(RATE_ONE, speed) * (1 - cosDeg(cut));
+  const off = Math.max(turnedOn, ...ends.map((across) => Math.abs(across - read)));
+  return { acrossNm: off + strayedAcross(speed, seconds), seconds };
 }
 
 /** A silence so soon after a hold, and no farther from its fix than so many times what it was, may hide more of it. Chosen: a lap. */

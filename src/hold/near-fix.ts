@@ -2,6 +2,7 @@
 import { directionOf, turnFrom } from "../quantity/angle.ts";
 import type { Metres, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
 import { rateOfBank } from "../wind/index.ts";
+import { cameByParallel } from "./cut-back.ts";
 import type { Ground, Place } from "./ground.ts";
 import { CHANCE_SECONDS, student, WELL } from "./likelihood.ts";
 import type { TurnEdges } from "./turn-edges.ts";
@@ -57,7 +58,8 @@ export function entryPass(
   const turned = (t: UtcMillis) => side * (turn.before - ground.headingAt(t));
   if (first === 0) {
     const toward = Math.abs(turnFrom(axis, turn.before)) < PARALLEL_TOWARD;
-    return toward && turned(pass.time) < -120 ? pass : null;
+    if (!toward || turned(pass.time) >= -120) return null;
+    return cameByParallel(ground, side, fix, pass.time, turn.start, slow, trackBetween) ? pass : null;
   }
   for (let t = pass.time - 20_000; t < turn.start; t += 5000)
     if (turned(t) < -75 || turned(t) > 100) return null;

@@ -22,28 +22,37 @@ function timesOf({ track }: ImportedLog): Times | null {
 }
 
 /** Whether it was recorded at another time than all these: of two at once nobody knows whether they are one aircraft. */
-function isApart(log: ImportedLog, others: readonly ImportedLog[]): boolean {
+function isApart(log: ImportedLog, others: readonly Found[]): boolean {
   const own = timesOf(log);
-  return others.every((other) => {
+  return others.every(({ log: other }) => {
     const times = timesOf(other);
     return own !== null && times !== null && (own[1] < times[0] || own[0] > times[1]);
   });
 }
 
-/** What is wrong with the archive itself is told once, though it is read once for each entry. */
-const toldOnce = (issues: readonly Issue[]): Issue[] =>
-  issues.filter(({ code }, i) => issues.findIndex((issue) => issue.code === code) === i);
+/** A log of an archive, and what is wrong with it there. */
+interface Found {
+  readonly entry: string;
+  readonly log: ImportedLog;
+  readonly ofArchive: readonly Issue[];
+}
+
+/** Of several entries each line says which: two may be damaged alike. */
+const inEntry = (issues: readonly Issue[], file: string, entry: string): Issue[] =>
+  issues.map((issue) =>
+    issue.where.file === file ? { ...issue, where: { ...issue.where, file: `${file}/${entry}` } } : issue,
+  );
 
 /** The logs of several entries: those of other times are further flights; how many were left is said. */
-function joined(
-  logs: readonly ImportedLog[],
-  file: string,
-  ofArchive: readonly Issue[],
-  left: number,
-): ImportedLog {
+function joined(found: readonly Found[], file: string, left: number): ImportedLog {
   const more: Issue = { code: "more-in-archive", severity: "note", where: { file }, facts: { others: left } };
+  const several = found.length > 1;
+  const named = (issues: readonly Issue[], entry: string) =>
+    several ? inEntry(issues, file, entry) : issues;
+  const logs = found.map(({ entry, log }) => ({ ...log, issues: named(log.issues, entry) }));
+  const ofArchive = found.flatMap(({ entry, ofArchive }) => named(ofArchive, entry));
   const log = { ...joinLogs(logs), file };
-  return { ...log, issues: [...toldOnce(ofArchive), ...(left > 0 ? [more] : []), ...log.issues] };
+  return { ...log, issues: [...ofArchive, ...(left > 0 ? [more] : []), ...log.issues] };
 }
 
 /**
@@ -59,8 +68,7 @@ export async function readArchive(
   isWanted: (log: ImportedLog) => boolean,
 ): Promise<ImportedLog> {
   const packed = rewindable(packedOnce);
-  const found: ImportedLog[] = [];
-  const ofArchive: Issue[] = [];
+  const found: Found[] = [];
   let first: UnusableInput | ImportedLog | null = null;
   let [candidates, unpackedBytes] = [0, 0];
   for (let skip = 0; skip < TRIED_ENTRIES && unpackedBytes <= MAX_UNPACKED; skip++) {
@@ -69,8 +77,7 @@ export async function readArchive(
     try {
       const log = await readEntry(unpacked.bytes);
       if (isWanted(log) && isApart(log, found)) {
-        found.push(log);
-        ofArchive.push(...tally.issues());
+        found.push({ entry: unpacked.entry() ?? "", log, ofArchive: tally.issues() });
       }
       first ??= { ...log, issues: [...tally.issues(), ...log.issues] };
     } catch (error) {
@@ -85,7 +92,7 @@ export async function readArchive(
     unpackedBytes += unpacked.length();
     if (unpacked.entry() === null || kind === "gzip" || !packed.canRewind()) break;
   }
-  if (found.length > 0) return joined(found, file, ofArchive, candidates - found.length);
+  if (found.length > 0) return joined(found, file, candidates - found.length);
   if (first instanceof UnusableInput) throw first;
   return first!;
 }

@@ -1,16 +1,14 @@
 /** A point list as a table: a line of headings, then a row a point or a runway. */
 import {
   ASSUMED_RUNWAY_FT,
-  inverse,
   type ListedPoint,
   type ListedRunway,
   type Position,
   runwayEnd,
+  UNDATED,
   variationAt,
 } from "../geodesy/index.ts";
-import { magneticFromTrue, threeFigures, trueFromMagnetic, turnFrom } from "../quantity/angle.ts";
-import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import type { AngleSize, Metres } from "../quantity/units.ts";
+import { trueFromMagnetic } from "../quantity/angle.ts";
 import { readAngle } from "./csv-angle.ts";
 import { DELIMITERS, type Delimiter, splitLine } from "./csv-split.ts";
 import {
@@ -22,16 +20,11 @@ import {
   readKind,
   readRunwayCourse,
 } from "./point-columns.ts";
+import { runwayDoubts } from "./runway-doubt.ts";
 import type { Tally } from "./tally.ts";
 
 /** Lines before the headings that may say other things. */
 const PREAMBLE = 50;
-/** Longer than any runway; the longest are some 5.5 km (from memory). */
-const LONGEST_RUNWAY: Metres = 7000;
-/** A runway's number is its magnetic course in tens, and lags behind the variation. Chosen: three numbers off is a slip. */
-const NUMBER_FITS: AngleSize = 30;
-/** A list has no date; its magnetic courses are turned by the model in the middle of the years it is made for (WMM2025: 2025.0 to 2030.0). */
-const UNDATED = Date.UTC(2027, 6, 1);
 
 /** The far end of a runway: as written, or by its course and length. */
 type FarEnd = Pick<ListedRunway, "end" | "lengthAssumed">;
@@ -129,7 +122,8 @@ export class PointTable {
   ): void {
     const threshold: Position = { latitude: point.latitude, longitude: point.longitude };
     const { ident, elevation } = point;
-    this.doubtRunway(point, end, line);
+    for (const { code, facts } of runwayDoubts(point, end))
+      this.tally.add(code, "warning", { line, column: 0, point: -1 }, { facts, detail: ident });
     const both = /^(.*?)(\d{1,2}[LRC]?)\s*[/-]\s*(\d{1,2}[LRC]?)$/i.exec(ident);
     if (both === null) {
       this.runways.push({ ident, threshold, end, elevation, ...assumed });
@@ -144,22 +138,6 @@ export class PointTable {
       elevation: endElevation ?? elevation,
       ...assumed,
     });
-  }
-
-  /** A direction far from the runway's number, and a length that no runway has: told, and used as written. */
-  private doubtRunway({ ident, declination, ...threshold }: ListedPoint, end: Position, line: number): void {
-    const place = { line, column: 0, point: -1 };
-    const { distance, azimuthAtStart } = inverse(threshold, end);
-    if (distance > LONGEST_RUNWAY) {
-      const lengthNm = Math.round(nauticalMilesFromMetres(distance));
-      this.tally.add("runway-too-long", "warning", place, { facts: { ident, lengthNm }, detail: ident });
-    }
-    const number = Number(/(\d{1,2})[LRC]?(?:\s*[/-]\s*\d{1,2}[LRC]?)?$/i.exec(ident)?.[1] ?? Number.NaN);
-    const variation = declination ?? variationAt(threshold, UNDATED)?.degrees ?? 0;
-    const course = magneticFromTrue(azimuthAtStart, variation);
-    if (!(number >= 1 && number <= 36) || Math.abs(turnFrom(number * 10, course)) <= NUMBER_FITS) return;
-    const facts = { ident, courseMagnetic: threeFigures(course) };
-    this.tally.add("runway-off-its-number", "warning", place, { facts, detail: ident });
   }
 
   private farEnd(row: readonly string[], point: ListedPoint, line: number): FarEnd | null {

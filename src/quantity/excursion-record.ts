@@ -3,7 +3,7 @@ import { z } from "zod";
 import { utcSchema as utc } from "./record.ts";
 
 /** Off a course or a final; of an arc the line is its tangent, the needle's full scale one mile. Right of the line positive. */
-export const excursionSchema = z.strictObject({
+const excursionSchema = z.strictObject({
   /** The side that the aircraft went to. */
   side: z.enum(["left", "right"]),
   /** A: the track angle error passed its threshold for good. */
@@ -62,6 +62,15 @@ export const joiningSchema = z.strictObject({
 export type JoiningRecord = z.infer<typeof joiningSchema>;
 export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;
+
+/** Reversals of the track (or of the estimated heading) beyond what noise makes: how often, and the medians of half a swing and of a period. */
+export const reversalsSchema = z.strictObject({
+  count: z.number(),
+  perMinute: z.number(),
+  medianAmplitudeDeg: z.number().nullable(),
+  medianPeriodS: z.number().nullable(),
+});
+export type ReversalsRecord = z.infer<typeof reversalsSchema>;
 
 /** The excursion whose needle went farthest, or null. */
 export function worstExcursion<E extends Pick<ExcursionRecord, "worstNeedle">>(

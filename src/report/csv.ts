@@ -1,7 +1,7 @@
 /** The debrief as flat tables: legs, exercises, verdicts. Units stand in the column names; empty = not known. */
 import { csvFormatRows } from "d3-dsv";
 import type { DebriefDocument } from "../debrief/document.ts";
-import { worstExcursion } from "../quantity/excursion-record.ts";
+import { type Cause, type ExcursionRecord, worstExcursion } from "../quantity/excursion-record.ts";
 
 export type Cell = string | number | null | undefined;
 
@@ -41,6 +41,12 @@ export function legsCsv(document: DebriefDocument): string {
   );
 }
 
+type Left = ExcursionRecord & { readonly causes?: readonly Cause[] | undefined };
+/** Not known where the log was silent on the way onto the line. */
+export const seenOvershoot = (
+  intercept: { readonly overshootNm: number; readonly silentS?: number | undefined } | null | undefined,
+): Cell => (intercept?.silentS === undefined ? intercept?.overshootNm : null);
+
 /** One row an exercise: what was flown against what was meant. `labels` stand before it, as the flight's name in a table of many. */
 export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<string, Cell>> = {}): string {
   return table(
@@ -61,7 +67,7 @@ export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<
       ...["track_angle_error_rms_deg", "drift_right_deg", "wind_correction_flown_right_deg"],
       ...["wind_correction_needed_right_deg", "wind_correction_doubt95_deg", "intercept_angle_right_deg"],
       ...["intercept_overshoot_nm", "reversals_per_min", "left_line_utc", "needle_silent_s", "lead_s"],
-      ...["lead_cost_right_nm", "lead_cost_share", "hold_turns", "hold_entry_flown"],
+      ...["lead_cost_right_nm", "lead_cost_share", "cause", "cause_share", "hold_turns", "hold_entry_flown"],
       ...["hold_entry_asked", "hold_laps", "findings", "remark"],
     ],
     document.exercises.map((e, i) => {
@@ -69,7 +75,10 @@ export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<
       const a = e.kind === "approach" ? e.facts : null;
       const h = e.kind === "hold" ? e.facts : null;
       const f = c ?? a; // both are held against a line
-      const left = worstExcursion((f ?? (e.kind === "arc" ? e.facts : null))?.excursions ?? []);
+      const arc = e.kind === "arc" ? e.facts : null;
+      const left = worstExcursion<Left>((f ?? arc)?.excursions ?? []);
+      // of the worst: a turn or a chase too, which are no excursions
+      const cause = (f?.causes ?? left?.causes)?.[0];
       const milesJudged = a ? a.judged.fromNm - a.judged.toNm : c?.judged.distanceNm;
       return [
         ...Object.values(labels),
@@ -82,8 +91,9 @@ export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<
         ...[f?.needle.beyondThreeQuarter, f?.needle.beyondFull],
         ...[f?.trackAngleError?.meanDeg, f?.trackAngleError?.rmsDeg, c?.drift?.meanDeg],
         ...[c?.windCorrection?.flownDeg, c?.windCorrection?.neededDeg, c?.windCorrection?.doubt95Deg],
-        ...[f?.intercept?.angleDeg, f?.intercept?.overshootNm, f?.reversals?.perMinute],
+        ...[f?.intercept?.angleDeg, seenOvershoot(f?.intercept), f?.reversals?.perMinute],
         ...[left?.trackOffUtc, left?.silentS, left?.leadS, left?.worstCrossTrackNm, left?.worstNeedle],
+        ...[cause?.cause, cause?.share],
         ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
         document.remarks.find((r) => r.exercise === i)?.text,

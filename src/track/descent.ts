@@ -14,10 +14,12 @@ export interface DescentFound {
 const STEP: Feet = 60;
 /** Level for longer than this, what comes after is a descent of its own. Chosen: a step-down is shorter, a cruise longer. */
 const LEVEL_FOR: Seconds = 180;
-/** ... but at the height that was wanted one who came down early stays as long as it takes. Chosen: 30 NM in a light aircraft. */
+/** ... but at the height that was wanted, or less than 600 ft below it, one who came down early stays as long as it takes. Chosen: 30 NM in a light aircraft. */
 const ARRIVED_FOR: Seconds = 1200;
 /** Lower than this before, there was a climb in between. Chosen: beyond any wander. */
 const CLIMBED: Feet = 300;
+/** ... but who came down through the height that was wanted and climbed back to it flew one descent. Chosen: more is another exercise. */
+const CLIMBED_BACK: Feet = 600;
 /** So far below the highest, the height held before has been left for good. Chosen: wander and a receiver's slow error together stay within. */
 const LEFT: Feet = 150;
 /** Less than this lost is no descent. */
@@ -34,7 +36,7 @@ const FIRST_PART: Feet = 400;
  * first part meets the height before: some seconds after the pilot's push, as an aircraft takes them to follow.
  *
  * `clock` in seconds, rising; rows without height are passed over. `wanted`: the height to be reached there; level at it
- * counts for up to 20 minutes.
+ * counts for up to 20 minutes, and so does a climb back to it from less than 600 ft below.
  */
 export function descentBefore(
   clock: Float64Array,
@@ -42,7 +44,9 @@ export function descentBefore(
   row: number,
   wanted: FeetMsl = Number.NaN,
 ): DescentFound | null {
-  const levelFor = () => (Math.abs(high - wanted) < LEFT ? ARRIVED_FOR : LEVEL_FOR);
+  const arrived = () => high < wanted + LEFT && high > wanted - CLIMBED_BACK;
+  const over = () =>
+    arrived() ? { seconds: ARRIVED_FOR, feet: CLIMBED_BACK } : { seconds: LEVEL_FOR, feet: CLIMBED };
   let high = altitude[row]!;
   let top = row;
   let i = row;
@@ -52,7 +56,7 @@ export function descentBefore(
     if (!(height <= high + STEP)) {
       high = height;
       top = i;
-    } else if (height < high - CLIMBED || clock[top]! - clock[i]! > levelFor()) break;
+    } else if (height < high - over().feet || clock[top]! - clock[i]! > over().seconds) break;
   }
   if (Number.isNaN(high) || high - altitude[row]! < LEAST) return null;
   let left = row;

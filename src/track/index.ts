@@ -33,7 +33,7 @@ export { findLegs } from "./legs.ts";
 export { passageRow } from "./passage.ts";
 export { pathLength } from "./path-length.ts";
 export { SLOW_POSITION_SD } from "./position-doubt.ts";
-export { countReversals, type Reversals, turningPoints } from "./reversal.ts";
+export { chasedFinding, countReversals, type Reversals, reversalsRecord, turningPoints } from "./reversal.ts";
 export { turnedPast } from "./roll-out.ts";
 export { cutTrack } from "./rows.ts";
 export { smoothTrack } from "./smooth.ts";

@@ -1,5 +1,8 @@
 /** Chasing the needle: swings of the track from side to side, beyond what noise and a hand-flown heading make. */
+import type { ReversalsRecord } from "../quantity/excursion-record.ts";
+import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
+import { utcText } from "../quantity/time.ts";
 import type { AngleSize, Seconds } from "../quantity/units.ts";
 import { median } from "../quantity/weigh.ts";
 import type { AgainstCourse } from "./against-course.ts";
@@ -13,12 +16,7 @@ const CONVERGING = 0.75;
 /** ... and bracketing is done after so many swings. Common practice, no source. */
 const BRACKETING_SWINGS = 4;
 
-export interface Reversals {
-  readonly count: number;
-  readonly perMinute: number;
-  /** Half of a swing from end to end; null where there is none. */
-  readonly medianAmplitudeDeg: number | null;
-  readonly medianPeriodS: number | null;
+export interface Reversals extends Readonly<ReversalsRecord> {
   /** The rows from the first to the last of them. */
   readonly from: number;
   readonly to: number;
@@ -104,5 +102,25 @@ export function countReversals(rows: AgainstCourse, judged: Span): Reversals | n
     medianPeriodS: count > 0 ? of((s) => 2 * s.seconds) : null,
     from: swings[0]?.from ?? judged.start,
     to: swings.at(-1)?.to ?? judged.end - 1,
+  };
+}
+
+export const reversalsRecord = ({ from: _, to: __, ...record }: Reversals): ReversalsRecord => record;
+
+/** That the needle was chased, over the rows of the reversals. */
+export function chasedFinding(
+  code: string,
+  { timeMs }: Pick<AgainstCourse, "timeMs">,
+  r: Reversals,
+): Finding {
+  return {
+    code,
+    facts: {
+      reversals: r.count,
+      perMinute: r.perMinute,
+      amplitudeDeg: r.medianAmplitudeDeg,
+      periodS: r.medianPeriodS,
+    },
+    evidence: { fromUtc: utcText(timeMs[r.from]!), toUtc: utcText(timeMs[r.to]!) },
   };
 }

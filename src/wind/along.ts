@@ -7,6 +7,7 @@ import { varianceAlong } from "./ellipse.ts";
 import { AIRSPEED, EAST_PRIOR } from "./facts.ts";
 import { FULL_LIMIT, knowledgeOf, TOLD_LIMIT } from "./knowledge.ts";
 import type { Solution } from "./solve.ts";
+import { walkWithHeight } from "./state.ts";
 import type { RestsOn, WindAlongFlight, WindKnowledge } from "./wind.ts";
 
 /** Turns count for a row this near, s, and together from this many degrees on. */
@@ -50,7 +51,6 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
     const j = used[Math.min(last + 1, used.length - 1)]!;
     const gap = facts.seconds[j]! - facts.seconds[i]!;
     const f = gap > 0 ? Math.max(0, Math.min(1, (t - facts.seconds[i]!) / gap)) : 0;
-    const between = (column: Float64Array) => column[i]! * (1 - f) + column[j]! * f;
     // a bridge over the gap: what the wind may do between two facts, or beyond the last
     const beyond = Math.max(0, facts.seconds[i]! - t, t - facts.seconds[j]!);
     const free =
@@ -58,7 +58,7 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
       2 *
       belief.windWander ** 2 *
       Math.min(1, (f * (1 - f) * gap + beyond) / belief.windSeconds);
-    const bridge = free + f * (1 - f) * belief.heightUnrest * facts.windStep[j]!;
+    const bridge = free + f * (1 - f) * walkWithHeight(belief, facts, j);
     const airEast = smoother.windEast(i) * (1 - f) + smoother.windEast(j) * f;
     const airNorth = smoother.windNorth(i) * (1 - f) + smoother.windNorth(j) * f;
     const noseEast = motion.velocityEast[k]! - airEast;
@@ -66,9 +66,9 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
     const airspeed = Math.hypot(noseEast, noseNorth);
     const u = airspeed > 0 ? noseEast / airspeed : 0;
     const v = airspeed > 0 ? noseNorth / airspeed : 0;
-    const east0 = scale * (between(smoother.varianceEast) + bridge);
-    const north0 = scale * (between(smoother.varianceNorth) + bridge);
-    const covariance0 = scale * between(smoother.covariance);
+    const east0 = scale * (between(smoother.varianceEast, i, j, f) + bridge);
+    const north0 = scale * (between(smoother.varianceNorth, i, j, f) + bridge);
+    const covariance0 = scale * between(smoother.covariance, i, j, f);
     const own = motion.velocitySd[k]! ** 2;
     const across = varianceAlong(east0, north0, covariance0, v, -u);
     const bent = bend(across, airspeed);
@@ -93,6 +93,9 @@ export function alongRows(motion: Motion, solution: Solution, flown: Uint8Array)
   }
   return rows;
 }
+
+const between = (column: Float64Array, i: number, j: number, f: number): number =>
+  column[i]! * (1 - f) + column[j]! * f;
 
 /**
  * An unknown crosswind of variance s2 hides in the drift: with airspeed a the wind along the nose is s2 / 2a more of a

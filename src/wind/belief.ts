@@ -3,6 +3,7 @@
 import { cosDeg, sinDeg } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import type { AirspeedPrior, WindPrior } from "../quantity/prior.ts";
+import type { FeetMsl, Knots } from "../quantity/units.ts";
 import { EAST_PRIOR, emptyFacts, type Facts, LEVEL_PRIOR, NORTH_PRIOR } from "./facts.ts";
 import { AIRSPEED_ERROR, HEADING_ERROR, type MeasuredAir } from "./measured.ts";
 import { AIRSPEED_SHEARS, type Belief, N } from "./state.ts";
@@ -34,11 +35,16 @@ const USUAL_MINUTES = 20;
 const TURN_MINUTES = 2.4;
 const MOST_HIDDEN = 0.05;
 
+const windSdAt = (altitude: FeetMsl): Knots => WIND_SD + (WIND_SD_GROWTH * Math.max(0, altitude)) / 1000;
+
+/** Growth of that variance with height, kt2 a foot: a walk with height that leads from the one to the other. */
+export const windGrowthAt = (altitude: FeetMsl): number => (2 * WIND_SD_GROWTH * windSdAt(altitude)) / 1000;
+
 export function beliefOf(groundSpeed: number, altitude: number): Belief {
   const scale = groundSpeed / 100;
   const mean = new Float64Array(N);
   const variance = new Float64Array(N);
-  variance.fill((WIND_SD + (WIND_SD_GROWTH * Math.max(0, altitude)) / 1000) ** 2, 0, 2);
+  variance.fill(windSdAt(altitude) ** 2, 0, 2);
   variance.fill(WIND_WANDER ** 2, 2, 4);
   mean[4] = groundSpeed;
   variance[4] = (AIRSPEED_SHARE * groundSpeed) ** 2;
@@ -189,6 +195,7 @@ function insert(facts: Facts, extra: readonly Extra[]): Facts {
       result.noise[to] = e.variance;
       result.levelStep[to] = 0;
       result.windStep[to] = 0;
+      result.farStep[to] = 0;
       result.climbStep[to] = 0;
     }
   }

@@ -47,6 +47,8 @@ export interface Facts {
   /** Variance by which the airspeed level and each component of the wind may have changed since the fact before, kt2. */
   readonly levelStep: Float64Array;
   readonly windStep: Float64Array;
+  /** Each component of the wind besides, far from the flight's middle height. */
+  readonly farStep: Float64Array;
   /** The airspeed level besides, with climbs and descents, and where they begin and end. */
   readonly climbStep: Float64Array;
 }
@@ -72,6 +74,7 @@ export function emptyFacts(capacity: number): Facts {
     noise: column(),
     levelStep: column(),
     windStep: column(),
+    farStep: column(),
     climbStep: column(),
   };
 }

@@ -44,11 +44,17 @@ const CLIMBS: readonly Degree[] = [
 export function restlessness(smoother: FactSmoother, belief: Belief, usual: Belief): Belief {
   const air = (factor: number) => ({ ...belief, airspeedWander: usual.airspeedWander * Math.sqrt(factor) });
   const seen = air(meanFactor(smoother, AIRSPEED, air));
-  const climbUnrest = meanFactor(smoother, CLIMBS, (factor) => ({ ...seen, climbUnrest: factor }));
+  const { climbStep, windStep, farStep } = smoother.facts;
+  // nothing depends on what a flight that held its height would say of climbs
+  const climbUnrest = climbStep.some((v) => v > 0)
+    ? meanFactor(smoother, CLIMBS, (factor) => ({ ...seen, climbUnrest: factor }))
+    : 1;
   const climbing = { ...seen, climbUnrest };
   const unrest = meanFactor(smoother, WIND, (factor) => ({ ...climbing, windUnrest: factor }));
   const windy = { ...climbing, windUnrest: 1 + QUICKER * (unrest - 1) };
-  const heightUnrest = meanFactor(smoother, HEIGHT, (factor) => ({ ...windy, heightUnrest: factor }));
+  const heightUnrest = windStep.some((v, i) => v + farStep[i]! > 0)
+    ? meanFactor(smoother, HEIGHT, (factor) => ({ ...windy, heightUnrest: factor }))
+    : 1;
   return { ...windy, heightUnrest, airspeedWander: Math.max(seen.airspeedWander, usual.airspeedWander) };
 }
 

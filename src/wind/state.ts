@@ -50,6 +50,13 @@ export function keptOf({ windSeconds, airspeedSeconds }: Belief, { count, second
   return { wind, air };
 }
 
+/**
+ * Variance by which each component of the wind changes with height in the step before fact i, kt2. Far from the middle
+ * height the flight cannot tell that it is calm: what a long climb shows of it is taken for changes of airspeed.
+ */
+export const walkWithHeight = ({ heightUnrest }: Belief, { windStep, farStep }: Facts, i: number): number =>
+  heightUnrest * windStep[i]! + Math.max(1, heightUnrest) * farStep[i]!;
+
 /** A state carried from the fact before i to fact i, or by the same factors back, in place. */
 export function fade(kept: Kept, i: number, x: Float64Array): void {
   const wind = kept.wind[i]!;
@@ -88,7 +95,7 @@ export function carry(
   fadeBoth(kept, i, p);
   const wind = kept.wind[i]!;
   const air = kept.air[i]!;
-  const walk = belief.heightUnrest * facts.windStep[i]!;
+  const walk = walkWithHeight(belief, facts, i);
   const wander = belief.windUnrest * belief.windWander ** 2 * (1 - wind * wind);
   const diagonal = W + 1;
   p[0] = p[0]! + walk;

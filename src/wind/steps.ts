@@ -5,6 +5,7 @@
  * change is seen in the ground speed and allowed in full; in a turn it hides, and is looked for later.
  */
 import { METRES_PER_SECOND_PER_KNOT, RADIANS_PER_DEGREE, STANDARD_GRAVITY } from "../quantity/factor.ts";
+import { windGrowthAt } from "./belief.ts";
 import { allowSeenChanges } from "./changes.ts";
 import { type Facts, SHEAR_REACH, STANDARD_RATE } from "./facts.ts";
 import { climbedOf } from "./heights.ts";
@@ -20,12 +21,11 @@ const VERTICAL_REACH = 15;
 const VERTICAL_DEADBAND = 200; // ft/min
 /** Per square root of 1,000 ft climbed or lost, kt. */
 const PER_CLIMB = 2;
-/** Wind: random walk with height, kt per square root of 1,000 ft and axis; and far from the middle height, where no steady change covers it. The second: chosen, as 10 kt in 1,000 ft is met with. */
+/** Wind: random walk with height, kt per square root of 1,000 ft and axis. Far from the middle height, where no steady change covers it, it walks as what is believed of it beforehand grows. */
 const WIND_WALK = 1.7;
-const FAR_WALK = 6;
 /** Fills `levelStep`, `windStep` and `climbStep`; returns how often the airspeed was seen to be changed. */
 export function setSteps(facts: Facts, airspeed: number): number {
-  const { count, seconds, altitude, turning, levelStep, windStep, climbStep } = facts;
+  const { count, seconds, altitude, turning, levelStep, windStep, farStep, climbStep } = facts;
   const scale = airspeed / 100;
   const climbs = climbedOf(altitude, count);
   for (let i = 1; i < count; i++) {
@@ -39,7 +39,8 @@ export function setSteps(facts: Facts, airspeed: number): number {
     climbStep[i] = begun + ((PER_CLIMB * scale) ** 2 * climbed) / 1000;
     levelStep[i] = level;
     const far = (facts.thousands[i]! / SHEAR_REACH) ** 8; // 0.11 at the reach, 0.75 at twice of it
-    windStep[i] = ((WIND_WALK ** 2 + FAR_WALK ** 2 * far) * climbed) / 1000;
+    windStep[i] = (WIND_WALK ** 2 * climbed) / 1000;
+    if (climbed > 0) farStep[i] = windGrowthAt(altitude[i]!) * far * climbed;
   }
   return allowSeenChanges(facts, climbs);
 }

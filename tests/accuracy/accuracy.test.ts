@@ -4,7 +4,7 @@ import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
 import { seeded } from "../support/flown.ts";
 import { matched } from "./bound.ts";
-import { Meter } from "./compare.ts";
+import { Meter, rowsByTime } from "./compare.ts";
 import { scoreReal } from "./real.ts";
 import { flyScenario, LOGGINGS, MISMATCHES, SCENARIOS } from "./scenarios.ts";
 
@@ -105,6 +105,13 @@ describe("simulated flights, blind", () => {
     const r = meter(SCENARIOS.find((s) => s.name === "two laps of a hold")!, { every });
     expect(r.rmse).toBeLessThan(1.8);
     expect(r.claimed).toBeGreaterThan(0.9);
+  });
+
+  it("weighs a log that is dense in turns by time, as the bound does", () => {
+    // by construction: a minute in 5 rows, then 20 s in 20
+    const time = Float64Array.from([0, 15, 30, 45, 60, ...Array.from({ length: 20 }, (_, i) => 61 + i)]);
+    const rows = rowsByTime({ time: time.map((t) => t * 1000), length: time.length }, 10);
+    expect(rows.map((k) => time[k])).toEqual([0, 15, 15, 30, 45, 45, 60, 70, 80]);
   });
 
   it("leaves no scenario out", () => {

@@ -10,6 +10,19 @@ import type { Flown } from "../support/flown.ts";
 /** 95 % point of chi-square with 2 degrees of freedom. */
 const CHI2 = -2 * Math.log(0.05);
 
+/** A flight is sampled this often, s. */
+const SAMPLED = 10;
+
+/** The row nearest to each moment of a flight, moments so many seconds apart: a log that is dense in turns weighs them no more than their time, as the bound does. */
+export function rowsByTime({ time, length }: Pick<Motion, "time" | "length">, seconds: number): number[] {
+  const rows: number[] = [];
+  for (let at = time[0]!, k = 0; at <= time[length - 1]!; at += seconds * 1000) {
+    while (k < length - 1 && Math.abs(time[k + 1]! - at) <= Math.abs(time[k]! - at)) k++;
+    rows.push(k);
+  }
+  return rows;
+}
+
 export class Meter {
   private readonly errors: number[] = [];
   private readonly claimedErrors: number[] = [];
@@ -57,7 +70,7 @@ export class Meter {
     return error;
   }
 
-  /** A simulated flight, sampled each tenth row. */
+  /** A simulated flight, sampled each 10 s. */
   flight(flown: Flown, priors: WindPriors = { airspeed: null, winds: [] }): void {
     const motion = smoothTrack(flown.track)!;
     const estimate = estimateWind(motion, findLegs(motion), priors);
@@ -66,11 +79,7 @@ export class Meter {
     let sum = 0;
     let count = 0;
     const mean = [0, 0, 0, 0];
-    const step = Math.max(
-      1,
-      Math.round((10_000 * motion.length) / (motion.time[motion.length - 1]! - motion.time[0]!)),
-    );
-    for (let k = 0; k < motion.length; k += step) {
+    for (const k of rowsByTime(motion, SAMPLED)) {
       const error = this.sample(motion, estimate.alongFlight, k, truth.airEast[k]!, truth.airNorth[k]!);
       if (Number.isNaN(error)) continue;
       sum += error * error;

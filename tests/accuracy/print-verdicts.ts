@@ -1,17 +1,6 @@
-/** The big run of verdicts, `npm run accuracy -- --verdicts`: how often they are wrong, or not given, criterion by criterion. */
-import {
-  approachesAboutLimits,
-  arcsAboutLimits,
-  courseHeightsAboutLimits,
-  descentsAboutLimits,
-} from "../grade/about-limits.ts";
-import { calibrate } from "../grade/calibration.ts";
-import { calibrateHolds } from "../grade/calibration-holds.ts";
-import { calibrateApproaches, calibrateArcsAndDescents } from "../grade/calibration-others.ts";
-import type { Tallies } from "../grade/tally.ts";
-
-/** Never used for tuning. */
-const FIRST_SEED = 700_000;
+/** The big run of verdicts, `npm run accuracy -- --verdicts`: how often they are wrong, or not given, criterion by criterion, and what decides. */
+import type { Tallies, Tally } from "../grade/tally.ts";
+import { joinedLines, type VerdictLines } from "./verdict-lines.ts";
 
 /** What keeps a criterion from being told more often, where it is a law of the log and not of the program. */
 const WHY: Readonly<Record<string, string>> = {
@@ -23,29 +12,40 @@ const WHY: Readonly<Record<string, string>> = {
 
 const percent = (n: number, of: number) => `${((100 * n) / Math.max(1, of)).toFixed(1)} %`;
 
-export function printVerdicts(exercises: number, write: (line: string) => void, first = FIRST_SEED): void {
+/** The middle doubt, of the limit; empty where none has an amount. */
+function usualDoubt({ doubts }: Tally): string {
+  const sorted = [...doubts].sort((a, b) => a - b);
+  const middle = sorted[sorted.length >> 1];
+  return middle === undefined ? "" : `${(100 * middle).toFixed(0)} %`;
+}
+
+const usualReason = ({ reasons }: Tally): string =>
+  Object.entries(reasons)
+    .sort((a, b) => b[1] - a[1])
+    .map(([reason, n]) => `${reason} ${n}`)
+    .join(", ");
+
+export function printVerdicts(parts: readonly VerdictLines[], write: (line: string) => void): void {
+  const { aboutLimits, limitsDrawn } = joinedLines(parts);
   const table = (title: string, tallies: Tallies) => {
     write("");
     write(title);
-    write("| criterion | exercises | wrong of those given | cannot tell | |");
-    write("|---|---|---|---|---|");
-    for (const [id, { given, wrong, cannotTell }] of Object.entries(tallies)) {
+    write("| criterion | exercises | wrong of those given | cannot tell | why not | doubt, of the limit | |");
+    write("|---|---|---|---|---|---|---|");
+    for (const [id, tally] of Object.entries(tallies)) {
+      const { given, wrong, cannotTell } = tally;
       const why = Object.entries(WHY).find(([name]) => id.endsWith(name))?.[1] ?? "";
       const all = given + cannotTell;
-      write(`| ${id} | ${all} | ${percent(wrong, given)} | ${percent(cannotTell, all)} | ${why} |`);
+      const cells = [id, all, percent(wrong, given), percent(cannotTell, all)];
+      write(`| ${[...cells, usualReason(tally), usualDoubt(tally), why].join(" | ")} |`);
     }
   };
-  table("Flown so that the truth is about the published limit, from half of it to one and a half", {
-    ...courseHeightsAboutLimits(first, Math.ceil(exercises / 4)),
-    ...arcsAboutLimits(first, exercises),
-    ...descentsAboutLimits(first, exercises),
-    ...approachesAboutLimits(first, exercises),
-  });
-  const { judged: given, wrong, cannotTell } = calibrate(first, Math.ceil(exercises / 4));
-  table("Flown as they come, the limit drawn about the truth, from half of it to one and a half", {
-    "course-needle": { given, wrong, cannotTell },
-    ...calibrateHolds(first, exercises),
-    ...calibrateArcsAndDescents(first, exercises),
-    ...calibrateApproaches(first, exercises),
-  });
+  table(
+    "Flown so that the truth is about the published limit, from half of it to one and a half",
+    aboutLimits,
+  );
+  table(
+    "Flown as they come, the limit drawn about the truth, from half of it to one and a half",
+    limitsDrawn,
+  );
 }

@@ -114,6 +114,15 @@ test.each(["approach-track-chased", "arc-to-a-radial", "descent-begun-late"])(
   },
 );
 
+test("in a window of 360 px nothing scrolls sideways", async () => {
+  const { page, close } = await opened("approach-unstable-continued");
+  for (const summary of await page.locator("details > summary").all()) await summary.click();
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
+  await close();
+});
+
 test("by keyboard: the slider moves the mark on the profile; on paper no drawing is wider than the page, and replay and table fold away", async () => {
   const { page, close } = await opened("approach-unstable-continued");
   const slider = page.getByRole("slider").first();

@@ -56,6 +56,14 @@ describe("worked by hand: gaps and unknown values", () => {
     near(weigh(column, all(column), weights).mean, 30 / 40, 1e-12);
   });
 
+  it("what is not known counts neither as within nor as beyond", () => {
+    const column = Float64Array.of(Number.NaN, 0, 1, Number.NaN, 1);
+    const weights = intervals(rowsAt([0, 10, 30, 40, 50]), all(column));
+    near(shareBeyond(column, all(column), weights, 0.5), 10 / 20, 1e-12);
+    const unknown = Float64Array.of(Number.NaN, Number.NaN);
+    expect(shareBeyond(unknown, all(unknown), intervals(rowsAt([0, 10]), all(unknown)), 0.5)).toBe(0);
+  });
+
   it("without times the weights are miles over the ground: 3-4-5", () => {
     const column = Float64Array.of(0, 0, 0);
     const weights = intervals(rowsAt([0, 1, 3], [], false), all(column));

@@ -57,6 +57,7 @@ title: Valley school, first phase
 citation: Training order 7, 3.2
 hold: { altitude_ft: 400 }
 arc: { altitude_ft: 300 }
+descent: { altitude_ft: 400 }
 approach: { final_fix_ft: 300 }
 `,
   "school.yaml",
@@ -185,6 +186,18 @@ function descents(): string[] {
     start: { ...low.start, altitude: 2000 },
     script: low.script.map((step) => (step.do === "height" ? { ...step, altitude: 300 } : step)),
   };
+  // down through the height, and back up to it before the point
+  const throughAndBack = (lowest: number): Scenario => {
+    const level = scenarioNamed("descent-in-time");
+    const script: Step[] = [
+      { do: "heading", seconds: 60 },
+      { do: "height", altitude: lowest, rate: 700 },
+      { do: "heading", seconds: 260 },
+      { do: "height", altitude: 1800, rate: 500 },
+      { do: "heading", seconds: 60 },
+    ];
+    return { ...level, script: [...script, ...level.script] };
+  };
   return [
     ...said(scenarioNamed("descent-in-time")),
     ...said(scenarioNamed("descent-early")),
@@ -194,6 +207,9 @@ function descents(): string[] {
     ...said(flown({ late: 5000 })),
     ...said(flown({ rate: 350, late: 110 })),
     ...said(briefed(toThreeHundred, "to_ft: 1800", "to_ft: 300")),
+    ...said(throughAndBack(1650)),
+    ...said(throughAndBack(1300)),
+    ...said(throughAndBack(1650), 1, SCHOOL),
   ];
 }
 

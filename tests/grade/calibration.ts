@@ -5,23 +5,19 @@ import { gradeCourse, standardNamed } from "../../src/grade/index.ts";
 import { matchExercises } from "../../src/match/index.ts";
 import { fly, scenarioNamed } from "../../src/simulator/index.ts";
 import { cleanTrack, findLegs, smoothTrack } from "../../src/track/index.ts";
+import { around, type Tallies, tell } from "./tally.ts";
 
 const US = standardNamed("instrument-rating-us")!;
 const SCENARIOS = ["strong-crosswind-badly-corrected", "needle-chased", "calm-and-tidy"];
-/** Limits lie within half of the true value to both sides of it: around every limit, not only far from it. */
-const SPREAD = 0.5;
-
 export interface Calibration {
   exercises: number;
   notFound: number;
-  judged: number;
-  wrong: number;
-  cannotTell: number;
+  readonly tallies: Tallies;
 }
 
 /** Flies seeds from `first` on through the scenarios in turn, with receiver noise and wind, logged each second. */
 export function calibrate(first: number, flights: number): Calibration {
-  const sum: Calibration = { exercises: 0, notFound: 0, judged: 0, wrong: 0, cannotTell: 0 };
+  const sum: Calibration = { exercises: 0, notFound: 0, tallies: {} };
   for (let k = 0; k < flights; k++) {
     const seed = first + k;
     const scenario = scenarioNamed(SCENARIOS[k % SCENARIOS.length]!);
@@ -39,16 +35,9 @@ export function calibrate(first: number, flights: number): Calibration {
         return;
       }
       const { facts } = measureCourse({ exercise, path: motion, span, motion, wind: null });
-      const share = 1 - SPREAD + 2 * SPREAD * (((seed * 4 + i) * 0.6180339887) % 1); // evenly spread
-      const limit = share * Math.abs(flown.maxNeedle);
-      const course = { ...US.course, needle: { limit, edge: "within" as const, citation: "drawn" } };
+      const course = { ...US.course, needle: around(flown.maxNeedle, seed * 4 + i) };
       const [verdict] = gradeCourse(facts, { ...US, course });
-      if (verdict!.verdict === "cannot tell") sum.cannotTell++;
-      else {
-        sum.judged++;
-        const inside = Math.abs(flown.maxNeedle) <= limit;
-        if ((verdict!.verdict === "met") !== inside) sum.wrong++;
-      }
+      tell(sum.tallies, verdict, flown.maxNeedle);
     });
   }
   return sum;

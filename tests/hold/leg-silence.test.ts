@@ -6,6 +6,7 @@ import { standardNamed } from "../../src/grade/index.ts";
 import { readBrief } from "../../src/index.ts";
 import { fly, type SimulatedFlight, scenarioNamed } from "../../src/simulator/index.ts";
 import { keepRows } from "../../src/track/rows.ts";
+import { near } from "../support/near.ts";
 
 const SCENARIO = scenarioNamed("hold-direct-well-flown");
 const SEEDS = [5101, 5102, 5103];
@@ -21,9 +22,9 @@ function flown(seed: number): SimulatedFlight {
 }
 const lapsOf = (seed: number) => flown(seed).truth.truth.holds[0]!.laps;
 
-function debriefed(seed: number, end: End | null, seconds: number) {
+function debriefed(seed: number, end: End | null, seconds: number, shift = 0) {
   const { track: whole } = flown(seed);
-  const middle = end ? Date.parse(lapsOf(seed)[1]![end]) : Number.NaN;
+  const middle = end ? Date.parse(lapsOf(seed)[1]![end]) + shift * 1000 : Number.NaN;
   const hidden = (t: number) => Math.abs(t - middle) < seconds * 500;
   const track = keepRows(
     whole,
@@ -80,6 +81,25 @@ it("a silence over a roll-out makes a leg that was met one that cannot be told, 
     if (cut.verdict.reason === "leg-end-silent") told++;
   }
   expect(told).toBeGreaterThan(0);
+});
+
+describe.each([15, 20, 25, 29])("a silence of %i s about or beside a roll-out", (seconds) => {
+  it.each([0, -8, 8])(
+    "with its middle %i s from it: where it rolled out lies within what is stated",
+    (shift) => {
+      for (const seed of SEEDS) {
+        const whole = debriefed(seed, null, 0).facts.laps[1]!.rollOut!;
+        const { facts } = debriefed(seed, "inboundUtc", seconds, shift);
+        const rollOut = facts.laps[1]!.rollOut!;
+        if (shift === 0) near(rollOut.silentS!, seconds, 1.5, "s");
+        if (rollOut.silentS === undefined) continue; // beside it: seen
+        // as the log has it without the silence: the simulator's position errors are far less than the bound
+        const off = Math.abs(rollOut.acrossNm - whole.acrossNm);
+        expect(off, `seed ${seed}`).toBeLessThanOrEqual(rollOut.across95Nm);
+        expect(whole.silentS).toBeUndefined();
+      }
+    },
+  );
 });
 
 describe.each([40, 90])("a silence of %i s, in which a lap is lost", (seconds) => {

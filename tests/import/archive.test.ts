@@ -53,6 +53,17 @@ describe("an archive with several logs, by construction", () => {
     ]);
   });
 
+  it("of two entries that break off alike says which each is; of one alone the archive's name is enough", async () => {
+    const cut = (day: number) => gpx(`2026-03-0${day}T09:00:00Z`, 35).replace("</trkseg>", "");
+    const broken = (log: { issues: readonly { code: string; where: { file?: string } }[] }) =>
+      log.issues.filter(({ code }) => code === "broken-xml").map(({ where }) => where.file);
+    expect(broken(await read({ "a.gpx": cut(1), "week 2/b.gpx": cut(2) }))).toEqual([
+      "two.kmz/a.gpx",
+      "two.kmz/week 2/b.gpx",
+    ]);
+    expect(broken(await read({ "a.gpx": cut(1) }))).toEqual(["two.kmz"]);
+  });
+
   it("goes past entries that hold no flight, and past broken ones", async () => {
     const log = await read({
       "a.txt": "no log at all",

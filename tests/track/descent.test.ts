@@ -104,6 +104,29 @@ describe("by construction: where a descent began", () => {
     expect(descentBefore(clock, altitude, last)).toBeNull();
   });
 
+  it("goes back over a dip below the height that was wanted, climbed back from; not over a climb from far below", () => {
+    const dip = (feet: number) =>
+      heights(6000, [
+        [0, 150],
+        [-600, 300],
+        [-600, feet / 10],
+        [0, 30],
+        [600, feet / 10],
+        [0, 60],
+      ]);
+    const { altitude, clock, last } = dip(410);
+    near(descentBefore(clock, altitude, last, 3000)!.start, 150, 1, "s");
+    near(descentBefore(clock, altitude, last, 3000)!.from, 6000, 1, "ft");
+    const below = heights(6000, [
+      [0, 150],
+      [-600, 340],
+      [0, 400],
+    ]);
+    near(descentBefore(below.clock, below.altitude, below.last, 3000)!.start, 150, 1, "s");
+    const deep = dip(1200);
+    expect(descentBefore(deep.clock, deep.altitude, deep.last, 3000)).toBeNull();
+  });
+
   it("is none where the height was held, within 100 ft, or where there is no height", () => {
     const held = heights(4000, [[0, 600]], 45);
     expect(descentBefore(held.clock, held.altitude, held.last)).toBeNull();

@@ -1,5 +1,5 @@
 /** The moment of an arc replayed: radial, distance, how far off, heading, track, and the correction. */
-import { type ArcFacts, type ArcRecord, type ArcSeries, sided } from "./contract.ts";
+import { type ArcFacts, type ArcRecord, type ArcSeries, offArc, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
 import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { ON_ARC, secondsToQuarter } from "./secondsToQuarter.ts";
@@ -8,12 +8,6 @@ import { columnCourse, columnHeading, knots, known } from "./words.ts";
 export function ArcReplay(props: { exercise: ArcRecord; series: ArcSeries; cursor: Cursor }) {
   return <ReplayOf {...props} Readout={Readout} />;
 }
-
-/** As in "0.84 NM outside"; the station's side is inside. */
-export const offTheArc = (nm: number): string => {
-  const size = Math.abs(nm).toFixed(2);
-  return Number(size) === 0 ? "on the arc" : `${size} NM ${nm > 0 ? "outside" : "inside"}`;
-};
 
 function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
   const seconds = secondsToQuarter(ON_ARC, {
@@ -29,7 +23,7 @@ function Readout({ facts, series, row }: ReadoutProps<ArcFacts, ArcSeries>) {
       <dt>From {facts.fix}</dt>
       <dd>{known(series.distanceNm[row], (nm) => `${nm.toFixed(2)} NM`)}</dd>
       <dt>Off the arc</dt>
-      <dd>{known(series.deviationNm[row], offTheArc)}</dd>
+      <dd>{known(series.deviationNm[row], offArc)}</dd>
       <dt>Track</dt>
       <dd>{columnCourse(series.trackTrueDeg[row], facts)}</dd>
       <dt>Against the tangent</dt>

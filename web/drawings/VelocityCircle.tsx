@@ -12,9 +12,9 @@ import { onPaper } from "./windGeometry.ts";
 const MARGIN_PX = 14;
 const HEAD_PX = 20;
 const FOOT_PX = 34;
-/** Widest drawing that stands beside the table, and in the column of a narrow window. Own choice. */
+/** Widest drawing that stands beside the table, and in the column of a window of 360 px; its margins apart. Own choice. */
 const WIDEST_PX = 500;
-const WIDEST_NARROW_PX = 320;
+const WIDEST_NARROW_PX = 300;
 /** Direction in which the radius is drawn: below east, clear of the arrow of most winds. Own choice. */
 const RADIUS_AT_DEG = 118;
 

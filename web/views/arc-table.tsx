@@ -1,14 +1,6 @@
 /** The charts of an arc as a table, every five degrees of it. */
-import { type ArcFacts, type ArcSeries, clockSeconds, sided, utcOf } from "../../src/index.ts";
-import {
-  columnCourse,
-  columnHeading,
-  judgedRows,
-  knots,
-  known,
-  nearestRow,
-  offTheArc,
-} from "../drawings/index.ts";
+import { type ArcFacts, type ArcSeries, clockSeconds, offArc, sided, utcOf } from "../../src/index.ts";
+import { columnCourse, columnHeading, judgedRows, knots, known, nearestRow } from "../drawings/index.ts";
 import { ChartTable } from "./chart-table.tsx";
 
 const STEP_DEG = 5;
@@ -40,7 +32,7 @@ export function ArcTable({ title, facts, series }: { title: string; facts: ArcFa
           <td>{columnCourse(series.radialTrueDeg[row]!, facts)}</td>
           <td>{Number.isFinite(series.timeMs[row]) ? clockSeconds(utcOf(series.timeMs[row]!)) : ""}</td>
           <td class="r">{known(series.distanceNm[row]!, (v) => `${v.toFixed(2)} NM`)}</td>
-          <td class="r">{known(series.deviationNm[row]!, offTheArc)}</td>
+          <td class="r">{known(series.deviationNm[row]!, offArc)}</td>
           <td class="r">{known(series.trackAngleErrorDeg[row]!, (v) => sided(v, 0, "°"))}</td>
           <td class="r">{columnHeading(series.headingTrueDeg[row]!, facts)}</td>
           <td class="r">{knots(series.groundSpeedKt[row]!)}</td>

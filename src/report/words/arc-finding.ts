@@ -2,7 +2,7 @@
 
 import type { Finding } from "../../debrief/document.ts";
 import { directionFact, type FindingWords, given, num } from "./fact.ts";
-import { capital, clock, duration, offCourse, percent } from "./number.ts";
+import { capital, clock, degreesDoubt, duration, offCourse, percent } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 const miles = (nm: unknown): string => `${Math.abs(num(nm)).toFixed(2)} NM`;
@@ -37,7 +37,7 @@ function drifted(f: Finding["facts"], finding: Finding): string {
 }
 
 const needed = (f: Finding["facts"]): string =>
-  `${toStation(num(f.neededOutDeg))} was needed (± ${Math.max(1, Math.round(num(f.doubt95Deg)))}°) in a wind of ${windFromStation(num(f.windOutKt))}`;
+  `${toStation(num(f.neededOutDeg))} was needed ${degreesDoubt(num(f.doubt95Deg))} in a wind of ${windFromStation(num(f.windOutKt))}`;
 
 function turnedOff(f: Finding["facts"]): string {
   const lead = num(f.leadDeg);
@@ -62,6 +62,10 @@ export const ARC_WORDS: Readonly<Record<string, FindingWords>> = {
     `Too much wind correction: ${toStation(num(f.flownOutDeg))} was flown, ${needed(f)}.`,
   "arc-corrected-wrong-way": (f) =>
     `The heading was turned downwind: ${toStation(num(f.flownOutDeg))} was flown, ${needed(f)}.`,
+  "arc-heading-off": (f) =>
+    `The heading stood off, and the wind does not explain it${given(f.neededOutDeg) === null ? "" : `: ${toStation(num(f.flownOutDeg))} was flown, ${needed(f)}`}.`,
+  "arc-cannot-tell": (f) =>
+    `Why the track left the tangent cannot be told: ${given(f.neededOutDeg) === null ? "the wind here is not known" : `${needed(f)}, which may be nothing or enough to explain it`}.`,
   "arc-turned-onto": (f) => {
     const began =
       num(f.leadNm) >= 0.005 ? `${miles(f.leadNm)} before the arc` : `${miles(f.leadNm)} past the arc`;

@@ -4,12 +4,13 @@ import type { ArcFacts, ArcRecord, Finding } from "../../debrief/document.ts";
 import { ARC_WORDS, offArc, toStation, windFromStation } from "./arc-finding.ts";
 import { compassNote } from "./compass.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
-import { capital, clock, flownDirection, percent, plain, plusMinus } from "./number.ts";
+import { capital, clock, degreesDoubt, flownDirection, percent, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
 
 const CAUSES = new Set([
   ...["arc-wind-uncorrected", "arc-under-corrected", "arc-over-corrected", "arc-corrected-wrong-way"],
+  ...["arc-heading-off", "arc-cannot-tell"],
 ]);
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
@@ -39,14 +40,13 @@ function cost({ deviation, judged }: ArcFacts): string {
 function remedy({ whatWouldHaveWorked: w, facts }: ArcRecord): string | null {
   const [first, last] = [w?.headings[0], w?.headings.at(-1)];
   if (!w || !first || !last || !facts) return null;
-  const doubt = Math.max(1, Math.round(w.doubt95Deg));
   const one = ({ headingTrueDeg, headingMagneticDeg, radialTrueDeg, radialMagneticDeg }: typeof first) =>
     `${flownDirection(headingTrueDeg, headingMagneticDeg)} on radial ${flownDirection(radialTrueDeg, radialMagneticDeg)}`;
   const turn =
     w.leadRadialTrueDeg === null
       ? ""
       : ` A standard-rate turn off it begins on radial ${flownDirection(w.leadRadialTrueDeg, w.leadRadialMagneticDeg)}.`;
-  return `Headings from ${one(first)} to ${one(last)} hold it in this wind (± ${doubt}°).${turn}${compassNote(facts.variation)}`;
+  return `Headings from ${one(first)} to ${one(last)} hold it in this wind ${degreesDoubt(w.doubt95Deg)}.${turn}${compassNote(facts.variation)}`;
 }
 
 function windNote({ wind, windOutKt, windCorrection, turns }: ArcFacts): string | null {

@@ -1,7 +1,7 @@
 /** Why a course or a final was left, as sentences: with what was flown, what was needed, and the share of it. */
 import type { Finding } from "../../debrief/document.ts";
 import { type FindingWords, given, num } from "./fact.ts";
-import { degreesToSide } from "./number.ts";
+import { degreesDoubt, degreesToSide } from "./number.ts";
 import { acrossWords } from "./wind.ts";
 
 /** As in " That is about three quarters of it."; nothing where it is all of it. */
@@ -18,7 +18,7 @@ const windTail = (facts: Finding["facts"]): string =>
     : `: ${degreesToSide(num(facts.flownDeg))} was flown, ${causeTail(facts)}`;
 
 const causeTail = (facts: Finding["facts"]): string =>
-  `${degreesToSide(num(facts.neededDeg))} was needed (± ${Math.max(1, Math.round(num(facts.doubt95Deg)))}°) with ${acrossWords(num(facts.windAcrossKt))}`;
+  `${degreesToSide(num(facts.neededDeg))} was needed ${degreesDoubt(num(facts.doubt95Deg))} with ${acrossWords(num(facts.windAcrossKt))}`;
 
 export const CAUSE_WORDS: Readonly<Record<string, FindingWords>> = {
   "wind-uncorrected": (f) =>

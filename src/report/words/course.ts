@@ -1,12 +1,13 @@
 /** A course in words: the sentence over the drawing, and the notes beside it. */
 
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
+import type { NauticalMiles } from "../../quantity/units.ts";
 import { saysWhy } from "./cause.ts";
 import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
-import { capital, clock, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
+import { capital, clock, degreesDoubt, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
@@ -53,18 +54,25 @@ function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
   const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
   const beyond = beyondWords(facts.needle, facts.judged.shareOf);
   const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")}${unseen ? " at the points of the log" : ""})`;
-  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
+  return `${joinedOff(facts) ? "Once established, farthest" : "Farthest"} ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
+}
+
+/** Two distances that contradict each other to a reader. Chosen: hundredths are told. */
+const CLEARLY: NauticalMiles = 0.05;
+/** The turn onto the course ended, or went past it, farther off than the aircraft ever was once established. */
+function joinedOff({ intercept, joining, crossTrack }: CourseFacts): boolean {
+  const off = Math.max(intercept?.overshootNm ?? 0, Math.abs(joining?.crossTrackNm ?? 0));
+  return off - Math.abs(crossTrack.maxNm) >= CLEARLY;
 }
 
 function remedy({ whatWouldHaveWorked: w }: CourseRecord, { variation }: CourseFacts): string | null {
   if (!w) return null;
-  const doubt = Math.max(1, Math.round(w.doubt95Deg));
   const heading = flownHeading(w.headingTrueDeg, variation);
   const correction =
     Math.round(w.windCorrectionDeg) === 0
       ? "no wind correction"
       : `${degreesToSide(w.windCorrectionDeg)} into the wind`;
-  const hold = `Heading ${heading}, ${correction} (± ${doubt}°), holds this course.${compassNote(variation)}`;
+  const hold = `Heading ${heading}, ${correction} ${degreesDoubt(w.doubt95Deg)}, holds this course.${compassNote(variation)}`;
   if (!w.rejoin) return hold;
   const side = w.rejoin.cutDeg > 0 ? "right" : "left";
   return `${hold} From the worst point, ${clock(w.rejoin.fromUtc)} UTC, a track ${Math.abs(Math.round(w.rejoin.cutDeg))}° to the ${side} of the course rejoins in ${w.rejoin.distanceNm.toFixed(1)} NM.`;

@@ -33,10 +33,11 @@ const untellable = (f: Finding["facts"]): string =>
     : `, but ${f.by === "pressure" ? "such a" : "a GPS"} height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`;
 
 function began(f: Finding["facts"]): string {
-  const flown = given(f.flownDownFpm);
-  const at = flown === null ? gradient(f.flownDownFtPerNm) : rate(flown);
+  const down = given(f.downFpm);
+  const flown = `the ${down === null ? gradient(f.downFtPerNm) : rate(down)} flown`;
+  const at = f.basis === "as-flown" ? flown : `${gradient(f.downFtPerNm)}, 3°,`;
   const by = given(f.lateS) === null ? miles(f.lateNm) : `${miles(f.lateNm)}, ${seconds(f.lateS)},`;
-  return `Begun ${miles(f.toGoNm)} before the point; at the ${at} flown ${miles(f.beginToGoNm)} before it would have done, ${by}`;
+  return `Begun ${miles(f.toGoNm)} before the point; at ${at} ${miles(f.beginToGoNm)} before it would have done, ${by}`;
 }
 
 const neededThere = (f: Finding["facts"]): string => {
@@ -57,11 +58,13 @@ export const DESCENT_WORDS: Readonly<Record<string, FindingWords>> = {
     f.sure === true
       ? `Too low: ${crossing(f)}, ${off(f)} (± ${feet(f.doubt95Ft)}).`
       : `${capital(crossing(f))}, ${off(f)}${untellable(f)}.`,
+  "descent-went-below": (f) =>
+    `Down to ${feet(f.altitudeFt)} ${source(f)} ${miles(f.toGoNm)} before the point, ${feet(f.underFt)} below ${count(num(f.toFt))} ft${f.sure === true ? ` (± ${feet(f.doubt95Ft)})` : `, but ${f.by === "pressure" ? "such a" : "a GPS"} height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`}.`,
   "descent-not-begun": (f) => `No descent was begun before the point ${place(f.fix, f.beforeNm)}.`,
   "descent-begun-late": (f) => `${began(f)} earlier. From where it began ${neededThere(f)} was needed.`,
   "descent-begun-early": (f) => `${began(f)} later.`,
   "descent-too-shallow": (f) =>
-    `Begun in time, ${miles(f.toGoNm)} before the point, where ${neededThere(f)} was needed; ${rate(f.flownDownFpm)} was flown.`,
+    `Begun in time, ${miles(f.toGoNm)} before the point, where ${neededThere(f)} was needed; ${rate(f.downFpm)} was flown.`,
   "descent-levelled-off": (f) =>
     `Level at about ${count(Math.round(num(f.altitudeFt) / 100) * 100)} ft for ${seconds(f.seconds)} on the way down.`,
 };
@@ -73,9 +76,13 @@ export function descentSentence({ findings }: DescentRecord, facts: DescentFacts
   return DESCENT_WORDS[lead.code]?.(lead.facts, lead) ?? `${plain(lead.code)}.`;
 }
 
+/** Begun early is no reason for having gone too low. */
+const TOO_LOW = ["descent-went-below", "descent-crossed-low"];
+const NO_CAUSE = ["gap-in-exercise", "descent-crossed-at", "descent-crossed-high", "descent-crossed-low"];
+
 /** The finding that says why the height was not met, where the first one does not. */
-export const descentCause = ({ findings }: DescentRecord): Finding | undefined =>
-  findings.slice(1).find(({ code }) => code !== "gap-in-exercise");
+export const descentCause = ({ findings: [lead, ...rest] }: DescentRecord): Finding | undefined =>
+  lead && TOO_LOW.includes(lead.code) ? undefined : rest.find(({ code }) => !NO_CAUSE.includes(code));
 
 /** As in "10.2 to 6.3 NM before the point"; past it, and on both sides of it, so too. */
 export function betweenNm(earliestToGoNm: number, toGoNm: number): string {

@@ -3,12 +3,12 @@
 import type { Finding, HoldFacts, HoldRecord } from "../../debrief/document.ts";
 import { flownCourse, flownHeading } from "./compass.ts";
 import { given, num } from "./fact.ts";
-import { count, degreesToSide } from "./number.ts";
+import { count, degreesDoubt, degreesToSide } from "./number.ts";
 
 export type HoldWords = (facts: Finding["facts"], hold: HoldFacts, exercise: HoldRecord) => string;
 
 const whole = (seconds: unknown): string => `${Math.round(num(seconds))} seconds`;
-const doubt = (degrees: unknown): string => `(± ${Math.max(1, Math.round(num(degrees)))}°)`;
+const doubt = (degrees: unknown): string => degreesDoubt(num(degrees));
 
 /** Where it lies, coming from the side of the racetrack: past the course, short of it, or on it. */
 export function pastCourse(past: number): string {
@@ -27,6 +27,10 @@ export const pastOf = (acrossNm: number, turns: "left" | "right"): number =>
 export const FACTOR_DOUBT = 1;
 
 export const times = (factor: number): string => `${factor.toFixed(1)} times`;
+
+const MULTIPLES: Readonly<Record<number, string>> = { 1: "once", 2: "twice", 3: "three times" };
+/** A factor of the rules of thumb as a pilot says it. */
+export const multiple = (factor: number): string => MULTIPLES[factor] ?? times(factor);
 
 /** "1", "1 and 3", "1, 3 and 4". */
 function listed(laps: string): string {

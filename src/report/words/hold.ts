@@ -4,8 +4,9 @@ import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
 import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
-import { FACTOR_DOUBT, flownTurns, pastCourse, pastOf, times } from "./hold-finding.ts";
-import { capital, degreesToSide, plain, plusMinus } from "./number.ts";
+import { FACTOR_DOUBT, flownTurns, multiple, pastCourse, pastOf, times } from "./hold-finding.ts";
+import { seconds } from "./measured.ts";
+import { capital, degreesDoubt, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn, windHeadline } from "./wind.ts";
 
@@ -28,9 +29,6 @@ const FLAGS = {
   "outbound-outside-15-to-180-s": " That is under 15 s or over 3 min, which is not flown in practice.",
 } as const;
 
-/** Number words as a pilot says them for a factor. */
-const MULTIPLES: Readonly<Record<number, string>> = { 1: "once", 2: "twice", 3: "three times" };
-
 /** The most telling finding. */
 export function holdSentence(exercise: HoldRecord, facts: HoldFacts): string {
   const lead = exercise.findings[0];
@@ -45,8 +43,7 @@ function asked(facts: HoldFacts): string | null {
   const day = `Wind ${windHeadline(wind).replace("From", "from")}`;
   if ("none" in solved) return `${day}: in it no racetrack closes, as ${NO_RACETRACK[solved.none]}.`;
   const inbound = degreesToSide(solved.inboundCorrectionDeg);
-  const degrees = (size: number | undefined) =>
-    size === undefined ? "" : ` (± ${Math.max(1, Math.round(size))}°)`;
+  const degrees = (size: number | undefined) => (size === undefined ? "" : ` ${degreesDoubt(size)}`);
   const sure = solved.factor !== null && doubt?.factor95 != null && doubt.factor95 <= FACTOR_DOUBT;
   const factor = sure ? `${times(solved.factor!)} that outbound, ` : "";
   const heading = flownHeading(solved.outboundHeadingTrueDeg, facts.variation);
@@ -70,7 +67,7 @@ function rules(facts: HoldFacts): string {
   const lap = facts.laps.findLast(({ rules: r }) => r.length > 0);
   if (!lap || !solved || "none" in solved || solved.factor === null) return "";
   const [once, ...more] = lap.rules.map(({ factor, missNm }) => ({
-    factor: MULTIPLES[factor] ?? times(factor),
+    factor: multiple(factor),
     out: pastCourse(pastOf(missNm, facts.turns)),
   }));
   if (!once) return "";
@@ -151,7 +148,11 @@ export function lapSentence(lap: HoldLap, index: number, facts: HoldFacts): stri
   const parts = [
     `outbound ${legTime(outbound)}${from}${correction}`,
     inbound ? `inbound ${legTime(inbound)}` : "not flown to the fix again",
-    ...(rollOut ? [`rolled out ${pastCourse(pastOf(rollOut.acrossNm, flownTurns(facts)))}`] : []),
+    ...(rollOut
+      ? [
+          `rolled out ${pastCourse(pastOf(rollOut.acrossNm, flownTurns(facts)))}${rollOut.silentS === undefined ? "" : ` (${plusMinus(rollOut.across95Nm, 2, " NM")}, in ${seconds(rollOut.silentS)} without a point)`}`,
+        ]
+      : []),
   ];
   return `Lap ${index + 1}: ${parts.join("; ")}.`;
 }

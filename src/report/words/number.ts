@@ -76,6 +76,9 @@ export function degreesToSide(degrees: number): string {
   return size === 0 ? "0°" : `${size}° ${degrees > 0 ? "right" : "left"}`;
 }
 
+/** The doubt of a direction, as in "(± 2°)": whole degrees, never under 1. */
+export const degreesDoubt = (degrees: number): string => `(± ${Math.max(1, Math.round(degrees))}°)`;
+
 /** A direction as it was turned magnetic already: true where no variation is known. */
 export const flownDirection = (trueDeg: number, magneticDeg: number | null): string =>
   magneticDeg === null ? trueDirection(trueDeg) : magneticDirection(magneticDeg);

@@ -1,5 +1,6 @@
 /** The answer for the next hold in words: the law, the two legs, what the rules of thumb would have come to. */
 import type { AskedHold, AskedRacetrack, RacetrackAnswer } from "../../debrief/document.ts";
+import { multiple, times } from "./hold-finding.ts";
 import {
   capital,
   count,
@@ -29,8 +30,6 @@ const correctionWords = (degrees: number, of: string): string =>
   Math.round(degrees) === 0 ? "no correction" : `${degreesToSide(degrees)} of the ${of}`;
 
 const seconds = (s: number): string => `${Math.round(s)} s`;
-const times = (factor: number): string => `${factor.toFixed(1)} times`;
-const TIMES: Readonly<Record<number, string>> = { 1: "once", 2: "twice", 3: "three times" };
 
 /** "1 min", "90 s", "4 NM". */
 const legLength = (leg: AskedHold["leg"]): string =>
@@ -129,9 +128,7 @@ function legs(racetrack: AskedRacetrack, direction: (degrees: number) => string)
 function rules({ rules: all }: RacetrackAnswer, direction: (degrees: number) => string): string[] {
   const same = new Set(all.map((r) => Math.round(r.outboundHeadingDeg))).size === 1;
   return (same ? all.slice(0, 1) : all).map(({ factor, outboundHeadingDeg, outboundS, missNm, inboundS }) => {
-    const lead = same
-      ? "Without a correction"
-      : `${capital(TIMES[factor] ?? times(factor))} the inbound correction`;
+    const lead = same ? "Without a correction" : `${capital(multiple(factor))} the inbound correction`;
     const then = inboundS === null ? ", past the fix already" : `, then ${seconds(inboundS)} to the fix`;
     return `${lead} for ${seconds(outboundS)}, heading ${direction(outboundHeadingDeg)}: rolls out ${offCourse(missNm)}${then}.`;
   });
