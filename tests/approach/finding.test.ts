@@ -112,6 +112,25 @@ describe("a climb from below a decision altitude of 200 ft, heights tied to the 
   });
 });
 
+describe("level 30 ft above the threshold, and a climb", () => {
+  const ground = (until: number) => {
+    const height = (b: number) => Math.max(30, Math.min(1650, beam(b) - 300 * Math.max(0, 1.5 - b)));
+    const down = straightIn(9, centred, height, { roll: false, to: until });
+    const last = down.at(-1)!;
+    const climb = Array.from({ length: 150 }, (_, k) => ({
+      ...{ t: last.t + 1 + k, before: last.before - (k + 1) / 40, aside: 0, height: 30 + 10 * k },
+    }));
+    const start: Row[] = Array.from({ length: 60 }, (_, t) => ({ t, before: -0.1, aside: 0, height: 0 }));
+    const all = [...start, ...[...down, ...climb].map((r) => ({ ...r, t: r.t + 600 }))];
+    return measured(approachTo(FIELD), all).findings.find((f) => f.code === "sank-below-decision")!;
+  };
+  it("from over the threshold, a touch is not ruled out; from half a mile out there is no runway to touch", () => {
+    expect(Number(ground(0.1).facts.groundFt)).toBeLessThan(40);
+    expect(APPROACH_WORDS["sank-below-decision"]!(ground(0.1).facts, ground(0.1))).toContain("touch");
+    expect(ground(0.4).facts.groundFt).toBeUndefined();
+  });
+});
+
 describe("a headline ends with how the approach ended, and a circuit has no intercept", () => {
   const down = straightIn(9, centred, (b) => Math.max(680, Math.min(1650, beam(b))), { roll: false, to: 2 });
   const last = down.at(-1)!;
