@@ -110,11 +110,11 @@ function sank(f: Finding["facts"]): string {
   const [climb, ground] = [given(f.climbBelowFt), given(f.groundFt)];
   const size = climb === null ? "" : feet(Math.abs(climb));
   const at = size === "0 ft" ? "at it" : `${size} ${num(climb) > 0 ? "below" : "above"} it`;
+  const near = ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`;
   const silent = given(f.climbSilentS);
   if (silent !== null)
-    return `The lowest point of the log is ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}; the climb was begun in ${seconds(silent)} without a point, and how low it came is not known.${ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`}`;
+    return `The lowest point of the log is ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}; the climb was begun in ${seconds(silent)} without a point, and how low it came is not known.${near}`;
   const begun = climb === null ? "" : `; the climb was begun ${at}, ${beforeThreshold(f.climbNm)}`;
-  const near = ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`;
   return `Sank to ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}${begun}.${near}`;
 }
 
