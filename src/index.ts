@@ -73,7 +73,6 @@ export type {
 } from "./debrief/series.ts";
 // the user's own lists of points and runways
 export {
-  ASSUMED_RUNWAY_FT,
   alongAcrossExact,
   courseBetween,
   distanceNm,
@@ -146,6 +145,8 @@ export { CAUTION } from "./quantity/caution.ts";
 export { type Cause, worstExcursion } from "./quantity/excursion-record.ts";
 export { METRES_PER_FOOT, metresFromNauticalMiles, nauticalMilesFromMetres } from "./quantity/factor.ts";
 export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
+// the variation that a compass has
+export { compassVariation } from "./quantity/magnetic.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
 // where a log is silent, for drawings alike

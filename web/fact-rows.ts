@@ -115,7 +115,7 @@ function otherRows({
     rows.push({
       fact: "Intercept",
       value: sided(intercept.angleDeg, 0, "°"),
-      note: `from ${sided(intercept.startCrossTrackNm, 2, " NM")}, joined ${at(intercept.joinedUtc)}, past it by ${intercept.overshootNm.toFixed(2)} NM`,
+      note: `from ${sided(intercept.startCrossTrackNm, 2, " NM")}, joined ${at(intercept.joinedUtc)}, ${intercept.silentS === undefined ? "" : `${duration(intercept.silentS)} of it without a point, as far as seen `}past it by ${intercept.overshootNm.toFixed(2)} NM`,
     });
   }
   if (altitude) {

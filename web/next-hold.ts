@@ -1,7 +1,7 @@
 /** The hold of the next flight: what stands in its fields, and how a sheet fills them. */
 import { signal } from "@preact/signals";
 import type { DebriefDocument, HoldFacts, TypedHold, WindRecord } from "../src/index.ts";
-import { isFull, threeFigures, variationText } from "../src/index.ts";
+import { compassVariation, isFull, threeFigures, variationText } from "../src/index.ts";
 
 /** Kept while the page stands, so that going to the sheet and back loses nothing. */
 export const typedHold = signal<TypedHold>({ turns: "right", timing: "us" });
@@ -17,8 +17,8 @@ const windText = (wind: WindRecord | null, variation: number): string =>
 /** Both, where a station's is not the variation of the day: the course is published by the one, headings are flown by the other. */
 function declinationOf(facts: HoldFacts | null): Pick<TypedHold, "variation" | "declination"> {
   if (!facts) return {};
-  const { degrees, dayDegrees } = facts.variation;
-  const [declination, variation] = [degrees, dayDegrees ?? degrees].map((east) =>
+  const degrees = facts.variation?.degrees ?? 0;
+  const [declination, variation] = [degrees, compassVariation(facts.variation) ?? degrees].map((east) =>
     variationText(east).replace("°", ""),
   );
   return declination === variation ? { declination: "" } : { declination, variation };
@@ -30,11 +30,17 @@ function declinationOf(facts: HoldFacts | null): Pick<TypedHold, "variation" | "
  */
 export function filledFrom(document: DebriefDocument, facts: HoldFacts | null): TypedHold {
   const wind = facts?.wind && isFull(facts.wind) ? facts.wind : document.wind;
-  const variation = (facts ? facts.variation.dayDegrees : document.variation?.degrees) ?? null;
+  const variation = facts ? compassVariation(facts.variation) : (document.variation?.degrees ?? null);
   const mark = variation === null ? "T" : "";
   const tas = facts?.speed?.trueKt ?? document.brief?.aircraft?.tasKt ?? wind?.tasKt ?? null;
   const doubt = wind && isFull(wind) ? (wind.ellipse95Kt?.majorKt ?? null) : null;
-  const inbound = facts && threeFigures(facts.inboundMagneticDeg ?? facts.inboundTrueDeg);
+  const inbound =
+    facts &&
+    threeFigures(
+      variation === null
+        ? facts.inboundTrueDeg
+        : (facts.inboundMagneticDeg ?? facts.inboundTrueDeg - variation),
+    );
   return {
     turns: facts?.turns ?? "right",
     timing: facts?.timing ?? "us",

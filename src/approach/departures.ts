@@ -3,7 +3,6 @@ import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles, Share } from "../quantity/units.ts";
 import { CHASED } from "../standard/tracking.ts";
 import {
-  arrivedRow,
   type CausedExcursion,
   type Correction,
   causesOf,
@@ -57,16 +56,13 @@ export function findDepartures(
           (row) => Math.max(MISTURNED_LEAST, MISTURNED * rows.fullScaleNm[row]!),
           NEAR,
         );
-  // who swings too much to be established is seen to swing
-  const near = rows.timed ? (arrivedRow(rows) ?? start) : start;
-  const swings = [final, { start: Math.min(near, joined ?? start, start), end }].map((span) =>
-    countReversals(rows, span),
-  );
-  const chased = swings.find((found) => found !== null && isChase(found)) ?? null;
-  // a track that stood off from the roll-out on is told from there
+  // a track that stood off from the roll-out on is told from there, and who swings too much to be established is seen to
   let from = joined ?? start;
   while (joining && from > 0 && rows.timeMs[from - 1]! >= joining.time) from--;
-  const excursions = findExcursions(rows, { start: from, end }, { toldLeast: TOLD_LEAST }).map((e) => {
+  const along = { start: from, end };
+  const chased =
+    [final, along].map((span) => countReversals(rows, span)).find((found) => found && isChase(found)) ?? null;
+  const excursions = findExcursions(rows, along, { toldLeast: TOLD_LEAST }).map((e) => {
     const causes = causesOf(e, { rows, joining, chased, correction: correctionOver(e.drifting) });
     return { ...e, record: { ...e.record, causes } };
   });

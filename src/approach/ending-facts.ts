@@ -100,3 +100,9 @@ export const brokeOffSchema = z
   })
   .nullable()
   .optional();
+
+/** Where the log ends in flight before the threshold; null or missing where it does not. */
+export const logEndSchema = z
+  .strictObject({ utc, distanceNm: z.number(), altitudeFt: z.number().nullable() })
+  .nullable()
+  .optional();

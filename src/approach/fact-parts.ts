@@ -31,6 +31,8 @@ export const gateSchema = z.strictObject({
   heightFt: z.number(),
   /** Null where the height was never passed on the way down. */
   utc: utc.nullable(),
+  /** Where it was never passed: how far above it the aircraft stayed on the final, in a silence as low as that allows. Missing elsewhere. */
+  nearestFt: z.number().nullable().optional(),
   distanceNm: z.number().nullable(),
   /** The silence of the log in which it was passed; the doubts of needles and rate hold what that may hide. Null or missing where it hides nothing that shows. */
   silentS: z.number().nullable().optional(),

@@ -9,7 +9,7 @@ import {
 import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { brokeOffSchema, landingSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
+import { brokeOffSchema, landingSchema, logEndSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
 import { gateSchema, needleSchema, placeSchema as place, silenceSchema } from "./fact-parts.ts";
 import { procedureTurnSchema } from "./procedure-turn-facts.ts";
 import {
@@ -109,7 +109,7 @@ export const approachFactsSchema = z.strictObject({
     fromNm: z.number(),
     toNm: z.number(),
     seconds: z.number().nullable(),
-    /** "final-fix", "joined", "start-of-match"; "minimum", "missed-approach", "threshold", "end-of-match", "log-silent". */
+    /** "final-fix", "joined", "start-of-match"; "minimum", "missed-approach", "broke-off", "threshold", "end-of-match", "log-silent". */
     begins: z.string(),
     ends: z.string(),
   }),
@@ -138,6 +138,7 @@ export const approachFactsSchema = z.strictObject({
   missedPoint: z.strictObject({ distanceNm: z.number(), passedUtc: utc.nullable() }),
   outcome: z.enum(["landed", "missed", "touch-and-go-or-low-pass", "left-final", "log-ends", "cannot-tell"]),
   brokeOff: brokeOffSchema,
+  logEnd: logEndSchema,
   missed: missedSchema,
   /** How long it was level over the runway before the climb away, as in a roll on it; null where not for long. Missing in documents of earlier versions. */
   levelOverRunwayS: z.number().nullable().optional(),

@@ -155,6 +155,7 @@ function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding
 function ended({
   runway,
   brokeOff,
+  logEnd,
   minimum,
   missed,
   missedPoint,
@@ -196,6 +197,11 @@ function ended({
     };
     const then = { landed: landed?.way ?? null, landedUtc: landed?.utc ?? null };
     return [{ code: "left-final", facts: { ...facts, ...then }, evidence: at(utc) }];
+  }
+  if (logEnd) {
+    const { utc, distanceNm, altitudeFt } = logEnd;
+    const facts = { distanceNm, altitudeFt, minimumFt: minimum?.altitudeFt ?? null };
+    return [{ code: "log-ends-in-flight", facts, evidence: at(utc) }];
   }
   if (!landing) return [];
   const facts = {

@@ -9,7 +9,7 @@ import { upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import { INBOUND, type Segments } from "./segments.ts";
-import { hiddenNeedle } from "./silence.ts";
+import { hiddenNeedle, lowestUnseen } from "./silence.ts";
 
 type Gate = ApproachFacts["gates"][number];
 
@@ -32,6 +32,7 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
       return {
         heightFt,
         utc: null,
+        nearestFt: nearestAbove(rows, heightFt, segments),
         distanceNm: null,
         silentS: null,
         lateral: null,
@@ -76,6 +77,17 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
       after: worstAfter(rows, row, segments),
     };
   });
+}
+
+/** How far above a height the aircraft stayed on the final until it climbed or turned away, silences counted as low as they allow; null where no height is known. */
+function nearestAbove(rows: ApproachRows, height: Feet, { final, missed }: Segments): Feet | null {
+  const span = {
+    start: Math.max(0, final.start - 1),
+    end: Math.min(rows.length, Math.max(final.end + 1, (missed?.lowest ?? 0) + 2)),
+  };
+  let lowest = lowestUnseen(rows, span, rows.heightFt)?.low ?? Number.NaN;
+  for (let i = span.start; i < span.end; i++) lowest = Math.min(lowest, rows.heightFt[i]!);
+  return known(lowest - height);
 }
 
 /** What the silence from a row to the next may hide, in addition to what was read there. `seconds`: its length; null where it hides nothing that shows. */

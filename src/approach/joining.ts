@@ -47,13 +47,9 @@ export function interceptOf(rows: ApproachRows, { established }: Segments): Appr
   if (!intercept || established === null) return null;
   const joined = rows.timeMs[established]!;
   const span = rowsWithin(rows, joined, joined + CORRECTED_WITHIN * 1000);
-  const cut = rowsWithin(rows, Date.parse(intercept.startUtc), joined);
-  let silentS = 0;
-  for (let i = cut.start + 1; i < cut.end; i++) silentS = Math.max(silentS, rows.silentBefore(i) ?? 0);
   return {
     ...intercept,
     joinedDistanceNm: rows.distanceNm[established]!,
-    ...(silentS > 0 ? { silentS } : {}),
     overshootNeedle: intercept.overshootNm / rows.fullScaleNm[established]!,
     corrections: turningPoints(rows.trackErrorDeg, span, CORRECTION).length,
   };

@@ -15,7 +15,7 @@ import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
-import { type Moment, utcAt, valueAt } from "./column.ts";
+import { type Moment, utcAt, utcOfRow, valueAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { findDepartures } from "./departures.ts";
 import { descentOf } from "./descent.ts";
@@ -174,6 +174,7 @@ export function measureApproach({
     },
     outcome,
     brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
+    ...(outcome === "log-ends" ? { logEnd: lastOf(rows) } : {}),
     missed: missedOf(exercise, rows, segments, path),
     levelOverRunwayS: segments.levelS,
     landing: outcome === "landed" && threshold ? landingOf(rows, threshold) : null,
@@ -192,6 +193,17 @@ export function measureApproach({
     ],
     whatWouldHaveWorked: adviceFor(exercise, facts, windFact),
     series: seriesOf(rows, final, parts),
+  };
+}
+
+/** Where the log ends. */
+function lastOf(rows: ApproachRows): ApproachFacts["logEnd"] {
+  const row = rows.length - 1;
+  const altitude = rows.altitudeFt[row]!;
+  return {
+    utc: utcOfRow(rows, row)!,
+    distanceNm: rows.distanceNm[row]!,
+    altitudeFt: Number.isNaN(altitude) ? null : altitude,
   };
 }
 

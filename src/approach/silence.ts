@@ -7,6 +7,7 @@ import {
   SPOKEN,
   SPOKEN_FT,
   strayedInHeight,
+  type Unseen,
   type UnseenRecord,
   unseenOf,
 } from "../quantity/unseen.ts";
@@ -36,9 +37,9 @@ export function hiddenFeet(rows: ApproachRows, { row, share }: Moment): Feet {
   return strayed >= SPOKEN_FT ? strayed : 0;
 }
 
-/** How low the aircraft may have come in a span, silences counted as low as they allow; null without two known rows. */
-export const lowestUnseen = (rows: ApproachRows, span: Span) =>
-  unseenOf(rows, span, rows.altitudeFt, (_, seconds, row) =>
+/** How low a column of heights may have come in a span, silences counted as low as they allow; null without two known rows. */
+export const lowestUnseen = (rows: ApproachRows, span: Span, column = rows.altitudeFt): Unseen | null =>
+  unseenOf(rows, span, column, (_, seconds, row) =>
     strayedInHeight(seconds, knownAtEnds(rows.verticalFpm, row)),
   );
 

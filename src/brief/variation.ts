@@ -1,7 +1,7 @@
 /** The variation that turns a magnetic course at a fix into a true one. */
 import { modelVariation, UNDATED } from "../geodesy/index.ts";
 import type { Issue, Where } from "../quantity/issue.ts";
-import { UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
+import { compassVariation, UNKNOWN_VARIATION, type VariationUsed } from "../quantity/magnetic.ts";
 import { utcText } from "../quantity/time.ts";
 import type { UtcMillis } from "../quantity/units.ts";
 import type { Fix } from "./brief.ts";
@@ -21,7 +21,7 @@ export function variationOf(
   const used = modelVariation(fix, time ?? UNDATED);
   if (fix.declination !== null) {
     const { declination: degrees } = fix;
-    const dayDegrees = used.dayDegrees ?? degrees;
+    const dayDegrees = compassVariation(used) ?? degrees;
     return { used: { degrees, from: "station", model: null, dayDegrees }, issues: [] };
   }
   if (used.from === "unknown") return { used: null, issues: [] };

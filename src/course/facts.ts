@@ -106,6 +106,8 @@ export const courseFactsSchema = z.strictObject({
       overshootNm: z.number(),
       /** ... as a share of full scale where it was joined; null within a mile of a station. */
       overshootNeedle: z.number().nullable().optional(),
+      /** The longest silence of the log from the cut until it was joined: then how far past it went may be unseen. */
+      silentS: z.number().optional(),
     })
     .nullable(),
   /** Null where no such turn stands out. */

@@ -1,10 +1,11 @@
-/** The turn onto a course, which may lie before what was matched. */
+/** The turn onto a course, and the cut that led to it, which may lie before what was matched. */
 import type { CourseExercise } from "../brief/brief.ts";
 import type { Span } from "../quantity/span.ts";
 import type { NauticalMiles, Seconds } from "../quantity/units.ts";
-import { findJoining, type Intercept, type Joining } from "../track/index.ts";
+import { NEAR_STATION } from "../standard/needle.ts";
+import { findJoining, type Intercept, type Joining, measureIntercept } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
-import { type CoursePath, measureRows } from "./path.ts";
+import { type CoursePath, measureRows, type Rows } from "./path.ts";
 
 /** The turn may lie before what was matched, by so much. Chosen: a cut and its turn take less. */
 const LOOK_BACK: Seconds = 180;
@@ -19,11 +20,43 @@ export function courseJoining(
   motion: Motion | null,
   established: Intercept | null,
 ): Joining | null {
-  if (!motion) return null;
+  const rows = motion && rowsFromBefore(exercise, path, span, motion);
+  return rows && findJoining(rows, established, () => MISTURNED);
+}
+
+/**
+ * The cut of an aircraft that flew through its course before what was matched, and came back from the other side; null
+ * where there was none. A turn over the station that the course leads from is none: that is where it is to be made.
+ *
+ * `established`: the row of the match from which it was.
+ */
+export function flownThrough(
+  exercise: CourseExercise,
+  path: CoursePath,
+  span: Span,
+  motion: Motion | null,
+  established: number | null,
+): Intercept | null {
+  if (!motion || established === null) return null;
+  const rows = rowsFromBefore(exercise, path, span, motion);
+  const intercept = measureIntercept(rows, established + span.start - rows.pathStart);
+  if (!intercept || !(intercept.overshootNm >= MISTURNED)) return null;
+  const side = Math.sign(intercept.startCrossTrackNm);
+  const startMs = Date.parse(intercept.startUtc);
+  let crossed = 0;
+  while (
+    crossed < rows.length &&
+    !(rows.timeMs[crossed]! > startMs && rows.crossTrackNm[crossed]! * side <= 0)
+  )
+    crossed++;
+  const overStation = exercise.scale.kind === "angular" && rows.distanceToFixNm[crossed]! <= NEAR_STATION;
+  return crossed === rows.length || overStation ? null : intercept;
+}
+
+function rowsFromBefore(exercise: CourseExercise, path: CoursePath, span: Span, motion: Motion): Rows {
   let start = span.start;
   const until = motion.time[span.start]! - LOOK_BACK * 1000;
   const flown = motion.spans.find((s) => s.start <= span.start && span.start < s.end);
   while (start > (flown?.start ?? span.start) && motion.time[start - 1]! >= until) start--;
-  const rows = measureRows(exercise, path, { start, end: span.end }, motion, null);
-  return findJoining(rows, established, () => MISTURNED);
+  return measureRows(exercise, path, { start, end: span.end }, motion, null);
 }

@@ -27,6 +27,7 @@ import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
+import { flownThrough } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -67,7 +68,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   // where most headings are not known, the wind of their mean is no better known: one truth in an exercise
   const windFact = measured ? over : over && knownAlongOnly(over);
   const reversals = countReversals(rows, judged.span);
-  const intercept = fitted ? null : measureIntercept(rows, judged.establishedAt);
+  const cut = fitted ? null : measureIntercept(rows, judged.establishedAt);
+  const through = fitted ? null : flownThrough(exercise, path, span, motion, judged.establishedAt);
+  const intercept = through && through.overshootNm > (cut?.overshootNm ?? 0) ? through : cut;
   const joinedRow = judged.establishedAt ?? 0;
   const overshootNeedle =
     intercept && !nearStation(exercise, rows, joinedRow)
@@ -76,7 +79,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
   const before = beforeEstablished(exercise, rows, judged);
   const unjudged = beforeJoining(exercise, rows, judged);
-  const departures = { exercise, path, span, motion, rows, judged, intercept, correctionOver };
+  const departures = { exercise, path, span, motion, rows, judged, intercept: cut, correctionOver };
   const { chased, excursions, ...left } = findDepartures(departures);
   // minutes along the course, off it, are no turn that ended short of it
   const joining = before ? null : left.joining;

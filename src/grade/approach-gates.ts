@@ -2,22 +2,21 @@
 import type { ApproachFacts } from "../approach/facts.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
+type Gate = ApproachFacts["gates"][number];
+
 /** Why the lateral needle cannot be judged, where it cannot. */
 export const needleUntold = ({ cannotTell }: ApproachFacts): string | null =>
   cannotTell.find(({ fact }) => fact === "needle")?.reason ?? null;
 
 /** A gate that was passed in a silence has its doubt from it. */
-const inSilence = ({ silentS }: ApproachFacts["gates"][number]): { doubtIs?: string } =>
+const inSilence = ({ silentS }: Gate): { doubtIs?: string } =>
   silentS == null ? {} : { doubtIs: "log-silent" };
 
-/** Why a gate that the log does not pass is not judged: it was never flown to where the final ended above it beyond doubt. */
-function notPassed({ height, runway, minimum, missed, brokeOff }: ApproachFacts, heightFt: number): Found {
+/** Why a gate that the log does not pass is not judged: it was never flown to where the aircraft climbed or turned away above it beyond doubt. */
+function notPassed({ height, missed, brokeOff }: ApproachFacts, gate: Gate | undefined): Found {
   if (!height) return { cannotTell: "no-height" };
-  const lowest = missed?.lowestFt ?? brokeOff?.altitudeFt ?? null;
-  if (lowest === null || runway.elevationFt === null) return { cannotTell: "gate-not-passed" };
-  const unseen = minimum?.unseen ? minimum.altitudeFt - minimum.unseen.most : lowest;
-  const surely = Math.min(lowest, unseen) - height.doubt95Ft - runway.elevationFt > heightFt;
-  return surely ? { notFlown: true } : { cannotTell: "gate-not-passed" };
+  const above = missed || brokeOff ? (gate?.nearestFt ?? 0) : 0;
+  return above > height.doubt95Ft ? { notFlown: true } : { cannotTell: "gate-not-passed" };
 }
 
 /** Stable 1,000 and 500 ft above the threshold: what a log shows of it. */
@@ -37,7 +36,7 @@ export function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
     find(facts): Found | null {
       if (!asked(facts)) return null;
       const gate = gateOf(facts);
-      if (!gate?.utc) return notPassed(facts, heightFt);
+      if (!gate?.utc) return notPassed(facts, gate);
       const untold = part === "lateral" ? needleUntold(facts) : null;
       if (untold) return { cannotTell: untold };
       const shown = gate[part];
@@ -56,7 +55,7 @@ export function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
       limit: ({ approach }) => approach.gates.sink,
       find(facts): Found {
         const gate = gateOf(facts);
-        if (!gate?.utc) return notPassed(facts, heightFt);
+        if (!gate?.utc) return notPassed(facts, gate);
         if (gate.verticalFpm === null || gate.vertical95Fpm === null) return { cannotTell: "log-silent" };
         const toward = -gate.verticalFpm;
         return {

@@ -12,6 +12,10 @@ type Approach = TestStandard["approach"];
 const barometric = ({ guidance }: ApproachFacts, { barometricPath }: Approach): boolean =>
   guidance.kind === "lnav-vnav" && barometricPath !== null;
 
+/** A log that ends on the final shows a part of it, of which nothing is met for the whole. */
+const wholeUnless = ({ outcome, judged }: ApproachFacts): { readonly notWhole?: string } =>
+  outcome === "log-ends" && judged.ends === "end-of-match" ? { notWhole: "log-ends-on-final" } : {};
+
 const FINAL: readonly Criterion<ApproachFacts>[] = [
   {
     id: "approach-needle",
@@ -28,6 +32,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
         beyond: secondsBeyond(limit, facts.needle, facts.judged),
         worstUtc,
         unseen,
+        ...wholeUnless(facts),
       };
       const linear = facts.guidance.halfAngleDeg === null;
       return approach.briefly && linear ? { ...found, leave: { upTo: approach.briefly.limit } } : found;
@@ -46,7 +51,8 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
       const { surest, widest } = path;
       const { needle, doubt95, utc } = Math.abs(surest.needle) - surest.doubt95 > limit ? surest : widest;
       const out = secondsBeyond(limit, path.needle, facts.judged);
-      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc, unseen: path.needle.unseen };
+      const { unseen } = path.needle;
+      return { value: Math.abs(needle), doubt95, beyond: out, worstUtc: utc, unseen, ...wholeUnless(facts) };
     },
   },
   ...(["below", "aboveLow"] as const).map(
@@ -59,10 +65,17 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
         if (!facts.glidePath || !barometric(facts, approach)) return null;
         const { below, aboveLow } = facts.glidePath;
         const extreme = side === "below" ? below : aboveLow;
-        if (!extreme) return { value: 0, doubt95: 0, beyond: null, worstUtc: null };
+        if (!extreme) return { value: 0, doubt95: 0, beyond: null, worstUtc: null, ...wholeUnless(facts) };
         const { ft, doubt95Ft, utc } = extreme;
         return {
-          ...{ value: ft, toward: ft, doubt95: doubt95Ft, beyond: null, worstUtc: utc },
+          ...{
+            value: ft,
+            toward: ft,
+            doubt95: doubt95Ft,
+            beyond: null,
+            worstUtc: utc,
+            ...wholeUnless(facts),
+          },
           doubtIs: doubtOfHeight(facts),
         };
       },
@@ -105,6 +118,12 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
       const toward = side === "below" ? -margin : margin;
       const worstUtc = kind === "descent" ? minimum.lowestUtc : (missed?.startUtc ?? null);
       const { unseen } = minimum;
+      // never flown down to: left before it by a turn away, or the log ends
+      const short = side === "above" && margin > limit && minimum.passedNm === null && !minimum.passedIn;
+      if (kind === "descent" && short && outcome === "left-final")
+        return margin - doubt95 > limit ? { notFlown: true } : { cannotTell: "minimum-not-reached" };
+      if (kind === "descent" && outcome === "log-ends" && (short || toward < 0))
+        return { cannotTell: "log-ends" };
       // what was seen too high may have been low enough in a silence
       if (side === "above" && kind === "descent" && margin > limit && unseen && -unseen.most <= limit)
         return { cannotTell: "log-silent" };
@@ -150,6 +169,7 @@ const STEP_DOWN: Criterion<ApproachFacts> = {
       beyond: null,
       worstUtc: worst.lowestUtc ?? null,
       unseen,
+      ...(flown.length < known.length ? wholeUnless(facts) : {}),
       doubtIs: doubtOfHeight(facts),
     };
   },

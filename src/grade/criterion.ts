@@ -19,6 +19,8 @@ export type Found =
       readonly worstUtc: string | null;
       /** Where only a part of the time that was given is judged: when it begins, and the worst of what came before. */
       readonly part?: { readonly fromUtc: string | null; readonly before: number };
+      /** Why, as a code, what was seen is not the whole of what is judged: then nothing is *met*. */
+      readonly notWhole?: string | null;
       /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
       readonly doubtIs?: string;
       /** Where the value is past the limit, but the text lets it be for a while that it does not measure. */
@@ -101,6 +103,9 @@ function verdictOf<Facts>(
   }
   if (inside >= SURE && found.part && confidenceWithin(found.part.before, doubt95, limit) < SURE) {
     return { ...told, verdict: "cannot tell", reason: "part-of-window", confidence: null };
+  }
+  if (inside >= SURE && found.notWhole) {
+    return { ...told, verdict: "cannot tell", reason: found.notWhole, confidence: null };
   }
   if (inside >= SURE) return { ...told, verdict: "met", reason: null, confidence: inside };
   if (leave && short <= 1 - SURE && confidenceWithin(value, doubt95, leave.upTo) >= SURE) {

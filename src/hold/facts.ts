@@ -22,7 +22,8 @@ export const holdFactsSchema = z.strictObject({
   }),
   inboundTrueDeg: z.number(),
   inboundMagneticDeg: z.number().nullable(),
-  variation: variationSchema,
+  /** Missing in documents of earlier versions. */
+  variation: variationSchema.optional(),
   /** Half-width of the 95 % interval; null where it is published. */
   inbound95Deg: z.number().nullable(),
   turns: z.enum(["left", "right"]),

@@ -1,7 +1,7 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { Share } from "../quantity/units.ts";
+import { flownAgain } from "./again.ts";
 import { approachRuns, asCourse, followedTo } from "./approach.ts";
 import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
@@ -9,6 +9,7 @@ import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { inOrder, withOutOfOrder } from "./order.ts";
 import { type Run, runsOf } from "./runs.ts";
+import { weighedByHeight } from "./way-down.ts";
 
 export type { FlownPath } from "./flown.ts";
 export type { Match } from "./match.ts";
@@ -25,7 +26,8 @@ const GIVEN = 2;
  * found where it fits well and nothing else fits; else a window in the brief finds it. A course flown the other way is
  * never taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
- * as its final course to the threshold, on it or coming down beside it, and has what followed it as well: the landing, or the climb away. What else was
+ * as its final course to the threshold, on it or coming down beside it, and has what followed it as well: the landing,
+ * or the climb away; of several the way down chooses as well. What else was
  * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
  * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
@@ -51,7 +53,11 @@ function findInOrder(
   const runs = brief.exercises.map((exercise, i) =>
     candidates(exercise, windows[i]!, windows, path, flown, others.get(i)),
   );
-  const chosen = withOutOfOrder(inOrder(runs), runs);
+  const weighed = runs.map((own, i) => {
+    const exercise = brief.exercises[i]!;
+    return exercise.kind === "approach" ? weighedByHeight(exercise, path, own) : own;
+  });
+  const chosen = withOutOfOrder(inOrder(weighed), weighed);
   const cores = chosen.flatMap((choice) => choice?.run.core ?? []);
   return windows.map((window, i): Match => {
     if (window !== null) {
@@ -64,23 +70,15 @@ function findInOrder(
     // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
     const before = cores.filter(({ start, end }) => start < run.core.start && end < run.core.end - 1);
     const start = Math.max(run.span.start, ...before.map(({ end }) => end));
-    const isApproach = brief.exercises[i]!.kind === "approach";
+    const exercise = brief.exercises[i]!;
+    const isApproach = exercise.kind === "approach";
     const after = cores.filter(({ start }) => start > run.core.start);
     const next = Math.min(path.latitude.length, ...after.map((core) => core.start));
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
-    const again = isApproach ? flownAgain(runs[i]!, cores, run) : [];
+    const again = isApproach ? flownAgain(exercise, path, runs[i]!, cores, run) : [];
     return { exercise: i, span, by: "geometry", confidence, ...(again.length > 0 ? { again } : {}) };
   });
-}
-
-/** A run that fits so well beside the one that was taken was a try of its own. Chosen: a go-around some miles out. */
-const TRIED: Share = 0.5;
-
-/** Other runs of an exercise that fit well and lie in no exercise of the brief. */
-function flownAgain(runs: readonly Run[], cores: readonly Span[], taken: Run): Span[] {
-  const apart = ({ core }: Run) => cores.every(({ start, end }) => core.end <= start || core.start >= end);
-  return runs.filter((run) => run.score >= TRIED * taken.score && apart(run)).map(({ core }) => core);
 }
 
 /** The rows of the window that the brief gives, "outside" where the flight has none of it, null without a window. */

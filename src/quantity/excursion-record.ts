@@ -3,7 +3,7 @@ import { z } from "zod";
 import { utcSchema as utc } from "./record.ts";
 
 /** Off a course or a final; of an arc the line is its tangent, the needle's full scale one mile. Right of the line positive. */
-export const excursionSchema = z.strictObject({
+const excursionSchema = z.strictObject({
   /** The side that the aircraft went to. */
   side: z.enum(["left", "right"]),
   /** A: the track angle error passed its threshold for good. */

@@ -1,4 +1,5 @@
 /** Means and shares over rows of a flight, by time (or by distance where there are no times), honest for irregular intervals. */
+import { selectPlace } from "./select.ts";
 import type { Span } from "./span.ts";
 import type { NauticalMiles } from "./units.ts";
 
@@ -102,8 +103,12 @@ export function rowOfLargest(column: Float64Array, span: Span, from = 0): number
 
 /** Middle value of a part of a column; NaN where it is empty. */
 export function median(values: Float64Array): number {
-  const sorted = values.filter((v) => !Number.isNaN(v)).sort();
-  const n = sorted.length;
+  const known = values.filter((v) => !Number.isNaN(v));
+  const n = known.length;
   if (n === 0) return Number.NaN;
-  return n % 2 ? sorted[n >> 1]! : (sorted[n / 2 - 1]! + sorted[n / 2]!) / 2;
+  const upper = selectPlace(known, n >> 1);
+  if (n % 2) return upper;
+  let lower = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < n / 2; i++) lower = Math.max(lower, known[i]!);
+  return (lower + upper) / 2;
 }

@@ -1,6 +1,6 @@
 /** The approaches of the flight as a flat table. Units stand in the column names; empty = not known. */
 import type { ApproachFacts, DebriefDocument } from "../debrief/document.ts";
-import { type Cell, table } from "./csv.ts";
+import { type Cell, seenOvershoot, table } from "./csv.ts";
 
 /** One row an approach. Right of the final and above the path positive; `…_before_nm`: before the threshold. */
 export function approachesCsv(document: DebriefDocument): string {
@@ -64,7 +64,7 @@ function cells(f: ApproachFacts): Cell[] {
   return [
     ...[f.runway.ident, f.guidance.kind, f.outcome, f.joinedFrom, f.finalCourseTrueDeg],
     ...[f.height?.anchored, f.height?.correctionFt, f.height?.doubt95Ft],
-    ...[intercept?.angleDeg, intercept?.overshootNm, intercept?.corrections, intercept?.joinedDistanceNm],
+    ...[intercept?.angleDeg, seenOvershoot(intercept), intercept?.corrections, intercept?.joinedDistanceNm],
     ...[
       f.finalFix?.ident,
       seen(fix)?.utc,

@@ -42,6 +42,10 @@ export function legsCsv(document: DebriefDocument): string {
 }
 
 type Left = ExcursionRecord & { readonly causes?: readonly Cause[] | undefined };
+/** Not known where the log was silent on the way onto the line. */
+export const seenOvershoot = (
+  intercept: { readonly overshootNm: number; readonly silentS?: number | undefined } | null | undefined,
+): Cell => (intercept?.silentS === undefined ? intercept?.overshootNm : null);
 
 /** One row an exercise: what was flown against what was meant. `labels` stand before it, as the flight's name in a table of many. */
 export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<string, Cell>> = {}): string {
@@ -87,7 +91,7 @@ export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<
         ...[f?.needle.beyondThreeQuarter, f?.needle.beyondFull],
         ...[f?.trackAngleError?.meanDeg, f?.trackAngleError?.rmsDeg, c?.drift?.meanDeg],
         ...[c?.windCorrection?.flownDeg, c?.windCorrection?.neededDeg, c?.windCorrection?.doubt95Deg],
-        ...[f?.intercept?.angleDeg, f?.intercept?.overshootNm, f?.reversals?.perMinute],
+        ...[f?.intercept?.angleDeg, seenOvershoot(f?.intercept), f?.reversals?.perMinute],
         ...[left?.trackOffUtc, left?.silentS, left?.leadS, left?.worstCrossTrackNm, left?.worstNeedle],
         ...[cause?.cause, cause?.share],
         ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],

@@ -27,6 +27,8 @@ const STEADY_FOR: Seconds = 10;
 /** Past the course later than this after joining is no overshoot of the intercept but how the course was kept. Tuned. */
 const OVERSHOOT_WITHIN: Seconds = 60;
 
+/** A cut flown through the line comes back to it within this. Chosen: a minute away from it, a half turn, a minute back. */
+const FLOWN_THROUGH: Seconds = 180;
 /** Moving back by this, past the course or short of it, the intercept is over. Chosen: over a receiver’s noise, under any cut. */
 const COMING_BACK: NauticalMiles = 0.004;
 /** Still closing by more than this, the aircraft is on its way onto the course. Tuned: twice the wander. */
@@ -40,6 +42,8 @@ export interface Intercept {
   readonly joinedUtc: string;
   /** How far past the course before coming back, never negative. */
   readonly overshootNm: NauticalMiles;
+  /** The longest silence of the log from the cut until it was joined: how far past it went may be unseen then. Missing where there was none. */
+  readonly silentS?: Seconds;
 }
 
 /** The first row from which the aircraft is established on the course; null where it never is, or where the log has no times. */
@@ -79,7 +83,7 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
   let start = beginning(last, side);
   // the way back of a cut that went past the course belongs to that cut
   for (let i = start - 1; i >= 0 && !rows.gapBefore[i + 1]; i--) {
-    if (rows.timeMs[start]! - rows.timeMs[i]! > OVERSHOOT_WITHIN * 1000) break;
+    if (rows.timeMs[start]! - rows.timeMs[i]! > FLOWN_THROUGH * 1000) break;
     if (rows.crossTrackNm[i]! * side > 0) continue;
     const first = beginning(i, -side);
     if (!converging(i, -side) || !heldSteady(rows, first, i)) break;
@@ -98,7 +102,15 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
     startCrossTrackNm: rows.crossTrackNm[start]!,
     joinedUtc: utcText(rows.timeMs[joined]!),
     overshootNm: overshoot(rows, last, joined, side, Math.abs(angle)),
+    ...silentBetween(rows, start, joined),
   };
+}
+
+function silentBetween(rows: AgainstCourse, start: number, joined: number): { readonly silentS?: Seconds } {
+  let longest = 0;
+  for (let i = start + 1; i <= joined; i++)
+    if (rows.gapBefore[i]) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000);
+  return longest > 0 ? { silentS: longest } : {};
 }
 
 /** A cut was flown, not only swept through by a turn: straight for long enough. */

@@ -98,4 +98,23 @@ describe("level at the minimum, a turn of 45 degrees to the right 1 NM before th
     const verdicts = gradeApproach(facts, standardNamed("instrument-rating-us")!);
     expect(verdicts.find((v) => v.criterion === "approach-step-down")!.verdict).toBe("not flown");
   });
+  it("left or ended high above a minimum descent altitude, that was never flown down to: nothing is judged of it", () => {
+    const high = straightIn(9, centred, (b) => Math.max(1300, Math.min(1650, level(b))), {
+      roll: false,
+      to: 3.5,
+    });
+    const above = (rows: readonly Row[], side: string) => {
+      const { facts } = measured(rows);
+      const verdicts = gradeApproach(facts, standardNamed("instrument-rating-us")!);
+      const { verdict, reason } = verdicts.find((v) => v.criterion === `approach-minimum-${side}`)!;
+      return [facts.outcome, verdict, reason];
+    };
+    const left = on(high, [
+      [60, 60, 0],
+      [90, 200, 0],
+    ]);
+    expect(above(left, "above")).toEqual(["left-final", "not flown", null]);
+    expect(above(high, "above")).toEqual(["log-ends", "cannot tell", "log-ends"]);
+    expect(above(high, "below")).toEqual(["log-ends", "cannot tell", "log-ends"]);
+  });
 });

@@ -203,3 +203,27 @@ it("a dive below a step-down is not met; in a silence before it, it cannot be to
   expect([silent.verdict.verdict, silent.verdict.reason]).toEqual(["cannot tell", "log-silent"]);
   expect(silent.step.passedUtc).toBeNull();
 });
+
+it.each([
+  ["no minimum", null],
+  ["a decision altitude", { kind: "decision", altitude: FIELD.elevation + 200 } as const],
+])(
+  "with %s, 500 ft passed down and up in a silence cannot be told; a climb from 800 ft never came there",
+  (_, minimum) => {
+    const at500 = (height: (b: number) => number, from: number, to: number) => {
+      const rows = straightIn(9, () => 0, height, { roll: false, to: -3 });
+      const { facts } = measured(approachTo(FIELD, { minimum }), without(rows, from, to));
+      expect(facts.outcome).toBe("missed");
+      return gradeApproach(facts, us).filter((v) => v.criterion.startsWith("approach-gate-500-"));
+    };
+    const from = (b0: number) => (b: number) =>
+      b < b0 ? beam(b0) + (b0 - b) * 600 : Math.min(1650, beam(b));
+    // down to 464 ft in 65 s without a point
+    const silent = at500(from(1.3), 2.2, 0.6);
+    expect(silent.map(({ verdict, reason }) => [verdict, reason])).toEqual(
+      silent.map(() => ["cannot tell", "gate-not-passed"]),
+    );
+    const high = at500(from(2.4), 0, 0);
+    expect(high.map(({ verdict }) => verdict)).toEqual(high.map(() => "not flown"));
+  },
+);

@@ -59,3 +59,17 @@ describe("by construction: the time before joining", () => {
     expect(facts.crossTrack.maxNm).toBeGreaterThan(1.2);
   });
 });
+
+it("an intercept with the log silent before it was joined says so", () => {
+  const rows = tracksOff({ along: -15, across: -1.8 }, [
+    [30, 125],
+    [0, 200],
+  ]);
+  const seen = measured(exercise, rows).facts.intercept!;
+  expect(seen.silentS).toBeUndefined();
+  const { intercept } = measured(
+    exercise,
+    rows.filter(({ t }) => t < 100 || t > 150),
+  ).facts;
+  near(intercept!.silentS!, 51, 1.5, "s");
+});

@@ -8,7 +8,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { magvar } from "magvar";
 import { describe, expect, it } from "vitest";
-import type { DebriefDocument } from "../../src/debrief/document.ts";
+import { type DebriefDocument, documentSchema } from "../../src/debrief/document.ts";
 import { debriefText } from "../../src/report/index.ts";
 import { approaches, courses, debriefOf, holds } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
@@ -106,5 +106,12 @@ describe("a station whose declination is 5° more than the variation of the day"
     const none = courses((await early("strong-crosswind-badly-corrected", unknown)).document)[0]!;
     expect(none.facts.courseMagneticDeg).toBeNull();
     expect(none.whatWouldHaveWorked!.headingMagneticDeg).toBeNull();
+  });
+
+  it("documents of earlier versions, which had none of it, can still be read", async () => {
+    const text = JSON.stringify(await old("hold-direct-well-flown"), (key, value) =>
+      key === "dayDegrees" || (key === "variation" && "from" in Object(value)) ? undefined : value,
+    );
+    expect(documentSchema.safeParse(JSON.parse(text)).success).toBe(true);
   });
 });

@@ -223,21 +223,33 @@ describe("heights and gates", () => {
       });
   });
   it("a gate below which a climb away was begun beyond doubt was not flown, and else is not told", () => {
-    const ended = (lowestFt: number) => {
+    const ended = (nearestFt: number, changes: object = {}) => {
       const { gates, ...rest } = facts({});
-      const changes = { height: { doubt95Ft: 60 }, runway: { elevationFt: 400 }, missed: { lowestFt } };
-      const notPassed = gates.map((gate) => ({ ...gate, utc: null }));
-      const approach = { ...rest, ...changes, minimum: null, gates: notPassed } as unknown as ApproachFacts;
-      return gradeApproach(approach, us).find(({ criterion }) => criterion === "approach-gate-500-sink");
+      const notPassed = gates.map((gate) => ({ ...gate, utc: null, nearestFt }));
+      const approach = { ...rest, height: { doubt95Ft: 60 }, gates: notPassed, ...changes };
+      return gradeApproach(approach as unknown as ApproachFacts, us).find(
+        ({ criterion }) => criterion === "approach-gate-500-sink",
+      );
     };
-    expect(ended(1000)).toMatchObject({ verdict: "not flown", reason: null, value: null });
-    expect(ended(940)).toMatchObject({ verdict: "cannot tell", reason: "gate-not-passed" });
+    expect(ended(100)).toMatchObject({ verdict: "not flown", reason: null, value: null });
+    expect(ended(40)).toMatchObject({ verdict: "cannot tell", reason: "gate-not-passed" });
+    // a log that ends above it tells nothing of it
+    expect(ended(100, { missed: null })).toMatchObject({ verdict: "cannot tell", reason: "gate-not-passed" });
   });
   it("a log without heights says so of each criterion of height, and judges the needle", () => {
     const verdicts = gradeApproach(facts({ heights: false }), us);
     expect(verdicts.find((v) => v.criterion === "approach-needle")!.verdict).toBe("met");
     for (const id of ["approach-glide-path", "approach-fix-height", "approach-minimum-below"])
       expect(verdicts.find((v) => v.criterion === id)).toMatchObject({ reason: "no-height" });
+  });
+  it("a log that ends on the final, well held so far, meets nothing of it for the whole", () => {
+    const ends = { outcome: "log-ends", judged: { seconds: 200, ends: "end-of-match" } };
+    const of = (c: Case, id: string) =>
+      gradeApproach({ ...facts(c), ...ends } as ApproachFacts, us).find((v) => v.criterion === id)!;
+    for (const id of ["approach-needle", "approach-glide-path"]) {
+      expect(of({}, id)).toMatchObject({ verdict: "cannot tell", reason: "log-ends-on-final" });
+      expect(of({ needle: 0.9, path: 0.9 }, id).verdict).toBe("not met");
+    }
   });
   it("what was not flown has one line", () => {
     expect(gradeApproach(null, us).map((v) => v.verdict)).toEqual(["not flown"]);

@@ -43,3 +43,68 @@ it("the one that fits best is measured, and the other is named by its rows", () 
     [true, undefined],
   ]);
 });
+
+/** Goes on from the last row at 90 kt and a height, turning at 3 degrees a second to each track in turn. */
+function turned(
+  rows: Row[],
+  height: number,
+  legs: readonly (readonly [to: number, seconds: number])[],
+): void {
+  let { t, before, aside } = rows.at(-1)!;
+  let angle = 0;
+  for (const [to, seconds] of legs)
+    for (let k = 0; k < seconds; k++) {
+      angle += Math.max(-3, Math.min(3, to - angle));
+      before -= (Math.cos((angle * Math.PI) / 180) * 90) / 3600;
+      aside += (Math.sin((angle * Math.PI) / 180) * 90) / 3600;
+      rows.push({ t: ++t, before, aside, height });
+    }
+}
+const down = (b: number) => Math.min(1650, beam(Math.max(0, b)));
+function matchedWith(rows: Row[], heights = true) {
+  const { t, before, aside } = rows.at(-1)!;
+  const landing = straightIn(before - 1 / 40, () => aside, down).map((r) => ({ ...r, t: r.t + t + 1 }));
+  const exercise = approachTo(FIELD);
+  const { altitude, ...motion } = smoothTrack(trackOf(exercise, [...rows, ...landing]))!;
+  const legs = findLegs({ altitude, ...motion });
+  const path = { ...motion, ...(heights ? { altitude } : {}), legs };
+  return matchExercises({ exercises: [exercise] } as unknown as Brief, path)[0]!;
+}
+
+it.each([7, 6, 5, 4])("a turn once round to lose time %s NM out is a part of one approach", (at) => {
+  const rows = straightIn(10, () => 0, down, { roll: false, to: at });
+  turned(rows, down(at), [[360, 120]]);
+  const match = matchedWith(rows);
+  expect(match.span).not.toBeNull();
+  expect(match.again).toBeUndefined();
+});
+
+it("so are two laps of a hold at the final fix", () => {
+  const rows = straightIn(
+    8,
+    () => 0,
+    () => 1650,
+    { roll: false, to: 5 },
+  );
+  turned(
+    rows,
+    1650,
+    [180, 360, 540, 720].map((to) => [to, 120] as const),
+  );
+  expect(matchedWith(rows).again).toBeUndefined();
+});
+
+it("without heights one that came close in is another, and one that turned away far out is not told", () => {
+  const back = [
+    [-180, 460],
+    [-360, 60],
+  ] as const;
+  for (const [to, times] of [
+    [0.5, 1],
+    [3, 0],
+  ] as const) {
+    const rows = straightIn(9, () => 0, down, { roll: false, to });
+    turned(rows, 1650, back);
+    expect(matchedWith(rows, false).again ?? []).toHaveLength(times);
+  }
+});

@@ -95,8 +95,13 @@ function trackOf(exercise: CourseExercise, rows: readonly Row[], timed: boolean)
   };
 }
 
-/** Measures a course flown by ruler, with what its own log tells of the wind. */
-export function measured(exercise: CourseExercise, rows: readonly Row[], timed = true): CourseMeasured {
+/** Measures a course flown by ruler, with what its own log tells of the wind; the match may begin at a later row. */
+export function measured(
+  exercise: CourseExercise,
+  rows: readonly Row[],
+  timed = true,
+  start = 0,
+): CourseMeasured {
   const track = trackOf(exercise, rows, timed);
   const motion = timed ? smoothTrack(track) : null;
   const legs = motion ? findLegs(motion) : [];
@@ -109,7 +114,7 @@ export function measured(exercise: CourseExercise, rows: readonly Row[], timed =
       longitude: motion?.longitude ?? track.longitude,
       altitude: motion?.altitude ?? track.altitude,
     },
-    span: { start: 0, end: rows.length },
+    span: { start, end: rows.length },
     motion,
     wind,
   });

@@ -21,7 +21,7 @@ describe("filled from a sheet", () => {
   });
 
   it("with the declination of its station where that is not the variation of the day", () => {
-    const old = { ...facts, variation: { ...facts.variation, dayDegrees: 1 } };
+    const old = { ...facts, variation: { ...facts.variation!, dayDegrees: 1 } };
     const typed = filledFrom(document, old);
     expect(typed).toMatchObject({ inbound: "247", wind: "191/20", declination: "6.0E", variation: "1.0E" });
     expect(readHold(typed).asked).toMatchObject({ inboundDeg: 247, windFromDeg: 191, compassDeg: 5 });

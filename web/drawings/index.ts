@@ -36,7 +36,7 @@ export { useWidth } from "./useWidth.ts";
 export { VelocityCircle } from "./VelocityCircle.tsx";
 export { VerdictMark } from "./VerdictMark.tsx";
 export { VerdictHead, VerdictRow } from "./VerdictRow.tsx";
-export { WindArrow, WindSign } from "./WindArrow.tsx";
+export { WindArrow } from "./WindArrow.tsx";
 export { WindChart } from "./WindChart.tsx";
 export { shownByHeight, WindHeight } from "./WindHeight.tsx";
 export { columnCourse, columnHeading, knots, known } from "./words.ts";

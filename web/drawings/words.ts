@@ -19,7 +19,7 @@ export const knots = (value: number): string => known(value, (kt) => `${Math.rou
 /** Share of full scale within which an aircraft is on course. As in all of the report. */
 const QUARTER = 0.25;
 
-type Varied = Pick<CourseFacts, "variation">;
+type Varied = { readonly variation?: CourseFacts["variation"] | undefined };
 
 /** A course, radial or track of a column in words. */
 export const columnCourse = (trueDeg: number, { variation }: Varied): string =>

@@ -121,12 +121,16 @@ function otherEnd(ident: unknown): string | null {
   return `${other}${side ? { L: "R", C: "C", R: "L" }[side] : ""}`;
 }
 
+/** As in " at 940 ft, the minimum 920 ft". */
+function heightBesideMinimum({ altitudeFt, minimumFt }: Finding["facts"]): string {
+  const [height, minimum] = [given(altitudeFt), given(minimumFt)];
+  const beside = minimum === null ? "" : `, the minimum ${count(minimum)} ft`;
+  return height === null ? "" : ` at ${feet(height)}${beside}`;
+}
+
 /** A final that was left by a turn away, and the landing that it led to. */
 function leftFinal(f: Finding["facts"]): string {
-  const [height, minimum] = [given(f.altitudeFt), given(f.minimumFt)];
-  const beside = minimum === null ? "" : `, the minimum ${count(minimum)} ft`;
-  const at = height === null ? "" : ` at ${feet(height)}${beside}`;
-  const left = `Left the final by a turn to the ${f.side} ${beforeThreshold(f.distanceNm)}${at}`;
+  const left = `Left the final by a turn to the ${f.side} ${beforeThreshold(f.distanceNm)}${heightBesideMinimum(f)}`;
   if (f.landed === null) return `${left}; no landing on this field followed.`;
   const other = otherEnd(f.runway);
   const where = {
@@ -175,6 +179,8 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "low-pass": (f) =>
     `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
   "left-final": leftFinal,
+  "log-ends-in-flight": (f) =>
+    `The log ends in flight ${beforeThreshold(f.distanceNm)}${heightBesideMinimum(f)}; how the approach ended is not known.`,
   "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
     `Flown ${f.times} times on this flight; this is the one that fits best. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
   landed: (f) =>

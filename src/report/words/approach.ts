@@ -50,6 +50,7 @@ export function approachSentence(exercise: ApproachRecord): string {
   const end =
     spoken("landed", exercise) ??
     spoken("left-final", exercise) ??
+    spoken("log-ends-in-flight", exercise) ??
     spoken("missed-approach", exercise, "missed-approach-short");
   return [sentence, path, end].filter((words) => words !== null).join(" ");
 }
@@ -154,7 +155,11 @@ export const approachCause = ({ findings: [lead, next] }: ApproachRecord): Findi
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [string, string | null][] {
   const lead = exercise.findings[0]?.code;
-  const ended = ["missed-approach", "low-pass", ...(lead === "final-within" ? [] : ["left-final", "landed"])];
+  const ended = [
+    "missed-approach",
+    "low-pass",
+    ...(lead === "final-within" ? [] : ["left-final", "log-ends-in-flight", "landed"]),
+  ];
   const cause = approachCause(exercise);
   return [
     ["Why.", cause ? (APPROACH_WORDS[cause.code]?.(cause.facts, cause) ?? null) : null],
@@ -183,5 +188,6 @@ export const APPROACH_TOLD: readonly string[] = [
   "missed-approach",
   "low-pass",
   "left-final",
+  "log-ends-in-flight",
   "landed",
 ];

@@ -1,6 +1,11 @@
 /** Magnetic directions in words: courses as the station has them, headings as the compass shows them, and how the two differ. */
 import { turnFrom } from "../../quantity/angle.ts";
-import { magneticCourse, magneticHeading, type VariationUsed } from "../../quantity/magnetic.ts";
+import {
+  compassVariation,
+  magneticCourse,
+  magneticHeading,
+  type VariationUsed,
+} from "../../quantity/magnetic.ts";
 import type { AngleSize } from "../../quantity/units.ts";
 import { flownDirection } from "./number.ts";
 
@@ -12,15 +17,16 @@ export const variationText = (degrees: number): string =>
   `${Math.abs(degrees).toFixed(1)}°${degrees < 0 ? "W" : "E"}`;
 
 /** A heading as the compass shows it on that day, else true. */
-export const flownHeading = (trueDeg: number, variation: VariationUsed): string =>
+export const flownHeading = (trueDeg: number, variation: VariationUsed | undefined): string =>
   flownDirection(trueDeg, magneticHeading(trueDeg, variation));
 
 /** A course, a radial or a track as the chart has it, else true. */
-export const flownCourse = (trueDeg: number, variation: VariationUsed): string =>
+export const flownCourse = (trueDeg: number, variation: VariationUsed | undefined): string =>
   flownDirection(trueDeg, magneticCourse(trueDeg, variation));
 
 /** Said where headings stand beside courses; empty where the two agree. */
-export function compassNote({ degrees, dayDegrees }: VariationUsed): string {
-  if (dayDegrees === null || Math.abs(turnFrom(dayDegrees, degrees)) < APART) return "";
-  return ` Headings are by the compass, with the variation of the day, ${variationText(dayDegrees)}; courses by the station’s declination, ${variationText(degrees)}.`;
+export function compassNote(variation: VariationUsed | undefined): string {
+  const [east, degrees] = [compassVariation(variation), variation?.degrees ?? 0];
+  if (east === null || Math.abs(turnFrom(east, degrees)) < APART) return "";
+  return ` Headings are by the compass, with the variation of the day, ${variationText(east)}; courses by the station’s declination, ${variationText(degrees)}.`;
 }

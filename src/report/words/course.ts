@@ -1,6 +1,7 @@
 /** A course in words: the sentence over the drawing, and the notes beside it. */
 
 import type { CourseFacts, CourseRecord, Finding } from "../../debrief/document.ts";
+import type { NauticalMiles } from "../../quantity/units.ts";
 import { saysWhy } from "./cause.ts";
 import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
@@ -53,7 +54,15 @@ function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
   const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
   const beyond = beyondWords(facts.needle, facts.judged.shareOf);
   const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")}${unseen ? " at the points of the log" : ""})`;
-  return `Farthest ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
+  return `${joinedOff(facts) ? "Once established, farthest" : "Farthest"} ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
+}
+
+/** Two distances that contradict each other to a reader. Chosen: hundredths are told. */
+const CLEARLY: NauticalMiles = 0.05;
+/** The turn onto the course ended, or went past it, farther off than the aircraft ever was once established. */
+function joinedOff({ intercept, joining, crossTrack }: CourseFacts): boolean {
+  const off = Math.max(intercept?.overshootNm ?? 0, Math.abs(joining?.crossTrackNm ?? 0));
+  return off - Math.abs(crossTrack.maxNm) >= CLEARLY;
 }
 
 function remedy({ whatWouldHaveWorked: w }: CourseRecord, { variation }: CourseFacts): string | null {

@@ -14,6 +14,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "climb-without-height": "it ended higher than it began, and the brief gives no altitude to hold",
   "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
   "log-ends": "the log ends before it, in flight",
+  "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
   "log-begins": "the log begins after it, in flight",
   "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
@@ -31,6 +32,8 @@ const REASONS: Readonly<Record<string, string>> = {
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "fix-not-passed": "the final fix was not passed on the way in",
   "gate-not-passed": "the log does not pass that height on the way down the final",
+  "minimum-not-reached":
+    "the final was left above it, and the height is not known well enough to say how far",
   "crossing-not-known": "the log does not show the height there",
   "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
   "entry-not-clear": "what entry was flown is not clear",

@@ -1,0 +1,38 @@
+/** A cut that is flown through the course, and the way back to it from the other side. */
+import { describe, expect, it } from "vitest";
+import type { CourseRecord } from "../../src/debrief/document.ts";
+import { exerciseSentence } from "../../src/report/index.ts";
+import { courseExercise, measured, type Row, tracksOff } from "../support/flown-course.ts";
+import { near } from "../support/near.ts";
+
+/** Square to the course from 1 NM left of it, at 100 kt for 80 s: 2.2 NM across, 1.2 past, and 0.4 more in the turns back. */
+const through = (along: number) =>
+  tracksOff({ along, across: -1 }, [
+    [90, 80],
+    [-45, 120],
+    [0, 200],
+  ]);
+const farthest = (rows: readonly Row[]) => Math.max(...rows.map(({ across }) => across));
+
+function flown(form: "to" | "from" | "leg", rows: readonly Row[], from: number) {
+  const scale = form === "leg" ? "rnav-1" : "vor";
+  const { facts, findings } = measured(courseExercise(form, 8, scale), rows, true, from);
+  const record = { kind: "course", facts, findings, source: "brief" } as unknown as CourseRecord;
+  return { facts, findings, words: exerciseSentence(record) };
+}
+
+describe("by construction: a course flown through", () => {
+  it.each([0, 45, 75])("is told by the farthest past it, though the match begins %i s later", (from) => {
+    const rows = through(2);
+    const { facts, findings, words } = flown("leg", rows, from);
+    near(facts.intercept!.overshootNm, farthest(rows), 0.02, "NM");
+    near(facts.intercept!.angleDeg, 90, 2, "°");
+    expect(findings[0]!.code).toBe("intercept-overshot");
+    expect(words).toContain("past the course to the right, over full scale");
+  });
+
+  it("is no turn over the station that a radial leads from", () => {
+    const { facts } = flown("from", through(0.2), 75);
+    expect(facts.intercept?.overshootNm ?? 0).toBeLessThan(0.1);
+  });
+});
