@@ -9,6 +9,8 @@ const counted = (n: number, one: string, many: string): string =>
 export const TOP_WORDS: Readonly<Record<string, (facts: DocumentIssue["facts"]) => string>> = {
   "brief-place-far": (f) =>
     `${f.ident} lies ${count(Number(f.awayNm))} NM from this flight: is a sign or a digit wrong? ${f.slip ? `Check ${f.slip}; the other way it would lie near.` : "Correct its latitude and longitude."}`,
+  "brief-runway-number-off": (f) =>
+    `runway ${f.ident} runs ${f.course} from its threshold to its far end, which its number does not agree with. ${f.exchanged ? "The runway’s ends may be exchanged." : "Its number, its threshold or its far end is wrong."} It was used as written.`,
   "brief-declination-off": (f) =>
     `the declination of ${f.ident} is written as ${variationText(Number(f.writtenDeg))}, but the variation there is ${variationText(Number(f.modelDeg))} by ${f.model}. It was used as written; where it is a slip, every magnetic course here is off by ${Math.round(Number(f.offDeg))}°.`,
   "brief-airspeed-off": (f) =>
