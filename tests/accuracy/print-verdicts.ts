@@ -4,9 +4,10 @@ import { joinedLines, type VerdictLines } from "./verdict-lines.ts";
 
 /** What keeps a criterion from being told more often, where it is a law of the log and not of the program. */
 const WHY: Readonly<Record<string, string>> = {
-  "height-briefed": "a GPS tells what the altimeter showed to 86 ft or worse (95 %)",
-  "descent-height": "likewise, to 140 ft at 1,800 ft",
-  "approach-fix-height": "likewise, to 130 ft so high above the field",
+  "height-briefed":
+    "what the altimeter showed is known to 75 ft and, for a day 15° off standard, 60 ft for each 1,000 ft (95 %)",
+  "descent-height": "likewise: 140 ft at 1,800 ft",
+  "approach-fix-height": "likewise: 130 ft so high above the field",
   "approach-glide-path": "down to 200 ft a height known to 30 to 60 ft is a third of the scale and more",
 };
 
