@@ -63,7 +63,7 @@ export type JoiningRecord = z.infer<typeof joiningSchema>;
 export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;
 
-/** Reversals of the track (or of the estimated heading) beyond what noise makes: how often, and the medians of half a swing and of a period. */
+/** Swings of the track from side to side beyond what noise makes: how many, how many a judged minute, and the medians of half a swing and of there and back. */
 export const reversalsSchema = z.strictObject({
   count: z.number(),
   perMinute: z.number(),
