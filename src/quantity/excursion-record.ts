@@ -72,6 +72,12 @@ export const reversalsSchema = z.strictObject({
 });
 export type ReversalsRecord = z.infer<typeof reversalsSchema>;
 
+/** The times that what is said of an excursion rests on: as far as it was seen, never over a silence. */
+export const seenOf = (record: ExcursionRecord) => ({
+  fromUtc: record.trackOffUtc,
+  toUtc: record.correctedUtc ?? record.silence?.fromUtc ?? record.worstUtc,
+});
+
 /** The excursion whose needle went farthest, or null. */
 export function worstExcursion<E extends Pick<ExcursionRecord, "worstNeedle">>(
   excursions: readonly E[],
