@@ -29,13 +29,16 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
     });
   }
   if (finalFix && passage) {
+    // as in the sentence: against a briefed height the altimeter counts
+    const doubt95 = finalFix.altitudeFt === null ? passage.altitude95Ft : passage.altimeter95Ft;
+    const needle95 = passage.needle95 === undefined ? "" : ` ± ${passage.needle95.toFixed(2)}`;
     rows.push({
       fact: `Over ${finalFix.ident}`,
       value:
         passage.altitudeFt === null
           ? sided(passage.crossTrackNm, 2, " NM")
-          : `${feet(passage.altitudeFt)}${passage.altitude95Ft === null ? "" : ` ± ${Math.round(passage.altitude95Ft)}`}`,
-      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${feet(finalFix.altitudeFt)}`}; ${sided(passage.needle, 2)} ${passage.needle95 === undefined ? "" : ` ± ${passage.needle95.toFixed(2)}`} of full scale${unseen(passage.silence)}${passage.established ? "" : ", not yet established"}`,
+          : `${feet(passage.altitudeFt)}${doubt95 === null ? "" : ` ± ${Math.round(doubt95)}`}`,
+      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${feet(finalFix.altitudeFt)}, by the altimeter`}; ${sided(passage.needle, 2)}${needle95} of full scale${unseen(passage.silence)}${passage.established ? "" : ", not yet established"}`,
     });
   }
   return rows;

@@ -8,6 +8,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "wind-uncorrected": "wind left uncorrected",
   "under-corrected": "too little wind correction",
   "over-corrected": "too much wind correction",
+  "corrected-wrong-way": "heading turned downwind",
   "heading-off": "heading off, not by the wind",
   "rolled-out-off": "rolled out on a wrong track",
   "cannot-tell": "cause not known",
@@ -21,7 +22,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "arc-wind-uncorrected": "wind left uncorrected",
   "arc-under-corrected": "too little wind correction",
   "arc-over-corrected": "too much wind correction",
-  "arc-corrected-wrong-way": "corrected the wrong way",
+  "arc-corrected-wrong-way": "heading turned downwind",
   "final-within": "final held",
   "glide-path-within": "glide path held",
 };

@@ -14,6 +14,8 @@ export function maybeUnseen(unseen: Unseen, amount: (most: number) => string, wa
 
 /** Facts whose name in the document says less than a reader needs. */
 const FACTS: Readonly<Record<string, string>> = {
+  turnIn: "The turn onto the arc",
+  turnOff: "The turn off the arc",
   altitude: "Height by the altimeter",
   crossing: "Height at the point",
   began: "Where it was begun",
@@ -27,6 +29,7 @@ const FACTS: Readonly<Record<string, string>> = {
 
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
+  "turn-in-silence": "the log is silent in it",
   "no-height": "the log has no heights",
   "height-unit": "the heights of the log seem to be in another unit",
   "gps-height": "the heights are by GPS",

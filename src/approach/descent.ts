@@ -18,8 +18,8 @@ import type { Segments } from "./segments.ts";
 import { type PathGuide, visualDescentPoint } from "./vertical.ts";
 
 /** Level: slower than this for so long. Chosen: above hand-flown wander of 20 ft over a minute, below any descent. */
-const LEVEL: FeetPerMinute = 200;
-const LEVEL_FOR: Seconds = 12;
+export const LEVEL: FeetPerMinute = 200;
+export const LEVEL_FOR: Seconds = 12;
 /** A line is laid through a descent of at least this length. Chosen. */
 const LINE_LEAST: NauticalMiles = 0.7;
 /** The flare is no part of it. Common practice, no source. */

@@ -60,6 +60,8 @@ export const missedSchema = z
     lowestFt: z.number(),
     /** Half-width of the 95 % interval of `altitudeFt` against what the altimeter showed, set at the field. */
     altimeter95Ft: z.number().nullable(),
+    /** Flown level until the climb, miles and how long; missing where for less than 12 s. */
+    level: z.strictObject({ nm: z.number(), seconds: z.number() }).optional(),
     /** Over the first minute; after a silence that it was begun in, over the first minute that the log shows. */
     climbFpm: z.number(),
     trackTrueDeg: z.number(),

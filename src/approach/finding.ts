@@ -1,20 +1,14 @@
 /** What is worth saying of an approach as flown: codes with facts and the times they rest on, most telling first. */
 import type { Finding } from "../quantity/record.ts";
-import { Z95 } from "../quantity/weigh.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
+import { belowLimits, likely } from "./below-limits.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { within } from "./tracking-finding.ts";
 import { unstable } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
 const EARLY_NM = 0.3;
-/** Below a limit by less than this says nothing. Chosen: an altimeter's own reading. */
-const BELOW_LEAST_FT = 20;
-
-/** A climb begun no farther before the threshold may have been lowest over the runway. Chosen: some 8 s at 90 kt. */
-const OVER_THRESHOLD_NM = 0.2;
-
 type Evidence = Finding["evidence"];
 const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 
@@ -34,59 +28,6 @@ export function findingsOf(facts: ApproachFacts, departures: readonly Finding[])
     ...early(facts),
     ...ended(facts),
   ];
-}
-
-/** Limits are heights by the altimeter: below by more than one standard deviation of the doubt against it, five to one. */
-const likely = ({ facts: { belowFt, doubt95Ft } }: Finding): boolean =>
-  Number(belowFt) > Number(doubt95Ft ?? Infinity) / Z95;
-
-function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Finding[] {
-  const found: Finding[] = [];
-  for (const step of stepDowns) {
-    if (!(step.marginFt !== null && step.marginFt < -BELOW_LEAST_FT)) continue;
-    found.push({
-      code: "below-step-down",
-      facts: {
-        name: step.name,
-        limitFt: step.limitFt,
-        belowFt: -step.marginFt,
-        doubt95Ft: step.altimeter95Ft,
-        sure: -step.marginFt > (step.altimeter95Ft ?? Infinity),
-      },
-      evidence: at(step.lowestUtc ?? step.passedUtc),
-    });
-  }
-  if (minimum && missed && minimum.marginFt !== null && minimum.marginFt < -BELOW_LEAST_FT) {
-    found.push({
-      code: minimum.kind === "descent" ? "below-minimum" : "sank-below-decision",
-      facts: {
-        altitudeFt: minimum.altitudeFt,
-        belowFt: -minimum.marginFt,
-        doubt95Ft: minimum.altimeter95Ft,
-        sure: -minimum.marginFt > (minimum.altimeter95Ft ?? Infinity),
-        passedNm: minimum.passedNm,
-        climbBelowFt: minimum.altitudeFt - missed.altitudeFt,
-        climbNm: missed.distanceNm,
-        climbSilentS: missed.silence?.seconds ?? null,
-        ...groundNear(minimum, runway, missed),
-      },
-      evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
-    });
-  }
-  return found;
-}
-
-/** How high above the threshold the lowest was, where over it the doubt does not keep it off the ground. */
-function groundNear(
-  { altitudeFt, lowestFt, doubt95Ft, unseen }: NonNullable<ApproachFacts["minimum"]>,
-  { elevationFt }: ApproachFacts["runway"],
-  { distanceNm }: NonNullable<ApproachFacts["missed"]>,
-): { readonly groundFt?: number; readonly ground95Ft?: number } {
-  if (lowestFt === null || doubt95Ft === null || elevationFt === null) return {};
-  const groundFt = lowestFt - elevationFt;
-  const perhapsFt = unseen ? Math.min(groundFt, altitudeFt - unseen.most - elevationFt) : groundFt;
-  if (distanceNm > OVER_THRESHOLD_NM || perhapsFt > doubt95Ft) return {};
-  return { groundFt, ground95Ft: doubt95Ft };
 }
 
 function joined({
@@ -173,6 +114,10 @@ function ended({
       heightFt: missed.heightFt,
       minimum: minimum?.kind ?? null,
       aboveMinimumFt: minimum && missed.altitudeFt - minimum.altitudeFt,
+      aboveMinimum95Ft: minimum && missed.altimeter95Ft,
+      // at a minimum descent altitude that is as it should be
+      levelNm: (minimum?.kind === "decision" && missed.level?.nm) || null,
+      levelS: (minimum?.kind === "decision" && missed.level?.seconds) || null,
       climbFpm: missed.climbFpm,
       trackErrorDeg: missed.trackErrorDeg,
       courseTrueDeg: missed.course?.trueDeg ?? null,
@@ -180,7 +125,7 @@ function ended({
       courseErrorDeg: missed.course?.track?.meanErrorDeg ?? null,
       courseWorstDeg: missed.course?.track?.worstErrorDeg ?? null,
       turnedOnto: missed.course?.track?.turnedOnto ?? null,
-      ...(outcome === "missed" ? {} : { levelS: levelOverRunwayS ?? null }),
+      ...(outcome === "missed" ? {} : { levelNm: null, levelS: levelOverRunwayS ?? null }),
     };
     return [
       { code: outcome === "missed" ? "missed-approach" : "low-pass", facts, evidence: at(missed.startUtc) },

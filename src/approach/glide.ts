@@ -1,13 +1,14 @@
 /** Against the glide path over the judged final: the needle, and how far below and above in feet. */
+import { gradientOf } from "../quantity/descent.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Feet, Share } from "../quantity/units.ts";
+import type { AngleSize, Feet, Share } from "../quantity/units.ts";
 import type { SilentEdge } from "../quantity/unseen.ts";
 import { rowOfLargest, weigh, Z95 } from "../quantity/weigh.ts";
-import { USUAL_RATE } from "../standard/descent.ts";
 import { utcOfRow } from "./column.ts";
 import { needleFacts, upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
+import { silentEnds } from "./silence.ts";
 import type { PathGuide } from "./vertical.ts";
 
 type Extreme = NonNullable<ApproachFacts["glidePath"]>["below"];
@@ -27,12 +28,10 @@ function glideSpan({ heightFt, pathNeedle }: ApproachRows, { start, end }: Span,
   return first < last - 1 ? { start: first, end: last } : { start, end: last };
 }
 
-/** A silence after the last row, while the needle still counted. */
-function silentEnd(rows: ApproachRows, { end }: Span): SilentEdge[] {
-  const [row, silent] = [end - 1, rows.silentBefore(end)];
-  const sink = Math.max(USUAL_RATE, -rows.verticalFpm[row]! || 0);
-  const seconds = Math.min(silent ?? 0, ((rows.heightFt[row]! - LOWEST_ON_GLIDE) / sink) * 60);
-  return seconds > 0 ? [{ row, seconds }] : [];
+/** A silence after the last row, while the needle still counted: down the path at the ground speed there. */
+function silentEnd(rows: ApproachRows, span: Span, angle: AngleSize): SilentEdge[] {
+  const room = (rows.heightFt[span.end - 1]! - LOWEST_ON_GLIDE) / gradientOf(angle);
+  return silentEnds(rows, span, { before: 0, after: Math.max(0, room) });
 }
 
 /** Null without a path, and where no height is known. `fixed`: the final begins over a fix. `edges`: silences beside it. */
@@ -44,14 +43,15 @@ export function glidePathFacts(
   fixed: boolean,
   edges: readonly SilentEdge[],
 ): ApproachFacts["glidePath"] {
+  if (!guide) return null;
   const span = glideSpan(rows, final, fixed);
   const share = weights.subarray(span.start - final.start, span.end - final.start);
   const needle = needleFacts(rows, span, share, rows.pathNeedle, {
     sd: rows.pathNeedleSd,
     strayed: upAndDown(rows),
-    edges: [...edges.filter(({ row }) => row === span.start), ...silentEnd(rows, span)],
+    edges: [...edges.filter(({ row }) => row === span.start), ...silentEnd(rows, span, guide.angle)],
   });
-  if (!guide || !needle) return null;
+  if (!needle) return null;
   const { angle, crossing, label, citation, supposed } = guide;
   const worst = rowOfLargest(rows.pathNeedle, span);
   const { mean, weight } = weigh(rows.pathDeg, span, share);

@@ -15,11 +15,12 @@ import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
-import { type Moment, utcAt, utcOfRow, valueAt } from "./column.ts";
+import { utcAt } from "./column.ts";
 import { seriesOf } from "./columns.ts";
 import { findDepartures } from "./departures.ts";
 import { descentOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
+import { landingOf, logEndOf } from "./end.ts";
 import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
@@ -32,10 +33,10 @@ import { minimumOf } from "./minimum.ts";
 import { missedOf } from "./missed.ts";
 import { partsOf, segmentFacts } from "./parts.ts";
 import { findProcedureTurn, procedureTurnFacts } from "./procedure-turn.ts";
-import { type ApproachPath, type ApproachRows, measureRows } from "./rows.ts";
+import { type ApproachPath, measureRows } from "./rows.ts";
 import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
-import { hiddenFeet, silenceAt, silentEnds } from "./silence.ts";
+import { silentEnds } from "./silence.ts";
 import { stepDownsOf } from "./step-downs.ts";
 import { departureFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
@@ -106,18 +107,18 @@ export function measureApproach({
   });
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
+  const worst = rowOfLargest(rows.trackErrorDeg, final);
   const { runway } = exercise;
   const at = ({ latitude, longitude }: { latitude: number; longitude: number }): [number, number] => [
     latitude,
     longitude,
   ];
-  const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
   const facts: ApproachFacts = {
     runway: {
       ident: runway.ident,
       threshold: at(runway.threshold),
       end: at(runway.end),
-      elevationFt: finite(runway.elevation),
+      elevationFt: Number.isFinite(runway.elevation) ? runway.elevation : null,
       lengthFt: feetFromMetres(inverse(runway.threshold, runway.end).distance),
       courseTrueDeg: inverse(runway.threshold, runway.end).azimuthAtStart,
     },
@@ -156,7 +157,9 @@ export function measureApproach({
     crossTrack: crossTrackFacts(rows, final, weights),
     needle: needleFacts(rows, final, weights, rows.needle, { edges })!,
     trackAngleError:
-      errors.weight > 0 ? { meanDeg: errors.mean, rmsDeg: errors.rms, maxDeg: worstOf(rows, final) } : null,
+      errors.weight > 0
+        ? { meanDeg: errors.mean, rmsDeg: errors.rms, maxDeg: rows.trackErrorDeg[worst]! }
+        : null,
     excursions: excursions.map(({ record }) => record),
     joining: joining && joiningRecord(joining),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
@@ -174,7 +177,7 @@ export function measureApproach({
     },
     outcome,
     brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
-    ...(outcome === "log-ends" ? { logEnd: lastOf(rows) } : {}),
+    ...(outcome === "log-ends" ? { logEnd: logEndOf(rows) } : {}),
     missed: missedOf(exercise, rows, segments, path),
     levelOverRunwayS: segments.levelS,
     landing: outcome === "landed" && threshold ? landingOf(rows, threshold) : null,
@@ -195,27 +198,3 @@ export function measureApproach({
     series: seriesOf(rows, final, parts),
   };
 }
-
-/** Where the log ends. */
-function lastOf(rows: ApproachRows): ApproachFacts["logEnd"] {
-  const row = rows.length - 1;
-  const altitude = rows.altitudeFt[row]!;
-  return {
-    utc: utcOfRow(rows, row)!,
-    distanceNm: rows.distanceNm[row]!,
-    altitudeFt: Number.isNaN(altitude) ? null : altitude,
-  };
-}
-
-function landingOf(rows: ApproachRows, threshold: Moment): ApproachFacts["landing"] {
-  const height = valueAt(rows.heightFt, threshold);
-  const thresholdFt = Number.isFinite(height) ? height : null;
-  const silence = silenceAt(rows, threshold);
-  const at = { thresholdUtc: utcAt(rows, threshold), thresholdFt };
-  if (!silence) return { ...at, groundSpeedKt: valueAt(rows.groundSpeedKt, threshold) };
-  const doubt = Z95 * rows.heightSdFt[threshold.row]! + hiddenFeet(rows, threshold);
-  return { ...at, groundSpeedKt: null, ...(thresholdFt === null ? {} : { threshold95Ft: doubt }), silence };
-}
-
-const worstOf = (rows: ApproachRows, final: Span): number =>
-  rows.trackErrorDeg[rowOfLargest(rows.trackErrorDeg, final)]!;

@@ -5,6 +5,7 @@ import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Seconds } from "../quantity/units.ts";
 import { altimeter95, type Moment, rowsWithin, utcAt, valueAt } from "./column.ts";
+import { LEVEL, LEVEL_FOR } from "./descent.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { missedTrack } from "./missed-track.ts";
 import type { ApproachPath, ApproachRows } from "./rows.ts";
@@ -60,6 +61,7 @@ export function missedOf(
     heightFt: known(valueAt(rows.heightFt, start)),
     altimeter95Ft: altimeter === null ? null : altimeter + hiddenFeet(rows, start),
     lowestFt: rows.altitudeFt[lowest]!,
+    ...(silence ? {} : levelBefore(rows, start.row)),
     climbFpm: minutes > 0 ? gained / minutes : 0,
     trackTrueDeg: track,
     trackErrorDeg: turnFrom(exercise.course.azimuth, track),
@@ -69,4 +71,14 @@ export function missedOf(
     to: fix?.ident ?? null,
     nearestToFixNm: Number.isFinite(nearest) ? nearest : null,
   };
+}
+
+/** How far and how long it was flown level up to a row. */
+function levelBefore(rows: ApproachRows, row: number): Pick<NonNullable<ApproachFacts["missed"]>, "level"> {
+  let first = row;
+  while (first > 0 && !rows.gapBefore[first] && Math.abs(rows.verticalFpm[first - 1]!) < LEVEL) first--;
+  const seconds = (rows.timeMs[row]! - rows.timeMs[first]!) / 1000;
+  return seconds >= LEVEL_FOR
+    ? { level: { nm: rows.distanceNm[first]! - rows.distanceNm[row]!, seconds } }
+    : {};
 }

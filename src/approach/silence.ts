@@ -23,12 +23,6 @@ export function silenceAt(rows: ApproachRows, { row, share }: Moment): MomentSil
   return { seconds, fromNm: rows.distanceNm[row]!, toNm: rows.distanceNm[row + 1]! };
 }
 
-/** As it stands among facts: nothing where the moment was seen. */
-export function inSilence(rows: ApproachRows, moment: Moment): { readonly silence?: MomentSilence } {
-  const silence = silenceAt(rows, moment);
-  return silence ? { silence } : {};
-}
-
 /** By how much a height read at a moment may have been otherwise; 0 where that does not show. */
 export function hiddenFeet(rows: ApproachRows, { row, share }: Moment): Feet {
   if (!rows.timed || !(share > 0)) return 0;

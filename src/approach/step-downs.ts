@@ -5,7 +5,7 @@ import { altimeter95, passing, utcAt, utcOfRow, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
-import { inSilence, unseenBelow } from "./silence.ts";
+import { silenceAt, unseenBelow } from "./silence.ts";
 
 /** Only while the final was flown: what came after the climb away or the turn away is no way to a step-down. */
 export function stepDownsOf(
@@ -25,7 +25,7 @@ export function stepDownsOf(
     let at = -1;
     for (let i = start; i < end; i++)
       if (rows.altitudeFt[i]! < (at < 0 ? Infinity : rows.altitudeFt[at]!)) at = i;
-    const { silence } = passed ? inSilence(rows, passed) : {};
+    const silence = passed && silenceAt(rows, passed);
     const passedFt = passed && !silence ? valueAt(rows.altitudeFt, passed) : Number.NaN;
     const over = at >= 0 && passedFt < rows.altitudeFt[at]!;
     const lowest = at < 0 ? null : over ? passedFt : rows.altitudeFt[at]!;

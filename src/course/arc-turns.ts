@@ -4,9 +4,10 @@ import { courseThrough, measureColumns } from "../geodesy/index.ts";
 import { cosDeg, direction, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { magneticCourse } from "../quantity/magnetic.ts";
-import { type Span, spanLength } from "../quantity/span.ts";
+import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
+import { firstAtOrAfter, type Span, spanLength } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { DegreesPerSecond, TrueDegrees } from "../quantity/units.ts";
+import type { DegreesPerSecond, Seconds, TrueDegrees } from "../quantity/units.ts";
 import { HOLDING } from "../standard/holding.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
@@ -49,14 +50,27 @@ function throughAir(
   return { turn: { rate, trueAirspeed: air.trueAirspeed[middle]!, air: blown }, windUsed: true };
 }
 
+/** Smoothing moves an end of a turn that lies so near to a silence. As of the legs of holds. */
+const BESIDE: Seconds = 3;
+
+/** Whether the log is silent in a turn or beside it: then where it began and ended is not seen. */
+export function turnUnseen({ time }: Motion, { span }: Leg): boolean {
+  const seconds = time.map((ms) => (ms - time[0]!) / 1000);
+  const limit = silenceLimit(stepsOf(seconds));
+  const [from, to] = [seconds[span.start]! - BESIDE, seconds[span.end - 1]! + BESIDE];
+  for (let i = Math.max(1, firstAtOrAfter(seconds, from)); i < seconds.length && seconds[i - 1]! <= to; i++)
+    if (silenceBefore(seconds, i, limit) !== null) return true;
+  return false;
+}
+
 const rowsAt = ({ exercise, path, motion, wind }: Flown, span: Span) =>
   measureArcRows(exercise, path, span, motion, wind);
 
-/** Null where the log has one point of the turn: that tells neither its rate nor where it began. */
+/** Null where the log has one point of the turn, or is silent in it: that tells neither its rate nor where it began. */
 export function turnInFacts(flown: Flown, leg: Leg): ArcFacts["turnIn"] {
   const { exercise, motion } = flown;
   const { start, end } = leg.span;
-  if (spanLength(leg.span) < 2) return null;
+  if (spanLength(leg.span) < 2 || turnUnseen(motion, leg)) return null;
   const rows = rowsAt(flown, leg.span);
   const radial = rows.radialDeg[0]!;
   const side = sideOf(exercise);
@@ -79,7 +93,7 @@ export function turnInFacts(flown: Flown, leg: Leg): ArcFacts["turnIn"] {
 export function turnOffFacts(flown: Flown, leg: Leg): ArcFacts["turnOff"] {
   const { exercise, motion, path } = flown;
   const { start, end } = leg.span;
-  if (spanLength(leg.span) < 2) return null;
+  if (spanLength(leg.span) < 2 || turnUnseen(motion, leg)) return null;
   const side = sideOf(exercise);
   const rows = rowsAt(flown, leg.span);
   const radial = rows.radialDeg[0]!;

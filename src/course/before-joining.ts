@@ -1,6 +1,7 @@
 /** The time before a course was joined, which is not judged: how long, and how far off it was flown along it meanwhile. */
 import type { CourseExercise } from "../brief/brief.ts";
 import type { AngleSize, Seconds, Share } from "../quantity/units.ts";
+import { isCut } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import { type Judged, nearStation } from "./judged.ts";
 import type { Rows } from "./path.ts";
@@ -9,8 +10,6 @@ import type { Rows } from "./path.ts";
 const LONG: Seconds = 60;
 /** ... and less, where the needle was farther off than the published limits allow (FAA-S-ACS-8C: three quarters). */
 const FAR: Share = 0.75;
-/** Toward the course by so much is a cut. As for intercepts. */
-const CUT: AngleSize = 10;
 /** Farther off its direction it was not flown along it. Chosen: half-way to square. */
 const ALONG: AngleSize = 45;
 
@@ -25,8 +24,8 @@ export function beforeJoining(
   let worst = -1;
   for (let i = 0; i < establishedAt; i++) {
     const error = rows.trackErrorDeg[i]!;
-    const closing = -error * Math.sign(rows.crossTrackNm[i]!) >= CUT;
-    if (closing || !(Math.abs(error) <= ALONG) || nearStation(exercise, rows, i)) continue;
+    if (isCut(error, rows.crossTrackNm[i]!) || !(Math.abs(error) <= ALONG) || nearStation(exercise, rows, i))
+      continue;
     if (worst < 0 || Math.abs(rows.needle[i]!) > Math.abs(rows.needle[worst]!)) worst = i;
   }
   const strayed = worst >= 0 && Math.abs(rows.needle[worst]!) > FAR;

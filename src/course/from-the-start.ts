@@ -3,13 +3,11 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { acrossAt } from "../quantity/needle.ts";
 import type { AngleSize, NauticalMiles, TurnDegrees } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
-import { ESTABLISHED_NEEDLE } from "../track/index.ts";
+import { ESTABLISHED_NEEDLE, isCut } from "../track/index.ts";
 import type { Rows } from "./path.ts";
 
 /** A track so near to the course is flown along it: a heading on the course drifts by less in 40 kt across at 100 kt. Chosen: less than a usual cut of 30. */
 const NEARLY_ALONG: AngleSize = 25;
-/** Toward the course by so much is a cut. As for intercepts. */
-const CUT: AngleSize = 10;
 /** Within the limits and then carried away over so far, it was no intercept. Chosen: half a minute at 100 kt; who means to cut back has turned by then. */
 const LET_GO: NauticalMiles = 0.8;
 /** Carried away: outward by this. As of excursions; who flies beside the course for half a minute after the turn at the fix is joining it. */
@@ -37,7 +35,7 @@ export function letGoRow(
   /** Nearly along, and not on its way to the course. */
   const leads = (i: number) => {
     const error = errorAt(i);
-    return Math.abs(error) <= NEARLY_ALONG && !(-error * Math.sign(across[i]!) >= CUT);
+    return Math.abs(error) <= NEARLY_ALONG && !isCut(error, across[i]!);
   };
   const heldThrough = (row: number) => {
     const error = errorAt(row);

@@ -13,9 +13,9 @@ import type { WindEstimate } from "../wind/wind.ts";
 import { deviationFacts, sinceRollOut, slantOver } from "./arc-deviation.ts";
 import type { ArcFacts, ArcRemedy } from "./arc-facts.ts";
 import { arcFindings } from "./arc-finding.ts";
-import { judgedArc } from "./arc-judged.ts";
+import { type ArcJudged, judgedArc } from "./arc-judged.ts";
 import { type ArcRows, measureArcRows, sideOf, sweepOf } from "./arc-rows.ts";
-import { turnInFacts, turnOffFacts } from "./arc-turns.ts";
+import { turnInFacts, turnOffFacts, turnUnseen } from "./arc-turns.ts";
 import { arcRemedy, correctionOnArc, driftFacts, driftSpan } from "./arc-wind.ts";
 import type { CannotTell } from "./cannot-tell.ts";
 import { altitudeFacts, judgedFacts, trackFacts } from "./deviation.ts";
@@ -45,7 +45,7 @@ export interface ArcMeasured {
 
 /**
  * Measures an arc as flown: deviation is distance from the station less the radius, outside positive, over the ground.
- * What cannot be told is null and stands in `cannotTell` with a reason: `no-times`, `wind-not-known`, `no-height`.
+ * What cannot be told is null and stands in `cannotTell` with a reason: `no-times`, `wind-not-known`, `no-height`, `turn-in-silence`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
 export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMeasure): ArcMeasured {
@@ -117,7 +117,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
     turnIn: flown && judged.turnIn ? turnInFacts(flown, judged.turnIn) : null,
     turnOff,
     altitude,
-    cannotTell: untold(rows, correction !== null, altitude === null),
+    cannotTell: [...untold(rows, correction !== null, altitude === null), ...turnsUnseen(motion, judged)],
   };
   const remedy =
     correction && ownWind?.from != null && ownWind.speed !== null && ownWind.trueAirspeed
@@ -141,6 +141,15 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
     whatWouldHaveWorked: remedy,
     series: seriesOf(rows, judged.span),
   };
+}
+
+/** The turns onto it and off it that the log is silent about. */
+function turnsUnseen(motion: Motion | null, { turnIn, turnOff }: ArcJudged): CannotTell[] {
+  const unseen = (turn: Leg | null) => motion !== null && turn !== null && turnUnseen(motion, turn);
+  return [...(unseen(turnIn) ? ["turnIn"] : []), ...(unseen(turnOff) ? ["turnOff"] : [])].map((fact) => ({
+    fact,
+    reason: "turn-in-silence",
+  }));
 }
 
 function untold(rows: ArcRows, windKnown: boolean, withoutHeight: boolean): CannotTell[] {

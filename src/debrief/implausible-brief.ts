@@ -1,8 +1,9 @@
 /** What a brief says that cannot well be true of this flight: said, because every number after it rests on it. */
-import type { Brief } from "../brief/brief.ts";
-import { distanceNm, type Position, variationAt } from "../geodesy/index.ts";
-import { turnFrom } from "../quantity/angle.ts";
+import type { ApproachExercise, Brief } from "../brief/brief.ts";
+import { distanceNm, inverse, type Position, variationAt } from "../geodesy/index.ts";
+import { threeFigures, turnFrom } from "../quantity/angle.ts";
 import type { Issue } from "../quantity/issue.ts";
+import { magneticCourse } from "../quantity/magnetic.ts";
 import type { AirspeedPrior } from "../quantity/prior.ts";
 import type { Knots, NauticalMiles, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
@@ -12,6 +13,12 @@ import { FASTEST, usualSpeed } from "./implausible-log.ts";
 const FAR: NauticalMiles = 300;
 /** A declination farther from the model. Chosen: stations keep an old one for decades, and it ages 0.1° a year or so. */
 const DECLINATION_OFF: TurnDegrees = 4;
+/** A runway's course farther from its number. Chosen: numbers are kept for years and rounded to 10°, and a slip of the pen exchanges its ends. */
+const IDENT_OFF: TurnDegrees = 30;
+/** So far off it points the other way. Chosen. */
+const OTHER_WAY: TurnDegrees = 150;
+/** The tens of degrees of its magnetic course, and which of several side by side. ICAO Annex 14, 5.2.2, from memory. */
+const RUNWAY_NUMBER = /^\D*(0?[1-9]|[12]\d|3[0-6])\s*[LRC]?\s*$/i;
 /** A wind that would be needed all the flight: more than this, and than this share of the airspeed. Chosen. */
 const MUCH_WIND: Knots = 40;
 const WIND_SHARE = 0.5;
@@ -40,7 +47,20 @@ function slipOf({ latitude, longitude }: Position, path: Path): string {
   return found?.[0] ?? "";
 }
 
-/** Fixes and thresholds that lie nowhere near the flight, and declinations that the magnetic model does not bear out. */
+/** A runway whose number and whose course from threshold to far end do not agree; null where they do, or nothing tells. */
+function offItsNumber({ runway, variation }: ApproachExercise): Issue["facts"] | null {
+  const [, number] = RUNWAY_NUMBER.exec(runway.ident ?? "") ?? [];
+  const course = inverse(runway.threshold, runway.end).azimuthAtStart;
+  const magnetic = magneticCourse(course, variation);
+  if (number === undefined || magnetic === null) return null;
+  // near the poles runways are numbered by true north
+  const off = [course, magnetic].map((c) => Math.abs(turnFrom(Number(number) * 10, c)));
+  if (Math.min(...off) <= IDENT_OFF) return null;
+  const exchanged = off[1]! >= OTHER_WAY;
+  return { ident: runway.ident, course: `${threeFigures(magnetic)}°M`, exchanged };
+}
+
+/** Fixes and thresholds that lie nowhere near the flight, runways that point elsewhere than their number, and declinations that the magnetic model does not bear out. */
 export function implausiblePlaces({ fixes, exercises, file }: Brief, path: Path, time: UtcMillis | null) {
   const issues: Issue[] = [];
   const say = (code: string, facts: Issue["facts"]) =>
@@ -54,6 +74,10 @@ export function implausiblePlaces({ fixes, exercises, file }: Brief, path: Path,
     if (awayNm <= FAR || seen.has(place.ident)) continue;
     seen.add(place.ident);
     say("brief-place-far", { ident: place.ident, awayNm: Math.round(awayNm), slip: slipOf(place, path) });
+  }
+  for (const e of exercises) {
+    const off = e.kind === "approach" ? offItsNumber(e) : null;
+    if (off) say("brief-runway-number-off", off);
   }
   if (time === null) return issues;
   for (const { declination, ident, ...place } of fixes) {

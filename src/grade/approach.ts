@@ -1,8 +1,9 @@
-/** The criteria of an approach: needles on the final, heights at the fix and the minimum. */
+/** The criteria of an approach: needles on the final, heights, the missed approach and the gates. */
 import type { ApproachFacts } from "../approach/facts.ts";
-import type { MinimumLimits, TestStandard } from "../standard/test-standard.ts";
+import type { TestStandard } from "../standard/test-standard.ts";
 import { doubtOfHeight } from "./altitude.ts";
 import { gateCriteria, needleUntold } from "./approach-gates.ts";
+import { HEIGHTS, wholeUnless } from "./approach-heights.ts";
 import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
@@ -11,10 +12,6 @@ type Approach = TestStandard["approach"];
 /** A path by the altimeter, which the standard may hold in feet instead of in scale. */
 const barometric = ({ guidance }: ApproachFacts, { barometricPath }: Approach): boolean =>
   guidance.kind === "lnav-vnav" && barometricPath !== null;
-
-/** A log that ends on the final shows a part of it, of which nothing is met for the whole. */
-const wholeUnless = ({ outcome, judged }: ApproachFacts): { readonly notWhole?: string } =>
-  outcome === "log-ends" && judged.ends === "end-of-match" ? { notWhole: "log-ends-on-final" } : {};
 
 const FINAL: readonly Criterion<ApproachFacts>[] = [
   {
@@ -83,98 +80,6 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
   ),
 ];
 
-const OVER_FIX: Criterion<ApproachFacts> = {
-  id: "approach-fix-height",
-  title: "Height over the final fix, against the briefed one",
-  unit: "ft",
-  limit: ({ approach }) => approach.fixAltitude,
-  find(facts): Found | null {
-    const { finalFix, finalFixPassage: passage } = facts;
-    if (!finalFix || finalFix.altitudeFt === null) return null;
-    if (!passage) return { cannotTell: "fix-not-passed" };
-    if (passage.altitudeFt === null || passage.altimeter95Ft === null) return { cannotTell: "no-height" };
-    const value = Math.abs(passage.altitudeFt - finalFix.altitudeFt);
-    const doubt95 = passage.altimeter95Ft;
-    return { value, doubt95, beyond: null, worstUtc: passage.utc, doubtIs: doubtOfHeight(facts) };
-  },
-};
-
-/** At a minimum descent altitude the lowest height counts; at a decision altitude the one where the climb was begun. */
-function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimits): Criterion<ApproachFacts> {
-  const name = kind === "descent" ? "the minimum descent altitude" : "the decision altitude, at the climb";
-  return {
-    id: `approach-${kind === "descent" ? "minimum" : "decision"}-${side}`,
-    title: `${side === "below" ? "Below" : "Above"} ${name}`,
-    unit: "ft",
-    limit: ({ approach: a }) => (kind === "descent" ? a.minimumDescent : a.decision)[side],
-    find(facts, limit): Found | null {
-      const { minimum, missed, outcome, height } = facts;
-      if (minimum?.kind !== kind) return null;
-      if (!height) return { cannotTell: "no-height" };
-      if (outcome === "landed") return kind === "descent" ? { cannotTell: "left-for-landing" } : null;
-      const margin = kind === "descent" ? minimum.marginFt : missed && missed.altitudeFt - minimum.altitudeFt;
-      const doubt95 = kind === "descent" ? minimum.altimeter95Ft : (missed?.altimeter95Ft ?? null);
-      if (margin === null || doubt95 === null) return { cannotTell: "crossing-not-known" };
-      const toward = side === "below" ? -margin : margin;
-      const worstUtc = kind === "descent" ? minimum.lowestUtc : (missed?.startUtc ?? null);
-      const { unseen } = minimum;
-      // never flown down to: left before it by a turn away, or the log ends
-      const short = side === "above" && margin > limit && minimum.passedNm === null && !minimum.passedIn;
-      if (kind === "descent" && short && outcome === "left-final")
-        return margin - doubt95 > limit ? { notFlown: true } : { cannotTell: "minimum-not-reached" };
-      if (kind === "descent" && outcome === "log-ends" && (short || toward < 0))
-        return { cannotTell: "log-ends" };
-      // what was seen too high may have been low enough in a silence
-      if (side === "above" && kind === "descent" && margin > limit && unseen && -unseen.most <= limit)
-        return { cannotTell: "log-silent" };
-      return {
-        value: Math.max(0, toward),
-        toward,
-        doubt95,
-        beyond: null,
-        worstUtc,
-        unseen: side === "below" ? unseen : null,
-        doubtIs: doubtOfHeight(facts),
-      };
-    },
-  };
-}
-
-const STEP_DOWN: Criterion<ApproachFacts> = {
-  id: "approach-step-down",
-  title: "Below a step-down before it, worst",
-  unit: "ft",
-  limit: ({ approach }) => approach.stepDown,
-  find(facts): Found | null {
-    const { stepDowns } = facts;
-    if (stepDowns.length === 0) return null;
-    if (!facts.height) return { cannotTell: "no-height" };
-    const known = stepDowns.filter(
-      ({ marginFt, altimeter95Ft }) => marginFt !== null && altimeter95Ft !== null,
-    );
-    if (known.length === 0) return { cannotTell: "crossing-not-known" };
-    // one after the climb away, or after the log, was not flown to, unless it was gone below on the way
-    const flown = known.filter(
-      ({ passedFt, silence, marginFt }) => passedFt !== null || silence || marginFt! < 0,
-    );
-    if (flown.length === 0)
-      return facts.outcome === "log-ends" ? { cannotTell: "log-ends" } : { notFlown: true };
-    const worst = flown.reduce((a, b) => (b.marginFt! < a.marginFt! ? b : a));
-    const unseen = flown.flatMap((step) => step.unseen ?? []).sort((a, b) => b.most - a.most)[0];
-    const toward = -worst.marginFt!;
-    return {
-      value: Math.max(0, toward),
-      toward,
-      doubt95: worst.altimeter95Ft!,
-      beyond: null,
-      worstUtc: worst.lowestUtc ?? null,
-      unseen,
-      ...(flown.length < known.length ? wholeUnless(facts) : {}),
-      doubtIs: doubtOfHeight(facts),
-    };
-  },
-};
-
 const MISSED_TRACK: Criterion<ApproachFacts> = {
   id: "approach-missed-track",
   title: "Track of the missed approach, worst off its course",
@@ -191,12 +96,7 @@ const MISSED_TRACK: Criterion<ApproachFacts> = {
 
 export const APPROACH_CRITERIA: readonly Criterion<ApproachFacts>[] = [
   ...FINAL,
-  OVER_FIX,
-  STEP_DOWN,
-  minimumCriterion("descent", "below"),
-  minimumCriterion("descent", "above"),
-  minimumCriterion("decision", "below"),
-  minimumCriterion("decision", "above"),
+  ...HEIGHTS,
   MISSED_TRACK,
   ...gateCriteria(1000),
   ...gateCriteria(500),

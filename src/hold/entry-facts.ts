@@ -20,6 +20,9 @@ const LOOK_BACK: Seconds = 60;
 /** Turning slower than this, deg/s, is flying straight, and within this of the reciprocal of the inbound course, outbound. Chosen: a teardrop leads 30 degrees off it. */
 const STRAIGHT = 1;
 const OUTBOUND_WITHIN: AngleSize = 60;
+/** A wander that is over within this, and leaves the track where it was within so much, is no end of the leg. Chosen: a hand-flown heading and its correction; a turn inbound is 150° and more. */
+const WANDER: Seconds = 10;
+const SAME_TRACK: AngleSize = 20;
 
 export interface Sector {
   readonly asked: HoldEntry;
@@ -58,21 +61,25 @@ export function firstPass(
   return nearestPass(frame, begins - LOOK_BACK * 1000, Math.min(latest, begins + LOOK_BACK * 1000));
 }
 
-/** The longest straight between two times that leads away along the course. */
+/** The longest straight between two times that leads away along the course, wander and all. */
 function outboundLeg(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
   const { start, end } = rowsBetween(frame, from, to);
   const straight = (i: number) =>
     Math.abs(frame.motion.turnRate[frame.start + i]!) < STRAIGHT &&
     Math.abs(turnFrom(frame.course.azimuth + 180, frame.track[i]!)) <= OUTBOUND_WITHIN;
-  let best: { from: UtcMillis; to: UtcMillis } | null = null;
+  const legs: { first: number; last: number }[] = [];
   for (let i = start; i < end; i++) {
     if (!straight(i)) continue;
-    const first = i;
-    while (i + 1 < end && straight(i + 1)) i++;
-    const [a, b] = [frame.time[first]!, frame.time[i]!];
-    if (!best || b - a > best.to - best.from) best = { from: a, to: b };
+    const last = legs.at(-1);
+    const wandered =
+      last &&
+      frame.time[i]! - frame.time[last.last]! <= WANDER * 1000 &&
+      Math.abs(turnFrom(frame.track[last.last]!, frame.track[i]!)) <= SAME_TRACK;
+    if (wandered) last.last = i;
+    else legs.push({ first: i, last: i });
   }
-  return best;
+  const times = legs.map(({ first, last }) => ({ from: frame.time[first]!, to: frame.time[last]! }));
+  return times.sort((a, b) => b.to - b.from - (a.to - a.from))[0] ?? null;
 }
 
 export function entryFacts(

@@ -142,8 +142,8 @@ function holdAs(
   const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;
   while (laps.length > 0 && !laps.at(-1)!.complete) laps.pop();
   if (laps.length === 0) return null;
-  const alone =
-    laps.length === 1 && entered.entry !== "parallel" && !(entered.entry === "teardrop" && reading.before);
+  const overFix = entered.entry === "teardrop" && reading.before !== null && lead >= SURE_SCORE;
+  const alone = laps.length === 1 && entered.entry !== "parallel" && !overFix;
   if (alone && !standsAlone(ground, laps[0]!, known)) return null;
   const { start, end } = ground.span;
   const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, start, end);

@@ -28,14 +28,20 @@ export const MISSED = -2;
 /** A parallel entry comes to the fix within this of the inbound direction, degrees. Chosen. */
 const PARALLEL_TOWARD = 75;
 
-/** The nearest that the flight came to a place in a time; null where the log has nothing then. */
-export function nearest(ground: Ground, to: Place, from: UtcMillis, until: UtcMillis): Pass | null {
+/** The nearest that the flight came to a place in a time, at moments that count; null where the log has nothing then. */
+export function nearest(
+  ground: Ground,
+  to: Place,
+  from: UtcMillis,
+  until: UtcMillis,
+  counts: (time: UtcMillis) => boolean = () => true,
+): Pass | null {
   let best: Pass | null = null;
   const [first, last] = ground.times;
   for (let t = Math.max(from, first); t <= Math.min(until, last); t += 1000) {
     const place = ground.place(t);
     const distance = Math.hypot(place.east - to.east, place.north - to.north);
-    if (!best || distance < best.distance) best = { time: t, place, distance };
+    if ((!best || distance < best.distance) && counts(t)) best = { time: t, place, distance };
   }
   return best;
 }

@@ -2,7 +2,7 @@
 import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Seconds, TrueDegrees } from "../quantity/units.ts";
+import type { Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
 import { type Arm, armsOf, legsAgree, type Sense } from "./arms.ts";
 import type { Ground, Place } from "./ground.ts";
 import { type Line, lastStraight } from "./inbound-line.ts";
@@ -111,8 +111,9 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   else score += noEntryCost(ground, turns, first);
 
   const until = tail === 1 ? Math.max(end + 1000, row.turns[lead + n]!.start) : end + INBOUND_SECONDS * 1000;
-  const passed = lastInbound ? nearest(ground, fix, end, until) : null;
-  const after = passed && Math.abs(turnFrom(axis, trackAt(ground, passed.time))) < TOWARD ? passed : null;
+  // it may come nearer once it has turned away
+  const toward = (t: UtcMillis) => Math.abs(turnFrom(axis, trackAt(ground, t))) < TOWARD;
+  const after = lastInbound ? nearest(ground, fix, end, until, toward) : null;
   score += !lastInbound ? LEFT_OUTBOUND : after ? passGain(after.distance / metres) : MISSED;
 
   // without an entry the first arm inbound is only how the aircraft arrived

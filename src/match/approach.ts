@@ -1,16 +1,25 @@
 /** An approach as the matcher looks for it: its final course, flown to the threshold. */
 import type { CourseExercise, Exercise } from "../brief/brief.ts";
-import type { NauticalMiles } from "../quantity/units.ts";
-import type { Flown } from "./flown.ts";
+import type { Span } from "../quantity/span.ts";
+import type { Feet, FeetMsl, NauticalMiles } from "../quantity/units.ts";
+import type { Column } from "../track/track.ts";
+import { type Against, measured } from "./against.ts";
+import type { Flown, FlownPath } from "./flown.ts";
+import { type Run, runsOf } from "./runs.ts";
 
 /** What follows an approach belongs to it for so far: the roll, or the first part of a missed approach. Chosen: two to three minutes in a light aircraft. */
 const FOLLOWED_NM: NauticalMiles = 5;
 
 /** A final that leads to its runway is one from this length on. Chosen: the final of a tight circuit, less the turn onto it; so near to the threshold. */
-export const SHORT_FINAL: { readonly made: NauticalMiles; readonly left: NauticalMiles } = {
+const SHORT_FINAL: { readonly made: NauticalMiles; readonly left: NauticalMiles } = {
   made: 0.4,
   left: 0.2,
 };
+
+/** Nearer to the final course, at whatever height, it may be an approach: full scale of an LNAV final (AIM 1-1-18, from memory). */
+const ON_FINAL: NauticalMiles = 0.3;
+/** Farther beside it all along, it is one only if it comes down: a third of a usual path of 3°, 318 ft/NM. Chosen. */
+const COMES_DOWN_FT_PER_NM: Feet = 106;
 
 /** Any needle does to look for it: that of a terminal course. */
 const SCALE: CourseExercise["scale"] = {
@@ -35,6 +44,21 @@ export function asCourse(exercise: Exercise): CourseExercise | null {
   } as const;
   const common = { index, title, between, altitude, course, magnetic, variation, scale: SCALE };
   return { ...common, kind: "course", form: "to", fix, fromFix: null };
+}
+
+/** Runs along the final course, but for those that pass beside it without coming down, as a downwind leg does. */
+export function approachRuns(course: CourseExercise, path: FlownPath, flown: Flown): Run[] {
+  const runs = runsOf(course, path, flown, SHORT_FINAL);
+  if (runs.length === 0 || !path.altitude) return runs;
+  const against = measured(course, path, flown);
+  return runs.filter(({ core }) => !passesBy(core, against, path.altitude!));
+}
+
+function passesBy({ start, end }: Span, { along, across }: Against, altitude: Column<FeetMsl>): boolean {
+  const last = end - 1;
+  const down = (altitude[start]! - altitude[last]!) / (along[last]! - along[start]!);
+  // of a height that is not known nothing is said
+  return down < COMES_DOWN_FT_PER_NM && across.subarray(start, end).every((nm) => Math.abs(nm) > ON_FINAL);
 }
 
 /** The row where what followed an approach is over: after so far, or where the next exercise begins. */

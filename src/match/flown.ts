@@ -21,7 +21,7 @@ export interface FlownPath {
   readonly trackAngle: Column<TrueDegrees> | null;
   /** Null: turns are taken from successive points. */
   readonly legs: readonly Leg[] | null;
-  /** Needed to find descents. */
+  /** Needed to find descents, and to tell an approach from a leg beside it. */
   readonly altitude?: Column<FeetMsl>;
 }
 

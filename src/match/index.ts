@@ -2,7 +2,7 @@
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import { flownAgain } from "./again.ts";
-import { asCourse, followedTo, SHORT_FINAL } from "./approach.ts";
+import { approachRuns, asCourse, followedTo } from "./approach.ts";
 import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
 import { type Flown, type FlownPath, flownOf } from "./flown.ts";
@@ -26,8 +26,8 @@ const GIVEN = 2;
  * found where it fits well and nothing else fits; else a window in the brief finds it. A course flown the other way is
  * never taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
- * as its final course to the threshold, and has what followed it as well: the landing, or the climb away; of several
- * the way down chooses as well. What else was
+ * as its final course to the threshold, on it or coming down beside it, and has what followed it as well: the landing,
+ * or the climb away; of several the way down chooses as well. What else was
  * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
  * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
@@ -107,7 +107,7 @@ function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: read
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
   const course = asCourse(exercise);
   if (!course) return others;
-  return runsOf(course, path, flown, exercise.kind === "approach" ? SHORT_FINAL : undefined);
+  return exercise.kind === "approach" ? approachRuns(course, path, flown) : runsOf(course, path, flown);
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

@@ -103,12 +103,14 @@ export function rowOfLargest(column: Float64Array, span: Span, from = 0): number
 
 /** Middle value of a part of a column; NaN where it is empty. */
 export function median(values: Float64Array): number {
-  const known = values.filter((v) => !Number.isNaN(v));
-  const n = known.length;
+  const room = new Float64Array(values.length);
+  let n = 0;
+  for (let i = 0; i < values.length; i++) if (!Number.isNaN(values[i]!)) room[n++] = values[i]!;
   if (n === 0) return Number.NaN;
+  const known = room.subarray(0, n);
   const upper = selectPlace(known, n >> 1);
   if (n % 2) return upper;
-  let lower = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < n / 2; i++) lower = Math.max(lower, known[i]!);
+  let lower = known[0]!;
+  for (let i = 1; i < n / 2; i++) if (known[i]! > lower) lower = known[i]!;
   return (lower + upper) / 2;
 }

@@ -26,6 +26,7 @@ export {
   ESTABLISHED_TRACK,
   establishedRow,
   type Intercept,
+  isCut,
   measureIntercept,
 } from "./intercept.ts";
 export { arrivedRow, findJoining, type Joining, joiningRecord, turnedFindings } from "./joining.ts";

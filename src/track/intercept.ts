@@ -106,6 +106,10 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
   };
 }
 
+/** Toward the line by a cut, on whichever side of it; track less line, right positive. */
+export const isCut = (trackError: TurnDegrees, crossTrack: number): boolean =>
+  -trackError * Math.sign(crossTrack) >= CUT;
+
 function silentBetween(rows: AgainstCourse, start: number, joined: number): { readonly silentS?: Seconds } {
   let longest = 0;
   for (let i = start + 1; i <= joined; i++)

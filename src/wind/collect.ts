@@ -7,6 +7,7 @@
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { trueOverEquivalent } from "./atmosphere.ts";
+import { cutAtBends } from "./bends.ts";
 import { putBackExchange } from "./exchange.ts";
 import { AIRSPEED, emptyFacts, type Facts, SHEAR_REACH, STANDARD_RATE, speedOf } from "./facts.ts";
 import { straighten, Trend } from "./straighten.ts";
@@ -25,10 +26,11 @@ const UNSETTLED = 1;
 /** The facts of all legs, in order of time. `flown` leaves out the ground. */
 export function collectFacts(motion: Motion, legs: readonly Leg[], flown: Uint8Array): Facts {
   const seconds = (motion.time[motion.length - 1]! - motion.time[0]!) / 1000;
-  const facts = emptyFacts(Math.min(motion.length, Math.ceil(seconds / TURN_STEP)) + 2 * legs.length + 2);
+  const cut = cutAtBends(motion, legs);
+  const facts = emptyFacts(Math.min(motion.length, Math.ceil(seconds / TURN_STEP)) + 2 * cut.length + 2);
   const middle = middleAltitude(motion, flown);
   const middleGrowth = trueOverEquivalent(middle);
-  legs.forEach((leg, index) => {
+  cut.forEach((leg, index) => {
     if (leg.kind === "turn") sampleTurn(motion, leg, index, flown, facts);
     else averageStraight(motion, leg, index, flown, facts);
   });

@@ -14,7 +14,7 @@ export const STANDARD_RATE = 3;
 
 export interface Facts {
   count: number;
-  /** The row of the motion in the middle of it, and the leg (index into those given). */
+  /** The row of the motion in the middle of it, and the leg, counted in order: those given, cut at their bends. */
   readonly row: Int32Array;
   readonly leg: Int32Array;
   readonly kind: Uint8Array;

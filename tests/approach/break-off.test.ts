@@ -75,6 +75,8 @@ describe("level at the minimum, a turn of 45 degrees to the right 1 NM before th
       ),
     );
     expect(facts.brokeOff).toMatchObject({ side: "left", landed: null });
+    // abeam the threshold along the final, half a mile aside, is no passing of the missed approach point on it
+    expect(facts.missedPoint).toEqual({ distanceNm: 0, passedUtc: null });
     const found = findings.find(({ code }) => code === "left-final")!;
     expect(APPROACH_WORDS[found.code]!(found.facts, found)).toMatch(
       /^Left the final by a turn to the left 1\.0 NM before the threshold at 940 ft, the minimum 920 ft; no landing/,
@@ -83,6 +85,16 @@ describe("level at the minimum, a turn of 45 degrees to the right 1 NM before th
   it("a turn begun with the climb is a missed approach", () => {
     const { facts } = measured(on(down, [[45, 120, 600]]));
     expect([facts.outcome, facts.brokeOff]).toEqual(["missed", null]);
+  });
+  it.each([
+    [20, "missed"],
+    [40, "left-final"],
+  ])("level for %s s after the turn away, then a climb: %s", (seconds, outcome) => {
+    const rows = on(down, [
+      [45, seconds, 0],
+      [45, 100, 600],
+    ]);
+    expect(measured(rows).facts.outcome).toBe(outcome);
   });
   it("12 degrees off until the needle is over full scale is a needle lost, and is judged", () => {
     const { facts } = measured(on(down, [[12, 36, 0]]));

@@ -112,17 +112,58 @@ describe("a climb from below a decision altitude of 200 ft, heights tied to the 
   });
 });
 
+describe("level 30 ft above the threshold, and a climb", () => {
+  const ground = (until: number) => {
+    const height = (b: number) => Math.max(30, Math.min(1650, beam(b) - 300 * Math.max(0, 2 - b)));
+    const down = straightIn(9, centred, height, { roll: false, to: until });
+    const last = down.at(-1)!;
+    const climb = Array.from({ length: 150 }, (_, k) => ({
+      ...{ t: last.t + 1 + k, before: last.before - (k + 1) / 40, aside: 0, height: 30 + 10 * k },
+    }));
+    const start: Row[] = Array.from({ length: 60 }, (_, t) => ({ t, before: -0.1, aside: 0, height: 0 }));
+    const all = [...start, ...[...down, ...climb].map((r) => ({ ...r, t: r.t + 600 }))];
+    return measured(approachTo(FIELD), all).findings.find((f) => f.code === "sank-below-decision")!;
+  };
+  it("from over the threshold, a touch is not ruled out; from half a mile out there is no runway to touch", () => {
+    expect(Number(ground(0.1).facts.groundFt)).toBeLessThan(40);
+    expect(APPROACH_WORDS["sank-below-decision"]!(ground(0.1).facts, ground(0.1))).toContain("touch");
+    expect(ground(0.4).facts.groundFt).toBeUndefined();
+  });
+});
+
 describe("a headline ends with how the approach ended, and a circuit has no intercept", () => {
   const down = straightIn(9, centred, (b) => Math.max(680, Math.min(1650, beam(b))), { roll: false, to: 2 });
   const last = down.at(-1)!;
   const climb = Array.from({ length: 150 }, (_, k) => ({
     ...{ t: last.t + 1 + k, before: last.before - (k + 1) / 40, aside: 0, height: 680 + 10 * k },
   }));
+  it("25 s level 5 ft above the decision altitude: said, with the doubt and no height inside it", () => {
+    const to205 = straightIn(9, centred, (b) => Math.max(205, Math.min(1650, beam(b))), {
+      roll: false,
+      to: -0.15,
+    });
+    const end = to205.at(-1)!;
+    const up = climb.map((r, k) => ({
+      ...r,
+      t: end.t + 1 + k,
+      before: end.before - (k + 1) / 40,
+      height: 205 + 10 * k,
+    }));
+    // 205 ft on the beam lie 0.49 NM before the threshold, 26 s before the climb at 90 kt, less what smoothing rounds
+    const { facts, findings } = measured(approachTo(FIELD), [...to205, ...up]);
+    const record = { kind: "approach", findings, facts } as unknown as Parameters<typeof approachSentence>[0];
+    const headline = approachSentence(record);
+    expect(headline).toMatch(
+      /, at the decision altitude as far as this log tells \(± \d+ ft\), after 0\.[56] NM flown level in (19|2[0-6]) seconds\.$/,
+    );
+    expect(headline).not.toContain("below the decision altitude");
+    expect(said(findings, "missed-approach")).toContain("NM flown level in");
+  });
   it("a climb from 480 ft above the decision altitude is told at once", () => {
     const { facts, findings } = measured(approachTo(FIELD), [...down, ...climb]);
     const record = { kind: "approach", findings, facts } as unknown as Parameters<typeof approachSentence>[0];
     expect(approachSentence(record)).toMatch(
-      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft above the decision altitude\.$/,
+      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft \(± \d+ ft\) above the decision altitude\.$/,
     );
   });
   it("a turn from base over full scale is no overshot intercept", () => {

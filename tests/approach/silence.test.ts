@@ -227,3 +227,37 @@ it.each([
     expect(high.map(({ verdict }) => verdict)).toEqual(high.map(() => "not flown"));
   },
 );
+
+it("how near it came to a gate counts the points of a coarse log, and what lies between them", () => {
+  // down the beam to 530 ft over the threshold at 1.5 NM, and up at 600 ft a mile
+  const height = (b: number) => (b < 1.5 ? beam(1.5) + (1.5 - b) * 600 : Math.min(1650, beam(b)));
+  const rows = straightIn(9, () => 0, height, { roll: false, to: -3 });
+  const nearest = (shown: readonly Row[]) =>
+    measured(approachTo(FIELD), shown).facts.gates.find(({ heightFt }) => heightFt === 500)!.nearestFt!;
+  near(nearest(rows), beam(1.5) - 500, 12, "ft");
+  // a point each 10 s, one of them the lowest: 300 s at 90 kt are 7.5 NM; half-way between two it is 40 ft higher
+  near(nearest(rows.filter(({ t }) => t % 10 === 0)), beam(1.5) - 500, 15, "ft");
+  // half a minute without a point about the lowest: half-way between its ends, less what 600 ft/min does in it
+  const silent = nearest(without(rows, 1.875, 1.125));
+  expect(silent).toBeLessThan(beam(1.5) - 500 + 120 - strayed(31, 500) + 20);
+});
+
+it("a glide path has the bound of a silence before the first row that is judged, from the fix on", () => {
+  const rows = straightIn(9, () => 0, beam);
+  const unseen = (shown: readonly Row[]) => measured(approachTo(FIELD), shown).facts.glidePath!.needle.unseen;
+  expect(unseen(rows) ?? null).toBeNull();
+  // the fix at 5 NM was passed half a mile before the log speaks again: 20 s of leaving, twice that with coming back
+  const found = unseen(without(rows, 5.5, 4.5))!;
+  near(found.seconds!, 20, 1.5, "s");
+  const fullScaleFt = 0.7 * (Math.PI / 180) * ((4.5 * 1852) / 0.3048 + 50 / Math.tan((3 * Math.PI) / 180));
+  near(found.most, strayed(40) / fullScaleFt, 0.05, "of full scale");
+});
+
+it("after the last row a slow aircraft takes longer down to 200 ft than a fast one", () => {
+  const unseen = (knots: number) => {
+    const rows = straightIn(9, () => 0, beam, { knots });
+    return measured(approachTo(FIELD), without(rows, 1.6, -0.1)).facts.glidePath!.needle.unseen!;
+  };
+  // from 1.6 NM, 561 ft, to 200 ft on 3 degrees: 361 ft at 318 ft/NM
+  for (const knots of [50, 90]) near(unseen(knots).seconds!, (361 / 318 / knots) * 3600, 4, "s");
+});

@@ -63,6 +63,28 @@ describe("by construction: a flight due north at 100 kt near 35.6N 172.3E, where
   });
 });
 
+describe("by construction: a runway of number 36 on a meridian near 35.6N 172.3E, where WMM2025 has some 2.5°E", () => {
+  const runway = (ident: string, end: string) =>
+    `brief: 1\nexercises:\n  - approach: { runway: { ident: "${ident}", threshold: [35.7, 172.3], end: ${end}, elevation_ft: 0 }, guidance: lnav }\n`;
+  const said = async (ident: string, end: string) =>
+    logCautions((await debriefOf(gpxText(north), runway(ident, end))).document);
+
+  it.each(["36", "36L", "RW36", "02", "34", ""])("as %s it is not doubted", async (ident) => {
+    expect(await said(ident || "north", "[35.72, 172.3]")).toEqual([]);
+  });
+  it("its ends exchanged: that they may be is said", async () => {
+    const [first, ...others] = await said("36", "[35.68, 172.3]");
+    expect(first).toMatch(
+      /runway 36 runs 17[78]°M from its threshold .* The runway’s ends may be exchanged\./,
+    );
+    expect(others).toEqual([]);
+  });
+  it("square to its number: that something is wrong is said, not that its ends are exchanged", async () => {
+    const [first] = await said("36", "[35.7, 172.32]");
+    expect(first).toMatch(/runway 36 runs 08[78]°M .* Its number, its threshold or its far end is wrong\./);
+  });
+});
+
 it.each(SAMPLES)("the brief of %s fits its flight", async (name) => {
   const codes = (await sampleDebrief(name)).document.brief!.issues.map(({ code }) => code);
   expect(codes.filter((code) => /-(far|off)$/.test(code))).toEqual([]);

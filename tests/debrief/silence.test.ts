@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import type { DebriefDocument } from "../../src/debrief/document.ts";
+import type { ArcFacts, DebriefDocument } from "../../src/debrief/document.ts";
 import { debriefText } from "../../src/report/index.ts";
 import { courses, debriefOf, sampleDebrief } from "../support/debriefed.ts";
 
@@ -90,4 +90,39 @@ describe("a gap that hides what counts", () => {
     for (const { verdicts: own } of courses(document).slice(2))
       expect(own.find((v) => v.criterion === "course-needle")!.verdict).toBe("met");
   });
+});
+
+describe("a turn onto an arc or off it, about whose beginning the log is silent", () => {
+  const name = "arc-to-a-radial";
+  const arcOf = ({ exercises }: DebriefDocument, k: number): ArcFacts => {
+    const arcs = exercises.flatMap((e) => (e.kind === "arc" ? [e.facts] : []));
+    if (!arcs[k]) throw new Error("no measured arc");
+    return arcs[k];
+  };
+  it.each([
+    [0, "turnIn", 20],
+    [0, "turnOff", 29],
+    [1, "turnIn", 20],
+    [1, "turnOff", 29],
+  ] as const)(
+    "exercise %i, %s, %i s: neither its lead nor its end is told, and why",
+    async (k, turn, seconds) => {
+      const { document: whole } = await sampleDebrief(name);
+      const known = arcOf(whole, k);
+      expect(known[turn]).not.toBeNull();
+      expect(known.cannotTell.map(({ reason }) => reason)).not.toContain("turn-in-silence");
+      const start = Date.parse(whole.log.startUtc!);
+      const begun = (Date.parse(known[turn]!.utc) - start) / 1000;
+      const { document } = await debriefOf(
+        thinned(name, (s) => Math.abs(s - begun) >= seconds / 2),
+        brief(name),
+      );
+      const facts = arcOf(document, k);
+      expect(facts[turn]).toBeNull();
+      expect(facts.cannotTell).toContainEqual({ fact: turn, reason: "turn-in-silence" });
+      expect(debriefText(document).replace(/\s+/g, " ")).toMatch(
+        /the log is silent in a turn onto it or off it/i,
+      );
+    },
+  );
 });

@@ -103,6 +103,20 @@ describe("what is said of a hold", () => {
         }
   });
 
+  it.each([6474, 6908])(
+    "seed %i, whose fix at the other end is nearly as likely, is read from its own",
+    (seed) => {
+      const { track, truth } = flySeed("hold-any", seed);
+      const [hold] = truth.truth.holds;
+      const [found] = holdsIn(track);
+      expect([found?.turns, found?.entry, found?.laps.length]).toEqual([
+        hold!.turn,
+        hold!.entry,
+        hold!.laps.length,
+      ]);
+    },
+  );
+
   it("is nearer to the truth where the fix is known, and is not another hold's", () => {
     const misses: number[] = [];
     for (const seed of seedsFrom(FIRST_SEED, 20)) {

@@ -90,6 +90,39 @@ exercises:
   });
 });
 
+describe.each(WAYS)("by construction: a leg beside the final course to a threshold, $way", ({ see }) => {
+  const end = at(BELVO, 220, 0.7);
+  const place = ({ latitude, longitude }: Position) => `[${latitude.toFixed(6)}, ${longitude.toFixed(6)}]`;
+  const brief = resolveBrief(
+    readBrief(
+      `brief: 1\nexercises:\n  - approach: { runway: { ident: "22", threshold: ${place(BELVO)}, end: ${place(end)}, elevation_ft: 420 }, guidance: localizer }\n`,
+      "test.yaml",
+    ),
+    { time: START },
+  );
+  /** 6 NM along the final, so far beside it and losing so much a mile, to 2,000 ft abeam the threshold. */
+  const beside = (acrossNm: number, feetPerNm: number | null) => {
+    const path = see(flyPath(at(BELVO, 220, -6, acrossNm), START, [{ track: 220, nm: 6.5 }]));
+    const { length } = path.latitude;
+    const heightAt = (i: number) => 2000 + feetPerNm! * 6.5 * (1 - i / length);
+    const altitude = Float64Array.from({ length }, (_, i) => heightAt(i));
+    return matchExercises(brief, feetPerNm === null ? path : { ...path, altitude })[0]!.span;
+  };
+
+  it.each([1, -2.8])("level, %d NM beside it all along, as on a downwind leg, is no approach", (acrossNm) => {
+    expect(beside(acrossNm, 0)).toBeNull();
+    expect(beside(acrossNm, -200)).toBeNull();
+  });
+  it("coming down on the usual path of 318 ft/NM it is one, however far off", () => {
+    expect(beside(1, 318)).not.toBeNull();
+  });
+  it("level on the course, as at a minimum, it is one; so where no height tells", () => {
+    expect(beside(0.1, 0)).not.toBeNull();
+    expect(beside(1, null)).not.toBeNull();
+    expect(beside(1, Number.NaN)).not.toBeNull();
+  });
+});
+
 describe.each(WAYS)("by construction: a path flown by ruler, $way", ({ see, within }) => {
   it("a course to a fix is matched from roll-out to the fix, not to where it goes on", () => {
     const path = flyPath(at(TARNO, 218, -12, -3), START, [

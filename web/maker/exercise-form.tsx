@@ -1,12 +1,6 @@
 /** One exercise of the brief: folded to a line with what came of it, or open with all its fields. */
-import {
-  type BriefExercise,
-  type DraftExercise,
-  pointsNamed,
-  runwaysNamed,
-  threeFigures,
-  variationText,
-} from "../../src/index.ts";
+import { type DraftExercise, pointsNamed, runwaysNamed } from "../../src/index.ts";
+import { directionNote, runwayNote } from "./direction-note.ts";
 import { FieldLine } from "./field.tsx";
 import { fieldText, kindOf, pathIn, withField } from "./field-values.ts";
 import { type Field, fieldsOf } from "./fields.ts";
@@ -16,26 +10,6 @@ import { fieldId, picking } from "./picking.ts";
 import { known } from "./points.ts";
 import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
 import { mapOf, type Path, put, type Values } from "./values.ts";
-
-const tenth = (degrees: number): string => {
-  const rounded = Math.round(degrees * 10) / 10;
-  return Number.isInteger(rounded) ? threeFigures(rounded) : rounded.toFixed(1).padStart(5, "0");
-};
-
-/** What a magnetic direction comes to, with the variation that makes it so. */
-function directionNote(exercise: BriefExercise | null, { at: path }: Field): string | null {
-  if (!exercise || !("variation" in exercise)) return null;
-  const { variation } = exercise;
-  const trueDeg =
-    exercise.kind === "arc"
-      ? path[0] === "from_radial"
-        ? exercise.fromRadial
-        : exercise.toRadial
-      : exercise.course.azimuth;
-  const from = { station: "of the station", model: `by ${variation.model}`, "written-true": "", unknown: "" };
-  if (variation.from === "unknown") return `${tenth(trueDeg)}°T`;
-  return `${tenth(trueDeg)}°T, variation ${variationText(variation.degrees)} ${from[variation.from]}`.trim();
-}
 
 /** Which needle is meant where none is chosen: a fix taken from the plan is no VOR until somebody says so. */
 function needleNote(draft: DraftExercise | null, { at: [key] }: Field): string | null {
@@ -80,9 +54,11 @@ function ExerciseField({ index, exercise, field }: { index: number; exercise: Va
   const note =
     field.takes === "direction" && text.trim() !== ""
       ? directionNote(resolvedAt(reading.value, index, flightTime.value), field)
-      : text === ""
-        ? needleNote(draftAt(reading.value, index), field)
-        : null;
+      : field.at.at(-1) === "end"
+        ? runwayNote(exercise, flightTime.value)
+        : text === ""
+          ? needleNote(draftAt(reading.value, index), field)
+          : null;
   const words = `${field.label} of exercise ${index + 1}`;
   const isPicked = picking.value?.path?.join() === path.join();
   return (

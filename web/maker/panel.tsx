@@ -14,7 +14,7 @@ import { Plan } from "./plan.tsx";
 import { known } from "./points.ts";
 import { Points } from "./points-table.tsx";
 import { complaintsAt, exercisesOf } from "./reading.ts";
-import { isReworking } from "./rework.ts";
+import { isReworking, notWorkedOut } from "./rework.ts";
 import { chooseStandard } from "./standard.ts";
 import { Times } from "./times.tsx";
 import { at, mapOf, type Path, textOf } from "./values.ts";
@@ -145,6 +145,12 @@ export function Panel({ flight }: { flight: Flight }) {
       <p class="fine state" role="status">
         {isReworking.value ? "The debrief is being worked out." : said.value}
       </p>
+      {notWorkedOut.value.length > 0 && (
+        <p class="wrong" role="alert">
+          This brief could not be worked out. {notWorkedOut.value.join(" ")} The sheet beneath is still that
+          of the brief before.
+        </p>
+      )}
       <General flight={flight} />
       <div class="two">
         <div>

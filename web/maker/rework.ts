@@ -15,6 +15,10 @@ const QUIET_MS = 500;
 
 const analyst = newAnalyst();
 export const isReworking = signal(false);
+/** Why the brief as it is now could not be worked out: what stands on the sheet is of the brief before. Empty where it was. */
+export const notWorkedOut = signal<readonly string[]>([]);
+
+const STILL_BEFORE = "This brief could not be worked out: the sheet is still that of the brief before.";
 
 /** A brief as it is to stand on the sheet; `text` null for no brief. */
 interface Wanted {
@@ -41,6 +45,7 @@ export function follow(on: Flight, text: string | null): () => Promise<boolean> 
   const standard = on.document.brief?.standard ?? null;
   const desk: Desk = { on, wanted: { text, standard }, worked: text, stands: true };
   let waiting: ReturnType<typeof setTimeout> | undefined;
+  notWorkedOut.value = [];
   const stop = effect(() => {
     // Of another flight the same words would be another brief: its points and its day are others.
     if (!history.value || flight.value?.opened !== desk.on.opened) return;
@@ -98,15 +103,23 @@ async function rework(desk: Desk, { text, standard }: Wanted): Promise<boolean> 
   const outcome = await analyst.run(request, () => {});
   const isOnSheet = () => flight.peek()?.opened === on.opened;
   if (outcome.kind === "unusable" || outcome.kind === "fault") {
-    if (isOnSheet()) notices.value = failureWords(outcome);
-    else alsoSay(...failureWords(outcome));
+    const words = failureWords(outcome);
+    if (isOnSheet()) {
+      notWorkedOut.value = words;
+      notices.value = [...words, STILL_BEFORE];
+    } else alsoSay(...words);
     return false;
   }
   if (outcome.kind !== "done" || openedAgain(on)) return false;
   const row = on.id === null ? null : await orSay(keepAnew(on.id, request, outcome.flight));
   // Where it could not be kept, which is said, the flight and its notes stay those of the row.
   const its = row ?? (on.id === null ? null : await orSay(flightRow(on.id)));
-  if (isOnSheet()) showAgain(outcome.flight, request, its);
+  if (isOnSheet()) {
+    const over = [...notWorkedOut.peek(), STILL_BEFORE];
+    notices.value = notices.peek().filter((sentence) => !over.includes(sentence));
+    notWorkedOut.value = [];
+    showAgain(outcome.flight, request, its);
+  }
   desk.on = { ...on, ...outcome.flight, request };
   return on.id === null || row !== null;
 }

@@ -72,17 +72,25 @@ function climbed(f: Finding["facts"]): string {
     Math.abs(past) < 0.05
       ? "at the missed approach point"
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}${afterLevel(f)}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
 }
 
 /** How high above or below the minimum a climb was begun, where the brief gives one. */
-function fromMinimum({ minimum, aboveMinimumFt }: Finding["facts"]): string {
-  const above = given(aboveMinimumFt);
+function fromMinimum({ minimum, aboveMinimumFt, aboveMinimum95Ft }: Finding["facts"]): string {
+  const [above, doubt] = [given(aboveMinimumFt), given(aboveMinimum95Ft)];
   if (above === null) return "";
   const name = minimum === "descent" ? "the minimum descent altitude" : "the decision altitude";
+  if (doubt !== null) {
+    if (Math.abs(above) <= doubt) return `, at ${name} as far as this log tells (± ${feet(doubt)})`;
+    return `, ${feet(Math.abs(above))} (± ${feet(doubt)}) ${above > 0 ? "above" : "below"} ${name}`;
+  }
   const size = feet(Math.abs(above));
   return size === "0 ft" ? `, at ${name}` : `, ${size} ${above > 0 ? "above" : "below"} ${name}`;
 }
+
+/** As in ", after 0.6 NM flown level": where a climb away was put off so. */
+const afterLevel = (f: Finding["facts"]): string =>
+  given(f.levelNm) === null ? "" : `, after ${miles(f.levelNm)} flown level in ${seconds(f.levelS)}`;
 
 /** Against the course that the brief gives the missed approach, else against the final's. */
 function trackHeld(f: Finding["facts"]): string {
@@ -102,11 +110,11 @@ function sank(f: Finding["facts"]): string {
   const [climb, ground] = [given(f.climbBelowFt), given(f.groundFt)];
   const size = climb === null ? "" : feet(Math.abs(climb));
   const at = size === "0 ft" ? "at it" : `${size} ${num(climb) > 0 ? "below" : "above"} it`;
+  const near = ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`;
   const silent = given(f.climbSilentS);
   if (silent !== null)
-    return `The lowest point of the log is ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}; the climb was begun in ${seconds(silent)} without a point, and how low it came is not known.${ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`}`;
+    return `The lowest point of the log is ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}; the climb was begun in ${seconds(silent)} without a point, and how low it came is not known.${near}`;
   const begun = climb === null ? "" : `; the climb was begun ${at}, ${beforeThreshold(f.climbNm)}`;
-  const near = ground === null ? "" : ` ${touched(ground, num(f.ground95Ft))}`;
   return `Sank to ${feet(f.belowFt)} below the decision altitude of ${count(num(f.altitudeFt))} ft${told(f)}${begun}.${near}`;
 }
 
@@ -175,7 +183,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "missed-approach-short": (f) =>
     given(f.silentS) !== null
       ? `Missed approach begun ${unseenWhere(f.silentS, f.silentFromNm, f.silentToNm)}.`
-      : `Missed approach begun ${beforeThreshold(f.distanceNm)}${fromMinimum(f)}.`,
+      : `Missed approach begun ${beforeThreshold(f.distanceNm)}${fromMinimum(f)}${afterLevel(f)}.`,
   "low-pass": (f) =>
     `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
   "left-final": leftFinal,

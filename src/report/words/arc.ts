@@ -16,6 +16,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
   "wind-not-known": "the wind here is not known from this log",
   "height-is-pressure": PRESSURE_HEIGHTS,
+  "turn-in-silence":
+    "the log is silent in a turn onto it or off it, so where that began and ended is not told",
   "no-height": "the log has no heights",
   "height-unit": HEIGHT_UNIT,
 };

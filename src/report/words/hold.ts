@@ -96,7 +96,7 @@ function entry(facts: HoldFacts): string | null {
         : `; ${nose} at the fix asks for ${e.asked}`;
   const out = e.outbound;
   const leg = out
-    ? ` Its outbound leg took ${Math.round(out.seconds)} s on a track ${offOutbound(out.trackOffDeg)}.`
+    ? ` Its outbound leg took about ${Math.round(out.seconds)} s on a track ${offOutbound(out.trackOffDeg)}.`
     : "";
   return `${flown}${told}; ${miss}.${leg}`;
 }

@@ -6,10 +6,12 @@ import { asked, keptWords, nextAsked, standIn } from "../page-stand-in.ts";
 import { documentNamed, eachTestInAnEmptyBrowser, file, NO_CHOICES } from "../store/fresh.ts";
 
 standIn();
-const { flight } = await import("../../../web/flight.ts");
+const { flight, notices } = await import("../../../web/flight.ts");
 const { requestOf } = await import("../../../web/request.ts");
 const { addFlights, sourceOf } = await import("../../../web/store/flights.ts");
 const { change, history } = await import("../../../web/maker/making.ts");
+const { resultOf } = await import("../../../web/maker/outcome.tsx");
+const { notWorkedOut } = await import("../../../web/maker/rework.ts");
 const { closeMaker, openMaker } = await import("../../../web/maker/opened.ts");
 
 eachTestInAnEmptyBrowser();
@@ -113,4 +115,24 @@ test("what could not be worked out after Done is there again when the maker is o
   await closed;
   openMaker();
   expect(history.value?.now.exercises).toEqual([{ course: "250", to: "TARNO" }]);
+});
+
+test("a brief that cannot be worked out shows that and why, and no result of the brief before; the next one that can shows its own", async () => {
+  const one = await onSheet("one", 241, 1);
+  const result = { source: "brief", title: "Course 241°M to TARNO", verdicts: [] };
+  const standing = { ...one, document: { ...one.document, exercises: [result] } };
+  flight.value = standing as unknown as typeof one;
+  openMaker();
+  expect(resultOf(0)).toBe(result);
+  change(["exercises", 0, "altitude_ft"], "3000");
+  (await nextAsked()).answer({ kind: "fault", text: "invalid needle: NaN" });
+  await vi.waitFor(() =>
+    expect(notWorkedOut.value.join()).toMatch(/failed on these files: invalid needle: NaN/),
+  );
+  expect(notices.value.at(-1)).toMatch(/still that of the brief before/);
+  expect(resultOf(0)).toBeNull();
+  change(["exercises", 0, "altitude_ft"], "2000");
+  (await nextAsked()).answer({ kind: "done", flight: debriefed("one", BRIEF(241)) });
+  await vi.waitFor(() => expect(notWorkedOut.value).toEqual([]));
+  expect(notices.value).toEqual([]);
 });

@@ -1,6 +1,7 @@
 /** What is typed in the maker of a brief becomes a written brief; by construction. */
 import geographiclib from "geographiclib-geodesic";
 import { describe, expect, it } from "vitest";
+import { directionNote, runwayNote } from "../../../web/maker/direction-note.ts";
 import { fieldText } from "../../../web/maker/field-values.ts";
 import { fieldsOf } from "../../../web/maker/fields.ts";
 import { draftAt, resolvedAt } from "../../../web/maker/reading.ts";
@@ -91,6 +92,30 @@ describe("a typed brief as it is written", () => {
     }
     for (const whole of ["221.5T 2600", "219/2600", "219, 2600 ft", "35.6619, 172.3840"])
       expect(endComplaint(whole)).toBeNull();
+  });
+
+  it("says under each direction of an approach what that one comes to, and which way the runway runs", () => {
+    // WMM2025 has some 2.5° east near 35.6 N 172.3 E in October 2026
+    const approach = (end: string, missed_course: string) => ({
+      approach: {
+        runway: { ident: "22", threshold: "35.672, 172.395", end, elevation_ft: "420" },
+        guidance: "localizer",
+        missed_course,
+      },
+    });
+    const field = (label: string) => fieldsOf("approach").find((one) => one.label === label)!;
+    const note = (label: string, end: string, missed: string) =>
+      directionNote(resolvedAt(read(brief(approach(end, missed))), 0, TIME), field(label));
+    expect(note("Missed approach course", "218T 4500", "250")).toMatch(/^252\.[4-6]°T, variation 2\.[4-6]°E/);
+    expect(note("Missed approach course", "218T 4500", "250T")).toMatch(/^250°T/);
+    expect(note("Final course", "218T 4500", "250")).toMatch(/^218°T/);
+    expect(runwayNote(approach("218 4500", ""), TIME)).toMatch(
+      /^runs 220\.[4-6]°T, variation 2\.[4-6]°E by WMM2025$/,
+    );
+    expect(runwayNote(approach("218T 4500", ""), TIME)).toMatch(/^runs 218°T/);
+    // due west along the parallel, by construction
+    expect(runwayNote(approach("35.672, 172.385", ""), TIME)).toMatch(/^runs 270°T/);
+    expect(runwayNote(approach("218", ""), TIME)).toBeNull();
   });
 
   it("takes step-downs in one line, and shows them so again", () => {

@@ -1,0 +1,64 @@
+/** Gone below a step-down or a minimum: by how much, how surely, and whether near the ground. */
+import type { Finding } from "../quantity/record.ts";
+import { Z95 } from "../quantity/weigh.ts";
+import type { ApproachFacts } from "./facts.ts";
+
+/** Below a limit by less than this says nothing. Chosen: an altimeter's own reading. */
+const BELOW_LEAST_FT = 20;
+
+/** A climb begun no farther before the threshold may have been lowest over the runway. Chosen: some 8 s at 90 kt. */
+const OVER_THRESHOLD_NM = 0.2;
+
+/** Limits are heights by the altimeter: below by more than one standard deviation of the doubt against it, five to one. */
+export const likely = ({ facts: { belowFt, doubt95Ft } }: Finding): boolean =>
+  Number(belowFt) > Number(doubt95Ft ?? Infinity) / Z95;
+
+export function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Finding[] {
+  const found: Finding[] = [];
+  for (const step of stepDowns) {
+    if (!(step.marginFt !== null && step.marginFt < -BELOW_LEAST_FT)) continue;
+    const below = step.lowestUtc ?? step.passedUtc;
+    found.push({
+      code: "below-step-down",
+      facts: {
+        name: step.name,
+        limitFt: step.limitFt,
+        belowFt: -step.marginFt,
+        doubt95Ft: step.altimeter95Ft,
+        sure: -step.marginFt > (step.altimeter95Ft ?? Infinity),
+      },
+      evidence: { fromUtc: below, toUtc: below },
+    });
+  }
+  if (minimum && missed && minimum.marginFt !== null && minimum.marginFt < -BELOW_LEAST_FT) {
+    found.push({
+      code: minimum.kind === "descent" ? "below-minimum" : "sank-below-decision",
+      facts: {
+        altitudeFt: minimum.altitudeFt,
+        belowFt: -minimum.marginFt,
+        doubt95Ft: minimum.altimeter95Ft,
+        sure: -minimum.marginFt > (minimum.altimeter95Ft ?? Infinity),
+        passedNm: minimum.passedNm,
+        climbBelowFt: minimum.altitudeFt - missed.altitudeFt,
+        climbNm: missed.distanceNm,
+        climbSilentS: missed.silence?.seconds ?? null,
+        ...groundNear(minimum, runway, missed),
+      },
+      evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
+    });
+  }
+  return found;
+}
+
+/** How high above the threshold the lowest was, where over it the doubt does not keep it off the ground. */
+function groundNear(
+  { altitudeFt, lowestFt, doubt95Ft, unseen }: NonNullable<ApproachFacts["minimum"]>,
+  { elevationFt }: ApproachFacts["runway"],
+  { distanceNm }: NonNullable<ApproachFacts["missed"]>,
+): { readonly groundFt?: number; readonly ground95Ft?: number } {
+  if (lowestFt === null || doubt95Ft === null || elevationFt === null) return {};
+  const groundFt = lowestFt - elevationFt;
+  const perhapsFt = unseen ? Math.min(groundFt, altitudeFt - unseen.most - elevationFt) : groundFt;
+  if (distanceNm > OVER_THRESHOLD_NM || perhapsFt > doubt95Ft) return {};
+  return { groundFt, ground95Ft: doubt95Ft };
+}
