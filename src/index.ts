@@ -118,6 +118,7 @@ export {
   racetrackFor,
   readHold,
   type TypedHold,
+  usualLegTime,
 } from "./hold/index.ts";
 // files in
 export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint } from "./import/imported.ts";

@@ -34,7 +34,7 @@ function publishedRows(facts: HoldFacts): FactRow[] {
   if (asFlown) {
     rows.push({
       fact: "Against the published hold",
-      value: `${sided(asFlown.inboundOffDeg, 1, "°")} ${plusMinus(asFlown.inbound95Deg, 1, "°")}, ${asFlown.fixOffNm.toFixed(2)} NM`,
+      value: `${sided(asFlown.inboundOffDeg, 1, "°")}${asFlown.inbound95Deg === undefined ? "" : ` ${plusMinus(asFlown.inbound95Deg, 1, "°")}`}, ${asFlown.fixOffNm.toFixed(2)} NM`,
       note: `${asFlown.otherCourse ? "another inbound course" : "inbound course"} and fix as flown; turns ${asFlown.turns}${asFlown.turns === facts.turns ? "" : ", the other side"}`,
     });
   }

@@ -31,7 +31,9 @@ export function untold(told: Told): ApproachFacts["cannotTell"] {
     ...(known && datum.anchored === "log"
       ? [{ fact: "height", reason: heightsBy ? "height-is-pressure" : "height-not-anchored" }]
       : []),
-    ...(exercise.finalFix && !segments.fix ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }] : []),
+    ...(rows.timed && exercise.finalFix && !segments.fix
+      ? [{ fact: "finalFixPassage", reason: "fix-not-passed" }]
+      : []),
     ...(outcome === "missed" && !exercise.missedCourse
       ? [{ fact: "missedTrack", reason: "no-missed-course" }]
       : []),

@@ -22,6 +22,8 @@ export const procedureTurnSchema = z.strictObject({
   farthestFrom: z.string(),
   /** Usual: the procedure's own is not in the brief. */
   limitNm: z.number(),
+  /** The longest silence of the log in it: its turns and their times are then between the points on both sides. Missing where there was none. */
+  silentS: z.number().optional(),
   /** At the end of the turn back. */
   rollOut: z.strictObject({
     utc,

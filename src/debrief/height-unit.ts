@@ -50,6 +50,12 @@ function grounds(exercises: readonly DocumentExercise[]): Pair[] {
   });
 }
 
+/** A briefed height that the log meets as it stands, where others tell of the other unit: then it may be the brief that is wrong. */
+const metAsLogged = (exercises: readonly DocumentExercise[]): Pair | null =>
+  exercises
+    .flatMap(briefed)
+    .find((pair) => off(pair, 1) <= BY_DATUM && off(pair, 1 / METRES_PER_FOOT) > BY_DATUM) ?? null;
+
 /** The height that tells of the other unit, beside what it should be; null where the heights may be as they are written. */
 function otherUnit(exercises: readonly DocumentExercise[]): (Pair & { readonly high: boolean }) | null {
   const rolled = grounds(exercises);
@@ -75,11 +81,15 @@ export function heightUnitIssue({ log, exercises }: DebriefDocument): Issue | nu
   const found = otherUnit(exercises);
   if (!found) return null;
   const { logFt: flownFt, briefFt, high } = found;
+  const met = metAsLogged(exercises);
   return {
     code: "log-height-unit",
     severity: "warning",
     where: { file: log.file },
-    facts: { flownFt: Math.round(flownFt), briefFt: Math.round(briefFt), high },
+    facts: {
+      ...{ flownFt: Math.round(flownFt), briefFt: Math.round(briefFt), high },
+      metFt: met && Math.round(met.briefFt),
+    },
   };
 }
 

@@ -12,11 +12,18 @@ export const needleUntold = ({ cannotTell }: ApproachFacts): string | null =>
 const inSilence = ({ silentS }: Gate): { doubtIs?: string } =>
   silentS == null ? {} : { doubtIs: "log-silent" };
 
+/** A log without times has no moments: neither fix nor gates are looked for. */
+export const momentUntold = ({ cannotTell }: Pick<ApproachFacts, "cannotTell">, reason: string): string =>
+  cannotTell.some((c) => c.reason === "no-times") ? "no-times" : reason;
+
 /** Why a gate that the log does not pass is not judged: it was never flown to where the aircraft climbed or turned away above it beyond doubt. */
-function notPassed({ height, missed, brokeOff }: ApproachFacts, gate: Gate | undefined): Found {
+function notPassed(facts: ApproachFacts, gate: Gate | undefined): Found {
+  const { height, missed, brokeOff } = facts;
   if (!height) return { cannotTell: "no-height" };
   const above = missed || brokeOff ? (gate?.nearestFt ?? 0) : 0;
-  return above > height.doubt95Ft ? { notFlown: true } : { cannotTell: "gate-not-passed" };
+  return above > height.doubt95Ft
+    ? { notFlown: true }
+    : { cannotTell: momentUntold(facts, "gate-not-passed") };
 }
 
 /** Stable 1,000 and 500 ft above the threshold: what a log shows of it. */

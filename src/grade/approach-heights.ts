@@ -2,6 +2,7 @@
 import type { ApproachFacts } from "../approach/facts.ts";
 import type { MinimumLimits } from "../standard/test-standard.ts";
 import { doubtOfHeight } from "./altitude.ts";
+import { momentUntold } from "./approach-gates.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
 /** A log that ends on the final shows a part of it, of which nothing is met for the whole. */
@@ -16,7 +17,7 @@ const OVER_FIX: Criterion<ApproachFacts> = {
   find(facts): Found | null {
     const { finalFix, finalFixPassage: passage } = facts;
     if (!finalFix || finalFix.altitudeFt === null) return null;
-    if (!passage) return { cannotTell: "fix-not-passed" };
+    if (!passage) return { cannotTell: momentUntold(facts, "fix-not-passed") };
     if (passage.altitudeFt === null || passage.altimeter95Ft === null) return { cannotTell: "no-height" };
     const value = Math.abs(passage.altitudeFt - finalFix.altitudeFt);
     const doubt95 = passage.altimeter95Ft;

@@ -41,7 +41,7 @@ function wrongWay(facts: HoldFacts): Finding[] {
 
 function otherCourse({ asFlown: flown, inboundTrueDeg, laps }: HoldFacts): Finding[] {
   if (!flown?.otherCourse) return [];
-  const { inboundOffDeg: offDeg, inbound95Deg: doubt95Deg } = flown;
+  const { inboundOffDeg: offDeg, inbound95Deg: doubt95Deg = 0 } = flown;
   const first = laps.find(({ inbound }) => inbound)?.inbound?.fromUtc ?? null;
   return [
     {

@@ -1,6 +1,6 @@
 /** What a wind asked for: the racetrack solved in it, its doubt, and what the rules of thumb would have come to. */
 import type { AngleSize, FeetMsl, Seconds, TrueDegrees } from "../quantity/units.ts";
-import type { HoldingBand, HoldingStandard, TurnSide } from "../standard/holding.ts";
+import { HOLDING, type HoldingBand, type HoldingStandard, type TurnSide } from "../standard/holding.ts";
 import type { WindFact } from "../wind/wind.ts";
 import { racetrackDoubt } from "./doubt.ts";
 import type { HoldFacts, NoRacetrack, Racetrack, RacetrackDoubt, RuleOutcome } from "./facts.ts";
@@ -29,6 +29,10 @@ const NOTHING: Asked = { question: null, solved: null, doubt: null, rules: [] };
 /** The band of a standard that a height lies in; the lowest where no height is known. */
 export const bandAt = ({ bands }: HoldingStandard, altitude: FeetMsl | null): HoldingBand =>
   bands.find((band) => band.upTo === null || (altitude ?? 0) <= band.upTo) ?? bands.at(-1)!;
+
+/** How long a leg is by a standard at a height, where nothing else was asked for; that of low heights where no height is known. */
+export const usualLegTime = (standard: HoldingStandard["id"], altitude: FeetMsl | null): Seconds =>
+  bandAt(HOLDING[standard], altitude).legTime;
 
 export const isSolved = (solved: Racetrack | NoRacetrack | null): solved is Racetrack =>
   solved !== null && !("none" in solved);

@@ -1,11 +1,10 @@
 /** The entry before the first lap, where the reading did not see it at first: laps that drifted put the fix elsewhere. */
 import { turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import { entryOf } from "./entry.ts";
 import { type FixAndCourse, fixAndCourse } from "./fix-and-course.ts";
 import type { Ground, Place } from "./ground.ts";
 import { DRIFTED_SECONDS, entryPass, type Pass, trackAt } from "./near-fix.ts";
-import { parallelPass, straightBefore, turnedBack } from "./parallel-entry.ts";
+import { ALONG, parallelPass, straightBefore, turnedBack } from "./parallel-entry.ts";
 import { noEntryCost, outboundSeconds, type Reading } from "./reading.ts";
 
 /** A course found anew with the entry is right where that passed the fix within so many seconds of flight, after so many rounds. Chosen. */
@@ -13,8 +12,6 @@ const OVER_SECONDS = 5;
 const ROUNDS = 3;
 /** Of a single lap the course may be that of a cut: the entry's outbound leg shows it better where both are no farther apart, degrees. Chosen: two cuts of 30 and a correction. */
 const OTHER_COURSE = 75;
-/** Its outbound leg leads along the reciprocal of that course within this, degrees. Chosen. */
-const ALONG = 40;
 /** Readings of both ends are nearly as likely up to this apart (log); an entry is worth so much, as that which the first look sees. Tuned on simulation, seeds 1 to 1000. */
 const CLOSE = 6;
 const ENTRY_WORTH = 3;
@@ -98,7 +95,7 @@ function teardrop(
   fixes: readonly Place[],
 ): Entered | null {
   if (!whole) return null;
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   const legSeconds = outboundSeconds(whole.turns, 1);
   let known = found;
   for (let round = 0; ; round++) {
@@ -136,7 +133,7 @@ function parallel(
   const entered = enter(pass);
   const { fix } = entered.known;
   const off = Math.hypot(fix.east - pass.place.east, fix.north - pass.place.north);
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   return off < OVER_SECONDS * metres && Math.abs(turnFrom(entered.known.course, course)) < ALONG
     ? entered
     : null;

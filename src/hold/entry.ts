@@ -1,6 +1,5 @@
 /** How the hold was entered, from what was flown between the first pass over the fix and the first lap. */
 import { turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { UtcMillis } from "../quantity/units.ts";
 import { bendIn } from "./arms.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
@@ -42,7 +41,7 @@ const TEARDROP_TURN = 85;
 export function entryOf(ground: Ground, side: 1 | -1, reading: Reading, known: FixAndCourse): Entered {
   const { turns } = reading;
   const [begin] = ground.times;
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   const first = turns[0]!;
   const direct = (arrival: number, leg: { readonly from: UtcMillis; readonly to: UtcMillis }) =>
     isDirect(

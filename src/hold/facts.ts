@@ -52,9 +52,9 @@ export const holdFactsSchema = z.strictObject({
       fixOffNm: z.number(),
       /** Inbound course flown less the published one, right positive, with the half-width of its 95 % interval. */
       inboundOffDeg: z.number(),
-      inbound95Deg: z.number(),
-      /** Whether it was surely another course than the published one. */
-      otherCourse: z.boolean(),
+      inbound95Deg: z.number().optional(),
+      /** Whether it was surely another course than the published one. Like its doubt missing in documents of earlier versions. */
+      otherCourse: z.boolean().optional(),
       turns: z.enum(["left", "right"]),
     })
     .nullable(),

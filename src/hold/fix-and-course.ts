@@ -3,7 +3,7 @@
  * still cutting toward it, the more so the farther off it is, so that place and direction belong together.
  */
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
-import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
+import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { AngleSize, Metres, Share, TrueDegrees, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import { climb } from "./climb.ts";
 import type { Ground, Place } from "./ground.ts";
@@ -85,7 +85,7 @@ interface Evidence {
 }
 
 export function fixAndCourse(ground: Ground, reading: Reading, fixes: readonly Place[] = []): FixAndCourse {
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   const starts = reading.turns.filter((_, i) => i % 2 === reading.sense.first).map((t) => t.start);
   const arrivedDirect = !reading.before;
   const sightings: Sighting[] = [];

@@ -1,16 +1,13 @@
 /** How near to its fix a hold's turns began, beyond what its laps show by their scatter: what all of them may share, and what the log rounds off. */
-import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Metres, Seconds, Share } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
-import { rateOfBank } from "../wind/index.ts";
 import type { Ground } from "./ground.ts";
 import { median } from "./likelihood.ts";
+import { slowness } from "./slowness.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
 /** A pilot turns so soon after the fix, 95 %, at rate one, and does so on every lap; slower turns take as much longer to begin. Chosen: to see the passage, and to roll in. */
 const SAME_EVERY_LAP: Seconds = 5;
-const USUAL_BANK = 25;
-const RATE_ONE = 3;
 /** The turning proper lies between these shares of a turn: rolling in and out are left out. Chosen. */
 const PROPER: readonly [Share, Share] = [0.15, 0.85];
 const STEP_MS = 1000;
@@ -18,10 +15,9 @@ const FEWEST = 5;
 
 /** How far along the course from where they seem to begin the fix may lie, 95 %. */
 export function turnsBegin95(ground: Ground, turns: readonly TurnEdges[]): Metres {
-  const slow = RATE_ONE / Math.min(RATE_ONE, rateOfBank(USUAL_BANK, ground.trueAirspeed));
   const off = turns.flatMap((turn) => offRamp(ground, turn));
   const rounded = off.length === 0 ? 0 : Z95 * median(off);
-  return Math.hypot(SAME_EVERY_LAP * slow, rounded) * ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  return Math.hypot(SAME_EVERY_LAP * slowness(ground.trueAirspeed), rounded) * ground.metres;
 }
 
 /**

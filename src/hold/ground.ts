@@ -25,6 +25,8 @@ export interface Ground {
   readonly airEast: Knots;
   readonly airNorth: Knots;
   readonly trueAirspeed: Knots;
+  /** Flown through the air in a second. */
+  readonly metres: Metres;
   /** Of its first and last row. */
   readonly times: readonly [UtcMillis, UtcMillis];
   place(time: UtcMillis): Place;
@@ -70,7 +72,17 @@ export function groundOf(motion: Motion, span: Span, turning: Span): Ground {
   const rowAt = (t: UtcMillis) =>
     Math.max(start, Math.min(end - 2, firstAtOrAfter(time as Float64Array, t + 1e-6, start, end) - 1));
   return {
-    ...{ span, origin, east, north, heading, ...air, rowAt, times: [time[start]!, time[end - 1]!] as const },
+    ...{
+      span,
+      origin,
+      east,
+      north,
+      heading,
+      ...air,
+      metres: air.trueAirspeed * METRES_PER_SECOND_PER_KNOT,
+      rowAt,
+      times: [time[start]!, time[end - 1]!] as const,
+    },
     place(t) {
       const k = rowAt(t);
       const seconds = (time[k + 1]! - time[k]!) / 1000;

@@ -1,6 +1,7 @@
 /** The door of the hold wing: holds found in a flight, measured against what their wind asked for; the racetrack solved for a wind, its line, and the same for a hold as typed. */
 export { holdAgainst, type PublishedHold } from "./against.ts";
 export { type AskedRacetrack, answerOutlines, type RacetrackAnswer, racetrackFor } from "./answer.ts";
+export { usualLegTime } from "./asked.ts";
 export { racetrackDoubt } from "./doubt.ts";
 export { findHolds, type HoldHints } from "./find.ts";
 export type { FoundHold, FoundLap, HoldEntry, LapTimes } from "./found.ts";

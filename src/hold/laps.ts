@@ -1,13 +1,13 @@
 /** The laps of a hold: each turn and leg with its borders in time and in rows. */
 import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
-import { DEGREES_PER_RADIAN, METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
+import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { AngleSize, Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
-import { rateOfBank } from "../wind/index.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { FoundLap, LapTimes } from "./found.ts";
 import type { Ground, Place } from "./ground.ts";
+import { usualRate } from "./slowness.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
 /** Rolled out within this of the inbound heading, degrees. Tuned. */
@@ -89,7 +89,7 @@ export function standsAlone(ground: Ground, { times }: FoundLap, { fix, course }
   const legs = Math.min(times.inboundTurn - times.outbound, times.end - times.inbound) / 1000;
   const back = Math.abs(ground.headingAt(times.inbound) - ground.headingAt(times.inboundTurn));
   if (legs > ALONE_LEGS || back < ALONE_TURN) return false;
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   const { east, north } = ground.place(times.start);
   const [e, n] = [(east - fix.east) / metres, (north - fix.north) / metres];
   const along = e * sinDeg(course) + n * cosDeg(course);
@@ -99,7 +99,7 @@ export function standsAlone(ground: Ground, { times }: FoundLap, { fix, course }
 
 /** Whether a turn was flown in one go. */
 const compact = (ground: Ground, { start, end, before, after }: TurnEdges): boolean => {
-  const rate = Math.min(3, rateOfBank(25, ground.trueAirspeed));
+  const rate = usualRate(ground.trueAirspeed);
   return (end - start) / 1000 < HESITATION + (SLOWEST * Math.abs(after - before)) / rate;
 };
 
@@ -117,8 +117,7 @@ function reached(ground: Ground, turn: TurnEdges, heading: TurnDegrees, side: 1 
 
 /** Seconds of flight from the line of the inbound course. */
 const secondsAside = (ground: Ground, at: Place, { fix, course }: FixAndCourse): Seconds =>
-  Math.abs((at.east - fix.east) * cosDeg(course) - (at.north - fix.north) * sinDeg(course)) /
-  (ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT);
+  Math.abs((at.east - fix.east) * cosDeg(course) - (at.north - fix.north) * sinDeg(course)) / ground.metres;
 
 /** When the fix is passed or abeam on the way in, no farther aside than given (a single lap settles first); null where it is not. */
 function abeamAfter(

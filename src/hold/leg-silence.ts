@@ -10,14 +10,13 @@ import { radiusOf } from "../wind/index.ts";
 import type { HoldFacts } from "./facts.ts";
 import type { FoundHold } from "./found.ts";
 import { type HoldFrame, offInbound, spedRows, valueAt } from "./frame.ts";
+import { RATE_ONE } from "./slowness.ts";
 
 /** A silence is longer than so many usual intervals, and than this. Chosen: what is shorter is in the usual doubt of a time. */
 const USUAL_STEPS = 2;
 const LEAST_SILENCE: Seconds = 6;
 /** Smoothing moves an end that lies so near to a silence. Chosen. */
 const BESIDE: Seconds = 3;
-/** Degrees a second: a standard-rate turn. */
-const RATE_ONE = 3;
 /** Where the track changes by less than this over a silence, nothing was turned in it: a place is passed when its distance says. Chosen. */
 const FLOWN_ON: AngleSize = 10;
 

@@ -1,10 +1,10 @@
 /** Passes over a place: the nearest that the flight came to it, and whether that was meant as the entry of a hold. */
 import { directionOf, turnFrom } from "../quantity/angle.ts";
 import type { Metres, Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
-import { rateOfBank } from "../wind/index.ts";
 import { cameByParallel } from "./cut-back.ts";
 import type { Ground, Place } from "./ground.ts";
 import { CHANCE_SECONDS, student, WELL } from "./likelihood.ts";
+import { slowness } from "./slowness.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
 export interface Pass {
@@ -57,7 +57,7 @@ export function entryPass(
   legSeconds: Seconds,
 ): Pass | null {
   const [least, shortest, legs] = first === 0 ? PARALLEL_BACK : TEARDROP_BACK;
-  const slow = 3 / Math.min(3, rateOfBank(25, ground.trueAirspeed));
+  const slow = slowness(ground.trueAirspeed);
   const most = shortest * slow + legs * legSeconds;
   const pass = nearest(ground, fix, turn.start - most * 1000, turn.start - least * 1000);
   if (!pass || pass.time < ground.times[0] + SEEN_SECONDS * 1000) return null;

@@ -1,28 +1,22 @@
 /** The pass over the fix before a parallel entry: a leg out along the reciprocal of the course, and half a circle the other way before the hold's first turn. */
 import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { TrueDegrees, UtcMillis } from "../quantity/units.ts";
-import { rateOfBank } from "../wind/index.ts";
 import type { Ground, Place } from "./ground.ts";
 import { DRIFTED_SECONDS, type Pass, SEEN_SECONDS, trackAt } from "./near-fix.ts";
 import type { Reading } from "./reading.ts";
+import { slowness } from "./slowness.ts";
 
 /** A parallel entry takes no longer than this, s at rate one; it turns back by more than this, degrees. Chosen. */
 const LONGEST_PARALLEL = 360;
 const OTHER_WAY = 150;
 /** Its outbound leg leads along the reciprocal within this, degrees, once so many seconds of flight from abeam, and begins abeam the fix within so many. Chosen. */
-const ALONG = 40;
+export const ALONG = 40;
 const BEGINS = 15;
 const ABEAM_SECONDS = 25;
 /** It was back so soon that nothing else was flown between, s at rate one: then drift may have put the fix aside. Tuned on simulation, seeds 1 to 1000. */
 const BACK_SOON = 180;
-const RATE_ONE = 3;
-const USUAL_BANK = 25;
 /** Straight flight turns by less than this in four seconds, degrees. Chosen. */
 const STRAIGHT = 4;
-
-const slowness = ({ trueAirspeed }: Ground): number =>
-  RATE_ONE / Math.min(RATE_ONE, rateOfBank(USUAL_BANK, trueAirspeed));
 
 /** The track along the reciprocal, but for `ALONG`. */
 const leadsOut = (ground: Ground, course: TrueDegrees, t: UtcMillis): boolean =>
@@ -32,7 +26,7 @@ const leadsOut = (ground: Ground, course: TrueDegrees, t: UtcMillis): boolean =>
 const earliest = (ground: Ground, { turns }: Reading): UtcMillis =>
   Math.max(
     ground.times[0] + SEEN_SECONDS * 1000,
-    turns[0]!.start - LONGEST_PARALLEL * slowness(ground) * 1000,
+    turns[0]!.start - LONGEST_PARALLEL * slowness(ground.trueAirspeed) * 1000,
   );
 
 /** The last time before the first turn from which on half a circle was turned the other way. */
@@ -68,10 +62,10 @@ export function parallelPass(
   course: TrueDegrees,
   back: UtcMillis,
 ): Pass | null {
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   const until = earliest(ground, reading);
   const [e, n] = [sinDeg(course), cosDeg(course)];
-  const soon = reading.turns[0]!.start - back < BACK_SOON * slowness(ground) * 1000;
+  const soon = reading.turns[0]!.start - back < BACK_SOON * slowness(ground.trueAirspeed) * 1000;
   const within = soon ? DRIFTED_SECONDS : ABEAM_SECONDS;
   for (let t = back; t > until; t -= 1000) {
     const place = ground.place(t);

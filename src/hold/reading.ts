@@ -1,6 +1,5 @@
 /** One way to read a row of half turns as a hold: which of them begin over the fix, and how well all else agrees. */
 import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_SECOND_PER_KNOT } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Seconds, TrueDegrees, UtcMillis } from "../quantity/units.ts";
 import { type Arm, armsOf, legsAgree, type Sense } from "./arms.ts";
@@ -71,7 +70,7 @@ export function readRow(ground: Ground, row: Row, fixes: readonly Place[] = []):
 
 /** The reading, and how far a known fix speaks for it. */
 function byFix(ground: Ground, reading: Reading, fixes: readonly Place[]): Reading {
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   const gain = fixes.reduce((most, { east, north }) => {
     const seconds = Math.hypot(reading.fix.east - east, reading.fix.north - north) / metres;
     return Math.max(most, KNOWN_FIX - 2 * Math.log(1 + (seconds / KNOWN_FIX_SECONDS) ** 2 / 3));
@@ -83,7 +82,7 @@ function readAs(ground: Ground, row: Row, arms: readonly Arm[], sense: Sense): R
   const { lead, tail, first } = sense;
   const { side } = row;
   const turns = row.turns.slice(lead, row.turns.length - tail);
-  const metres = ground.trueAirspeed * METRES_PER_SECOND_PER_KNOT;
+  const { metres } = ground;
   const n = turns.length;
   const places = turns.map((t) => ground.place(t.start));
   const overFix = places.filter((_, i) => i % 2 === first);

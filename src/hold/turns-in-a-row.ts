@@ -5,6 +5,7 @@ import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { rateOfBank } from "../wind/index.ts";
 import { hinged, type Piece } from "./hinge.ts";
+import { slowness } from "./slowness.ts";
 
 /** `arms[0]` leads to the first turn, `arms[i]` follows turn i; rows, from the first straight of the arm to the last. */
 export interface TurnsInARow {
@@ -33,8 +34,6 @@ const PAUSE = 12;
 /** Where corners are sharper than airliners bank, the log joins plots far apart by straight lines of up to so long, s. */
 const PAUSE_BETWEEN_PLOTS = 40;
 const SHARPEST_BANK = 30;
-const USUAL_BANK = 25;
-const RATE_ONE = 3;
 /** Scores (tuned): a half turn, the first turn, a correction, an arm of no length. */
 const GAIN = 2;
 const FIRST_GAIN = 1;
@@ -98,7 +97,7 @@ function nodesOf(motion: Motion, pieces: readonly Piece[], airborne: Uint8Array,
     const offer = (state: number, node: Node) => {
       if (!(node.score <= (nodes[state]?.score ?? 0))) nodes[state] = node;
     };
-    const slow = RATE_ONE / Math.min(RATE_ONE, rateOfBank(USUAL_BANK, motion.groundSpeed[span.start]!));
+    const slow = slowness(motion.groundSpeed[span.start]!);
     let turned = 0; // between the straights, this way positive
     let turns = 0;
     let sharp = 0;

@@ -87,7 +87,7 @@ describe("level at the minimum, a turn of 45 degrees to the right 1 NM before th
     expect([facts.outcome, facts.brokeOff]).toEqual(["missed", null]);
   });
   it.each([
-    [10, "missed"],
+    [20, "missed"],
     [40, "left-final"],
   ])("level for %s s after the turn away, then a climb: %s", (seconds, outcome) => {
     const rows = on(down, [

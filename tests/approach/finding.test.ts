@@ -114,7 +114,7 @@ describe("a climb from below a decision altitude of 200 ft, heights tied to the 
 
 describe("level 30 ft above the threshold, and a climb", () => {
   const ground = (until: number) => {
-    const height = (b: number) => Math.max(30, Math.min(1650, beam(b) - 300 * Math.max(0, 1.5 - b)));
+    const height = (b: number) => Math.max(30, Math.min(1650, beam(b) - 300 * Math.max(0, 2 - b)));
     const down = straightIn(9, centred, height, { roll: false, to: until });
     const last = down.at(-1)!;
     const climb = Array.from({ length: 150 }, (_, k) => ({

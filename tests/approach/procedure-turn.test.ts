@@ -6,6 +6,7 @@ import { approachBrief, approachStep, besideFinal } from "../../src/simulator/ap
 import { gpxText } from "../../src/simulator/gpx.ts";
 import { fly, KNOWN_MODELS, type Scenario, type Step } from "../../src/simulator/index.ts";
 import { LINDHOLT_22, LINDHOLT_ELEVATION, RUNWAY_22 } from "../../src/simulator/orsa-vale.ts";
+import { keepRows } from "../../src/track/rows.ts";
 import { approaches, debriefOf } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
@@ -124,5 +125,24 @@ describe("by simulation: a procedure turn before the approach", () => {
     expect(far.record.facts.procedureTurn!.farthestNm).toBeGreaterThan(10);
     expect(far.record.findings.map((f) => f.code)).toContain("procedure-turn-far");
     expect(far.text).toContain("10 NM are allowed");
+  });
+
+  it("with 20 s of it not in the log, that is said beside its turns and times", async () => {
+    const s = scenario("45/180", 1);
+    const { track, columns } = fly(s, 5005);
+    const away = trueTurns(columns.heading)[0]!;
+    const silent = (t: number) => Math.abs((t - s.start.time) / 1000 - away.to - 35) < 10;
+    const kept = keepRows(
+      track,
+      Uint8Array.from(track.time, (t) => (silent(t) ? 0 : 1)),
+    );
+    const { document } = await debriefOf(gpxText(kept, 6), s.brief);
+    const { procedureTurn } = approaches(document)[0]!.facts;
+    near(procedureTurn!.silentS!, 20, 1.5, "s");
+    expect(debriefText(document).replace(/\s+/g, " ")).toMatch(
+      /The log is silent for \d+ seconds of it: turns/,
+    );
+    const whole = (await flown("45/180", 1, 5005)).record.facts.procedureTurn!;
+    expect(whole.silentS).toBeUndefined();
   });
 });

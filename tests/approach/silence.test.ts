@@ -235,8 +235,8 @@ it("how near it came to a gate counts the points of a coarse log, and what lies 
   const nearest = (shown: readonly Row[]) =>
     measured(approachTo(FIELD), shown).facts.gates.find(({ heightFt }) => heightFt === 500)!.nearestFt!;
   near(nearest(rows), beam(1.5) - 500, 12, "ft");
-  // a point each 30 s, one of them the lowest: 300 s at 90 kt are 7.5 NM
-  near(nearest(rows.filter(({ t }) => t % 30 === 0)), beam(1.5) - 500, 20, "ft");
+  // a point each 10 s, one of them the lowest: 300 s at 90 kt are 7.5 NM; half-way between two it is 40 ft higher
+  near(nearest(rows.filter(({ t }) => t % 10 === 0)), beam(1.5) - 500, 15, "ft");
   // half a minute without a point about the lowest: half-way between its ends, less what 600 ft/min does in it
   const silent = nearest(without(rows, 1.875, 1.125));
   expect(silent).toBeLessThan(beam(1.5) - 500 + 120 - strayed(31, 500) + 20);

@@ -150,6 +150,31 @@ test("without a pointer: a cross on the plan is moved by keys and picks a point 
     expect(await brief.getByRole("textbox", { name: "Ident", exact: true }).inputValue()).toBe("TARNO");
   }));
 
+test("points are typed by keys alone: each field leads to the next, and every letter lands where it was meant", () =>
+  on(async ({ page }) => {
+    await openLog(page);
+    const brief = await openMaker(page);
+    for (const [ident, place] of [
+      ["MORSU", "35.7, 172.34"],
+      ["KESTI", "35.7, 172.5"],
+    ] as const) {
+      await brief.getByRole("button", { name: "Type a new point" }).press("Enter");
+      const field = brief.getByRole("textbox", { name: "Ident", exact: true }).last();
+      await page.waitForFunction((it) => it === document.activeElement, await field.elementHandle());
+      await page.keyboard.type(ident);
+      await page.keyboard.press("Tab");
+      await page.keyboard.type(place);
+      await page.keyboard.press("Tab");
+    }
+    const typed = (name: string) =>
+      brief
+        .getByRole("textbox", { name, exact: true })
+        .evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value));
+    expect(await typed("Ident")).toEqual(["MORSU", "KESTI"]);
+    expect(await typed("Latitude, longitude")).toEqual(["35.7, 172.34", "35.7, 172.5"]);
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("SELECT");
+  }));
+
 test("wide and narrow, light and dark: the maker can be read by everybody", () =>
   on(
     async ({ page }) => {

@@ -41,6 +41,23 @@ describe.each(["approach-tidy-precision", "descent-begun-late", "hold-direct-wel
   },
 );
 
+it("a runway's elevation and minimum typed in metres are no fault of a log that meets the final fix", async () => {
+  const name = "approach-tidy-precision";
+  // from 420 ft to Lindholt's elevation in metres would be within a receiver's error: a high field is what shows it
+  const high = scaled(read(name, "log.gpx"), 1).replace(
+    /<ele>(.*?)<\/ele>/g,
+    (_, height) => `<ele>${(Number(height) + 1000).toFixed(1)}</ele>`,
+  );
+  const raised = (text: string, key: string, by: (feet: number) => number) =>
+    text.replace(new RegExp(`(${key}: )(\\d+)`, "g"), (_, k, feet) => `${k}${by(Number(feet))}`);
+  const up = (feet: number) => Math.round(feet + 1000 / 0.3048);
+  const inMetres = (feet: number) => Math.round(up(feet) * 0.3048);
+  let brief = raised(read(name, "brief.yaml"), "final_fix_ft", up);
+  for (const key of ["elevation_ft", "decision_ft", "elevation"]) brief = raised(brief, key, inMetres);
+  const { document } = await debriefOf(high, brief);
+  expect(logCautions(document)[0]).toMatch(/the .* ft of the brief may be what stands in the other unit/);
+});
+
 it("what does not rest on heights is told and judged as before", async () => {
   const name = "approach-tidy-precision";
   const needleOf = async (by: number) =>

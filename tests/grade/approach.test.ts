@@ -242,6 +242,22 @@ describe("heights and gates", () => {
     for (const id of ["approach-glide-path", "approach-fix-height", "approach-minimum-below"])
       expect(verdicts.find((v) => v.criterion === id)).toMatchObject({ reason: "no-height" });
   });
+  it("a log without times has neither fix nor gates: that is said, not that they were not passed", () => {
+    const { gates, ...rest } = facts({});
+    const untimed = {
+      ...{ ...rest, finalFixPassage: null, missed: null },
+      gates: gates.map((gate) => ({ ...gate, utc: null })),
+      cannotTell: [{ fact: "segments", reason: "no-times" }],
+    } as unknown as ApproachFacts;
+    const verdicts = gradeApproach(untimed, us);
+    for (const id of ["approach-fix-height", "approach-gate-500-sink", "approach-gate-1000-needle"])
+      expect(
+        verdicts.find((v) => v.criterion === id),
+        id,
+      ).toMatchObject({
+        ...{ verdict: "cannot tell", reason: "no-times" },
+      });
+  });
   it("a log that ends on the final, well held so far, meets nothing of it for the whole", () => {
     const ends = { outcome: "log-ends", judged: { seconds: 200, ends: "end-of-match" } };
     const of = (c: Case, id: string) =>

@@ -49,8 +49,8 @@ describe("by construction: how far an intercept went past its course", () => {
     expect(overshoot((s) => (s < 20 ? turnedTo(0)(s) : 6))).toBeCloseTo(good, 3);
   });
   it("is not what the track wanders later than a minute after joining", () => {
-    const before = overshoot((s) => (s < 70 ? 30 - 0.429 * s : 30));
-    expect(overshoot((s) => (s < 61 ? 30 - 0.429 * s : 30))).toBeCloseTo(before, 1);
+    // 20° is no roll-out of a cut of 30°: the minute ends it
+    expect(overshoot(() => 20)).toBeCloseTo(60 * SPEED * Math.sin((20 * Math.PI) / 180), 6);
   });
   it("is not ended by a wobble of the receiver", () => {
     const steady = joinedThen((s) => (s < 15 ? 30 : turnedTo(-20)(s - 15)));

@@ -8,6 +8,7 @@ import {
   type ListedPoint,
   nauticalMilesFromMetres,
   type Position,
+  usualLegTime,
   variationAt,
 } from "../../src/index.ts";
 import { listedFix, newFix } from "./new-fix.ts";
@@ -17,6 +18,8 @@ export interface Intended {
   readonly exercise: Values;
   /** A fix that the brief does not have yet, by its ident. */
   readonly fixes: Values;
+  /** What of it no log shows and was taken as usual, in words. */
+  readonly assumed?: string;
 }
 
 interface Known {
@@ -93,10 +96,21 @@ function courseMeant(exercise: DocumentExercise & { kind: "course" }, known: Kno
   return { exercise: { course, [found?.form ?? "to"]: ident, ...window(exercise) }, fixes };
 }
 
-function legMeant(leg: { by: "time"; seconds: number } | { by: "distance"; distanceNm: number }): string {
-  if (leg.by === "distance") return `${Math.round(leg.distanceNm * 2) / 2} NM`;
-  const quarters = Math.round(leg.seconds / 15) * 15;
-  return quarters % 60 === 0 ? `${quarters / 60} min` : `${quarters} s`;
+const minutes = (seconds: number): string => (seconds % 60 === 0 ? `${seconds / 60} min` : `${seconds} s`);
+
+type HoldFacts = NonNullable<(DocumentExercise & { kind: "hold" })["facts"]>;
+
+/** What legs were asked for no log shows, and those flown are what the wind and the pilot made of them. */
+function legMeant({ timing, altitude, laps }: HoldFacts): { leg: string; assumed: string } {
+  const leg = minutes(usualLegTime(timing, altitude?.meanFt ?? null));
+  const which = timing === "us" ? "inbound" : "outbound";
+  const flown = laps.flatMap((lap) => lap[which]?.seconds ?? []).map(Math.round);
+  const took =
+    flown.length > 0 ? ` ${which[0]!.toUpperCase()}${which.slice(1)} flown: ${flown.join(", ")} s.` : "";
+  return {
+    leg,
+    assumed: `Its leg of ${leg} is assumed, the usual time at its height: change it where another was asked for.${took}`,
+  };
 }
 
 function holdMeant(exercise: DocumentExercise & { kind: "hold" }, known: Known): Intended | null {
@@ -108,10 +122,8 @@ function holdMeant(exercise: DocumentExercise & { kind: "hold" }, known: Known):
     .sort((a, b) => a.away - b.away)[0]?.point;
   const { ident, fixes } = near ? listedFix(near) : newFix(facts.fix, known.freeIdent);
   const inbound = written(facts.inboundTrueDeg, near ?? facts.fix, known.time);
-  return {
-    exercise: { hold: ident, inbound, turns: facts.turns, leg: legMeant(facts.leg), ...window(exercise) },
-    fixes,
-  };
+  const { leg, assumed } = legMeant(facts);
+  return { exercise: { hold: ident, inbound, turns: facts.turns, leg, ...window(exercise) }, fixes, assumed };
 }
 
 /** A final found was flown to a runway of the lists; what guided it is not known, so it is held against the centre line. */

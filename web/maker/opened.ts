@@ -125,5 +125,6 @@ export function mean(exercise: DocumentExercise): void {
     `${exercise.title} is now exercise ${listOf(values.peek().exercises).length + 1} of the brief.`,
     meant.fixes,
   );
-  said.value = `${exercise.title} is now an exercise of the brief.`;
+  const now = `${exercise.title} is now an exercise of the brief.`;
+  said.value = meant.assumed ? `${now} ${meant.assumed}` : now;
 }

@@ -1,5 +1,5 @@
 /** The points of the brief, each with its place; and the ways to more. */
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { FieldLine } from "./field.tsx";
 import type { Choice } from "./fields.ts";
 import { Lists } from "./lists.tsx";
@@ -9,7 +9,7 @@ import { fieldId, picking } from "./picking.ts";
 import { middleOfFlight } from "./points.ts";
 import { complaintsAt } from "./reading.ts";
 import { Search } from "./search.tsx";
-import { mapOf, placeText, textOf, typedPlace, type Values } from "./values.ts";
+import { mapOf, placeNote, placeText, textOf, typedPlace, type Values } from "./values.ts";
 
 const KINDS: readonly Choice[] = [
   ["", "waypoint"],
@@ -25,14 +25,25 @@ function fixPlace(fix: Values): string {
   return typeof fix.lat === "number" && typeof fix.lon === "number" ? placeText(fix.lat, fix.lon) : "";
 }
 
+/** A row stays the same row under another ident: who types on in it must not lose the field. */
+const rowKeys = new Map<string, number>();
+function rowKey(ident: string): number {
+  const key = rowKeys.get(ident) ?? Math.max(0, ...rowKeys.values()) + 1;
+  rowKeys.set(ident, key);
+  return key;
+}
+
 /** The ident is taken over when its field is left: letters on the way to it are idents of nothing. */
 function Ident({ ident }: { ident: string }) {
   const [typed, setTyped] = useState(ident);
+  useEffect(() => setTyped(ident), [ident]);
   const taken = typed !== ident && Object.hasOwn(mapOf(values.value.fixes), typed);
   const commit = () => {
     const name = typed.trim();
-    if (name !== "" && name !== ident && !taken) renameFix(ident, name);
-    else setTyped(ident);
+    if (name === "" || name === ident || taken) return setTyped(ident);
+    rowKeys.set(name, rowKey(ident));
+    rowKeys.delete(ident);
+    renameFix(ident, name);
   };
   return (
     <FieldLine
@@ -64,7 +75,7 @@ function FixRow({ ident }: { ident: string }) {
   };
   return (
     <li class="asks fix-row">
-      <Ident key={ident} ident={ident} />
+      <Ident ident={ident} />
       <FieldLine
         id={fieldId(["fixes", ident, "at"])}
         label="Latitude, longitude"
@@ -73,6 +84,7 @@ function FixRow({ ident }: { ident: string }) {
         hint="35.6000, 172.3000"
         needed
         wrong={wrongPlace}
+        note={placeNote(place)}
       />
       <FieldLine
         id={fieldId(["fixes", ident, "kind"])}
@@ -108,13 +120,17 @@ export function Points() {
       ...mapOf(values.value.fixes),
       [ident]: { ...mapOf(fix), lat: undefined, lon: undefined, at: "" },
     });
+    requestAnimationFrame(() => {
+      const field = document.getElementById(fieldId(["fixes", ident, "ident"]));
+      if (field instanceof HTMLInputElement) field.select();
+    });
   };
   return (
     <section aria-labelledby="brief-points">
       <h3 id="brief-points">Points</h3>
       <ul class="fixes">
         {idents.map((ident) => (
-          <FixRow key={ident} ident={ident} />
+          <FixRow key={rowKey(ident)} ident={ident} />
         ))}
       </ul>
       <Search />

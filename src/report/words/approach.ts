@@ -77,7 +77,7 @@ function reversal({ procedureTurn: turn }: ApproachFacts): string | null {
   const off = `${Math.abs(crossTrackNm).toFixed(2)} NM ${crossTrackNm > 0 ? "right" : "left"} of the final`;
   const track = Math.round(trackErrorDeg);
   const cut = track === 0 ? "along it" : `${degreesToSide(trackErrorDeg)} of it`;
-  return `A ${turn.kind} to the ${turn.side}: ${seconds(turn.outboundS)} outbound ${from}, a turn of ${size(turn.awayTurnDeg)}${leg}, a turn of ${size(turn.backTurnDeg)}; rolled out ${off}, the track ${cut}. ${miles(turn.farthestNm)} from ${turn.farthestFrom === "threshold" ? "the threshold" : turn.farthestFrom} at the farthest.`;
+  return `A ${turn.kind} to the ${turn.side}: ${seconds(turn.outboundS)} outbound ${from}, a turn of ${size(turn.awayTurnDeg)}${leg}, a turn of ${size(turn.backTurnDeg)}; rolled out ${off}, the track ${cut}. ${miles(turn.farthestNm)} from ${turn.farthestFrom === "threshold" ? "the threshold" : turn.farthestFrom} at the farthest.${turn.silentS === undefined ? "" : ` The log is silent for ${seconds(turn.silentS)} of it: turns and times are told only as far as the points show.`}`;
 }
 
 function overFix({ finalFix, finalFixPassage: p }: ApproachFacts): string | null {

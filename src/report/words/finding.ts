@@ -42,7 +42,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   "judged-in-part": (f, finding) =>
     `Only ${seconds(f.judgedS)} of the ${seconds(f.windowS)} that the brief gives are judged, from ${finding.evidence.fromUtc ? `${clock(finding.evidence.fromUtc)} UTC on, when` : "where"} it was first established on the course. Before that it was flown along the course up to ${offCourse(num(f.worstNm))}, ${num(f.worstNeedle) > 1 ? "over full scale" : share(f.worstNeedle)}.`,
   "gap-in-exercise": (f) =>
-    `The log is silent for ${seconds(f.silentS)} within this exercise (${num(f.gaps) === 1 ? "one gap" : `${f.gaps} gaps`}, the longest ${seconds(f.longestS)}); nothing is said about that time.`,
+    `The log is silent for ${seconds(f.silentS)} within this exercise${num(f.gaps) === 1 ? "" : ` (${f.gaps} gaps, the longest ${seconds(f.longestS)})`}: what was flown then was not seen.`,
   "gap-beside-exercise": (f, { evidence }) =>
     `The log is silent for ${seconds(f.silentS)}${evidence.fromUtc ? ` from ${clock(evidence.fromUtc)} UTC on` : ""}: what of this exercise was flown then is not known.`,
   ...CAUSE_WORDS,

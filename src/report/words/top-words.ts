@@ -20,7 +20,9 @@ export const TOP_WORDS: Readonly<Record<string, (facts: DocumentIssue["facts"]) 
   "log-mostly-left-out": (f) =>
     `${count(Number(f.count))} of its ${count(Number(f.points))} points cannot be true and were left out${Number(f.backwards) > Number(f.count) / 2 ? ", most because their times go back: sort the log by time" : ""}. What is left is hardly the flight; export the log again.`,
   "log-height-unit": (f) =>
-    `it gives a height of ${count(Number(f.flownFt))} ft where the brief has ${count(Number(f.briefFt))} ft: ${f.high ? "its heights seem to be written in feet where metres belong." : "its heights seem to be written in metres where feet belong."} Nothing was changed, and no height is told or judged here. Export the log again with its heights in the unit that its format asks for.`,
+    typeof f.metFt === "number"
+      ? `it gives a height of ${count(Number(f.flownFt))} ft where the brief has ${count(Number(f.briefFt))} ft, as if the units were mixed up; but the ${count(f.metFt)} ft of the brief it meets as it stands. So the ${count(Number(f.briefFt))} ft of the brief may be what stands in the other unit: the brief asks for feet. Nothing was changed, and no height is told or judged here until the two agree.`
+      : `it gives a height of ${count(Number(f.flownFt))} ft where the brief has ${count(Number(f.briefFt))} ft: ${f.high ? "its heights seem to be written in feet where metres belong." : "its heights seem to be written in metres where feet belong."} Nothing was changed, and no height is told or judged here. Export the log again with its heights in the unit that its format asks for.`,
   "more-in-archive": (f) =>
     `the archive holds ${Number(f.others) === 1 ? "1 further file that may be a log and was" : `${count(Number(f.others))} further files that may be logs and were`} left out: not read as a log, without times, recorded at the same time as another, or beyond what is looked at in one archive. Unpack it and open each to see its flight.`,
   "brief-left-out": (f) => {

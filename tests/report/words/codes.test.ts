@@ -41,9 +41,9 @@ const issueCodes = codesIn(/^(import|track(?!\/(cause|joining)\b)|brief|debrief|
 /** Findings of courses, whose words are tried on the facts below. */
 const FINDINGS = [...codesIn(/^(course\/finding|track\/cause)\.ts$/)].filter((c) => !/^no-/.test(c));
 /** Findings of every kind of exercise. */
-const ALL_FINDINGS = codesIn(/^(course|hold|approach|track)\/.*(finding|cause|unstable)\.ts$/).filter(
-  (c) => !/^no-/.test(c),
-);
+const ALL_FINDINGS = codesIn(
+  /^((course|hold|approach|track|quantity)\/.*(finding|cause|unstable|as-flown|below-limits|before-established|silent-edges)|track\/(joining|reversal|told-excursion))\.ts$/,
+).filter((c) => !/^no-|^in-time$/.test(c));
 
 const BROKEN = /undefined|NaN|null|\[object/;
 
@@ -118,7 +118,10 @@ const facts: Finding["facts"] = {
 
 describe("sentences of findings", () => {
   it("the scan finds codes of courses, arcs, descents and holds", () => {
-    for (const code of ["tracked-within", "arc-drifted", "descent-begun-late", "rolled-out-short"])
+    for (const code of [
+      ...["tracked-within", "arc-drifted", "descent-begun-late", "rolled-out-short", "below-step-down"],
+      ...["gap-in-exercise", "gap-beside-exercise", "turned-wrong-way", "other-inbound-course"],
+    ])
       expect(ALL_FINDINGS).toContain(code);
   });
 

@@ -40,6 +40,35 @@ describe("a hold that was found", () => {
     expect(meant.fixes).toEqual({ TARNO: { lat: 35.6, lon: 172.3, kind: "vor", declination: 2.5 } });
   });
 
+  it("has the usual leg at its height, whatever was flown, and says so (AIM 5-3-8 j: 1 minute up to 14,000 ft, 1 and a half above)", async () => {
+    const { document, time } = await flown("hold-direct-well-flown", 5001);
+    const hold = document.exercises.find((e) => e.kind === "hold" && e.facts !== null)!;
+    if (hold.kind !== "hold" || !hold.facts) throw new Error("no hold");
+    const { facts } = hold;
+    // as of a pilot who let the wind lengthen the inbound legs
+    const laps = [108.4, 87.6, 90].map((seconds) => ({
+      ...facts.laps[0]!,
+      inbound: { ...facts.laps[0]!.inbound!, seconds },
+    }));
+    const at = (meanFt: number | null) =>
+      intended(
+        {
+          ...hold,
+          facts: {
+            ...facts,
+            leg: { by: "time", seconds: 90 },
+            laps,
+            altitude: meanFt === null ? null : { ...facts.altitude!, meanFt },
+          },
+        },
+        { points: [TARNO], time, freeIdent: "P1" },
+      )!;
+    expect(at(4000).exercise.leg).toBe("1 min");
+    expect(at(null).exercise.leg).toBe("1 min");
+    expect(at(15_000).exercise.leg).toBe("90 s");
+    expect(at(4000).assumed).toMatch(/leg of 1 min is assumed.* Inbound flown: 108, 88, 90 s\./);
+  });
+
   it("gets a new point where nothing is known there, and is measured as the hold of the brief", async () => {
     const { log, document, time } = await flown("hold-direct-well-flown", 5002);
     const hold = document.exercises.find(named("hold"))!;
