@@ -221,6 +221,20 @@ describe("by construction: level-offs, step-downs and minimums", () => {
     // no ground roll: 100 ft is inside the doubt of an unknown datum
     expect(findings[1]!.facts.sure).toBe(false);
   });
+  it("of two step-downs the one gone below by most leads", () => {
+    const stepDowns = [
+      { name: "4 NM", distance: 4, altitude: FIELD.elevation + 1300 },
+      { name: "2.5 NM", distance: 2.5, altitude: FIELD.elevation + 1200 },
+    ];
+    // at 4 NM 183 ft below 1,300 ft, then down to 780 ft: 420 ft below 1,200 ft
+    const rows = climbing(straightIn(9, centred, steps(780, 500), { roll: false, to: 0 }), 500);
+    const { findings } = measured({ ...exercise, stepDowns }, rows);
+    expect(findings.slice(0, 2).map((f) => [f.code, f.facts.name])).toEqual([
+      ["below-step-down", "2.5 NM"],
+      ["below-step-down", "4 NM"],
+    ]);
+    near(Number(findings[0]!.facts.belowFt), 420, 10, "ft");
+  });
   it("a log that begins inside a step-down before the fix tells nothing of it", () => {
     const stepDowns = [{ name: "8 NM", distance: 8, altitude: FIELD.elevation + 1600 }];
     const rows = straightIn(7, centred, steps(900, 500), { roll: false, to: 0 });

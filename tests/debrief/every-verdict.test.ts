@@ -262,6 +262,8 @@ function approaches(): string[] {
     ...said(flown({ join: { cut: 35, late: 1200 } })),
     ...said(flown({ flown: { habit: "beside", needle: 0.9 } })),
     ...said(flown({ descent: path(-0.5) })),
+    ...said(flown({ unsteady: { at: 1.9, share: 0.7 } })),
+    ...said(scenarioNamed(tidy), 1, US, [[({ track }) => track.time.at(-1)!, 400]]), // the log ends on the final
     ...said(flown({ descent: path(0, 4.5), speed: 1.7 })),
     ...said(flown({ descent: path(0, 2) }, steps)),
     ...said(downTo(1000, 600)),
