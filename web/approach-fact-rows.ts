@@ -72,7 +72,7 @@ function lateral({ crossTrack, needle, guidance, trackAngleError, reversals }: A
           {
             fact: "Turned from side to side",
             value: `${reversals.count} times`,
-            note: `${reversals.perMinute.toFixed(1)} a minute`,
+            note: `${reversals.perMinute.toFixed(1)} a minute of all that is judged`,
           },
         ]
       : []),

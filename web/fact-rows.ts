@@ -65,9 +65,9 @@ function trackRows({ trackAngleError: error, groundSpeedKt, reversals }: CourseF
       fact: "Turned from side to side",
       value: `${reversals.count} times`,
       note: [
-        `${reversals.perMinute.toFixed(1)} a minute`,
-        ...(swing === null ? [] : [`by ${Math.round(swing)}°`]),
-        ...(period === null ? [] : [`every ${duration(period)}`]),
+        `${reversals.perMinute.toFixed(1)} a minute of all that is judged`,
+        ...(swing === null ? [] : [`${Math.round(swing)}° to each side`]),
+        ...(period === null ? [] : [`there and back in ${duration(period)}`]),
       ].join(", "),
     });
   }

@@ -1,4 +1,5 @@
 /** Why an arc was left, as findings: of the drift that was the worst, and of each excursion that is told of. */
+import { seenOf } from "../quantity/excursion-record.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Knots, TurnDegrees } from "../quantity/units.ts";
 import { type CausedExcursion, windCause } from "../track/index.ts";
@@ -61,7 +62,7 @@ const windFacts = (
 
 /** Why the track left the tangent, where the drift that was the worst does not tell it of the same time. */
 export function excursionCauses({ turns, drift }: ArcFacts, { record, correction }: ArcExcursion): Finding[] {
-  const evidence = { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc };
+  const evidence = seenOf(record);
   if (drift && drift.fromUtc <= evidence.toUtc && drift.toUtc >= evidence.fromUtc) return [];
   const wind =
     correction &&

@@ -5,6 +5,7 @@ import { fitCourses } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { matchExercises } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
+import { arcOtherWay } from "./arc-other-way.ts";
 import {
   approachResult,
   arcResult,
@@ -65,18 +66,18 @@ const inFlownOrder = (found: readonly Beside[]): ExerciseResult[] =>
 export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[] {
   const { motion, legs } = flight;
   const runs = motion ? runsOfHolds(brief, motion, legs) : new Map<number, never[]>();
-  const matches = matchExercises(
-    brief,
-    {
-      ...columnsOf(flight),
-      trackAngle: motion?.trackAngle ?? null,
-      legs: motion ? legs : null,
-    },
-    runs,
-  );
+  const path = {
+    ...columnsOf(flight),
+    trackAngle: motion?.trackAngle ?? null,
+    legs: motion ? legs : null,
+  };
+  const matches = matchExercises(brief, path, runs);
+  const otherWay = (exercise: Exercise) =>
+    exercise.kind === "arc" ? arcOtherWay(exercise, brief, path, matches) : null;
   const silentAt = (exercise: Exercise) =>
     exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null;
   const unseen = (i: number) =>
+    (matches[i]!.span ? null : otherWay(brief.exercises[i]!)) ??
     (matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut)) ??
     silentAt(brief.exercises[i]!);
   const held: Span[] = [];

@@ -106,7 +106,9 @@ export function unmeasured(
     ...told(title, "brief", flown, flight),
     facts: null,
     findings: why ? [why] : [],
-    verdicts: verdicts.map((v) => (why ? { ...v, verdict: "cannot tell" as const, reason: why.code } : v)),
+    verdicts: verdicts.map((v) =>
+      why && why.code !== "flown-other-way" ? { ...v, verdict: "cannot tell" as const, reason: why.code } : v,
+    ),
     whatWouldHaveWorked: null,
   };
   return { record: { kind, ...record }, series: null };

@@ -63,7 +63,7 @@ export type JoiningRecord = z.infer<typeof joiningSchema>;
 export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;
 
-/** Reversals of the track (or of the estimated heading) beyond what noise makes: how often, and the medians of half a swing and of a period. */
+/** Swings of the track from side to side beyond what noise makes: how many, how many a judged minute, and the medians of half a swing and of there and back. */
 export const reversalsSchema = z.strictObject({
   count: z.number(),
   perMinute: z.number(),
@@ -71,6 +71,12 @@ export const reversalsSchema = z.strictObject({
   medianPeriodS: z.number().nullable(),
 });
 export type ReversalsRecord = z.infer<typeof reversalsSchema>;
+
+/** The times that what is said of an excursion rests on: as far as it was seen, never over a silence. */
+export const seenOf = (record: ExcursionRecord) => ({
+  fromUtc: record.trackOffUtc,
+  toUtc: record.correctedUtc ?? record.silence?.fromUtc ?? record.worstUtc,
+});
 
 /** The excursion whose needle went farthest, or null. */
 export function worstExcursion<E extends Pick<ExcursionRecord, "worstNeedle">>(

@@ -18,7 +18,8 @@ const US = "FAA-S-ACS-8C";
 const EU = "Part-FCL Appendix 7, flight test tolerances";
 
 /** No test standard gives it a number: a published minimum altitude has none to spare. */
-const STEP_DOWN = "FAA AIM 5-4-5, from memory: a step-down’s altitude is a minimum until past it";
+const STEP_DOWN_US = "FAA AIM 5-4-5, from memory: a step-down’s altitude is a minimum until past it";
+const STEP_DOWN_EU = "common practice, no source: a step-down’s altitude is a minimum until past it";
 
 /**
  * No test standard gives a number for a stable approach: these are the numbers that the trade uses, whatever the
@@ -88,7 +89,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         below: within(0, `${US} VI.A.S12: +100/-0 ft`),
       },
       decision: { above: null, below: null },
-      stepDown: within(0, STEP_DOWN),
+      stepDown: within(0, STEP_DOWN_US),
       missedTrack: within(10, `${US} VI.C.S7: ±10° on heading, course or bearing`),
       gates: GATES,
     },
@@ -145,7 +146,7 @@ export const TEST_STANDARDS: readonly TestStandard[] = [
         above: within(50, `${EU}: go-around at decision altitude +50/-0 ft`),
         below: within(0, `${EU}: go-around at decision altitude +50/-0 ft`),
       },
-      stepDown: within(0, STEP_DOWN),
+      stepDown: within(0, STEP_DOWN_EU),
       missedTrack: within(5, `${EU}: ±5° on headings and on radio aids`),
       gates: GATES,
     },

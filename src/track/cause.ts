@@ -1,5 +1,5 @@
 /** Why an excursion happened, from facts alone, and the share of it that each cause explains. */
-import type { Cause, ExcursionRecord } from "../quantity/excursion-record.ts";
+import { type Cause, type ExcursionRecord, seenOf } from "../quantity/excursion-record.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, Knots, Seconds, Share, TurnDegrees } from "../quantity/units.ts";
@@ -72,7 +72,7 @@ const unknowable = ({ needed, doubt95 }: Correction): boolean =>
 /** Each cause of an excursion as a finding, with the values that it rests on and its share. */
 export function causeFindings({ record }: CausedExcursion, m: Correction | null): Finding[] {
   const { side, trackErrorDeg, causes } = record;
-  const evidence = { fromUtc: record.trackOffUtc, toUtc: record.correctedUtc ?? record.worstUtc };
+  const evidence = seenOf(record);
   const wind = m && {
     flownDeg: m.flown,
     neededDeg: m.needed,

@@ -3,13 +3,15 @@ import type { ReversalsRecord } from "../quantity/excursion-record.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, Seconds } from "../quantity/units.ts";
+import type { AngleSize, Seconds, UtcMillis } from "../quantity/units.ts";
 import { median } from "../quantity/weigh.ts";
 import type { AgainstCourse } from "./against-course.ts";
 
 /** A swing of the track counts from this size, end to end. Tuned: four times a hand-flown wander of 2 degrees. */
 const SWING: AngleSize = 8;
-/** A reversal belongs to chasing when its half period is in here: periods of 10 to 60 s. */
+/** Within this of its farthest the track has not turned back yet. Chosen: a quarter of a swing, about a hand-flown wander. */
+const AT_ITS_FARTHEST: AngleSize = 2;
+/** A swing belongs to chasing when it lasts so long, half a period: periods of 10 to 60 s. */
 const HALF_PERIOD: readonly [Seconds, Seconds] = [5, 30];
 /** Swings that shrink by at least this share each time are bracketing that converges. Tuned. */
 const CONVERGING = 0.75;
@@ -59,12 +61,30 @@ function converges(swings: readonly Swing[]): boolean {
   );
 }
 
+/** The middle of the time in which a turning point is held: the farthest of a track held there may be any of its rows. */
+function turningTime(
+  { trackErrorDeg, timeMs }: AgainstCourse,
+  point: number,
+  { start, end }: Span,
+): UtcMillis {
+  const held = (i: number) => Math.abs(trackErrorDeg[i]! - trackErrorDeg[point]!) <= AT_ITS_FARTHEST;
+  let [first, last] = [point, point];
+  for (let i = point; i >= start; i--) if (held(i)) first = i;
+  for (let i = point; i < end; i++) if (held(i)) last = i;
+  return (timeMs[first]! + timeMs[last]!) / 2;
+}
+
 /** Runs of neighbouring swings that are each quick enough. */
-function runs(rows: AgainstCourse, points: readonly number[]): Swing[][] {
+function runs(rows: AgainstCourse, span: Span): Swing[][] {
+  const points = turningPoints(rows.trackErrorDeg, span);
   const all: Swing[][] = [[]];
+  const times = points.map((point, k) => {
+    const [before, after] = [points[k - 1] ?? span.start, points[k + 1] ?? span.end];
+    return turningTime(rows, point, { start: before, end: after });
+  });
   for (let k = 1; k < points.length; k++) {
     const [from, to] = [points[k - 1]!, points[k]!];
-    const seconds = (rows.timeMs[to]! - rows.timeMs[from]!) / 1000;
+    const seconds = (times[k]! - times[k - 1]!) / 1000;
     const size = Math.abs(rows.trackErrorDeg[to]! - rows.trackErrorDeg[from]!);
     if (seconds >= HALF_PERIOD[0] && seconds <= HALF_PERIOD[1]) all.at(-1)!.push({ from, to, size, seconds });
     else all.push([]);
@@ -73,8 +93,9 @@ function runs(rows: AgainstCourse, points: readonly number[]): Swing[][] {
 }
 
 /**
- * Reversals of the ground track within a judged span; null where the log has no times. A reversal is a turning point
- * with a quick swing on both sides of it; two swings and more that do not converge make chasing. The track swings
+ * Reversals of the ground track within a judged span; null where the log has no times. Each swing from one
+ * side to the other is counted, from turning point to turning point; two quick ones and more that do not converge make
+ * chasing. The track swings
  * as the heading does, because wind changes slowly against 60 s.
  */
 export function countReversals(rows: AgainstCourse, judged: Span): Reversals | null {
@@ -85,10 +106,10 @@ export function countReversals(rows: AgainstCourse, judged: Span): Reversals | n
   let start = judged.start;
   for (let i = judged.start + 1; i <= judged.end; i++) {
     if (i < judged.end && !rows.gapBefore[i]) continue;
-    for (const run of runs(rows, turningPoints(rows.trackErrorDeg, { start, end: i }))) {
+    for (const run of runs(rows, { start, end: i })) {
       if (run.length < 2 || converges(run)) continue;
       swings.push(...run);
-      count += run.length - 1;
+      count += run.length;
     }
     if (i < judged.end) silent += rows.timeMs[i]! - rows.timeMs[i - 1]!;
     start = i;

@@ -1,5 +1,6 @@
 /** Which excursions are spoken of, and what is said of one: of a course, an arc or a final alike. */
 import { direction } from "../quantity/angle.ts";
+import { seenOf } from "../quantity/excursion-record.ts";
 import { magneticCourse, type VariationUsed } from "../quantity/magnetic.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Seconds } from "../quantity/units.ts";
@@ -56,9 +57,6 @@ export function excursionFinding(
       worstNeedle: Math.abs(record.worstNeedle),
       worstNm: record.worstCrossTrackNm,
     },
-    evidence: {
-      fromUtc: record.trackOffUtc,
-      toUtc: record.correctedUtc ?? record.silence?.fromUtc ?? record.worstUtc,
-    },
+    evidence: seenOf(record),
   };
 }

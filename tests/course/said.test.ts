@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { destination } from "../../src/geodesy/index.ts";
-import { exerciseSentence, findingSentence } from "../../src/report/index.ts";
+import { debriefText, exerciseSentence, findingSentence } from "../../src/report/index.ts";
 import { courses, debriefOf, gpxText, type LoggedPoint } from "../support/debriefed.ts";
 import { near } from "../support/near.ts";
 
@@ -122,6 +122,26 @@ describe("common practice, no source: 1 in 60, within its validity of about 20°
       near(facts.crossTrack.maxNm, (off * gone) / 60, 0.05 * ((off * gone) / 60), "NM");
     },
   );
+});
+
+describe("common practice, no source: a chase is its own cause", () => {
+  const swings = Array.from({ length: 12 }, (_, k) => [241 + (k % 2 ? -14 : 14), 25] as const);
+  // met at 40 degrees and turned onto it early, to the right of it
+  const begin = destination(inbound(241, 20), 241 + 90 + EAST, 2.5 * 1852);
+  const joined = [
+    [201, 80],
+    [241, 30],
+  ] as const;
+  const text = async (parts: readonly (readonly [number, number])[]) =>
+    debriefText(
+      (await debriefOf(gpxText(flownOn(begin, parts)), brief("course: 241, to: TARNO"))).document,
+    ).replace(/\s+/g, " ");
+
+  it("the turn onto the course is not why the needle was chased after it", async () => {
+    const chased = await text([...joined, ...swings, [241, 30]]);
+    expect(chased).toContain("the needle was chased");
+    expect(chased).not.toContain("Why.");
+  });
 });
 
 describe("a log without times", () => {

@@ -14,9 +14,32 @@ describe("by construction: chasing and bracketing", () => {
     const { facts, findings } = measured(courseExercise("to", 241, "vor"), chased);
     expect(findings[0]!.code).toBe("chased");
     // the first and the last swing have no turning point on their outer side
-    near(facts.reversals!.count, 9, 1);
+    expect(facts.reversals!.count).toBe(9);
     near(facts.reversals!.medianAmplitudeDeg!, 12, 0.6, "°");
     near(facts.reversals!.medianPeriodS!, 40, 2, "s");
+  });
+
+  it.each([1, 5])("26 swings of 15° and 25 s, logged every %i s: number, rate and period agree", (every) => {
+    // flat tops that wander by half a degree: the farthest may be any of their rows
+    const tops = Array.from({ length: 26 }, (_, k) =>
+      [0.5, -0.5, 0.5, -0.5, 0.5].map((more, i) => {
+        const side = k % 2 ? -1 : 1;
+        const wander = (k * 7 + i * 3) % 5 === 0 ? more * 2 : more;
+        return [side * (15 + wander), 5] as const;
+      }),
+    ).flat();
+    const rows = tracksOff({ along: -24, across: 0 }, [[0, 20], ...tops, [0, 20]]);
+    const { facts, findings } = measured(
+      courseExercise("to", 241, "vor"),
+      rows.filter((_, i) => i % every === 0),
+    );
+    const chased = findings.find(({ code }) => code === "chased")!;
+    const { count, perMinute, medianPeriodS } = facts.reversals!;
+    // 26 turning points have 25 swings between them
+    near(count, 25, 1);
+    near(medianPeriodS!, 50, 2, "s");
+    near(perMinute * (medianPeriodS! / 2), 60, 8, "s");
+    expect(chased.facts.reversals).toBe(count);
   });
 
   it("bracketing that converges is not chasing", () => {

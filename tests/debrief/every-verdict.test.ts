@@ -67,6 +67,8 @@ approach: { final_fix_ft: 300 }
 type Silence = readonly [(flown: SimulatedFlight) => number, number];
 const rollOut = ({ truth }: SimulatedFlight): number => Date.parse(truth.truth.holds[0]!.laps[1]!.inboundUtc);
 
+const end = ({ track }: SimulatedFlight): number => track.time.at(-1)!;
+
 /** What a debrief says of the exercises of a flight. */
 function said(scenario: Scenario, seed = 1, standard = US, silent: readonly Silence[] = []): string[] {
   const flown = fly(scenario, seed);
@@ -268,6 +270,7 @@ function approaches(): string[] {
     ...said(downTo(1520, 1400)),
     ...said(downTo(1000, 440, -0.5)), // level 20 ft above the runway, half a mile along it
     ...said(leaving),
+    ...said(scenarioNamed(tidy), 1, US, [[end, 360]]), // the last three minutes are not in the log
     ...said(missed(60), 1, EU),
     ...said(missed(185), 1, EU),
     ...said(missed(-400), 1, EU),

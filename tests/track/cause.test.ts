@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { Rows } from "../../src/course/path.ts";
-import { type Correction, causesOf, type ExcursionRows, type Joining } from "../../src/track/index.ts";
+import {
+  type Correction,
+  causeFindings,
+  causesOf,
+  type ExcursionRows,
+  type Joining,
+} from "../../src/track/index.ts";
 import { near } from "../support/near.ts";
 
 /** 100 s on which the track stands 6 degrees right and the aircraft goes from a distance to another. */
@@ -59,4 +65,14 @@ describe("by construction: shares of what carried an aircraft 0.4 NM right", () 
   it("with the wind unknown nothing is guessed", () => {
     expect(shares(drift(0, 0.4), null, null)).toEqual([{ cause: "cannot-tell", share: 1 }]);
   });
+});
+
+it("by construction: the evidence of a cause ends where the log falls silent, before the worst", () => {
+  const trackOffUtc = "2026-10-17T01:02:00.000Z";
+  const silence = { fromUtc: "2026-10-17T01:03:00.000Z", seconds: 90 };
+  const causes = [{ cause: "wind-uncorrected", share: 1 }];
+  const more = { side: "right", trackErrorDeg: 6, correctedUtc: null, worstUtc: "2026-10-17T01:05:00.000Z" };
+  const record = { ...more, trackOffUtc, silence, causes };
+  const [finding] = causeFindings({ record } as unknown as Parameters<typeof causeFindings>[0], null);
+  expect(finding!.evidence).toEqual({ fromUtc: trackOffUtc, toUtc: silence.fromUtc });
 });

@@ -142,7 +142,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "joined-inside-final-fix": (f) =>
     `Established only ${miles(f.joinedNm)} before the threshold, inside ${f.fix}, which was passed with the needle ${needleWords(f.needle)} off.`,
   "final-chased": (f) =>
-    `The track swung from side to side ${f.reversals} times on the final, ${num(f.perMinute).toFixed(1)} a minute${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
+    `The track swung from side to side ${f.reversals} times on the final, ${num(f.perMinute).toFixed(1)} a minute of all that is judged${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "final-within": (f) =>
     num(f.worstNeedle) > 1
       ? `The needle went over full scale, ${Math.abs(num(f.worstNm)).toFixed(2)} NM off, ${beforeThreshold(f.worstAtNm)}.`

@@ -92,9 +92,9 @@ function untold(facts: CourseFacts): string | null {
   return `${capital(reasons.map((r) => REASONS[r] ?? plain(r)).join("; "))}.`;
 }
 
-/** The finding that says why, where the first one does not. */
+/** The finding that says why, where the first one does not; of a needle that was chased no turn and no drift does. */
 export const courseCause = ({ findings }: CourseRecord): Finding | undefined =>
-  findings.slice(1).find(saysWhy);
+  findings[0]?.code === "chased" ? undefined : findings.slice(1).find(saysWhy);
 
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string, string | null][] {

@@ -21,6 +21,8 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
     return `whether it was flown cannot be told: the log begins${at}, in flight`;
   if (why?.code === "log-silent-there")
     return `whether it was flown cannot be told: the log is silent for ${Math.round(Number(why.facts.seconds))} seconds${at}, where it may have been flown`;
+  if (why?.code === "flown-other-way")
+    return `it was flown the other way round${at && why.evidence.toUtc ? `, ${clock(why.evidence.fromUtc!)} to ${clock(why.evidence.toUtc)} UTC` : ""}, from the last radial of the brief to the first; as the brief gives it, it was not flown`;
   if (why?.code === "height-unit") return `nothing can be told of it: ${HEIGHT_UNIT}`;
   if (why?.code === "points-left-out") {
     const { leftOut, points } = why.facts;

@@ -34,6 +34,7 @@ const NO_CODES = new Set([
   "log-ends",
   "points-left-out",
   "log-silent-there",
+  "flown-other-way",
 ]);
 const issueCodes = codesIn(/^(import|track(?!\/(cause|joining)\b)|brief|debrief|cli)\//).filter(
   (c) => !NO_CODES.has(c),
