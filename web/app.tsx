@@ -6,7 +6,7 @@ import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { dropOnSheet } from "./dropping.ts";
 import { type Flight, flight, moveOn, notices, question, work } from "./flight.ts";
-import { standing } from "./logbook.ts";
+import { flownBy, standing } from "./logbook.ts";
 import { isMaking, Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
 import { renew, renewal } from "./offline/renewal.ts";
@@ -126,7 +126,11 @@ function solveNext(facts: HoldFacts): void {
 
 function OpenedSheet({ flight }: { flight: Flight }) {
   const { id } = flight;
-  const keeper = useMemo(() => (id === null ? undefined : rowKeeper(id, notesOf(flight.document))), [flight]);
+  const keeper = useMemo(
+    () =>
+      id === null ? undefined : { ...rowKeeper(id, notesOf(flight.document)), flownBy: () => flownBy(id) },
+    [flight],
+  );
   return (
     <Sheet
       flight={flight}

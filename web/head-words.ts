@@ -13,6 +13,10 @@ export function timeWords({ startUtc, endUtc, distanceNm }: Log): string {
   return `${day(startUtc)}, ${span}, ${duration(secondsBetween(startUtc, endUtc))}, ${distance}`;
 }
 
+/** As in "Pilot N. N., aircraft N123"; empty where nobody said it. */
+export const flownByWords = ({ pilot, aircraft }: NonNullable<DebriefDocument["flownBy"]>): string =>
+  [pilot && `Pilot ${pilot}`, aircraft && `aircraft ${aircraft}`].filter(Boolean).join(", ");
+
 export function aircraftWords({ brief, standard }: DebriefDocument): string {
   if (!brief) return "No brief: courses are fitted to what was flown and show straightness, not deviation";
   const { aircraft, file, source } = brief;

@@ -7,6 +7,8 @@ export interface NotesKeeper {
   readonly kept: (document: DebriefDocument) => InstructorNotes | null;
   /** False where this browser keeps nothing. */
   readonly keep: (document: DebriefDocument, notes: InstructorNotes) => boolean;
+  /** Who flew, and in what, as it is said now; null where nobody said it. */
+  readonly flownBy?: () => DebriefDocument["flownBy"] | null;
   /** Hears of notes that another tab wrote, all of them with those of this one; gives what ends the hearing. */
   readonly follow?: (hear: (notes: InstructorNotes) => void) => () => void;
 }

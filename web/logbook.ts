@@ -20,6 +20,12 @@ export const aircraft = computed(() => valuesOf(standing.value, (row) => [row.ai
 export const tags = computed(() => valuesOf(standing.value, (row) => row.tags));
 export const found = computed(() => listed(standing.value, search.value));
 
+/** Who flew a flight of the logbook, and in what; null where nobody said either. */
+export function flownBy(id: string): { pilot: string; aircraft: string } | null {
+  const row = rows.peek()?.find((one) => one.id === id);
+  return row && (row.pilot || row.aircraft) ? { pilot: row.pilot, aircraft: row.aircraft } : null;
+}
+
 /** While many flights are worked out, the list follows this often. Chosen: often enough to see it move. */
 const FOLLOW_MS = 400;
 

@@ -57,7 +57,8 @@ export function useOverrules(exercise: DocumentExercise): readonly Overrule[] {
 }
 
 /** The flight with all that was written on its sheet, to be saved. */
-export const noted = <F extends Carried>(flight: F, { written }: Notes): F => ({
-  ...flight,
-  document: withNotes(flight.document, written.peek()),
-});
+export function noted<F extends Carried>(flight: F, { written, keeper }: Notes): F {
+  const document = withNotes(flight.document, written.peek());
+  const flownBy = keeper.flownBy?.();
+  return { ...flight, document: flownBy ? { ...document, flownBy } : document };
+}

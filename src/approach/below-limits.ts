@@ -30,6 +30,8 @@ export function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFact
       evidence: { fromUtc: below, toUtc: below },
     });
   }
+  // the one gone below by most leads
+  found.sort((a, b) => Number(b.facts.belowFt) - Number(a.facts.belowFt));
   if (minimum && missed && minimum.marginFt !== null && minimum.marginFt < -BELOW_LEAST_FT) {
     found.push({
       code: minimum.kind === "descent" ? "below-minimum" : "sank-below-decision",

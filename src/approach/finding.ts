@@ -5,7 +5,7 @@ import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import { belowLimits, likely } from "./below-limits.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { within } from "./tracking-finding.ts";
-import { unstable } from "./unstable.ts";
+import { unstable, unsteady } from "./unstable.ts";
 
 /** A minimum descent altitude left so far before the visual descent point is left early. Chosen. */
 const EARLY_NM = 0.3;
@@ -20,6 +20,7 @@ export function findingsOf(facts: ApproachFacts, departures: readonly Finding[])
   return [
     ...below.filter(likely),
     ...unstable(facts),
+    ...unsteady(facts),
     ...joins,
     ...departures.filter(({ code }) => !(overshot && code.startsWith("turned-"))),
     ...within(facts),

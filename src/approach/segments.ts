@@ -3,10 +3,11 @@ import type { ApproachExercise } from "../brief/brief.ts";
 import { inverse } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { AngleSize, Feet, FeetPerMinute, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { AngleSize, Feet, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { establishedRow } from "../track/index.ts";
 import { type BreakOff, brokenOff, ON_FIELD, ROLLING } from "./break-off.ts";
-import { type Moment, meanOf, passing, rowsWithin, valueAt } from "./column.ts";
+import { type ClimbAway, climbAway } from "./climb-away.ts";
+import { type Moment, passing, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 
@@ -16,15 +17,6 @@ export const INBOUND: AngleSize = 60;
 const BESIDE: NauticalMiles = 2;
 /** Where no fix says where the final begins. Chosen: PANS-OPS finals are optimally 5 NM long, from memory; with a mile before it. */
 const FINAL_LENGTH: NauticalMiles = 6;
-/** Gaining this much above the lowest is climbing away. Chosen: more than a level-off at a minimum wanders. */
-const CLIMBED: Feet = 150;
-/** A climb begins where the vertical speed has made this share of its change: the rest of the pull is the aircraft's. Tuned on simulation seeds 1-40. */
-const ONSET: Share = 0.2;
-/** The vertical speed before a climb is looked for within so many seconds of its onset, and after. Tuned likewise. */
-const BEFORE: readonly [Seconds, Seconds] = [20, 7];
-const AFTER: Seconds = 15;
-/** Climbing: beyond level-flight wander. Chosen. */
-const CLIMBING: FeetPerMinute = 200;
 /** Over the runway lower than this, with its doubt, may have been a touch. Chosen: gear and aerial above ground. */
 const TOUCH: Feet = 20;
 /** On the wheels along the runway: so slow a change of height for so long. Chosen: smoothed as it is, a climb out of a descent pulled at 0.03 g or more is through it within 7 s. */
@@ -41,7 +33,7 @@ export interface Segments {
   /** The threshold's line passed, whether landing or not. */
   readonly threshold: Moment | null;
   readonly missedPoint: Moment | null;
-  readonly missed: { readonly start: Moment; readonly lowest: number } | null;
+  readonly missed: ClimbAway | null;
   /** How long it was level over the runway, as on its wheels, before the climb; null where never for long. */
   readonly levelS: Seconds | null;
   readonly minimum: Moment | null;
@@ -173,28 +165,4 @@ function levelOverRunway(
     if (since >= 0) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[since]!) / 1000);
   }
   return longest >= ROLL_FOR ? longest : null;
-}
-
-/** The climb after the lowest point: null where the log does not gain enough above it. */
-function climbAway(rows: ApproachRows, from: number): Segments["missed"] {
-  if (!rows.timed) return null;
-  let lowest = from;
-  for (let i = from; i < rows.length; i++) {
-    if (!(rows.altitudeFt[i]! >= rows.altitudeFt[lowest]!)) lowest = i;
-    if (!(rows.altitudeFt[i]! - rows.altitudeFt[lowest]! >= CLIMBED)) continue;
-    let climbing = i;
-    while (climbing > lowest && rows.verticalFpm[climbing - 1]! > CLIMBING) climbing--;
-    const at = rows.timeMs[climbing]!;
-    const before = rowsWithin(rows, at - BEFORE[0] * 1000, at - BEFORE[1] * 1000);
-    const after = rowsWithin(rows, at, at + AFTER * 1000);
-    const was = meanOf(rows.verticalFpm, Math.max(from, before.start), before.end);
-    let will = rows.verticalFpm[climbing]!;
-    for (let k = after.start; k < after.end; k++) will = Math.max(will, rows.verticalFpm[k]!);
-    const onset = (Number.isNaN(was) ? 0 : was) + ONSET * (will - (Number.isNaN(was) ? 0 : was));
-    let row = climbing;
-    while (row > from && rows.verticalFpm[row]! > onset) row--;
-    const start = passing(rows.verticalFpm, onset, "rising", row, Math.min(row + 2, rows.length));
-    return { start: start ?? { row, share: 0 }, lowest };
-  }
-  return null;
 }

@@ -1,4 +1,4 @@
-/** Which gates were passed with something out of the published criteria, and whether the approach was continued. */
+/** Which gates were passed with something out of the published criteria, and whether the approach was continued; and what changed there that no text limits. */
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Knots } from "../quantity/units.ts";
 import { BANK_FROM, STABILISED } from "../standard/stabilised.ts";
@@ -19,7 +19,7 @@ const TRACK: AngleSize = 6;
 
 /** What was out at a gate beyond its doubt, as codes. The bank at the lower gate alone: above it no text limits it. */
 function outAt(gate: Gate, verticalFpm: number | null, supposed: boolean): string[] {
-  const { lateral, vertical, vertical95Fpm, bankDeg, groundSpeedChangeKt, trackUnsteadyDeg } = gate;
+  const { lateral, vertical, vertical95Fpm, bankDeg } = gate;
   const beyond = (needle: Gate["lateral"], limit: number): boolean =>
     needle !== null && Math.abs(needle.value) - needle.doubt95 > limit;
   const out: [string, boolean][] = [
@@ -27,8 +27,6 @@ function outAt(gate: Gate, verticalFpm: number | null, supposed: boolean): strin
     ["vertical", !supposed && beyond(vertical, VERTICAL)],
     ["rate", verticalFpm !== null && -verticalFpm - (vertical95Fpm ?? 0) > SINK],
     ["bank", gate.heightFt <= BANK_FROM && Math.abs(bankDeg ?? 0) > BANK],
-    ["speed", Math.abs(groundSpeedChangeKt ?? 0) > SPEED_CHANGE],
-    ["track", (trackUnsteadyDeg ?? 0) > TRACK],
   ];
   return out.filter(([, is]) => is).map(([code]) => code);
 }
@@ -51,13 +49,22 @@ export function unstable({ gates, glidePath, outcome, missed, runway }: Approach
           verticalNeedle: gate.vertical?.value ?? null,
           verticalFpm: gate.verticalFpm,
           bankDeg: gate.bankDeg,
-          groundSpeedChangeKt: gate.groundSpeedChangeKt,
-          trackUnsteadyDeg: gate.trackUnsteadyDeg,
           continued: outcome === "landed" || lowest !== null,
           lowestAboveThresholdFt: lowest,
         },
         evidence: { fromUtc: gate.utc, toUtc: gate.utc },
       },
     ];
+  });
+}
+
+/** What changed much on the way to a gate, though no text has a limit for it: it says nothing of stable or not. */
+export function unsteady({ gates }: ApproachFacts): Finding[] {
+  return gates.flatMap(({ utc, heightFt, groundSpeedChangeKt, trackUnsteadyDeg }): Finding[] => {
+    const speed = Math.abs(groundSpeedChangeKt ?? 0) > SPEED_CHANGE ? groundSpeedChangeKt : null;
+    const track = (trackUnsteadyDeg ?? 0) > TRACK ? trackUnsteadyDeg : null;
+    if (!utc || (speed === null && track === null)) return [];
+    const facts = { heightFt, groundSpeedChangeKt: speed, trackUnsteadyDeg: track };
+    return [{ code: "unsteady-at-gate", facts, evidence: { fromUtc: utc, toUtc: utc } }];
   });
 }

@@ -159,6 +159,8 @@ export const documentSchema = z.strictObject({
     .optional(),
   legs: z.array(legSchema),
   exercises: z.array(exerciseSchema),
+  /** Who flew, and in what, as the user has labelled the flight; empty where that is not said. Missing where neither is. */
+  flownBy: z.strictObject({ pilot: z.string(), aircraft: z.string() }).optional(),
   remarks: z.array(remarkSchema),
   /** The instructor's verdicts; the computed ones stand unchanged with the exercises. */
   overrules: z.array(overruleSchema).optional(),

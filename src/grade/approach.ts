@@ -30,6 +30,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
         worstUtc,
         unseen,
         ...wholeUnless(facts),
+        ...(facts.joinedFrom === "not-joined" ? { notWhole: "final-never-joined" } : {}),
       };
       const linear = facts.guidance.halfAngleDeg === null;
       return approach.briefly && linear ? { ...found, leave: { upTo: approach.briefly.limit } } : found;

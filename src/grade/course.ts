@@ -4,6 +4,12 @@ import { altitudeCriteria } from "./altitude.ts";
 import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
+/** A course never established on was not flown, however small the part of it that was judged strayed. */
+const wholeUnless = ({ form, judged }: CourseFacts): { readonly notWhole?: string } =>
+  form !== "fitted" && judged.seconds !== null && judged.begins === "start-of-match"
+    ? { notWhole: "never-established" }
+    : {};
+
 export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
   {
     id: "course-needle",
@@ -24,6 +30,7 @@ export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
         beyond: secondsBeyond(limit, facts.needle, facts.judged),
         worstUtc,
         unseen,
+        ...wholeUnless(facts),
         ...part,
       };
       if (!course.briefly || facts.scale.kind === "angular") return found;

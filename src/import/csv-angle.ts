@@ -3,7 +3,7 @@ import { readDecimal } from "./decimal.ts";
 
 /** "35 36.5", "35°36'30\"", "035:36:30" after the hemisphere and sign are off. */
 const PARTS =
-  /^(\d{1,3})[°º:\s-]+\s*(\d{1,2}(?:\.\d+)?)[′'’m:\s]*(?:\s*(\d{1,2}(?:\.\d+)?)\s*[″"”s]?[′'’]{0,2})?$/;
+  /^(\d{1,3})[°º:\s-]+\s*(\d{1,2}(?:\.\d+)?)(?:[′'’m:\s]+(\d{1,2}(?:\.\d+)?)\s*[″"”s]?[′'’]{0,2})?[′'’m:\s]*$/;
 
 /** "3536.0000" or "17218.0000" beside its hemisphere: degrees and minutes in one (NMEA 0183, GGA, from memory). */
 const RUN_TOGETHER = /^(\d{2,3})(\d{2}\.\d+)$/;

@@ -47,8 +47,14 @@ export const seenOvershoot = (
   intercept: { readonly overshootNm: number; readonly silentS?: number | undefined } | null | undefined,
 ): Cell => (intercept?.silentS === undefined ? intercept?.overshootNm : null);
 
-/** One row an exercise: what was flown against what was meant. `labels` stand before it, as the flight's name in a table of many. */
-export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<string, Cell>> = {}): string {
+/** Who flew, and in what, as columns before the others; of what is not said none. */
+const flownBy = ({ flownBy: said }: DebriefDocument): Readonly<Record<string, Cell>> => ({
+  ...(said?.pilot && { pilot: said.pilot }),
+  ...(said?.aircraft && { aircraft: said.aircraft }),
+});
+
+/** One row an exercise: what was flown against what was meant. `labels` stand before it, as the flight's name in a table of many; those of the document where not given. */
+export function exercisesCsv(document: DebriefDocument, labels = flownBy(document)): string {
   return table(
     [
       ...Object.keys(labels),
@@ -104,8 +110,10 @@ export function exercisesCsv(document: DebriefDocument, labels: Readonly<Record<
 
 /** One row a verdict; the unit of value, doubt and limit stands beside them ("share": of full scale). */
 export function verdictsCsv(document: DebriefDocument): string {
+  const labels = flownBy(document);
   return table(
     [
+      ...Object.keys(labels),
       ...["exercise", "title", "criterion", "verdict", "reason", "value", "doubt95", "limit", "unit"],
       ...["confidence", "beyond_s", "worst_utc", "citation"],
       ...["instructor_verdict", "instructor", "instructor_why"],
@@ -114,6 +122,7 @@ export function verdictsCsv(document: DebriefDocument): string {
       e.verdicts.map((v) => {
         const own = document.overrules?.find((o) => o.exercise === i && o.criterion === v.criterion);
         return [
+          ...Object.values(labels),
           ...[i + 1, e.title, v.criterion, v.verdict, v.reason, v.value, v.doubt95, v.limit, v.unit],
           ...[v.confidence, v.beyondS, v.worstUtc, v.citation],
           ...[own?.verdict, own?.by, own?.why],

@@ -60,7 +60,20 @@ function numbers({ habits }: HabitReport): string[] {
   ]);
 }
 
-export function habitsText(report: HabitReport): string {
+/** Each pilot in a line or two: name, flights, habits. */
+function byPilot(each: readonly HabitReport[]): string[] {
+  if (each.length < 2) return [];
+  const lines = each.map((report) => {
+    const { flights } = report;
+    const told = practiseNext(report).map(({ habit }) => `${habitTitle(habit)} ${habitMean(habit)}`);
+    const count = `${flights.length} ${flights.length === 1 ? "flight" : "flights"}`;
+    return wrap(`${flights[0]?.pilot}, ${count}: ${told.join("; ") || "no habit stands out"}.`, INDENT);
+  });
+  return ["Pilot by pilot (one in full: --pilot NAME)", ...lines, ""];
+}
+
+/** `each`: the same flights by pilot, where there are several. */
+export function habitsText(report: HabitReport, each: readonly HabitReport[] = []): string {
   const whose = habitsWhose(report);
   return `${[
     TITLE,
@@ -71,7 +84,8 @@ export function habitsText(report: HabitReport): string {
     wrap(CAUTION),
     "",
     ...(whose === "" ? [] : [wrap(whose), ""]),
-    "Practise next",
+    ...byPilot(each),
+    each.length < 2 ? "Practise next" : "Practise next, all of them together",
     ...practise(report),
     ...(report.habits.length === 0
       ? []

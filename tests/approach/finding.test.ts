@@ -1,7 +1,7 @@
 /** What is said of an approach is said to the doubt that its limit has, from one datum, and against the published criteria alone. */
 import { describe, expect, it } from "vitest";
 import type { ApproachFacts } from "../../src/approach/facts.ts";
-import { unstable } from "../../src/approach/unstable.ts";
+import { unstable, unsteady } from "../../src/approach/unstable.ts";
 import { approachSentence } from "../../src/report/words/approach.ts";
 import { APPROACH_WORDS } from "../../src/report/words/approach-finding.ts";
 import { approachTo, beam, FIELD, measured, type Row, straightIn } from "../support/flown-approach.ts";
@@ -247,5 +247,20 @@ describe("stable at the gates, by FAA-H-8083-16: 1,000 ft/min from 1,000 ft down
     expect(said(out(1000, { verticalFpm: -1200 }), "unstable-at-gate")).toBe(
       "Not stable 1,000 ft above the threshold: sinking at 1,200 ft/min. Continued down to 420 ft above it.",
     );
+  });
+  it.each([
+    [
+      { groundSpeedChangeKt: -31 },
+      "The ground speed fell 31 kt in the 30 seconds before 500 ft above the threshold.",
+    ],
+    [{ trackUnsteadyDeg: 7.2 }, "The track was unsteady by 7° about 500 ft above the threshold."],
+    [
+      { groundSpeedChangeKt: 18, trackUnsteadyDeg: 7.2 },
+      "The ground speed rose 18 kt in the 30 seconds before 500 ft above the threshold, and the track was unsteady by 7°.",
+    ],
+  ])("what no text limits and no criterion judges is told, not called unstable: %o", (changes, words) => {
+    expect(out(500, changes)).toEqual([]);
+    const gates = { gates: [gate(500, changes)] } as unknown as ApproachFacts;
+    expect(said(unsteady(gates), "unsteady-at-gate")).toBe(words);
   });
 });

@@ -142,6 +142,33 @@ describe("heights are worth what the log shows", () => {
   });
 });
 
+describe("by construction: a missed approach begun 0.45 NM before the threshold, gently for a minute, then at 700 ft/min", () => {
+  const gently = (fpm: number, levelS = 0) => {
+    const down = straightIn(9, centred, (b) => Math.min(1650, beam(b)), { roll: false, to: 0.45 });
+    const last = down.at(-1)!;
+    const height = (t: number) => (Math.min(t, 60) * fpm + Math.max(0, t - 60) * 700) / 60;
+    const away = Array.from({ length: levelS + 130 }, (_, k) => ({
+      t: last.t + 1 + k,
+      before: last.before - ((k + 1) * KNOTS) / 3600,
+      aside: 0,
+      height: last.height + height(Math.max(0, k + 1 - levelS)),
+    }));
+    const { facts } = measured(approachTo(FIELD), [...down, ...away]);
+    return { missed: facts.missed!, begun: last.t + levelS };
+  };
+  it.each([60, 100, 150, 200, 300])("%s ft/min in that minute", (fpm) => {
+    const { missed, begun } = gently(fpm);
+    near(secondsOf(missed.startUtc), begun, 5, "s");
+    near(missed.climbFpm, fpm, 40, "ft/min");
+  });
+  it.each([100, 200])("after 40 s level at the decision altitude, %s ft/min", (fpm) => {
+    const { missed, begun } = gently(fpm, 40);
+    near(secondsOf(missed.startUtc), begun, 5, "s");
+    near(missed.climbFpm, fpm, 40, "ft/min");
+    near(missed.level!.seconds, 40, 6, "s");
+  });
+});
+
 describe("by construction: level-offs, step-downs and minimums", () => {
   const exercise = approachTo(FIELD, {
     guidance: { kind: "lnav", width: null, antenna: null, station: null, rnp: null },
@@ -193,6 +220,20 @@ describe("by construction: level-offs, step-downs and minimums", () => {
     expect(findings.map((f) => f.code).slice(0, 2)).toEqual(["below-step-down", "below-minimum"]);
     // no ground roll: 100 ft is inside the doubt of an unknown datum
     expect(findings[1]!.facts.sure).toBe(false);
+  });
+  it("of two step-downs the one gone below by most leads", () => {
+    const stepDowns = [
+      { name: "4 NM", distance: 4, altitude: FIELD.elevation + 1300 },
+      { name: "2.5 NM", distance: 2.5, altitude: FIELD.elevation + 1200 },
+    ];
+    // at 4 NM 183 ft below 1,300 ft, then down to 780 ft: 420 ft below 1,200 ft
+    const rows = climbing(straightIn(9, centred, steps(780, 500), { roll: false, to: 0 }), 500);
+    const { findings } = measured({ ...exercise, stepDowns }, rows);
+    expect(findings.slice(0, 2).map((f) => [f.code, f.facts.name])).toEqual([
+      ["below-step-down", "2.5 NM"],
+      ["below-step-down", "4 NM"],
+    ]);
+    near(Number(findings[0]!.facts.belowFt), 420, 10, "ft");
   });
   it("a log that begins inside a step-down before the fix tells nothing of it", () => {
     const stepDowns = [{ name: "8 NM", distance: 8, altitude: FIELD.elevation + 1600 }];

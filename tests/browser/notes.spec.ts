@@ -57,12 +57,21 @@ test("they are in the document, in the tables, on paper, and in the page that op
   const { page, trouble, close } = await watchedPage(browser);
   await openSample(page, "A strong crosswind");
   await writeOn(page);
+  await page.getByRole("combobox", { name: "Pilot" }).fill("N. N.");
+  await page.getByRole("combobox", { name: "Aircraft" }).fill("N123");
+  await page.keyboard.press("Tab");
+  await page
+    .locator(".entry-paper", { hasText: "Pilot N. N., aircraft N123" })
+    .waitFor({ state: "attached" });
   const document = JSON.parse((await saved(page, "document (JSON)")).text);
   const { title, verdicts } = document.exercises[1];
+  expect(document.flownBy).toEqual({ pilot: "N. N.", aircraft: "N123" });
   expect(document.remarks).toEqual([{ exercise: 1, title, text: REMARK }]);
   const overrule = { exercise: 1, title, criterion: "course-needle", verdict: "not met" };
   expect(document.overrules).toEqual([{ ...overrule, by: "A. N.", why: WHY }]);
   expect(verdicts[0].verdict).toBe("met");
+  for (const table of ["verdicts (CSV)", "exercises (CSV)"])
+    expect((await saved(page, table)).text).toMatch(/^pilot,aircraft,.*\r?\nN\. N\.,N123,/);
   expect((await saved(page, "verdicts (CSV)")).text).toContain(`,not met,A. N.,${WHY}`);
   expect((await saved(page, "exercises (CSV)")).text).toContain(REMARK);
   const { path } = await saved(page, "one page that opens anywhere");
@@ -78,5 +87,6 @@ test("they are in the document, in the tables, on paper, and in the page that op
   await alone.goto(pathToFileURL(path).href);
   await alone.waitForSelector(".sign");
   await stands(alone);
+  expect(await alone.locator(".head .what").textContent()).toContain("Pilot N. N., aircraft N123");
   await context.close();
 });

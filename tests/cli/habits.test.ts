@@ -79,6 +79,8 @@ describe("hindtrack habits", { timeout: 180_000 }, () => {
     expect(habits(folder, "--pilot", "Pilot one").stdout).toContain(
       "3 flights of Pilot one in School aircraft, ",
     );
+    const all = habits(folder).stdout;
+    expect(all).toMatch(/Pilot by pilot.*\n {3}Pilot one, 3 flights: .*(\n.*)*\n {3}Pilot two, 1 flight: /);
     const early = habits(folder, "--aircraft", "School aircraft", "--to", "2026-03-03");
     expect(early.stdout).toContain("2 flights of Pilot one in School aircraft, ");
     const nobodys = habits(folder, "--from", "2026-03-05", "--pilot", "Pilot one");

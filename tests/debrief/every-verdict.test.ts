@@ -67,6 +67,8 @@ approach: { final_fix_ft: 300 }
 type Silence = readonly [(flown: SimulatedFlight) => number, number];
 const rollOut = ({ truth }: SimulatedFlight): number => Date.parse(truth.truth.holds[0]!.laps[1]!.inboundUtc);
 
+const end = ({ track }: SimulatedFlight): number => track.time.at(-1)!;
+
 /** What a debrief says of the exercises of a flight. */
 function said(scenario: Scenario, seed = 1, standard = US, silent: readonly Silence[] = []): string[] {
   const flown = fly(scenario, seed);
@@ -260,12 +262,15 @@ function approaches(): string[] {
     ...said(flown({ join: { cut: 35, late: 1200 } })),
     ...said(flown({ flown: { habit: "beside", needle: 0.9 } })),
     ...said(flown({ descent: path(-0.5) })),
+    ...said(flown({ unsteady: { at: 1.9, share: 0.7 } })),
+    ...said(scenarioNamed(tidy), 1, US, [[({ track }) => track.time.at(-1)!, 400]]), // the log ends on the final
     ...said(flown({ descent: path(0, 4.5), speed: 1.7 })),
     ...said(flown({ descent: path(0, 2) }, steps)),
     ...said(downTo(1000, 600)),
     ...said(downTo(1520, 1400)),
     ...said(downTo(1000, 440, -0.5)), // level 20 ft above the runway, half a mile along it
     ...said(leaving),
+    ...said(scenarioNamed(tidy), 1, US, [[end, 360]]), // the last three minutes are not in the log
     ...said(missed(60), 1, EU),
     ...said(missed(185), 1, EU),
     ...said(missed(-400), 1, EU),

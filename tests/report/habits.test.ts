@@ -155,6 +155,18 @@ describe("the text", () => {
       expect(habitsText(alone)).not.toMatch(/pilots? together/);
   });
 
+  it("pilot by pilot: name, flights and habits of each, and how to see one in full", () => {
+    const of = (pilot: string, ...habits: Parameters<typeof report>[0]): HabitReport => {
+      const one = report(habits);
+      return { ...one, flights: [{ ...one.flights[0]!, pilot }] };
+    };
+    const text = habitsText(report([]), [of("A", habit({ seenOn: [] })), of("B")]).replace(/\s+/g, " ");
+    expect(text).toMatch(
+      /Pilot by pilot \(one in full: --pilot NAME\) A, 1 flight: [A-Z][^.]*\d.*\. B, 1 flight: no habit stands out\. Practise next, all of them together/,
+    );
+    expect(habitsText(report([]), [of("A")])).not.toContain("Pilot by pilot");
+  });
+
   it("of flights without a pilot's name says that they are taken as one pilot's; of one flight nothing", () => {
     const of = (...pilots: (string | null)[]): string => {
       const one = report([habit({ seenOn: [] })]);

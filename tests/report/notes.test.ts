@@ -1,5 +1,6 @@
 import { csvParse } from "d3-dsv";
 import { describe, expect, it } from "vitest";
+import { documentSchema } from "../../src/debrief/document.ts";
 import { withNotes } from "../../src/debrief/notes.ts";
 import {
   debriefText,
@@ -32,6 +33,21 @@ describe("by construction: what the instructor wrote, beside what was computed",
     const decides = decidingVerdict(standing(verdicts, overrules!));
     expect(decides).toMatchObject({ verdict: "not met", criterion: "course-needle" });
     expect(decides?.value).toBe(verdicts[0]!.value);
+  });
+
+  it("who flew, and in what, stands before the rows of each table where it is said", async () => {
+    const document = await signed();
+    const both = { ...document, flownBy: { pilot: "N. N.", aircraft: "N123" } };
+    documentSchema.parse(JSON.parse(JSON.stringify(both)));
+    for (const csv of [exercisesCsv, verdictsCsv]) {
+      const rows = csvParse(csv(both));
+      expect(rows.columns.slice(0, 3)).toEqual(["pilot", "aircraft", "exercise"]);
+      expect(rows.every(({ pilot, aircraft }) => pilot === "N. N." && aircraft === "N123")).toBe(true);
+      expect(csvParse(csv({ ...document, flownBy: { pilot: "", aircraft: "N123" } })).columns[0]).toBe(
+        "aircraft",
+      );
+      expect(csvParse(csv(document)).columns[0]).toBe("exercise");
+    }
   });
 
   it("a height that no GPS can tell decides once the instructor has told it", async () => {

@@ -8,13 +8,15 @@ import { CursorUpright } from "./CursorUpright.tsx";
 import { type ApproachRecord, type ApproachSeries, count } from "./contract.ts";
 import { type Cursor, rowAt } from "./cursor.ts";
 import { Drawing } from "./Drawing.tsx";
+import { floors } from "./floors.ts";
 import { JudgedLine } from "./JudgedLine.tsx";
 import { LeadMarks, leadWords } from "./LeadMarks.tsx";
 import { MarkedWay } from "./MarkedWay.tsx";
 import { PointedAlong } from "./PointedAlong.tsx";
 import { HeightAxis, MileAxis } from "./ProfileAxes.tsx";
 import { ProfileGround } from "./ProfileGround.tsx";
-import { GateUprights, ProfileMarks } from "./ProfileMarks.tsx";
+import { GateUprights, ProfileMarks, placeWords } from "./ProfileMarks.tsx";
+import { profileWords } from "./profileWords.ts";
 import { tickStep, ticksWithin } from "./rows.ts";
 import { DoubtBand, stripY } from "./Strip.tsx";
 import { fixedScales } from "./scale.ts";
@@ -43,6 +45,11 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
     times: Number.isFinite(series.timeMs[0]),
   });
   const heights = uprightHeights(facts, series);
+  const words = profileWords({
+    ...{ facts, series, heights, l, narrow },
+    floors: floors(facts, window),
+    taken: placeWords({ facts, l, heights, window, narrow }),
+  });
   const { distanceToThresholdNm: distance, height95Ft } = series;
   const points = (from: number, to: number, y: (row: number) => number): Point[] =>
     Array.from({ length: to - from }, (_, k) => [l.x(distance[from + k]), y(from + k)]);
@@ -94,14 +101,14 @@ export function ApproachProfile(props: { exercise: ApproachRecord; series: Appro
               ))}
           </g>
           <GateUprights {...{ facts, window, l }} />
-          <ProfileGround {...{ exercise, series, heights, window, l, clip, narrow }} />
+          <ProfileGround {...{ exercise, series, heights, window, l, clip, narrow, words }} />
           <g clip-path={`url(#${clip})`}>
             <JudgedLine stretches={stretches} point={(row) => [l.x(distance[row]), flownY(row)]} />
             {[flownY, (row: number) => stripY(l.lateral, series.needle[row])].map((y, k) => (
               <MarkedWay key={k} cursor={cursor} timeMs={series.timeMs} points={leadingOn(y)} />
             ))}
           </g>
-          <ProfileMarks {...{ facts, series, heights, window, l, narrow }} />
+          <ProfileMarks {...{ facts, series, heights, window, l, narrow, words }} />
           <ApproachStrips {...{ exercise, series, stretches, l, clip, narrow, points }} />
           <LeadMarks
             excursions={shown}

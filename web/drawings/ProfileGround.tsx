@@ -6,14 +6,15 @@ import {
   type ApproachFacts,
   type ApproachRecord,
   type ApproachSeries,
-  count,
   METRES_PER_FOOT,
   nauticalMilesFromMetres,
   THRESHOLD_CROSSING,
 } from "./contract.ts";
+import { floors } from "./floors.ts";
 import { needleLimit } from "./needleLimit.ts";
 import { line, pathThrough } from "./path.ts";
 import { Coast } from "./planSigns.tsx";
+import type { ProfileWords } from "./profileWords.ts";
 import { LevelCoast } from "./Strip.tsx";
 import type { Point } from "./windGeometry.ts";
 
@@ -25,14 +26,13 @@ interface Props {
   readonly l: ProfileLayout;
   readonly clip: string;
   readonly narrow: boolean;
+  readonly words: ProfileWords;
 }
 
 export function ProfileGround(props: Props) {
   const { facts } = props.exercise;
   if (!facts) return null;
   const all = floors(facts, props.window);
-  // the minimum has its name at the right edge
-  const stepDowns = all.filter(({ isMinimum }) => !isMinimum);
   return (
     <g>
       <Runway facts={facts} {...props} />
@@ -49,14 +49,9 @@ export function ProfileGround(props: Props) {
         ))}
         <FromMinimum facts={facts} {...props} />
       </g>
-      {stepDowns.map(({ fromNm, altitudeFt }) => (
-        <text
-          key={fromNm}
-          class="lab-i halo"
-          x={props.l.x(fromNm) + 6}
-          y={props.l.y(altitudeFt - props.heights.elevationFt) + 18}
-        >
-          not below {count(altitudeFt)} ft
+      {props.words.floors.map(({ text, x, y, anchor }) => (
+        <text key={`${x} ${y}`} class="lab-i halo" x={x} y={y} text-anchor={anchor}>
+          {text}
         </text>
       ))}
     </g>
@@ -73,30 +68,6 @@ function Runway({ facts, l, heights }: Props & { facts: ApproachFacts }) {
       <rect class="runway" x={l.x(0)} y={y - 2} width={end - l.x(0)} height={4} />
     </>
   );
-}
-
-export interface Floor {
-  readonly fromNm: number;
-  readonly toNm: number;
-  readonly altitudeFt: number;
-  readonly isMinimum: boolean;
-}
-
-/** Heights that hold up to a place on the final, and the minimum from the last of them; none under a decision altitude. */
-export function floors(facts: ApproachFacts, window: Pick<ApproachWindow, "farNm">): Floor[] {
-  const { stepDowns, minimum, finalFix, missedPoint, outcome, descent } = facts;
-  let from = Math.min(window.farNm, finalFix?.distanceNm ?? window.farNm);
-  const all: Floor[] = [];
-  for (const { distanceNm, limitFt } of stepDowns) {
-    if (distanceNm < from)
-      all.push({ fromNm: from, toNm: distanceNm, altitudeFt: limitFt, isMinimum: false });
-    from = distanceNm;
-  }
-  if (minimum?.kind !== "descent") return all;
-  // who lands leaves the minimum by right from the visual descent point on: FAA AIM 5-4-5, from memory
-  const to = outcome === "landed" ? (descent?.visualDescentPointNm ?? 0) : missedPoint.distanceNm;
-  if (to < from) all.push({ fromNm: from, toNm: to, altitudeFt: minimum.altitudeFt, isMinimum: true });
-  return all;
 }
 
 /** The path and its limits as they stand over each row of the way in. */

@@ -1,9 +1,10 @@
 /** Places on a profile: the final fix, the gates, the decision altitude, the lowest point, and where the climb began. */
 import type { ProfileLayout } from "./approachLayout.ts";
 import type { ApproachWindow, UprightHeights } from "./approachWindow.ts";
+import type { Words } from "./clearPlace.ts";
 import { type ApproachFacts, type ApproachSeries, count } from "./contract.ts";
-import { rowAt } from "./cursor.ts";
 import { line } from "./path.ts";
+import type { ProfileWords } from "./profileWords.ts";
 
 interface Props {
   readonly facts: ApproachFacts;
@@ -12,6 +13,7 @@ interface Props {
   readonly window: ApproachWindow;
   readonly l: ProfileLayout;
   readonly narrow: boolean;
+  readonly words: ProfileWords;
 }
 
 /** The uprights at the gates, beneath everything: the words of the ground keep clear of them by their halo. */
@@ -38,15 +40,66 @@ export function ProfileMarks(props: Props) {
       <FinalFix {...props} />
       <Gates {...props} />
       <Minimum {...props} />
-      <Lowest {...props} />
+      <GoneBelow {...props} />
       <ClimbAway {...props} />
     </g>
   );
 }
 
-function FinalFix({ facts, l, heights, window }: Props) {
+type Placed = Pick<Props, "facts" | "l" | "heights" | "window" | "narrow">;
+
+const fixWords = ({ facts: { finalFix }, l, window }: Placed): Words | null =>
+  finalFix && finalFix.distanceNm <= window.farNm
+    ? {
+        text: `${finalFix.ident}${finalFix.altitudeFt === null ? "" : `, ${count(finalFix.altitudeFt)} ft`}`,
+        ...{ x: l.x(finalFix.distanceNm) + 5, y: l.profile.bottom - 14, anchor: "start" },
+      }
+    : null;
+
+const gateWords = ({ facts, l, window, narrow }: Placed): Words[] =>
+  facts.gates.flatMap(({ heightFt, distanceNm }): Words[] => {
+    if (distanceNm === null || distanceNm > window.farNm) return [];
+    const text = narrow ? `${count(heightFt)} ft` : `gate ${count(heightFt)} ft`;
+    return [{ text, x: l.x(distanceNm) + 4, y: l.y(heightFt) - 28, anchor: "start" }];
+  });
+
+function minimumAt({ facts: { minimum }, l, heights }: Placed) {
+  if (!minimum) return null;
+  const from = l.x(minimum.passedNm ?? 1);
+  return { minimum, from, y: l.y(minimum.altitudeFt - heights.elevationFt) };
+}
+
+/** Without room at the edge: over the level, or before the coast. */
+function minimumWords(props: Placed): Words[] {
+  const at = minimumAt(props);
+  if (!at) return [];
+  const { minimum, from, y } = at;
+  const { right } = props.l;
+  const isDecision = minimum.kind === "decision";
+  const [name, feet] = [isDecision ? "decision" : "minimum", `${count(minimum.altitudeFt)} ft`];
+  if (!props.narrow)
+    return [
+      { text: name, x: right + 6, y: y - 2, anchor: "start" },
+      { text: feet, x: right + 6, y: y + 11, anchor: "start" },
+    ];
+  if (!isDecision) return [{ text: `min. ${feet}`, x: from - 10, y: y + 12, anchor: "end" }];
+  return [
+    { text: name, x: right, y: y - 19, anchor: "end" },
+    { text: feet, x: right, y: y - 6, anchor: "end" },
+  ];
+}
+
+/** The words at places, which have no other room. */
+export function placeWords(at: Placed): Words[] {
+  const fix = fixWords(at);
+  return [...(fix ? [fix] : []), ...gateWords(at), ...minimumWords(at)];
+}
+
+function FinalFix(props: Props) {
+  const { facts, l, heights } = props;
   const { finalFix } = facts;
-  if (!finalFix || finalFix.distanceNm > window.farNm) return null;
+  const words = fixWords(props);
+  if (!finalFix || !words) return null;
   const x = l.x(finalFix.distanceNm);
   const { altitudeFt } = finalFix;
   const y = altitudeFt === null ? null : l.y(altitudeFt - heights.elevationFt);
@@ -54,60 +107,24 @@ function FinalFix({ facts, l, heights, window }: Props) {
     <>
       <path class="gate thin" d={line(x, l.profile.top, x, l.profile.bottom)} />
       {y !== null && <path class="gate" d={line(x - 12, y, x + 12, y)} />}
-      <text class="lab b halo" x={x + 5} y={l.profile.bottom - 14}>
-        {finalFix.ident}
-        {altitudeFt !== null && `, ${count(altitudeFt)} ft`}
+      <text class="lab b halo" x={words.x} y={words.y}>
+        {words.text}
       </text>
     </>
   );
 }
 
-function Gates({ facts, l, window, narrow }: Props) {
+function Gates(props: Props) {
+  const { facts, l, window } = props;
   return (
     <>
       {facts.gates.map(({ heightFt, distanceNm }) => {
         if (distanceNm === null || distanceNm > window.farNm) return null;
         const [x, y] = [l.x(distanceNm), l.y(heightFt)];
-        return (
-          <g key={heightFt}>
-            <path class="gate" d={line(x - 12, y, x + 12, y)} />
-            <text class="lab-i halo" x={x + 4} y={y - 28}>
-              {narrow ? `${count(heightFt)} ft` : `gate ${count(heightFt)} ft`}
-            </text>
-          </g>
-        );
+        return <path key={heightFt} class="gate" d={line(x - 12, y, x + 12, y)} />;
       })}
-    </>
-  );
-}
-
-/** The minimum at the right edge: a decision altitude with its level, a minimum descent altitude beside its coast. */
-function Minimum({ facts, l, heights, narrow }: Props) {
-  const { minimum } = facts;
-  if (!minimum) return null;
-  const y = l.y(minimum.altitudeFt - heights.elevationFt);
-  const isDecision = minimum.kind === "decision";
-  const from = minimum.passedNm === null ? l.x(1) : l.x(minimum.passedNm);
-  const name = isDecision ? "decision" : "minimum";
-  const feet = `${count(minimum.altitudeFt)} ft`;
-  const level = isDecision && <path class="gate" d={line(from - 8, y, narrow ? l.right : l.right + 4, y)} />;
-  // without room at the edge: over the level, or before the coast
-  const words: readonly (readonly [text: string, x: number, y: number])[] = !narrow
-    ? [
-        [name, l.right + 6, y - 2],
-        [feet, l.right + 6, y + 11],
-      ]
-    : isDecision
-      ? [
-          [name, l.right, y - 19],
-          [feet, l.right, y - 6],
-        ]
-      : [[`min. ${feet}`, from - 10, y + 12]];
-  return (
-    <>
-      {level}
-      {words.map(([text, x, at]) => (
-        <text key={text} class="lab-i halo" x={x} y={at} text-anchor={narrow ? "end" : "start"}>
+      {gateWords(props).map(({ text, x, y }) => (
+        <text key={text} class="lab-i halo" x={x} y={y}>
           {text}
         </text>
       ))}
@@ -115,22 +132,38 @@ function Minimum({ facts, l, heights, narrow }: Props) {
   );
 }
 
-/** How far below the minimum, where it was: as a dimension down from it. */
-function Lowest({ facts, series, l, heights }: Props) {
-  const { minimum } = facts;
-  if (minimum?.kind !== "descent" || minimum.marginFt === null || minimum.lowestFt === null) return null;
-  const row = minimum.lowestUtc === null ? null : rowAt(series.timeMs, Date.parse(minimum.lowestUtc));
-  if (minimum.marginFt >= 0 || row === null) return null;
-  const limit = l.y(minimum.altitudeFt - heights.elevationFt);
-  const lowest = l.y(minimum.lowestFt - heights.elevationFt);
-  const x = l.x(series.distanceToThresholdNm[row]);
+/** The minimum at the right edge: a decision altitude with its level, a minimum descent altitude beside its coast. */
+function Minimum(props: Placed) {
+  const { facts, l, narrow } = props;
+  const at = minimumAt(props);
+  const level = facts.minimum?.kind === "decision" && at && (
+    <path class="gate" d={line(at.from - 8, at.y, narrow ? l.right : l.right + 4, at.y)} />
+  );
   return (
     <>
-      <path class="dim" d={line(x, limit, x, lowest)} />
-      <circle class="ringed outer" cx={x} cy={lowest} r={3.2} />
-      <text class="lab out halo" x={x} y={lowest + 17} text-anchor="middle">
-        {count(-minimum.marginFt)} ft below
-      </text>
+      {level}
+      {minimumWords(props).map(({ text, x, y, anchor }) => (
+        <text key={text} class="lab-i halo" x={x} y={y} text-anchor={anchor}>
+          {text}
+        </text>
+      ))}
+    </>
+  );
+}
+
+/** How far below a limit, where it was lowest: as a dimension down from it, in the colour of what is out where that is beyond doubt. */
+function GoneBelow({ words }: Props) {
+  return (
+    <>
+      {words.below.map(({ x, limitY, lowestY, sure, words: { text, anchor, ...at } }) => (
+        <g key={text}>
+          <path class={sure ? "dim" : "gate"} d={line(x, limitY, x, lowestY)} />
+          <circle class={sure ? "ringed outer" : "ringed"} cx={x} cy={lowestY} r={3.2} />
+          <text class={sure ? "lab out halo" : "lab halo"} {...at} text-anchor={anchor}>
+            {text}
+          </text>
+        </g>
+      ))}
     </>
   );
 }

@@ -9,7 +9,7 @@ import { Outcome } from "./outcome.tsx";
 import { fieldId, picking } from "./picking.ts";
 import { known } from "./points.ts";
 import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
-import { mapOf, type Path, put, type Values } from "./values.ts";
+import { mapOf, type Path, placeNote, put, type Values } from "./values.ts";
 
 /** Which needle is meant where none is chosen: a fix taken from the plan is no VOR until somebody says so. */
 function needleNote(draft: DraftExercise | null, { at: [key] }: Field): string | null {
@@ -40,6 +40,16 @@ function knownIdent(typed: string): string {
   return own ?? pointsNamed(known.peek(), typed)[0]?.ident ?? typed;
 }
 
+/** What the text of a field comes to, in words; null where there is nothing to say. */
+function noteUnder(index: number, exercise: Values, field: Field, text: string): string | null {
+  if (text.trim() === "") return needleNote(draftAt(reading.value, index), field);
+  if (field.takes === "direction")
+    return directionNote(resolvedAt(reading.value, index, flightTime.value), field);
+  const key = field.at.at(-1);
+  if (key === "threshold") return placeNote(text);
+  return key === "end" ? runwayNote(exercise, flightTime.value) : null;
+}
+
 function ExerciseField({ index, exercise, field }: { index: number; exercise: Values; field: Field }) {
   const path: Path = ["exercises", index, ...pathIn(exercise, field)];
   const idPath: Path = field.at[0] === "form" ? ["exercises", index, "form"] : path;
@@ -51,14 +61,7 @@ function ExerciseField({ index, exercise, field }: { index: number; exercise: Va
     const filled = field.takes === "runway" ? withListedRunway(changed, typed) : changed;
     change(["exercises", index], filled);
   };
-  const note =
-    field.takes === "direction" && text.trim() !== ""
-      ? directionNote(resolvedAt(reading.value, index, flightTime.value), field)
-      : field.at.at(-1) === "end"
-        ? runwayNote(exercise, flightTime.value)
-        : text === ""
-          ? needleNote(draftAt(reading.value, index), field)
-          : null;
+  const note = noteUnder(index, exercise, field, text);
   const words = `${field.label} of exercise ${index + 1}`;
   const isPicked = picking.value?.path?.join() === path.join();
   return (

@@ -183,3 +183,9 @@ const FIELDS: Readonly<Record<ExerciseKind, readonly Field[]>> = {
   ],
 };
 export const fieldsOf = (kind: ExerciseKind): readonly Field[] => FIELDS[kind];
+
+/** What a key of a brief is called on the page, as in "Decision altitude" for decision_ft; the key itself where it has no field. */
+export function fieldName(key: string): string {
+  const field = EXERCISE_KINDS.flatMap(fieldsOf).find(({ at: path }) => path.at(-1) === key);
+  return field?.label.replace(/, \S+$/, "") ?? key;
+}

@@ -9,7 +9,7 @@ import { fieldId, picking } from "./picking.ts";
 import { middleOfFlight } from "./points.ts";
 import { complaintsAt } from "./reading.ts";
 import { Search } from "./search.tsx";
-import { mapOf, placeText, textOf, typedPlace, type Values } from "./values.ts";
+import { mapOf, placeNote, placeText, textOf, typedPlace, type Values } from "./values.ts";
 
 const KINDS: readonly Choice[] = [
   ["", "waypoint"],
@@ -84,6 +84,7 @@ function FixRow({ ident }: { ident: string }) {
         hint="35.6000, 172.3000"
         needed
         wrong={wrongPlace}
+        note={placeNote(place)}
       />
       <FieldLine
         id={fieldId(["fixes", ident, "kind"])}

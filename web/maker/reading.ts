@@ -12,6 +12,7 @@ import {
   type WrittenValues,
   writtenBrief,
 } from "../../src/index.ts";
+import { fieldName } from "./fields.ts";
 import { listOf, mapOf, type Path, type Values } from "./values.ts";
 import { writtenValues } from "./written.ts";
 
@@ -101,7 +102,8 @@ function complaint(issue: Issue): string {
   const { ident, didYouMean } = issue.facts;
   if (issue.code === "brief-unknown-fix")
     return `${ident} is not known yet: pick it on the plan, or type where it is under Points.${didYouMean ? ` Did you mean ${didYouMean}?` : ""}`;
-  return issueSentence({ ...issue, where: {}, facts: { ...issue.facts } });
+  const words = issueSentence({ ...issue, where: {}, facts: { ...issue.facts } });
+  return words.replace(/\b[a-z]+(?:_[a-z]+)+\b/g, fieldName);
 }
 
 /** What was read of the exercise at an index of the values; null where something in it is wrong. */

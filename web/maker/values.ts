@@ -41,28 +41,55 @@ export const textOf = (value: unknown): string =>
 
 const NUMBER = /^[-+]?\d+(?:[.,]\d+)?$/;
 
-/** A number where the text is one, with a point or a comma; else the text, for the reader to say what is wrong. */
-export function typedNumber(text: string): number | string {
-  const plain = text.trim().replace(/(?<=\d)[,\s](?=\d{3}\b)(?!.*\.)/, "");
+/** A unit behind a number, by the end of the name of what it is a value of. */
+const UNITS: readonly (readonly [RegExp, RegExp])[] = [
+  [/_ft$/, /\s*(?:ft|feet|['′])(?:\s*a?msl)?\.?$/i],
+  [/_kt$/, /\s*(?:kts?|ktas|knots)\.?$/i],
+  [/_nm$/, /\s*nm\.?$/i],
+  [/_deg$|^declination$/, /\s*(?:°|deg|degrees)$/i],
+];
+
+/** A number where the text is one, with a point or a comma, and with the unit of its `key` or without; else the text, for the reader to say what is wrong. */
+export function typedNumber(text: string, key = ""): number | string {
+  const unit = UNITS.find(([keys]) => keys.test(key))?.[1];
+  const bare = unit ? text.trim().replace(unit, "") : text.trim();
+  const plain = bare.replace(/(?<=\d)[,\s](?=\d{3}\b)(?!.*\.)/, "");
   return NUMBER.test(plain) ? Number(plain.replace(",", ".")) : text;
 }
 
-/** "35.672, 172.395", "35.672 172.395", "N35°40.3' E172°23.7'": latitude and longitude; null where it is not both. */
+/** Latitude from longitude: by a semicolon, by a comma and a space, by the only comma, by hemispheres, by a space. */
+const BETWEEN = [
+  /^(.+?)\s*;\s*(.+)$/,
+  /^(.+?)\s*,\s+(.+)$/,
+  /^([^,]+),([^,]+)$/,
+  /^(.*?[NS])\s*([EW\d].*)$/i,
+  /^([NS].*?)\s*([EW].*)$/i,
+  /^(\S+)\s+(\S+)$/,
+];
+
+/**
+ * "35.672, 172.395", "35,672 172,395", "N35°40.3' E172°23.7'": latitude and longitude. Null where it is not both, and
+ * where it can be read in two ways, as "33,9 15" can.
+ */
 export function typedPlace(text: string): readonly [number, number] | null {
   const plain = text.trim();
-  const ways = [
-    /^(.+?)\s*[,;]\s*(.+)$/,
-    /^(.*?[NS])\s*([EW\d].*)$/i,
-    /^([NS].*?)\s*([EW].*)$/i,
-    /^(\S+)\s+(\S+)$/,
-  ];
-  for (const way of ways) {
+  const places = new Map<string, readonly [number, number]>();
+  for (const way of BETWEEN) {
     const [, lat = "", lon = ""] = way.exec(plain) ?? [];
-    const [latitude, longitude] = [readAngle(lat), readAngle(lon)];
-    if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return [latitude, longitude];
+    const place = [readAngle(lat), readAngle(lon)] as const;
+    if (Math.abs(place[0]) <= 90 && Math.abs(place[1]) <= 180) places.set(place.join(), place);
   }
-  return null;
+  const [only = null, other] = places.values();
+  return other ? null : only;
 }
 
 /** A place as it is shown: to a ten-thousandth of a degree or as fine as it is written. */
 export const placeText = (latitude: number, longitude: number): string => `${latitude}, ${longitude}`;
+
+const IN_DEGREES = /^[-+]?[\d.]+\s*[,;\s]\s*[-+]?[\d.]+$/;
+
+/** What a place comes to that was not typed in plain degrees; null where it was, and where it is none. */
+export function placeNote(text: string): string | null {
+  const place = IN_DEGREES.test(text.trim()) ? null : typedPlace(text);
+  return place && placeText(...(place.map((degrees) => Number(degrees.toFixed(5))) as [number, number]));
+}

@@ -80,7 +80,7 @@ function writtenValue(value: unknown, path: Path, time: number | null): unknown 
   if (isMap(value)) return writtenMap(value, path, time);
   const key = path.at(-1);
   if (typeof value !== "string" || typeof key !== "string") return value;
-  if (NUMBERS.has(key) || DIRECTIONS.has(key)) return value.trim() === "" ? "" : typedNumber(value);
+  if (NUMBERS.has(key) || DIRECTIONS.has(key)) return value.trim() === "" ? "" : typedNumber(value, key);
   return value;
 }
 

@@ -3,7 +3,7 @@ import type { ComponentChildren } from "preact";
 import type { Carried, DebriefDocument } from "../../src/index.ts";
 import { shownName, windDoubt, windHeadline } from "../../src/index.ts";
 import { WindArrow } from "../drawings/index.ts";
-import { aircraftWords, logWords, timeWords } from "../head-words.ts";
+import { aircraftWords, flownByWords, logWords, timeWords } from "../head-words.ts";
 import { Save } from "./save.tsx";
 
 function WindOfTheDay({ wind }: { wind: NonNullable<DebriefDocument["wind"]> }) {
@@ -27,6 +27,12 @@ export function Head({ flight, saves }: { flight: Carried; saves: ComponentChild
         <p class="what">
           {timeWords(document.log)}
           <br />
+          {document.flownBy && (
+            <>
+              {flownByWords(document.flownBy)}
+              <br />
+            </>
+          )}
           {aircraftWords(document)}
           <br />
           {logWords(document.log)}{" "}

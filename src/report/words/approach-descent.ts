@@ -1,7 +1,7 @@
 /** The way down an approach in words: rates and levels, the minimum, the gates, and what the heights are worth. */
 import type { ApproachFacts } from "../../debrief/document.ts";
-import { beforeThreshold, needleWords, unseenWhere } from "./approach-finding.ts";
-import { feet, rate, seconds } from "./measured.ts";
+import { beforeThreshold, unseenWhere } from "./approach-finding.ts";
+import { feet, needleWords, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count } from "./number.ts";
 
 type Gate = ApproachFacts["gates"][number];

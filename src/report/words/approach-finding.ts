@@ -1,17 +1,12 @@
 /** Findings of approaches as sentences. */
 
 import type { Finding } from "../../debrief/document.ts";
+import { unstable, unsteady } from "./approach-gates.ts";
 import { CAUSE_WORDS } from "./cause.ts";
 import { directionFact, type FindingWords, given, num } from "./fact.ts";
-import { feet, miles, rate, seconds } from "./measured.ts";
+import { feet, miles, needleWords, rate, seconds } from "./measured.ts";
 import { clock, count, degreesToSide } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
-
-/** As in "0.42 of full scale"; "over full scale" past that. */
-export function needleWords(needle: unknown): string {
-  const size = Math.abs(num(needle));
-  return size > 1 ? "over full scale" : `${size.toFixed(2)} of full scale`;
-}
 
 /** As in "3.1 NM before the threshold"; "over the threshold". */
 export function beforeThreshold(nm: unknown): string {
@@ -42,27 +37,6 @@ const aboveThreshold = (ft: number): string =>
   Math.abs(ft) < 5
     ? "as high as the threshold"
     : `${feet(Math.abs(ft))} ${ft > 0 ? "above" : "below"} the threshold`;
-
-const OUT: Readonly<Record<string, (f: Finding["facts"]) => string>> = {
-  lateral: (f) => `the needle ${needleWords(f.lateralNeedle)} off`,
-  vertical: (f) =>
-    `${needleWords(f.verticalNeedle)} ${num(f.verticalNeedle) > 0 ? "above" : "below"} the glide path`,
-  rate: (f) => `sinking at ${rate(f.verticalFpm)}`,
-  bank: (f) => `banked ${Math.round(Math.abs(num(f.bankDeg)))}°`,
-  speed: (f) =>
-    `the ground speed ${Math.round(Math.abs(num(f.groundSpeedChangeKt)))} kt ${num(f.groundSpeedChangeKt) > 0 ? "more" : "less"} than 30 seconds before`,
-  track: (f) => `the track unsteady by ${Math.round(num(f.trackUnsteadyDeg))}°`,
-};
-
-function unstable(f: Finding["facts"]): string {
-  const out = String(f.out)
-    .split(", ")
-    .map((what) => OUT[what]?.(f) ?? what);
-  const list = out.length > 1 ? `${out.slice(0, -1).join(", ")} and ${out.at(-1)}` : out[0];
-  const lowest = given(f.lowestAboveThresholdFt);
-  const then = lowest === null ? "" : ` Continued down to ${feet(lowest)} above it.`;
-  return `Not stable ${count(num(f.heightFt))} ft above the threshold: ${list}.${f.continued === true && lowest === null ? " Continued to a landing." : then}`;
-}
 
 function climbed(f: Finding["facts"]): string {
   if (given(f.silentS) !== null)
@@ -158,6 +132,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
     `Down to ${feet(f.belowFt)} below the minimum descent altitude of ${count(num(f.altitudeFt))} ft${told(f)}.`,
   "sank-below-decision": sank,
   "unstable-at-gate": unstable,
+  "unsteady-at-gate": unsteady,
   "final-never-joined": () =>
     "Never established on the final, which takes the needle within half scale and the track within 10° of the course for 10 seconds.",
   "procedure-turn-far": (f) =>

@@ -2,11 +2,11 @@
 
 import type { ApproachFacts, ApproachRecord, Finding } from "../../debrief/document.ts";
 import { datum, gateNote, wayDown } from "./approach-descent.ts";
-import { APPROACH_WORDS, beforeThreshold, needleWords } from "./approach-finding.ts";
+import { APPROACH_WORDS, beforeThreshold } from "./approach-finding.ts";
 import { saysWhy } from "./cause.ts";
 import { compassNote } from "./compass.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
-import { feet, miles, rate, seconds } from "./measured.ts";
+import { feet, miles, needleWords, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, degreesToSide, flownDirection, percent, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";

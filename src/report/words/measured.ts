@@ -13,3 +13,9 @@ export const seconds = (s: unknown): string =>
   Number(s) < 120
     ? `${Math.round(Number(s))} ${Math.round(Number(s)) === 1 ? "second" : "seconds"}`
     : duration(Number(s));
+
+/** As in "0.42 of full scale"; "over full scale" past that. */
+export function needleWords(needle: unknown): string {
+  const size = Math.abs(Number(needle));
+  return size > 1 ? "over full scale" : `${size.toFixed(2)} of full scale`;
+}

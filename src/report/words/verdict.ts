@@ -15,6 +15,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
   "log-ends": "the log ends before it, in flight",
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
+  "never-established": "the course was never established on, and what was judged is no flying along it",
+  "final-never-joined": "the final was never established on, and what was judged is no flying along it",
   "log-begins": "the log begins after it, in flight",
   "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",

@@ -4,8 +4,8 @@ import { profileLayout, profileMargins } from "../../../web/drawings/approachLay
 import { approachPlanFrame } from "../../../web/drawings/approachPlanFrame.ts";
 import { rowAtDistance, stretchesAlong } from "../../../web/drawings/approachStretches.ts";
 import { approachWindow } from "../../../web/drawings/approachWindow.ts";
+import { floors } from "../../../web/drawings/floors.ts";
 import { needleLimit } from "../../../web/drawings/needleLimit.ts";
-import { floors } from "../../../web/drawings/ProfileGround.tsx";
 import { beyondLimit, stripY } from "../../../web/drawings/Strip.tsx";
 import { fittingScale, fixedScales } from "../../../web/drawings/scale.ts";
 import type { Point } from "../../../web/drawings/windGeometry.ts";

@@ -4,9 +4,9 @@ import { describe, expect, it } from "vitest";
 import { directionNote, runwayNote } from "../../../web/maker/direction-note.ts";
 import { fieldText } from "../../../web/maker/field-values.ts";
 import { fieldsOf } from "../../../web/maker/fields.ts";
-import { draftAt, resolvedAt } from "../../../web/maker/reading.ts";
+import { complaintsAt, draftAt, resolvedAt } from "../../../web/maker/reading.ts";
 import { endComplaint } from "../../../web/maker/runway-line.ts";
-import { at, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
+import { at, placeNote, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
 import { typedWinds, windsText, windsTyped } from "../../../web/maker/winds.ts";
 import { writtenValues } from "../../../web/maker/written.ts";
 import { brief, read, TIME } from "./lesson.ts";
@@ -24,8 +24,56 @@ describe("values as typed", () => {
   ])("%s is read as %s", (text, number) => expect(typedNumber(text)).toBe(number));
 
   it.each([
+    ["decision_ft", "1500 ft", 1500],
+    ["decision_ft", "1,500ft MSL", 1500],
+    ["elevation_ft", "420 feet", 420],
+    ["tas_kt", "100 KTAS", 100],
+    ["tas_kt", "100 kt", 100],
+    ["radius_nm", "10 NM", 10],
+    ["before_nm", "2,5 nm", 2.5],
+    ["glide_path_deg", "3°", 3],
+    ["declination", "-2.5°", -2.5],
+    // another field's unit is a slip
+    ["decision_ft", "450 m", "450 m"],
+    ["decision_ft", "100 kt", "100 kt"],
+    ["tas_kt", "185 km/h", "185 km/h"],
+    ["course", "218T", "218T"],
+  ])("%s typed as %s is read as %s", (key, text, number) => expect(typedNumber(text, key)).toBe(number));
+
+  it("two minimums: the complaint names the fields as the page does", () => {
+    const runway = { threshold: "35.672, 172.395", end: "35.6619, 172.3840", elevation_ft: "420 ft" };
+    const both = { approach: { runway, guidance: "lnav", decision_ft: "620 ft", minimum_ft: "800 ft" } };
+    const [words, ...others] = complaintsAt(read(brief(both)), ["exercises", 0, "approach", "minimum_ft"]);
+    expect(words).toMatch(/Keep one of Decision altitude and Minimum descent altitude\.$/);
+    expect(others).toEqual([]);
+  });
+
+  it.each([
+    ["-33,9 150,2", -33.9, 150.2],
+    ["-33,9; 150,2", -33.9, 150.2],
+    ["-33,9, 150,2", -33.9, 150.2],
+    ["33,9S 150,2E", -33.9, 150.2],
+    ["-33,9 150", -33.9, 150],
+    ["-33.9,150.2", -33.9, 150.2],
+    ["33°54'S, 150°12'E", -33.9, 150.2],
+  ])("%s, with decimal commas or without, is %d, %d", (text, latitude, longitude) => {
+    expect(typedPlace(text)![0]).toBeCloseTo(latitude, 9);
+    expect(typedPlace(text)![1]).toBeCloseTo(longitude, 9);
+  });
+  it("a place that was not typed in plain degrees is told in them", () => {
+    expect(placeNote("-33,9 150,2")).toBe("-33.9, 150.2");
+    expect(placeNote("33°54'S 150°12'E")).toBe("-33.9, 150.2");
+    for (const plain of ["-33.9, 150.2", "-33.9 150.2", "-33,9 15", ""]) expect(placeNote(plain)).toBeNull();
+  });
+  it.each(["-33,9 15", "33,9 15,2,4", "-33,9 200"])(
+    "%s is refused: it can be read in two ways, or in none",
+    (text) => expect(typedPlace(text)).toBeNull(),
+  );
+
+  it.each([
     "35.672, 172.395",
     "35.672 172.395",
+    "35,672 172,395",
     "35.672;172.395",
     "N35°40.32' E172°23.7'",
     "35°40.32'N 172°23.7'E",

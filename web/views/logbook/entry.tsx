@@ -1,4 +1,5 @@
 /** Who flew what, on the sheet: names and tags that the user gives, each may stay empty. */
+import { flownByWords } from "../../head-words.ts";
 import { labelOne } from "../../labelling.ts";
 import { tagsOf } from "../../listing.ts";
 import { aircraft, pilots, rows, tags } from "../../logbook.ts";
@@ -7,10 +8,9 @@ import { NameField } from "./name-field.tsx";
 export function Entry({ id }: { id: string }) {
   const row = rows.value?.find((r) => r.id === id);
   if (!row) return null;
-  const said = [row.pilot && `Pilot ${row.pilot}`, row.aircraft && `aircraft ${row.aircraft}`];
   return (
     <>
-      <p class="entry-paper">{said.filter(Boolean).join(", ")}</p>
+      <p class="entry-paper">{flownByWords(row)}</p>
       <section key={id} class="asks entry screen" aria-label="In the logbook">
         <NameField
           name="pilot"
