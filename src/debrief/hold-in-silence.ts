@@ -37,8 +37,10 @@ export function holdInSilence({ fix, between }: HoldExercise, motion: Motion): F
     return inverse(placed(row - 1), placed(row)).distance < STRAIGHT_ON * flown;
   };
   let [longest, turned, hidden]: [number | null, AngleSize, AngleSize] = [null, 0, 0];
+  let times = 0;
   motion.spans.forEach(({ start, end }: Span, i) => {
     if (i > 0 && hides(start)) {
+      times++;
       hidden += RATE * silent(start);
       if (longest === null || silent(start) > silent(longest)) longest = start;
     }
@@ -48,5 +50,5 @@ export function holdInSilence({ fix, between }: HoldExercise, motion: Motion): F
   });
   if (longest === null || turned + hidden < LAP) return null;
   const evidence = { fromUtc: utcText(time[longest - 1]!), toUtc: utcText(time[longest]!) };
-  return { code: "log-silent-there", facts: { seconds: silent(longest) }, evidence };
+  return { code: "log-silent-there", facts: { seconds: silent(longest), times }, evidence };
 }

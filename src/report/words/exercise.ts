@@ -19,6 +19,8 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
   if (why?.code === "log-ends") return `whether it was flown cannot be told: the log ends${at}, in flight`;
   if (why?.code === "log-begins")
     return `whether it was flown cannot be told: the log begins${at}, in flight`;
+  if (why?.code === "log-silent-there" && Number(why.facts.times) > 1)
+    return `whether it was flown cannot be told: the log is silent ${count(Number(why.facts.times))} times about its fix, the longest for ${Math.round(Number(why.facts.seconds))} seconds${at}, where parts of it may have been flown`;
   if (why?.code === "log-silent-there")
     return `whether it was flown cannot be told: the log is silent for ${Math.round(Number(why.facts.seconds))} seconds${at}, where it may have been flown`;
   if (why?.code === "flown-other-way")
