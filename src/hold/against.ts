@@ -7,6 +7,7 @@ import type { AngleSize, NauticalMiles, TrueDegrees } from "../quantity/units.ts
 import type { TurnSide } from "../standard/holding.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
+import { bridged } from "./bridged.ts";
 import { findHolds } from "./find.ts";
 import type { FoundHold } from "./found.ts";
 
@@ -30,6 +31,9 @@ export function holdAgainst(
   const off = ({ fix }: Seen) => inverse(published.fix, fix).distance / METRES_PER_NAUTICAL_MILE;
   const meant = (hold: Seen) =>
     off(hold) <= FIX_OFF && Math.abs(turnFrom(published.inbound, hold.inbound)) <= COURSE_OFF;
-  const holds = findHolds(motion, legs, { fixes: [published.fix], meant }).filter(meant);
+  const hints = { fixes: [published.fix], meant };
+  let holds = findHolds(motion, legs, hints).filter(meant);
+  const seen = holds.length === 0 ? bridged(motion, legs) : null;
+  if (seen) holds = findHolds(seen.motion, seen.legs, hints).filter(meant);
   return holds.sort((a, b) => off(a) - off(b))[0] ?? null;
 }

@@ -3,6 +3,7 @@ import { utcText } from "../quantity/time.ts";
 import type { FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
 import { windOver, windRecord } from "../wind/index.ts";
 import { askedBy, type Held } from "./asked.ts";
+import { LONGEST_BRIDGED } from "./bridged.ts";
 import { directionOfLeg, factorOfNeed, needOver } from "./correction.ts";
 import type { HoldLap } from "./facts.ts";
 import type { FoundLap } from "./found.ts";
@@ -56,12 +57,17 @@ export function timesOf(frame: HoldFrame, laps: readonly FoundLap[]): LapMoments
   });
   return turned.map(({ lap, outboundTurn, inboundTurn }, i): LapMoments => {
     const start = starts[i]!;
-    const left = frame.time[inFrame(frame, lap.inbound).end - 1] ?? 0;
+    const beyond = inFrame(frame, lap.inbound).end;
+    const left = frame.time[beyond - 1] ?? 0;
+    // where a short silence follows, the fix may be passed in it
+    const seen = Math.min(frame.time[beyond] ?? left, left + LONGEST_BRIDGED * 1000);
     const next = turned[i + 1];
     const follows = next && next.lap.times.start - lap.times.end < SAME_PASS_MS;
     const end =
       (follows ? starts[i + 1] : null) ??
-      (lap.complete && inboundTurn ? passOfFix(frame, inboundTurn.to, left + 20_000, left) : null);
+      (lap.complete && inboundTurn
+        ? passOfFix(frame, inboundTurn.to, Math.max(left + 20_000, seen), left)
+        : null);
     const out = inboundTurn?.from ?? left;
     return { start, outboundTurn, inboundTurn, end, abeam: abeamOutbound(frame, start.time, out) };
   });
