@@ -9,6 +9,8 @@ import { type CoursePath, measureRows, type Rows } from "./path.ts";
 
 /** The turn may lie before what was matched, by so much. Chosen: a cut and its turn take less. */
 const LOOK_BACK: Seconds = 180;
+/** A leg is crossed where it begins, within this: the turn at its fix came late. Chosen: three turn radii of a light aircraft. */
+const AT_START: NauticalMiles = 2;
 /** Rolled out past the course, or parallel to it and short of it, by this much: late or early. Tuned: turns timed to 3 s end within 0.12. */
 const MISTURNED: NauticalMiles = 0.15;
 
@@ -27,6 +29,7 @@ export function courseJoining(
 /**
  * The cut of an aircraft that flew through its course before what was matched, and came back from the other side; null
  * where there was none. A turn over the station that the course leads from is none: that is where it is to be made.
+ * Who went past full scale on the other side may have crossed it on the way to somewhere else, unless it was where a leg begins.
  *
  * `established`: the row of the match from which it was.
  */
@@ -49,8 +52,12 @@ export function flownThrough(
     !(rows.timeMs[crossed]! > startMs && rows.crossTrackNm[crossed]! * side <= 0)
   )
     crossed++;
-  const overStation = exercise.scale.kind === "angular" && rows.distanceToFixNm[crossed]! <= NEAR_STATION;
-  return crossed === rows.length || overStation ? null : intercept;
+  if (crossed === rows.length) return null;
+  const { form, scale } = exercise;
+  if (scale.kind === "angular" && rows.distanceToFixNm[crossed]! <= NEAR_STATION) return null;
+  const atStart = form !== "to" && Math.abs(rows.alongNm[crossed]!) <= AT_START;
+  const past = rows.needle.subarray(crossed, established + span.start - rows.pathStart);
+  return atStart || past.every((needle) => Math.abs(needle) <= 1) ? intercept : null;
 }
 
 function rowsFromBefore(exercise: CourseExercise, path: CoursePath, span: Span, motion: Motion): Rows {

@@ -31,6 +31,22 @@ describe("by construction: a course flown through", () => {
     expect(words).toContain("past the course to the right, over full scale");
   });
 
+  it("is no course that was crossed on the way elsewhere: past full scale, and not where a leg begins", () => {
+    const far = tracksOff({ along: -6, across: -1 }, [
+      [90, 110], // 3.1 NM, where full scale is 1.1 NM at six miles: to 2 NM past
+      [-45, 200],
+      [0, 60],
+    ]);
+    const { findings } = flown("to", far, 100);
+    expect(findings.map(({ code }) => code)).not.toContain("intercept-overshot");
+    const near = tracksOff({ along: -12, across: -1 }, [
+      [90, 60], // 1.7 NM: within full scale
+      [-45, 100],
+      [0, 120],
+    ]);
+    expect(flown("to", near, 60).findings[0]!.code).toBe("intercept-overshot");
+  });
+
   it("is no turn over the station that a radial leads from", () => {
     const { facts } = flown("from", through(0.2), 75);
     expect(facts.intercept?.overshootNm ?? 0).toBeLessThan(0.1);
