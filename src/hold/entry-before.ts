@@ -1,5 +1,6 @@
 /** The entry before the first lap, where the reading did not see it at first: laps that drifted put the fix elsewhere. */
 import { turnFrom } from "../quantity/angle.ts";
+import type { UtcMillis } from "../quantity/units.ts";
 import { entryOf } from "./entry.ts";
 import { type FixAndCourse, fixAndCourse } from "./fix-and-course.ts";
 import type { Ground, Place } from "./ground.ts";
@@ -21,8 +22,20 @@ export interface Entered {
   readonly known: FixAndCourse;
 }
 
-/** The reading with its entry, and the fix and course that both show. `readings`: of the same row. */
-export function withEntry(
+/** The reading with its entry, and the fix and course that both show; `readings`: of the same row. */
+export type Entering = (reading: Reading, readings: readonly Reading[]) => Entered;
+
+/** How the readings of a row were entered; each is looked at once, which is most of the work. */
+export function enteringOnce(ground: Ground, side: 1 | -1, fixes: readonly Place[]): Entering {
+  const seen = new Map<Reading, Entered>();
+  return (reading, readings) => {
+    const entered = seen.get(reading) ?? withEntry(ground, side, reading, readings, fixes);
+    seen.set(reading, entered);
+    return entered;
+  };
+}
+
+function withEntry(
   ground: Ground,
   side: 1 | -1,
   reading: Reading,
@@ -45,9 +58,8 @@ export function withEntry(
  */
 export function byEntry(
   ground: Ground,
-  side: 1 | -1,
   readings: readonly Reading[],
-  fixes: readonly Place[],
+  entering: Entering,
 ): readonly Reading[] {
   const [best] = readings;
   const other = best && readings.find((r) => parity(r) !== parity(best));
@@ -60,7 +72,7 @@ export function byEntry(
   )
     return readings;
   const anew = [best, other].map((reading) => {
-    const { reading: entered } = withEntry(ground, side, reading, readings, fixes);
+    const { reading: entered } = entering(reading, readings);
     return entered.before && !reading.before
       ? {
           ...entered,
@@ -98,15 +110,18 @@ function teardrop(
   const { metres } = ground;
   const legSeconds = outboundSeconds(whole.turns, 1);
   let known = found;
+  let passed: UtcMillis | null = null;
   for (let round = 0; ; round++) {
     const before = entryPass(ground, whole.turns[0]!, side, 1, known.course, known.fix, legSeconds);
     if (!before || before.distance > DRIFTED_SECONDS * metres) return null;
     const entered = { ...whole, before, inbound: reading.inbound };
-    if (round === ROUNDS) {
+    // the same pass shows the same course again
+    if (round === ROUNDS || before.time === passed) {
       if (before.distance > OVER_SECONDS * metres) return null;
       const other = whole !== reading && entryOf(ground, side, entered, known).entry !== "teardrop";
       return other ? null : { reading: entered, known };
     }
+    passed = before.time;
     known = fixAndCourse(ground, entered, fixes);
   }
 }

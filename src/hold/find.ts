@@ -10,13 +10,13 @@ import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
 import { entryOf } from "./entry.ts";
-import { byEntry, parity, withEntry } from "./entry-before.ts";
+import { byEntry, type Entered, enteringOnce, parity } from "./entry-before.ts";
 import { turnsBegin95 } from "./fix-doubt.ts";
 import type { FoundHold } from "./found.ts";
-import { type Ground, groundOf, type Place } from "./ground.ts";
+import { type Ground, groundOf } from "./ground.ts";
 import { lapsOf, standsAlone, trueOnMap } from "./laps.ts";
 import { parted } from "./long-arm.ts";
-import { type Reading, readRow } from "./reading.ts";
+import { readRow } from "./reading.ts";
 import { turnEdges } from "./turn-edges.ts";
 import { type TurnsInARow, turningOf, turnsInARow } from "./turns-in-a-row.ts";
 
@@ -106,14 +106,16 @@ function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold |
   const ground = groundOf(motion, about(motion, turningOf(row)), turningOf(row));
   const turns = arms.slice(1).map((arm, i) => turnEdges(motion, ground, arms[i]!, arm));
   const fixes = (hints.fixes ?? []).map((fix) => ground.placeOf(fix));
-  const readings = byEntry(ground, side, readRow(ground, { side, arms, turns }, fixes), fixes);
+  const entering = enteringOnce(ground, side, fixes);
+  const readings = byEntry(ground, readRow(ground, { side, arms, turns }, fixes), entering);
   let likeliest: FoundHold | null = null;
   for (const [i, reading] of readings.entries()) {
     if (readings[0]!.score - reading.score > AS_LIKELY) break;
+    if (reading.inbound.length === 0) continue;
     const others = readings.filter((_, j) => j !== i);
     const otherEnd = others.find((other) => parity(other) !== parity(reading));
     const lead = reading.score - (otherEnd?.score ?? Number.NEGATIVE_INFINITY);
-    const hold = holdAs(motion, ground, side, reading, readings, fixes, lead);
+    const hold = holdAs(motion, ground, side, entering(reading, readings), lead);
     if (!hold) continue;
     const other = hints.meant && !hints.meant(hold);
     if (other && likeliest) continue;
@@ -130,13 +132,9 @@ function holdAs(
   motion: Motion,
   ground: Ground,
   side: 1 | -1,
-  read: Reading,
-  readings: readonly Reading[],
-  fixes: readonly Place[],
+  { reading, known }: Entered,
   lead: number,
 ): Omit<FoundHold, "maybeCircuit"> | null {
-  if (read.inbound.length === 0) return null;
-  const { reading, known } = withEntry(ground, side, read, readings, fixes);
   const entered = entryOf(ground, side, reading, known);
   const laps = lapsOf(motion, ground, entered.turns, side, known);
   const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;

@@ -1,14 +1,17 @@
-/**
- * Where the fix is and which course leads to it, from what each inbound leg came to: an aircraft beside the course is
- * still cutting toward it, the more so the farther off it is, so that place and direction belong together.
- */
+/** Where the fix is and which course leads to it, from what each inbound leg came to: the likeliest of the tops that climbing from several starts leads to. */
 import { cosDeg, directionOf, sinDeg, turnFrom } from "../quantity/angle.ts";
-import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import type { AngleSize, Metres, Share, TrueDegrees, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import { climb } from "./climb.ts";
+import {
+  ABEAM_SECONDS,
+  CUT,
+  courseLikelihood,
+  type Evidence,
+  type Look,
+  type Sighting,
+} from "./course-likelihood.ts";
 import type { Ground, Place } from "./ground.ts";
 import { lastStraight } from "./inbound-line.ts";
-import { student } from "./likelihood.ts";
 import type { Reading } from "./reading.ts";
 import type { TurnEdges } from "./turn-edges.ts";
 
@@ -21,68 +24,18 @@ export interface FixAndCourse {
   readonly elsewhere: Share;
 }
 
-/** A pilot near the course comes back to it with this time constant, s; farther off than so many seconds of flight, at an angle. Tuned. */
-const SOFT_SECONDS = 25;
-const CUT_BEYOND_SECONDS = 5;
-const CUT_FADE_SECONDS = 1;
-const CUT: AngleSize = 27;
-const CUT_SD: AngleSize = 6;
-/** No pilot cuts like the next: this share of the cut is doubt. Chosen. */
-const CUT_DOUBT: Share = 0.3;
-/** Inbound legs end so near the course, seconds of flight, when they succeed and when they do not. Tuned. */
-const ESTABLISHED_SECONDS = 2;
-const MISSED_SECONDS = 12;
-const MISSES: Share = 0.2;
-/** The turn over the fix begins so near abeam, seconds of flight. Tuned. */
-const ABEAM_SECONDS = 2.5;
 /** The fix is overflown at the first arrival within, seconds of flight to the side. Tuned. */
 const ARRIVAL_SECONDS = 1.5;
 /** A known fix so near, seconds of flight, is the hold's, and it was meant to be met within so many. Chosen. */
 const KNOWN_FIX_WITHIN = 30;
 const KNOWN_FIX_SECONDS = 0.7;
-/** The track of a leg flown by hand is looked at each so many seconds, over the last of it, and wanders by so many degrees. Tuned. */
+/** The track of a leg flown by hand is looked at each so many seconds, over the last of it. Tuned. */
 const LOOK_SECONDS = 8;
 const LONGEST_LOOK = 90;
-const WANDER: AngleSize = 2.2;
-/** A pilot turns to the inbound heading first, this often, this well, degrees, or else to anything within so many. Chosen. */
-const TURNED_TO: Share = 0.6;
-const TURNED_SD: AngleSize = 4;
-const TURNED_ELSE: AngleSize = 120;
 /** So long after its end a turn may still go on into it, ms. Chosen. */
 const TURN_AFTER_MS = 15_000;
-/** Share of looks on the way from the one to the other, and of those that fit nothing. Chosen. */
-const JOINING: Share = 0.2;
-const WILD: Share = 0.05;
 /** A course farther than this from the best is another one, degrees. Chosen. */
 const ELSEWHERE: AngleSize = 9;
-
-interface Look {
-  readonly place: Place;
-  readonly track: TrueDegrees;
-  /** The last of its leg. */
-  readonly last: boolean;
-}
-
-/** A line that the fix lies near to. */
-interface Sighting {
-  readonly place: Place;
-  /** Unit vector square to the line. */
-  readonly east: number;
-  readonly north: number;
-  readonly sd: Metres;
-}
-
-interface Evidence {
-  readonly looks: readonly Look[];
-  /** Where turns over the fix began after an inbound leg: abeam the fix, whatever the side. */
-  readonly abeam: readonly Place[];
-  readonly sightings: readonly Sighting[];
-  /** How far the turns inbound went, degrees: to the inbound heading, whatever cut followed. */
-  readonly farthest: readonly TurnDegrees[];
-  readonly headingFor: (course: number) => number;
-  /** In one second of flight. */
-  readonly metres: Metres;
-}
 
 export function fixAndCourse(ground: Ground, reading: Reading, fixes: readonly Place[] = []): FixAndCourse {
   const { metres } = ground;
@@ -116,7 +69,7 @@ export function fixAndCourse(ground: Ground, reading: Reading, fixes: readonly P
     headingFor: ground.headingFor,
     metres,
   };
-  const value = likelihood(evidence);
+  const value = courseLikelihood(evidence);
   const knownFix = fixes.find((f) => sightings.some((s) => s.place === f));
   const begins = knownFix ? [knownFix] : [reading.fix, ground.place(overflown ?? starts[0]!)];
   const courses: number[] = [];
@@ -172,37 +125,3 @@ function looksOf(ground: Ground, from: UtcMillis, to: UtcMillis): Look[] {
   }
   return looks;
 }
-
-/** Log likelihood of a course (degrees on the map) through a fix (m east and north). */
-function likelihood({ looks, abeam, sightings, farthest, headingFor, metres }: Evidence) {
-  return (course: number, east: number, north: number): number => {
-    const e = sinDeg(course);
-    const n = cosDeg(course);
-    let sum = 0;
-    for (const { place, track, last } of looks) {
-      const y = ((place.east - east) * n - (place.north - north) * e) / metres; // seconds of flight to the right
-      const off = turnFrom(course, track);
-      const soft = Math.atan(y / SOFT_SECONDS) * DEGREES_PER_RADIAN;
-      const keeps = bell(off + soft, Math.hypot(WANDER, CUT_DOUBT * soft));
-      const cuts = bell(off + Math.sign(y) * CUT, Math.hypot(CUT_SD, WANDER));
-      const share = 1 / (1 + Math.exp((CUT_BEYOND_SECONDS - Math.abs(y)) / CUT_FADE_SECONDS));
-      const joins = bell(off + (Math.sign(y) * CUT) / 2, CUT / 2);
-      const meant = (1 - share) * keeps + share * cuts;
-      sum += Math.log((1 - JOINING - WILD) * meant + JOINING * joins + WILD / 90);
-      if (last)
-        sum += Math.log((1 - MISSES) * bell(y, ESTABLISHED_SECONDS) + MISSES * student(y, MISSED_SECONDS));
-    }
-    const heading = headingFor(course);
-    for (const h of farthest)
-      sum += Math.log(TURNED_TO * bell(turnFrom(heading, h), TURNED_SD) + (1 - TURNED_TO) / TURNED_ELSE);
-    for (const p of abeam)
-      sum -= tail(((p.east - east) * e + (p.north - north) * n) / (ABEAM_SECONDS * metres));
-    for (const s of sightings)
-      sum -= tail(((s.place.east - east) * s.east + (s.place.north - north) * s.north) / s.sd);
-    return sum;
-  };
-}
-
-const bell = (x: number, sd: number): number => Math.exp(-0.5 * (x / sd) ** 2) / (sd * 2.5066);
-/** Minus log of Student's t of 3 degrees but for a constant. */
-const tail = (x: number): number => 2 * Math.log(1 + (x * x) / 3);

@@ -4,6 +4,7 @@ import type { MagneticDegrees, TrueDegrees, TurnDegrees, VariationDegrees } from
 
 /** The direction brought to [0, 360). */
 export function direction(degrees: number): number {
+  if (degrees > 0 && degrees < 360) return degrees; // most are, and the remainder is slow
   const d = degrees % 360;
   return d < 0 ? d + 360 : d === 0 ? 0 : d; // no negative zero
 }
