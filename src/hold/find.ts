@@ -9,6 +9,7 @@ import { Z95 } from "../quantity/weigh.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
+import { leadsIntoReversal } from "./course-reversal.ts";
 import { entryOf } from "./entry.ts";
 import { byEntry, type Entered, enteringOnce, parity } from "./entry-before.ts";
 import { turnsBegin95 } from "./fix-doubt.ts";
@@ -142,7 +143,7 @@ function holdAs(
   if (laps.length === 0) return null;
   const overFix = entered.entry === "teardrop" && reading.before !== null && lead >= SURE_SCORE;
   const alone = laps.length === 1 && entered.entry !== "parallel" && !overFix;
-  if (alone && !standsAlone(ground, laps[0]!, known)) return null;
+  if (alone && (!standsAlone(ground, laps[0]!, known) || leadsIntoReversal(ground, laps[0]!))) return null;
   const { start, end } = ground.span;
   const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, start, end);
   const fix = ground.position(known.fix);
