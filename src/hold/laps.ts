@@ -2,7 +2,7 @@
 import { cosDeg, direction, sinDeg, turnFrom } from "../quantity/angle.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { AngleSize, Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
+import type { Seconds, TurnDegrees, UtcMillis } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
 import type { FixAndCourse } from "./fix-and-course.ts";
 import type { FoundLap, LapTimes } from "./found.ts";
@@ -24,12 +24,6 @@ const DRIFTS_ON = 2;
 /** A single lap must come back nearer, and the nearer the longer its inbound leg: at first, less a second, never under. Tuned. */
 const ALONE_SETTLES: readonly [Seconds, number] = [26, 0.1];
 const ALONE_LEAST: Seconds = 4;
-/** ... and have begun as near to the fix, in seconds of flight to the side and past it. Tuned on simulation, seeds 1 to 900: 9 and -3 to 9. */
-const BEGINS_ASIDE = 10;
-const BEGINS_ALONG: readonly [number, number] = [-5, 10];
-/** ... with one leg at least no longer, s, and a turn inbound of no less, degrees. Chosen: 6 NM at 100 kt take 216 s, and the correction outbound takes 70 degrees at most. */
-const ALONE_LEGS: Seconds = 225;
-const ALONE_TURN: AngleSize = 105;
 /** A turn over the fix takes no longer than so many times what it would at the usual bank or rate one, and so many seconds. Chosen. */
 const SLOWEST = 1.6;
 const HESITATION = 20;
@@ -82,19 +76,6 @@ export function lapsOf(
     laps.push({ ...rowsOf(motion, ground.span, times), times, complete: next !== null || abeam !== null });
   }
   return laps;
-}
-
-/** Whether one lap alone is enough for a hold: it begins where it ends, comes back by half a turn, and is no longer than holds are. */
-export function standsAlone(ground: Ground, { times }: FoundLap, { fix, course }: FixAndCourse): boolean {
-  const legs = Math.min(times.inboundTurn - times.outbound, times.end - times.inbound) / 1000;
-  const back = Math.abs(ground.headingAt(times.inbound) - ground.headingAt(times.inboundTurn));
-  if (legs > ALONE_LEGS || back < ALONE_TURN) return false;
-  const { metres } = ground;
-  const { east, north } = ground.place(times.start);
-  const [e, n] = [(east - fix.east) / metres, (north - fix.north) / metres];
-  const along = e * sinDeg(course) + n * cosDeg(course);
-  const across = e * cosDeg(course) - n * sinDeg(course);
-  return Math.abs(across) < BEGINS_ASIDE && along > BEGINS_ALONG[0] && along < BEGINS_ALONG[1];
 }
 
 /** Whether a turn was flown in one go. */

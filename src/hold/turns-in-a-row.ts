@@ -23,8 +23,8 @@ const HALF_TURN_SD = 70;
 const CIRCLE_SD = 45;
 /** Any two are more than a corner of a circuit after another. */
 const LEAST_OF_TWO = 220;
-/** The first may be smaller, from the course of arrival, or larger. */
-const FIRST_TURN: readonly [number, number] = [50, 310];
+/** The first may be smaller, from the course of arrival, or larger. A direct entry turns by 70 degrees or more, less what it corrects for the wind. */
+const FIRST_TURN: readonly [number, number] = [36, 310];
 /** A change of track of no more than this, either way, is a correction on one and the same arm. */
 const CORRECTION = 65;
 /** Longest arm between two turns, s. */
