@@ -117,7 +117,7 @@ function tried(tendency: Tendency, flights: readonly ObservedFlight[]): Tried {
     byFlight,
     tolerance: commonest(tolerances.length > 0 ? tolerances : untold.tolerances),
     untold: untold.byWhy,
-    mean: told ? robustMean([...byFlight.values()]) : null,
+    mean: told ? robustMean([...byFlight.values()], tendency.oneSided) : null,
     trend: line && { ...line, p: mannKendall(dated.map(({ value }) => value)).p },
   };
 }

@@ -1,5 +1,11 @@
 /** The statistics of habits against printed values, SciPy and simple-statistics. */
-import { median as libraryMedian, mean, medianAbsoluteDeviation } from "simple-statistics";
+import {
+  median as libraryMedian,
+  mean,
+  medianAbsoluteDeviation,
+  rootMeanSquare,
+  standardDeviation,
+} from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { clusterBootstrap, standardError } from "../../src/habit/bootstrap.ts";
 import { huberMean, robustMean, robustSpread } from "../../src/habit/robust-mean.ts";
@@ -115,5 +121,31 @@ describe("bootstrap", () => {
       // 3 standard errors of 600 draws about 0.95
       near(held / times, 0.95, 0.03, "", `${flights} flights`);
     }
+  });
+
+  type Draw = (random: ReturnType<typeof seeded>) => number;
+  /** So many pilots with so many flights of a kind, and the mean of 20,000 such flights. */
+  function pilots(count: number, flights: number, draw: Draw, rare: boolean) {
+    const random = seeded(4242 + flights);
+    const flown = (n: number) => Array.from({ length: n }, () => [{ value: draw(random), doubt95: 0 }]);
+    return {
+      truth: robustMean(flown(20_000)).mean,
+      means: Array.from({ length: count }, () => robustMean(flown(flights), rare)),
+    };
+  }
+
+  it("knows how far its mean strays where values come in two sorts: corrected after one minute or after three", () => {
+    const twoSorts: Draw = ({ uniform, normal }) =>
+      uniform() < 0.5 ? 0.8 + 0.2 * normal() : 3.3 + 0.6 * normal();
+    const { means } = pilots(600, 20, twoSorts, false);
+    const strays = standardDeviation(means.map((m) => m.mean));
+    const says = rootMeanSquare(means.map((m) => m.standardError));
+    near(says / strays, 1, 0.1);
+  });
+
+  it("holds the mean of a fault that shows on one flight in twenty, also where none has shown it yet", () => {
+    const { truth, means } = pilots(400, 10, ({ uniform }) => (uniform() < 0.05 ? 0.7 : 0), true);
+    const held = means.filter(({ low95, high95 }) => low95 <= truth && truth <= high95).length;
+    expect(held / means.length).toBeGreaterThan(0.92);
   });
 });
