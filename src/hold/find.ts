@@ -138,11 +138,11 @@ function holdAs(
   lead: number,
 ): Omit<FoundHold, "maybeCircuit"> | null {
   const entered = entryOf(ground, side, reading, known);
-  const laps = lapsOf(motion, ground, entered.turns, side, known);
+  const overFix = entered.entry === "teardrop" && reading.before !== null && lead >= SURE_SCORE;
+  const laps = lapsOf(motion, ground, entered.turns, side, known, overFix);
   const late = laps.length > 0 && entered.entry === "direct" && laps[0]!.times.start > entered.start;
   while (laps.length > 0 && !laps.at(-1)!.complete) laps.pop();
   if (laps.length === 0) return null;
-  const overFix = entered.entry === "teardrop" && reading.before !== null && lead >= SURE_SCORE;
   const alone = laps.length === 1 && entered.entry !== "parallel" && !overFix;
   if (alone && (!standsAlone(ground, laps[0]!, known) || leadsIntoReversal(ground, laps[0]!))) return null;
   const { start, end } = ground.span;

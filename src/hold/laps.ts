@@ -33,13 +33,14 @@ const LATE_SECONDS = 5;
 const EARLY_SECONDS = 4;
 const EARLIEST = 25;
 
-/** `turns` alternate: over the fix, at the far end, over the fix. */
+/** `turns` alternate: over the fix, at the far end, over the fix. `overFix`: the entry shows that there is a fix, so that a single lap may drift as those of several do. */
 export function lapsOf(
   motion: Motion,
   ground: Ground,
   turns: readonly TurnEdges[],
   side: 1 | -1,
   known: FixAndCourse,
+  overFix: boolean,
 ): FoundLap[] {
   const laps: FoundLap[] = [];
   const heading = ground.headingFor(known.course);
@@ -56,7 +57,7 @@ export function lapsOf(
       inbound,
       next ? next + EARLIEST * 1000 : inbound + INBOUND_SECONDS * 1000,
       known,
-      turns.length < 4 ? null : Math.max(ABEAM_SECONDS, DRIFTS_ON * farthest),
+      turns.length < 4 && !overFix ? null : Math.max(ABEAM_SECONDS, DRIFTS_ON * farthest),
     );
     if (next) farthest = Math.max(farthest, secondsAside(ground, ground.place(next), known));
     const elsewhere =

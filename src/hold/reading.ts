@@ -42,8 +42,8 @@ const NO_ENTRY = -3;
 const LEFT_OUTBOUND = -0.7;
 /** A log that shows so much before a turn inbound shows how the aircraft came there. Chosen. */
 const SEEN_MS = 225_000;
-/** Entries are looked for as if no leg were shorter, s. Chosen. */
-const SHORT_LEG = 30;
+/** Entries are looked for as if no leg were shorter, s: theirs takes a minute, however far the wind shortens the others. Tuned on simulation, seeds 1 to 3000. */
+const SHORT_LEG = 50;
 /** Without another inbound leg the last one shows the course so long after its turn. Chosen. */
 const LAST_LOOK_MS = 45_000;
 /** A known fix speaks so much (log) for a reading that hangs on it, the less the farther off, seconds of flight. Chosen. */
