@@ -38,7 +38,7 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
         passage.altitudeFt === null
           ? sided(passage.crossTrackNm, 2, " NM")
           : `${feet(passage.altitudeFt)}${doubt95 === null ? "" : ` ± ${Math.round(doubt95)}`}`,
-      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${feet(finalFix.altitudeFt)}, by the altimeter`}; ${sided(passage.needle, 2)}${needle95} of full scale${unseen(passage.silence)}${passage.established ? "" : ", not yet established"}`,
+      note: `${at(passage.utc)}${finalFix.altitudeFt === null ? "" : `; briefed ${feet(finalFix.altitudeFt)}, by the altimeter`}${passage.needle === null ? "; within a mile of the station, the needle not judged" : `; ${sided(passage.needle, 2)}${needle95} of full scale`}${unseen(passage.silence)}${passage.established ? "" : ", not yet established"}`,
     });
   }
   return rows;

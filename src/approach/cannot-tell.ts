@@ -10,7 +10,7 @@ import type { Segments } from "./segments.ts";
 interface Told {
   readonly exercise: ApproachExercise;
   readonly rows: ApproachRows;
-  readonly segments: Pick<Segments, "fix">;
+  readonly segments: Pick<Segments, "fix" | "final">;
   readonly datum: HeightDatum;
   readonly heightsBy: ApproachPath["heightsBy"];
   /** The log has heights. */
@@ -24,6 +24,9 @@ export function untold(told: Told): ApproachFacts["cannotTell"] {
   return [
     ...(rows.timed ? [] : [{ fact: "segments", reason: "no-times" }]),
     ...(restsOnAssumedLength(exercise) ? [{ fact: "needle", reason: "runway-length-assumed" }] : []),
+    ...(rows.judgedNeedle.subarray(segments.final.start, segments.final.end).every(Number.isNaN)
+      ? [{ fact: "needle", reason: "all-near-station" }]
+      : []),
     ...(known ? [] : [{ fact: "height", reason: "no-height" }]),
     ...(known && Number.isNaN(exercise.runway.elevation)
       ? [{ fact: "heightAboveThreshold", reason: "elevation-not-known" }]

@@ -62,7 +62,10 @@ export function findDepartures(
   const along = { start: from, end };
   const chased =
     [final, along].map((span) => countReversals(rows, span)).find((found) => found && isChase(found)) ?? null;
-  const excursions = findExcursions(rows, along, { toldLeast: TOLD_LEAST }).map((e) => {
+  const found = findExcursions(rows, along, { toldLeast: TOLD_LEAST });
+  // what was farthest beside a station is not judged
+  const judged = found.filter(({ worst }) => !Number.isNaN(rows.judgedNeedle[worst]!));
+  const excursions = judged.map((e) => {
     const causes = causesOf(e, { rows, joining, chased, correction: correctionOver(e.drifting) });
     return { ...e, record: { ...e.record, causes } };
   });

@@ -50,7 +50,8 @@ export const gateSchema = z.strictObject({
   /** From here to the minimum, the missed approach or 50 ft above the threshold: the worst of each. */
   after: z
     .strictObject({
-      lateral: z.number(),
+      /** Null where all of it was within a mile of a station. */
+      lateral: z.number().nullable(),
       vertical: z.number().nullable(),
       mostSinkFpm: z.number(),
       mostBankDeg: z.number(),

@@ -93,7 +93,8 @@ export const approachFactsSchema = z.strictObject({
       /** The same against what the altimeter showed, set at the field. */
       altimeter95Ft: z.number().nullable(),
       crossTrackNm: z.number(),
-      needle: z.number(),
+      /** Null within a mile of a station. */
+      needle: z.number().nullable(),
       /** Half-width of the 95 % interval of the needle, where it was passed in a silence of the log; with what that may hide. */
       needle95: z.number().optional(),
       silence: silenceSchema.optional(),

@@ -22,6 +22,7 @@ export function fixPassage(
   // between two points far apart all is straight between them only by guess
   const hidden = hiddenFeet(rows, fix);
   const silence = silenceAt(rows, fix);
+  const shown = finite(valueAt(rows.judgedNeedle, fix));
   const altimeter = altimeter95(rows, fix.row);
   return {
     utc: utcAt(rows, fix),
@@ -29,8 +30,8 @@ export function fixPassage(
     altitude95Ft: heights ? Z95 * rows.heightSdFt[fix.row]! + hidden : null,
     altimeter95Ft: heights && altimeter !== null ? altimeter + hidden : null,
     crossTrackNm: valueAt(rows.crossTrackNm, fix),
-    needle: valueAt(rows.needle, fix),
-    ...(silence ? { needle95: needle95At(rows, fix.row), silence } : {}),
+    needle: shown,
+    ...(silence ? { ...(shown === null ? {} : { needle95: needle95At(rows, fix.row) }), silence } : {}),
     groundSpeedKt: silence ? null : valueAt(rows.groundSpeedKt, fix),
     established: established !== null && established <= fix.row,
   };

@@ -52,6 +52,7 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
     const speed = rows.gapBefore[moment.row + 1] ? Number.NaN : valueAt(rows.groundSpeedKt, moment);
     const before = rowsWithin(rows, time - SPEED_OVER * 1000, time);
     const row = moment.row;
+    const needle = valueAt(rows.judgedNeedle, moment);
     const path = valueAt(rows.pathNeedle, moment);
     const hidden = hiddenAt(rows, row);
     // where the log is silent about it, neither rate nor bank nor steadiness is told
@@ -61,10 +62,12 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
       utc: utcAt(rows, moment),
       distanceNm: valueAt(rows.distanceNm, moment),
       silentS: hidden.seconds,
-      lateral: {
-        value: valueAt(rows.needle, moment),
-        doubt95: (Z95 * rows.positionSdNm[row]!) / rows.fullScaleNm[row]! + hidden.lateral,
-      },
+      lateral: Number.isNaN(needle)
+        ? null
+        : {
+            value: needle,
+            doubt95: (Z95 * rows.positionSdNm[row]!) / rows.fullScaleNm[row]! + hidden.lateral,
+          },
       vertical: Number.isNaN(path)
         ? null
         : { value: path, doubt95: Z95 * rows.pathNeedleSd[row]! + hidden.vertical },
@@ -130,7 +133,7 @@ function worstAfter(rows: ApproachRows, from: number, { final }: Segments): Gate
   const vertical = largest(rows.pathNeedle, span);
   const speeds = rows.groundSpeedKt.subarray(from, end);
   return {
-    lateral: largest(rows.needle, span),
+    lateral: known(largest(rows.judgedNeedle, span)),
     vertical: Number.isNaN(vertical) ? null : vertical,
     mostSinkFpm: rows.verticalFpm.subarray(from, end).reduce((most, v) => Math.max(most, -v), 0),
     mostBankDeg: Math.abs(largest(rows.bankDeg, span)),

@@ -11,7 +11,7 @@ import {
 import { acrossAt, type FullScale, needleOf } from "../quantity/needle.ts";
 import type { AngleSize, Feet, NauticalMiles, Share } from "../quantity/units.ts";
 import { type GuidanceKind, LNAV, LOCALIZER, RNP, SATELLITE_ANGULAR } from "../standard/approach-guidance.ts";
-import { NEEDLE_SCALES } from "../standard/needle.ts";
+import { NEAR_STATION, NEEDLE_SCALES } from "../standard/needle.ts";
 
 export interface NeedleGuide {
   readonly kind: GuidanceKind;
@@ -21,6 +21,8 @@ export interface NeedleGuide {
   readonly supposed: boolean;
   /** Centre to full deflection, and where the angle has its origin; null where the scale is linear. */
   readonly halfAngle: AngleSize | null;
+  /** How far before the threshold the station stands that the needle swings at overhead; null where none does. */
+  readonly station: NauticalMiles | null;
   /** Full scale, and the distance to the origin of an angle, so far before the threshold (negative: past it). */
   at(distance: NauticalMiles): { readonly scale: FullScale; readonly reach: NauticalMiles };
 }
@@ -29,6 +31,13 @@ export function needleAt(guide: NeedleGuide, distance: NauticalMiles, across: Na
   const { scale, reach } = guide.at(distance);
   return needleOf(scale, across, reach);
 }
+
+/** Beside a station the needle swings by a few feet, and is not judged; a localizer keeps its width to the threshold. */
+export const nearStation = (
+  { station }: NeedleGuide,
+  distance: NauticalMiles,
+  across: NauticalMiles,
+): boolean => station !== null && Math.hypot(distance - station, across) < NEAR_STATION;
 
 /** Whether full scale rests on a length of the runway that nobody gave: the antenna, or the origin of the angle, stands past its end. */
 export const restsOnAssumedLength = ({
@@ -70,8 +79,12 @@ export function guideOf(exercise: ApproachExercise): NeedleGuide {
       const station = guidance.station ? onFinal(exercise, guidance.station).before : 0;
       const { fullScaleDeg, label, citation } = vorScale();
       const scale: FullScale = { kind: "angular", fullScaleDeg };
-      const at = (distance: NauticalMiles) => ({ scale, reach: distance - station });
-      return { kind: "vor", label, citation, supposed: false, halfAngle: fullScaleDeg, at };
+      // nearer than that the width stays as it is there, to tell whether the final was joined
+      const at = (distance: NauticalMiles) => ({
+        scale,
+        reach: Math.max(NEAR_STATION, Math.abs(distance - station)),
+      });
+      return { kind: "vor", label, citation, supposed: false, halfAngle: fullScaleDeg, station, at };
     }
     case "lnav":
       return linear(
@@ -131,6 +144,7 @@ function localizer({ kind, width, antenna }: ApproachExercise["guidance"], runwa
     citation: LOCALIZER.citation,
     supposed,
     halfAngle,
+    station: null,
     at: (distance) => ({ scale, reach: distance + beyond }),
   };
 }
@@ -149,5 +163,5 @@ function linear(
     const fullScaleNm = inside + before * Math.max(0, LNAV.terminal - inside);
     return { scale: { kind: "linear", fullScaleNm } as const, reach: distance };
   };
-  return { kind, label, citation, supposed: false, halfAngle: null, at };
+  return { kind, label, citation, supposed: false, halfAngle: null, station: null, at };
 }

@@ -155,7 +155,8 @@ export function measureApproach({
     finalFixPassage: fixPassage(rows, segments, known),
     judged: judgedFacts(rows, segments),
     crossTrack: crossTrackFacts(rows, final, weights),
-    needle: needleFacts(rows, final, weights, rows.needle, { edges })!,
+    needle: (needleFacts(rows, final, weights, rows.judgedNeedle, { edges }) ??
+      needleFacts(rows, final, weights, rows.needle, { edges }))!,
     trackAngleError:
       errors.weight > 0
         ? { meanDeg: errors.mean, rmsDeg: errors.rms, maxDeg: rows.trackErrorDeg[worst]! }

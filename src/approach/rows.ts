@@ -20,7 +20,7 @@ import { SLOW_POSITION_SD } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { Column, Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
-import { fullScaleAt, type NeedleGuide, needleAt } from "./guidance.ts";
+import { fullScaleAt, type NeedleGuide, nearStation, needleAt } from "./guidance.ts";
 import type { HeightDatum } from "./height.ts";
 import { deviationFrom, type PathGuide } from "./vertical.ts";
 
@@ -43,6 +43,8 @@ export interface ApproachRows extends AlongLine {
   readonly alongNm: Float64Array;
   /** Before the threshold positive. */
   readonly distanceNm: Float64Array;
+  /** The needle where it is judged: NaN within a mile of a station, where `needle` is as it would be a mile from it. */
+  readonly judgedNeedle: Float64Array;
   readonly trackDeg: Float64Array;
   readonly headingDeg: Float64Array;
   readonly groundSpeedKt: Float64Array;
@@ -103,6 +105,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     distanceNm: line.along.map((m) => -nauticalMilesFromMetres(m)),
     crossTrackNm: line.across.map(nauticalMilesFromMetres),
     needle: column(),
+    judgedNeedle: column(),
     courseAtFootDeg: line.courseAtFoot,
     fullScaleNm: column(),
     trackDeg: cut(motion?.trackAngle),
@@ -132,6 +135,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
   for (let i = 0; i < length; i++) {
     const distance = rows.distanceNm[i]!;
     rows.needle[i] = needleAt(guide, distance, rows.crossTrackNm[i]!);
+    if (!nearStation(guide, distance, rows.crossTrackNm[i]!)) rows.judgedNeedle[i] = rows.needle[i]!;
     rows.fullScaleNm[i] = fullScaleAt(guide, distance);
     const smoothed = motion ? motion.positionSd[start + i]! / METRES_PER_NAUTICAL_MILE : 0;
     rows.positionSdNm[i] = Math.hypot(smoothed, SLOW_POSITION_SD);

@@ -35,7 +35,7 @@ export function departureFindings(
   ];
 }
 
-export function within({ needle, crossTrack, glidePath, judged }: ApproachFacts): Finding[] {
+export function within({ needle, crossTrack, glidePath, judged, cannotTell }: ApproachFacts): Finding[] {
   const evidence = { fromUtc: judged.fromUtc, toUtc: judged.toUtc };
   const lateral: Finding = {
     code: "final-within",
@@ -47,10 +47,12 @@ export function within({ needle, crossTrack, glidePath, judged }: ApproachFacts)
     },
     evidence,
   };
-  if (!glidePath) return [lateral];
+  const beside = cannotTell.some(({ reason }) => reason === "all-near-station");
+  const across = beside ? [] : [lateral];
+  if (!glidePath) return across;
   const path = glidePath.needle;
   return [
-    lateral,
+    ...across,
     {
       code: "glide-path-within",
       facts: {

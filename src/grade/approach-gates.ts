@@ -47,7 +47,7 @@ export function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
       const untold = part === "lateral" ? needleUntold(facts) : null;
       if (untold) return { cannotTell: untold };
       const shown = gate[part];
-      if (!shown) return null;
+      if (!shown) return part === "lateral" ? { cannotTell: "near-station" } : null;
       const { value, doubt95 } = shown;
       return { value: Math.abs(value), doubt95, beyond: null, worstUtc: gate.utc, ...inSilence(gate) };
     },

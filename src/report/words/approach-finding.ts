@@ -140,7 +140,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "final-overshot": (f) =>
     `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the final to the ${f.side}, ${needleWords(f.overshootNeedle)}, before it came back.`,
   "joined-inside-final-fix": (f) =>
-    `Established only ${miles(f.joinedNm)} before the threshold, inside ${f.fix}, which was passed with the needle ${needleWords(f.needle)} off.`,
+    `Established only ${miles(f.joinedNm)} before the threshold, inside ${f.fix}${given(f.needle) === null ? "" : `, which was passed with the needle ${needleWords(f.needle)} off`}.`,
   "final-chased": (f) =>
     `The track swung from side to side ${f.reversals} times on the final, ${num(f.perMinute).toFixed(1)} a minute of all that is judged${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "final-within": (f) =>

@@ -14,6 +14,7 @@ import { restsOn } from "./wind.ts";
 const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times, so no rates and no parts",
   "height-is-pressure": PRESSURE_HEIGHTS,
+  "all-near-station": "all of the final was flown within a mile of the station, where a needle is not judged",
   "runway-length-assumed":
     "the length of the runway is not known, and with it the width of the needle: a usual one is taken",
   "height-unit": `${HEIGHT_UNIT}, so nothing is told of the way down`,
@@ -87,7 +88,7 @@ function overFix({ finalFix, finalFixPassage: p }: ApproachFacts): string | null
   const doubt95 = finalFix.altitudeFt === null ? p.altitude95Ft : p.altimeter95Ft;
   const doubt = doubt95 === null ? "" : ` ± ${feet(doubt95)}${wanted === "" ? "" : " by the altimeter"}`;
   const height = p.altitudeFt === null ? "" : ` at ${feet(p.altitudeFt)}${doubt}${wanted}`;
-  return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}, the needle ${needleWords(p.needle)} off${p.needle95 === undefined ? "" : ` (± ${p.needle95.toFixed(2)})`}${p.silence ? `, all of it in ${seconds(p.silence.seconds)} without a point` : ""}${p.established ? "" : ", not yet established"}.`;
+  return `${finalFix.ident} at ${clockSeconds(p.utc)} UTC${height}${p.needle === null ? ", over the station or within a mile of it, where a needle is not judged" : `, the needle ${needleWords(p.needle)} off`}${p.needle95 === undefined ? "" : ` (± ${p.needle95.toFixed(2)})`}${p.silence ? `, all of it in ${seconds(p.silence.seconds)} without a point` : ""}${p.established ? "" : ", not yet established"}.`;
 }
 
 /** The needle and the path that the figures are of, and whether anybody said so. */

@@ -45,6 +45,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "no-times": "the log has no times",
   "joined-near-station":
     "the inbound course was joined within a mile of the station, where a needle is not judged",
+  "near-station": "it was within a mile of the station then, where a needle is not judged",
   "all-near-station": "all of it was flown within a mile of the station",
   "fault-in-criterion": "this criterion failed; that is a fault of the program",
 };
