@@ -32,6 +32,14 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-unit": HEIGHT_UNIT,
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
+  "maybe-touched": "over the runway a touch is not ruled out, and a landing goes below it by right",
+  "no-missed-approach":
+    "no missed approach was flown; with the runway in sight a landing or a low pass goes below it by right",
+  "turned-away": "no missed approach was flown; the final was left by a turn away",
+  "turned-away-above": "the final was left by a turn away above it",
+  "turned-away-before": "the final was left by a turn away before it",
+  "climbed-above": "the missed approach was begun above it, and it was never flown down to",
+  "climbed-before": "the missed approach was begun before it",
   "fix-not-passed": "the final fix was not passed on the way in",
   "gate-not-passed": "the log does not pass that height on the way down the final",
   "minimum-not-reached":
