@@ -75,15 +75,15 @@ const wordable = ({ facts, where, ...issue }: Issue) => ({
   facts: { ...facts },
 });
 
-let started = false;
-/** Reads the lists kept, once, and again whenever one changes in any tab. */
-export function startLists(): void {
-  if (started) return;
-  started = true;
+let started: Promise<void> | null = null;
+/** Reads the lists kept, once, and again whenever one changes in any tab; done when they were read first. */
+export function startLists(): Promise<void> {
+  if (started) return started;
   onChange((what) => {
     if (what === "places") void load();
   });
-  void load();
+  started = load();
+  return started;
 }
 
 async function load(): Promise<void> {
