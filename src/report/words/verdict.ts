@@ -13,6 +13,12 @@ const REASONS: Readonly<Record<string, string>> = {
   "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
   "climb-without-height": "it ended higher than it began, and the brief gives no altitude to hold",
   "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
+  "climb-all-along":
+    "it was climbed all along toward the briefed altitude and never there, so whether it would have been held is not seen",
+  "descent-all-along":
+    "it was descended all along toward the briefed altitude and never there, so whether it would have been held is not seen",
+  "level-elsewhere-before":
+    "it was flown level at another height for a while before the briefed altitude was come to, and a log does not show whether that was cleared",
   "log-ends": "the log ends before it, in flight",
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
   "never-established": "the course was never established on, and what was judged is no flying along it",
