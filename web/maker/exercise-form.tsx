@@ -1,13 +1,14 @@
 /** One exercise of the brief: folded to a line with what came of it, or open with all its fields. */
 import { type DraftExercise, pointsNamed, runwaysNamed } from "../../src/index.ts";
 import { directionNote, runwayNote } from "./direction-note.ts";
+import { feetNote } from "./feet.ts";
 import { FieldLine } from "./field.tsx";
 import { fieldText, kindOf, pathIn, withField } from "./field-values.ts";
 import { type Field, fieldsOf } from "./fields.ts";
 import { change, chosen, flightTime, moveExercise, reading, removeExercise, values } from "./making.ts";
 import { Outcome } from "./outcome.tsx";
 import { fieldId, picking } from "./picking.ts";
-import { known } from "./points.ts";
+import { known, meantBy } from "./points.ts";
 import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
 import { mapOf, type Path, placeNote, put, type Values } from "./values.ts";
 
@@ -45,7 +46,9 @@ function noteUnder(index: number, exercise: Values, field: Field, text: string):
   if (text.trim() === "") return needleNote(draftAt(reading.value, index), field);
   if (field.takes === "direction")
     return directionNote(resolvedAt(reading.value, index, flightTime.value), field);
+  if (field.takes === "ident") return Object.hasOwn(mapOf(values.value.fixes), text) ? null : meantBy(text);
   const key = field.at.at(-1);
+  if (field.takes === "number" && String(key).endsWith("_ft")) return feetNote(text);
   if (key === "threshold") return placeNote(text);
   return key === "end" ? runwayNote(exercise, flightTime.value) : null;
 }

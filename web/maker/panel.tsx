@@ -15,6 +15,7 @@ import { known } from "./points.ts";
 import { Points } from "./points-table.tsx";
 import { complaintsAt, exercisesOf } from "./reading.ts";
 import { isReworking, notWorkedOut } from "./rework.ts";
+import { honourPresses } from "./presses.ts";
 import { chooseStandard } from "./standard.ts";
 import { Times } from "./times.tsx";
 import { at, mapOf, type Path, textOf } from "./values.ts";
@@ -127,17 +128,19 @@ function steps(event: KeyboardEvent): void {
 
 export function Panel({ flight }: { flight: Flight }) {
   const title = useRef<HTMLHeadingElement>(null);
+  const section = useRef<HTMLElement>(null);
   useEffect(() => {
     title.current?.focus();
-    title.current?.closest("section")?.scrollIntoView(); // what is asked stands below it
+    section.current?.scrollIntoView(); // what is asked stands below it
   }, []);
+  useEffect(() => (section.current ? honourPresses(section.current) : undefined), []);
   const exercises = exercisesOf(values.value);
   const close = () => {
     void closeMaker();
     requestAnimationFrame(() => document.getElementById("brief-open")?.focus());
   };
   return (
-    <section class="maker screen" aria-labelledby="brief-making" onKeyDown={steps}>
+    <section ref={section} class="maker screen" aria-labelledby="brief-making" onKeyDown={steps}>
       <h2 id="brief-making" ref={title} tabIndex={-1}>
         The brief: what was meant
       </h2>
