@@ -54,8 +54,8 @@ test("a list of points is kept in this browser, searched by ident, and offered t
     await brief.getByRole("textbox", { name: "Find a point by its ident" }).fill("tar");
     const found = brief.getByRole("list", { name: "Points found" }).getByRole("listitem");
     expect(await found.allInnerTexts()).toEqual([
-      expect.stringMatching(/^TARNO vor, 35\.600, 172\.300, \d NM from the flight, from vale\.csv$/),
-      expect.stringMatching(/^TARNO ndb, 12\.000, 40\.000, \d+ NM from the flight, from vale\.csv$/),
+      expect.stringMatching(/^TARNO VOR, 35\.600, 172\.300, \d NM from the flight, from vale\.csv$/),
+      expect.stringMatching(/^TARNO NDB, 12\.000, 40\.000, \d+ NM from the flight, from vale\.csv$/),
     ]);
     await found.first().getByRole("button").click();
     expect(await brief.getByRole("textbox", { name: "Latitude, longitude" }).inputValue()).toBe(

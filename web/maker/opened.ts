@@ -16,6 +16,7 @@ import {
   values,
 } from "./making.ts";
 import { known, startLists } from "./points.ts";
+import { noteReadOff } from "./read-off.ts";
 import { readMaking } from "./reading.ts";
 import { follow, workOut } from "./rework.ts";
 import { standardChosenLast } from "./standard.ts";
@@ -108,6 +109,7 @@ export function mean(exercise: DocumentExercise): void {
     notices.value = [`${exercise.title} cannot be taken over: write it as an exercise of the brief.`];
     return;
   }
+  if (meant.inboundWithinDeg) noteReadOff(meant.exercise, meant.inboundWithinDeg);
   addExercise(
     meant.exercise,
     `${exercise.title} is now exercise ${listOf(values.peek().exercises).length + 1} of the brief.`,
