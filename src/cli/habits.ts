@@ -70,9 +70,12 @@ async function run(folder: string, options: Options): Promise<void> {
   const found = await flightsIn(folder, out);
   const flights = found.flights.filter(({ path }) => !lists.has(resolve(path)));
   sayAll(found.notes, note);
-  const labels = await readLabels(options.labels ?? join(folder, LABELS), options.labels !== undefined);
+  const table = options.labels ?? join(folder, LABELS);
+  const names = flights.map(({ name }) => name);
+  const labels = await readLabels(table, options.labels !== undefined, names);
+  sayAll(labels.notes, note);
   const tasks = flights.map((flight: FolderFlight): FlightTask => {
-    const known = labels.get(flight.name) ?? { pilot: null, aircraft: null };
+    const known = labels.byFile.get(flight.name) ?? { pilot: null, aircraft: null };
     return { flight, ...known, out, settings };
   });
   if (tasks.length === 0) {
@@ -110,7 +113,8 @@ async function run(folder: string, options: Options): Promise<void> {
   }
   process.stdout.write(options.json ? json : text);
   results.complain(found.unreadable);
-  if (results.bad + found.unreadable.length > 0 || observed.length === 0) process.exitCode = 1;
+  if (results.bad + results.broken.length + found.unreadable.length > 0 || observed.length === 0)
+    process.exitCode = 1;
 }
 
 export function habitsCommand(): Command {
@@ -132,7 +136,7 @@ Files that cannot be used are left out and named at the end; then the exit code 
     .option("--to <day>", "only flights up to this day", dayAfter)
     .option(
       "--labels <file>",
-      `a table with the columns file, pilot, aircraft; ${LABELS} in the folder if not given`,
+      `a table with the columns file, pilot, aircraft; ${LABELS} in the folder if not given; capitals do not matter in the names of files, folders only where two files are of one name`,
     )
     .option(
       "--points <file>",

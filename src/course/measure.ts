@@ -84,7 +84,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   // minutes along the course, off it, are no turn that ended short of it
   const joining = before ? null : left.joining;
   const edges = fitted ? [] : silentEdges(rows, judged.span, motion, roomOf(exercise, rows, judged.span));
-  const altitude = altitudeFacts(exercise, rows, judged.span, weights, edges);
+  const altitude = altitudeFacts(exercise, rows, judged.span, edges);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
     ...correctionFacts(rows, windFact, measured),

@@ -27,8 +27,8 @@ export type Found =
       readonly leave?: { readonly upTo: number };
     }
   | { readonly kept: boolean /** What was asked for has no amount: it was done, or it was not. */ }
-  /** What it judges was never flown to, as a height that a climb away began above. */
-  | { readonly notFlown: true }
+  /** What it judges was never flown to, as a height that a climb away began above: why, as a code. */
+  | { readonly notFlown: string }
   | { readonly cannotTell: string /** What failed, where the program did. */; readonly fault?: string };
 
 export interface Criterion<Facts> {
@@ -82,7 +82,7 @@ function verdictOf<Facts>(
     found = { cannotTell: "fault-in-criterion", fault: String(error) };
   }
   if (found === null) return null;
-  if ("notFlown" in found) return { ...line, ...without, verdict: "not flown", reason: null };
+  if ("notFlown" in found) return { ...line, ...without, verdict: "not flown", reason: found.notFlown };
   if ("cannotTell" in found) {
     const { cannotTell: reason, fault } = found;
     return { ...line, ...without, verdict: "cannot tell", reason, ...(fault ? { fault } : {}) };

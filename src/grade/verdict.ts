@@ -6,7 +6,7 @@ export const verdictSchema = z.strictObject({
   criterion: z.string(),
   title: z.string(),
   verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
-  /** Why it cannot be told, as a code; else null. */
+  /** Why it cannot be told, or what of a flown exercise was not flown, as a code; else null. */
   reason: z.string().nullable(),
   /** Where the criterion itself failed: the error, to be reported. */
   fault: z.string().optional(),

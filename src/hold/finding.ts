@@ -153,9 +153,10 @@ function overSpeed(facts: HoldFacts): Finding[] {
   ];
 }
 
+/** Not of one that was climbed or descended in on purpose. */
 function height(facts: HoldFacts): Finding[] {
   const { altitude } = facts;
-  if (!altitude || !(altitude.highestFt - altitude.lowestFt > HEIGHT_SPREAD)) return [];
+  if (!altitude || altitude.onPurpose || !(altitude.highestFt - altitude.lowestFt > HEIGHT_SPREAD)) return [];
   const { lowestFt, highestFt, meanFt } = altitude;
   return [{ code: "height-not-held", facts: { lowestFt, highestFt, meanFt }, evidence: timesOfHold(facts) }];
 }

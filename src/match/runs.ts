@@ -15,6 +15,8 @@ export interface Run {
   readonly core: Span;
   /** How well it fits, 0 to 1. */
   readonly score: number;
+  /** The row of the core from which on it needs to be its own at the latest: what was flown before may lead up to here. */
+  readonly latest?: number;
 }
 
 /** Track within this of the course: half-way to square across it. */

@@ -21,6 +21,7 @@ export {
   PRESSURE_HEIGHT_95,
   RECEIVER_HEIGHT_95,
 } from "./height-doubt.ts";
+export { heightHeld, heightReached } from "./height-held.ts";
 export {
   ESTABLISHED_NEEDLE,
   ESTABLISHED_TRACK,
