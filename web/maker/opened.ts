@@ -22,9 +22,10 @@ import { follow, workOut } from "./rework.ts";
 import { standardChosenLast } from "./standard.ts";
 import { listOf, type Values } from "./values.ts";
 
-/** A brief from nothing: held against what the reader chose, and until then against nothing. */
+/** A brief from nothing: held against the usual standard, else what the reader chose, and until then against nothing. */
 function emptyBrief(): Values {
-  const standard = standardChosenLast();
+  const hasUsual = flight.peek()?.standards.some(({ usual }) => usual) ?? false;
+  const standard = hasUsual ? null : standardChosenLast();
   return {
     brief: 1,
     title: `Lesson of ${day(new Date(flightTime.peek() ?? Date.now()).toISOString())}`,

@@ -39,15 +39,18 @@ function General({ flight }: { flight: Flight }) {
   });
   const winds = windsText(values.value.wind);
   const named = textOf(values.value.standard);
-  const published = TEST_STANDARDS.map(({ id, title }) => [id, title] as const);
-  const own = named !== "" && !published.some(([id]) => id === named) ? [[named, named] as const] : [];
+  const here = [...TEST_STANDARDS, ...flight.standards].map(({ id, title }) => [id, title] as const);
+  const own = named !== "" && !here.some(([id]) => id === named) ? [[named, named] as const] : [];
+  const usual = flight.standards.find((one) => one.usual);
+  const unnamed =
+    flight.school ?? (usual ? `${usual.title} (the usual one)` : "choose: no verdicts until then");
   return (
     <div class="asks general">
       <FieldLine id="brief-title" label="Title" hint="Lesson 6, radials and holds" {...field(["title"])} />
       <FieldLine
         id="brief-standard"
         label="Held against"
-        choices={[["", flight.school ?? "choose: no verdicts until then"], ...published, ...own]}
+        choices={[["", unnamed], ...here, ...own]}
         {...field(["standard"])}
         put={chooseStandard}
       />

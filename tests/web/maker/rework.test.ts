@@ -36,6 +36,7 @@ const debriefed = (name: string, text: string | null): Debriefed => {
     waypoints: [],
     briefText: text === null ? null : { file: "brief.yaml", text },
     school: null,
+    standards: [],
     leftOut: [],
   } as unknown as Debriefed;
 };
