@@ -10,7 +10,7 @@ export {
   worstCauses,
 } from "./cause.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
-export { type DescentFound, descentBefore } from "./descent.ts";
+export { type DescentFound, descentAfter, descentBefore } from "./descent.ts";
 export { type AlongLine, type ExcursionRows, findExcursions } from "./excursion.ts";
 export { TRACK_OFF } from "./first-correction.ts";
 export { type Flight, findFlights } from "./flights.ts";
