@@ -37,9 +37,9 @@ it.each(["hold-direct-well-flown", "hold-outbound-flown-parallel", "hold-teardro
     const lines = lapSentences(hold!);
     for (const [i, lap] of hold!.facts.laps.entries()) {
       const { seconds, fromAbeamS, betweenTurnsS, begins } = lap.outbound;
-      expect(seconds).toBeCloseTo(Math.min(betweenTurnsS, fromAbeamS ?? betweenTurnsS), 6);
+      expect(seconds).toBeCloseTo(Math.min(betweenTurnsS, fromAbeamS ?? betweenTurnsS), 1);
       expect(lap.legOff!.leg).toBe("outbound");
-      expect(lap.legOff!.seconds).toBeCloseTo(seconds - 60, 6);
+      expect(lap.legOff!.seconds).toBeCloseTo(seconds - 60, 1);
       const clock = begins === "abeam" ? "from abeam the fix" : "from wings level";
       expect(lines[i]).toContain(`outbound ${Math.round(seconds)} s ${clock}`);
       const said = hold!.findings.find((f) => f.code === "leg-time-off" && f.facts.lap === i + 1);
@@ -50,6 +50,6 @@ it.each(["hold-direct-well-flown", "hold-outbound-flown-parallel", "hold-teardro
     }
     const worst = Math.max(...hold!.facts.laps.map(({ outbound }) => Math.abs(outbound.seconds - 60)));
     const time = hold!.verdicts.find(({ criterion }) => criterion === "hold-leg-time")!;
-    expect(time.value).toBeCloseTo(worst, 6);
+    expect(time.value).toBeCloseTo(worst, 1);
   },
 );
