@@ -78,12 +78,10 @@ function trueNeedle(
 /** Worst, off the time asked: inbound, but of the first leg where it was flown out for that time; rounded rules as published. */
 function trueLegOff(hold: TrueHold, asked: number): number {
   return Math.max(
-    ...hold.laps.map(({ utc, outboundUtc, abeamUtc, inboundTurnUtc, inboundS }, i) => {
-      const since = (from: string) => (Date.parse(inboundTurnUtc) - Date.parse(from)) / 1000 - asked;
-      const out = Math.min(
-        Math.abs(since(outboundUtc)),
-        abeamUtc && abeamUtc > utc ? Math.abs(since(abeamUtc)) : Number.POSITIVE_INFINITY,
-      );
+    ...hold.laps.map(({ outboundUtc, abeamUtc, inboundTurnUtc, inboundS }, i) => {
+      // ICAO Doc 8168: from abeam the fix or on the outbound heading, whichever comes later
+      const from = abeamUtc && abeamUtc > outboundUtc ? abeamUtc : outboundUtc;
+      const out = Math.abs((Date.parse(inboundTurnUtc) - Date.parse(from)) / 1000 - asked);
       const back = Math.abs(inboundS - asked);
       return i === 0 && out <= 10 && back > 10 ? out : back;
     }),

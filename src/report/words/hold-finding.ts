@@ -68,11 +68,16 @@ const rolledOut =
   (f) =>
     `Lap ${f.lap} rolled out ${pastCourse(sign * num(f.offNm))}${cutBack(f)}.${also(f)}`;
 
+/** Where the clock of an outbound leg was started: one rule for all that is told of its time. */
+export const clockFrom = (begins: unknown): string =>
+  begins === "abeam" ? "from abeam the fix" : "from wings level";
+
 function legTime(f: Finding["facts"]): string {
+  const took = `Lap ${f.lap}: the ${f.leg} leg took ${whole(f.seconds)}`;
+  if (f.leg === "outbound") return `${took} ${clockFrom(f.begins)}, not ${Math.round(num(f.askedS))}.`;
   const asked =
     given(f.solvedOutboundS) === null ? "" : `; this wind asked for ${whole(f.solvedOutboundS)} outbound`;
-  const flown = f.leg === "inbound" ? `, after ${whole(f.outboundS)} outbound between the turns` : "";
-  return `Lap ${f.lap}: the ${f.leg} leg took ${whole(f.seconds)}, not ${Math.round(num(f.askedS))}${flown}${f.leg === "inbound" ? asked : ""}.`;
+  return `${took}, not ${Math.round(num(f.askedS))}, after ${whole(f.outboundS)} outbound ${clockFrom(f.begins)}${asked}.`;
 }
 
 const ENTRY = { direct: "a direct", teardrop: "a teardrop", parallel: "a parallel" } as const;
