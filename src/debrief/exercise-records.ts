@@ -5,6 +5,7 @@ import { descentPoint, fitCourses } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { matchExercises } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
+import { arcInSilence } from "./arc-in-silence.ts";
 import { arcOtherWay } from "./arc-other-way.ts";
 import {
   approachResult,
@@ -75,11 +76,21 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   const otherWay = (exercise: Exercise) =>
     exercise.kind === "arc" ? arcOtherWay(exercise, brief, path, matches) : null;
   const silentAt = (exercise: Exercise) =>
-    exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null;
-  const unseen = (i: number) =>
-    (matches[i]!.span ? null : otherWay(brief.exercises[i]!)) ??
-    (matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut)) ??
-    silentAt(brief.exercises[i]!);
+    (exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null) ??
+    (exercise.kind === "arc" && motion ? arcInSilence(exercise, motion) : null);
+  // flown the other way round does not tell that it was not flown as asked where nobody saw it
+  const unseen = (i: number) => {
+    const exercise = brief.exercises[i]!;
+    if (exercise.kind === "arc") {
+      return (
+        silentAt(exercise) ??
+        otherWay(exercise) ??
+        notSeen(i, brief.exercises, matches, motion, flight.leftOut)
+      );
+    }
+    const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
+    return why ?? silentAt(exercise);
+  };
   const points = brief.exercises.map((exercise, i) => {
     const { span } = matches[i]!;
     return span && exercise.kind === "descent" ? descentPoint(exercise, columnsOf(flight), span) : null;

@@ -3,7 +3,7 @@ import { APPROACH_TENDENCIES } from "./approach-tendencies.ts";
 import { COURSE_TENDENCIES } from "./course-tendencies.ts";
 import { HOLD_TENDENCIES } from "./hold-tendencies.ts";
 import { limitOf } from "./limit.ts";
-import { type Tendency, tendency } from "./tendency.ts";
+import { shownAt, type Tendency, tendency } from "./tendency.ts";
 import { TURN_TENDENCIES } from "./turn-tendencies.ts";
 
 /** Chosen: at the usual 500 ft/min, 30 s late leaves 250 ft to lose at the point. */
@@ -22,7 +22,11 @@ export const TENDENCIES: readonly Tendency[] = [
     unit: "NM",
     oneSided: false,
     tolerance: limitOf("arc-distance"),
-    measure: ({ facts }) => facts && { value: facts.deviation.meanNm, doubt95: facts.deviation.doubt95Nm },
+    measure: ({ facts }) =>
+      facts && {
+        ...{ value: facts.deviation.meanNm, doubt95: facts.deviation.doubt95Nm },
+        at: shownAt(facts.deviation.maxUtc),
+      },
   }),
   /** Begun later than the rate flown asked for positive: the very number that the sheet tells. */
   tendency("descent", {
@@ -32,7 +36,9 @@ export const TENDENCIES: readonly Tendency[] = [
     tolerance: () => DESCENT_LATE,
     measure: ({ facts }) => {
       const late = facts?.constant.find(({ basis }) => basis === "as-flown")?.lateS ?? null;
-      return late === null ? null : { value: late, doubt95: BEGAN_95 };
+      return late === null
+        ? null
+        : { value: late, doubt95: BEGAN_95, at: shownAt(facts?.began?.utc ?? null) };
     },
   }),
 ];

@@ -95,7 +95,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     sure: exercise ? null : found.sure,
     maybeCircuit: exercise ? false : found.maybeCircuit,
     asFlown: flown,
-    entry: reached ? entryFacts(frame, found.entry, reached, times, held) : null,
+    entry: reached ? entryFacts(frame, found, reached, times, held) : null,
     scale: scale && { id: scale.id, label: scale.label, kind: scale.kind },
     legTime95S: legTime95(frame.time),
     legsUnseen: legsInSilence(frame, found, times.map(lapTimes)),
