@@ -37,7 +37,9 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
       const { minimum, missed, outcome, height } = facts;
       if (minimum?.kind !== kind) return null;
       if (!height) return { cannotTell: "no-height" };
-      if (outcome === "landed") return kind === "descent" ? { cannotTell: "left-for-landing" } : null;
+      if (outcome === "landed" || outcome === "touch-and-go")
+        return kind === "descent" ? { cannotTell: "left-for-landing" } : null;
+      if (outcome === "touch-and-go-or-low-pass") return { cannotTell: "landing-or-go-around" };
       const margin = kind === "descent" ? minimum.marginFt : missed && missed.altitudeFt - minimum.altitudeFt;
       const doubt95 = kind === "descent" ? minimum.altimeter95Ft : (missed?.altimeter95Ft ?? null);
       if (margin === null || doubt95 === null) return { cannotTell: "crossing-not-known" };

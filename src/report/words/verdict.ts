@@ -32,6 +32,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-unit": HEIGHT_UNIT,
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
+  "landing-or-go-around": "whether it was a landing or a go-around cannot be told",
   "fix-not-passed": "the final fix was not passed on the way in",
   "gate-not-passed": "the log does not pass that height on the way down the final",
   "minimum-not-reached":
