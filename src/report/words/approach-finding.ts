@@ -173,7 +173,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "log-ends-in-flight": (f) =>
     `The log ends in flight ${beforeThreshold(f.distanceNm)}${heightBesideMinimum(f)}; how the approach ended is not known.`,
   "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
-    `Flown ${f.times} times on this flight; this is the one that fits best. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
+    `Flown ${f.times} times on this flight; this is ${f.last === true ? "the last time" : "the one that fits best"}. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
   landed: (f) => `Landed${overThreshold(f)}.`,
   "touch-and-go": (f) =>
     `Touch-and-go${overThreshold(f)}; slowed to ${Math.round(num(f.slowestKt))} kt on the runway ${beforeThreshold(f.slowestNm)}, climbing again ${beforeThreshold(f.climbNm)}.`,
