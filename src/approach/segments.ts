@@ -69,14 +69,14 @@ export function segmentsOf(
   const near = passedInbound(rows, FINAL_LENGTH, until);
   const start = fix ? ceilRow(fix) : Math.max(joined ?? 0, near ? ceilRow(near) : 0);
   const climb = climbAway(rows, start);
-  const left = brokenOff(rows, start, Math.min(until, climb ? climb.start.row + 1 : rows.length));
+  const landed = hasLanded(rows, abeam, length);
+  const left = brokenOff(rows, start, Math.min(until, climb ? climb.start.row + 1 : rows.length), landed);
   // a turn before the climb is a part of it; a climb long after one is of another approach
   const turned =
     left && climb && rows.timeMs[climb.start.row]! - rows.timeMs[left.row]! <= TURNED_FIRST * 1000;
   const brokeOff = turned ? null : left;
   const threshold = brokeOff ? null : abeam;
   const missedPoint = passedInbound(rows, exercise.missedPoint, brokeOff?.row ?? rows.length);
-  const landed = hasLanded(rows, threshold, length);
   const away = landed || brokeOff ? null : climb;
   const over = away && threshold ? overRunway(rows, threshold, away, length) : null;
   const touched = over !== null && over.slowest !== null;
@@ -96,7 +96,9 @@ export function segmentsOf(
   // what ends it in a silence of the log was not seen, and the first point after it may be past the end
   const silent = last - 1 > start && last < rows.length && rows.silentBefore(last) !== null;
   const [stop, ends] = silent ? ([last - 1, "log-silent"] as const) : [last, ending];
-  const end = Math.max(Math.min(stop + 1, rows.length), Math.min(start + 2, rows.length));
+  // past the threshold the aircraft flares, rolls or turns off, and no needle tells of that
+  const past = ends === "threshold" && threshold !== null && stop > threshold.row;
+  const end = Math.max(Math.min(past ? stop : stop + 1, rows.length), Math.min(start + 2, rows.length));
   const from = Math.min(start, end - 2);
   return {
     established,
