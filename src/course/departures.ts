@@ -10,6 +10,7 @@ import {
   findExcursions,
   type Intercept,
   type Joining,
+  ofOneWind,
   type Reversals,
   weaveOf,
 } from "../track/index.ts";
@@ -54,9 +55,9 @@ export function findDepartures(given: {
   const minutes = (rows.timeMs[end - 1]! - rows.timeMs[near]!) / 60_000;
   const weave = quick ? null : weaveOf(rows, found, minutes);
   const chased = quick ?? weave;
-  const excursions = found.map((e) => {
+  const caused = found.map((e) => {
     const correction = correctionOver(e.drifting);
     return { ...e, record: { ...e.record, causes: causesOf(e, { rows, joining, chased, correction }) } };
   });
-  return { joining, chased, weave: weave !== null, excursions };
+  return { joining, chased, weave: weave !== null, excursions: ofOneWind(caused) };
 }

@@ -43,4 +43,4 @@ export { steadyFrom } from "./steady.ts";
 export { taxiSpeed } from "./taxi.ts";
 export { excursionFinding, isTold, toldExcursions } from "./told-excursion.ts";
 export type { Column, LogKind, Track } from "./track.ts";
-export { weaveOf } from "./weave.ts";
+export { ofOneWind, weaveOf } from "./weave.ts";

@@ -27,6 +27,21 @@ describe("by ruler: tracks 8° to one side for 60 s and to the other for 60 s", 
     for (const { causes } of facts.excursions) expect(causes).toEqual([{ cause: "chased", share: 1 }]);
   });
 
+  it("three times, each nearer than the one before, is bracketing", () => {
+    const { findings } = measured(
+      leg,
+      tracksOff(begin, [
+        [0, 40],
+        [12, 40],
+        [-12, 60],
+        [10, 42],
+        [-10, 30],
+        [0, 60],
+      ]),
+    );
+    expect(findings.map(({ code }) => code)).not.toContain("chased");
+  });
+
   it("once to one side and once back to the other is none", () => {
     const { findings } = on(swings(2));
     expect(findings.map(({ code }) => code)).not.toContain("chased");
