@@ -11,6 +11,7 @@ import {
   findJoining,
   type Joining,
   measureIntercept,
+  NEARLY_ALONG,
   type Reversals,
 } from "../track/index.ts";
 import type { ApproachFacts } from "./facts.ts";
@@ -52,7 +53,7 @@ export function findDepartures(
     joinedFrom === "circuit"
       ? null
       : findJoining(
-          joinable(rows),
+          joinable(rows, { needle: NEAR, track: NEARLY_ALONG }),
           measureIntercept(rows, joined),
           (row) => Math.max(MISTURNED_LEAST, MISTURNED * rows.fullScaleNm[row]!),
           NEAR,

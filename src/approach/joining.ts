@@ -60,11 +60,13 @@ export function joinedFrom(
   exercise: ApproachExercise,
   rows: ApproachRows,
   motion: Motion | null,
-  { established }: Segments,
+  { established, threshold }: Segments,
 ): ApproachFacts["joinedFrom"] {
   if (!motion) return null;
-  if (established === null) return "not-joined";
-  const last = rows.pathStart + established;
+  // the final of a tight circuit is over before anybody can be established on it
+  const joined = established ?? threshold?.row ?? null;
+  if (joined === null) return "not-joined";
+  const last = rows.pathStart + joined;
   let first = last;
   while (first > 0 && motion.time[last]! - motion.time[first - 1]! <= LOOK_BACK * 1000) first--;
   const error = (i: number) => turnFrom(exercise.course.azimuth, motion.trackAngle[i]!);
@@ -89,6 +91,7 @@ export function joinedFrom(
     if (abeam && level && Math.abs(error(i)) > DOWNWIND && within(beside, DOWNWIND_BESIDE))
       downwind ||= !fromOverhead(exercise, motion, i);
   }
+  if (established === null) return downwind ? "circuit" : "not-joined";
   if (aligned) return "straight-in";
   if (downwind) return "circuit";
   if (most - least >= ROUND) return "hold";

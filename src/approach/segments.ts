@@ -4,7 +4,7 @@ import { inverse } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
-import { establishedRow } from "../track/index.ts";
+import { ESTABLISHED_NEEDLE, ESTABLISHED_TRACK, establishedRow } from "../track/index.ts";
 import { type BreakOff, brokenOff, ON_FIELD, ROLLING } from "./break-off.ts";
 import { type ClimbAway, climbAway } from "./climb-away.ts";
 import { ceilRow, type Moment, passing, valueAt } from "./column.ts";
@@ -21,6 +21,8 @@ const BESIDE: NauticalMiles = 2;
 const FINAL_LENGTH: NauticalMiles = 6;
 /** A climb begun so soon after the final was left is one of a missed approach, begun by a turn. Chosen. */
 const TURNED_FIRST: Seconds = 20;
+
+const ESTABLISHED = { needle: ESTABLISHED_NEEDLE, track: ESTABLISHED_TRACK };
 
 export interface Segments {
   readonly established: number | null;
@@ -61,7 +63,7 @@ export function segmentsOf(
   logEnds: boolean,
 ): Segments {
   const length = nauticalMilesFromMetres(inverse(exercise.runway.threshold, exercise.runway.end).distance);
-  const established = establishedRow(joinable(rows));
+  const established = establishedRow(joinable(rows, ESTABLISHED));
   const abeam = passedInbound(rows, 0, rows.length);
   const until = abeam ? ceilRow(abeam) : rows.length;
   const fix = fixDistance === null ? null : passedInbound(rows, fixDistance, until);

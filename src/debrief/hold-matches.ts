@@ -4,15 +4,18 @@ import type { Position } from "../geodesy/position.ts";
 import { type FoundHold, findHolds, holdAgainst } from "../hold/index.ts";
 import type { Run } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
+import type { Seconds } from "../quantity/units.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
-import { partsFor } from "./hold-parts.ts";
+import { askedAgain, partsFor } from "./hold-parts.ts";
 
 /** A run of a hold outweighs any inbound leg of its own that is taken for a course. Chosen: a course scores 1 at most. */
 const HELD = 1;
 /** A hold without a whole lap may be something else, and one turned the wrong way may be another of the brief's. Chosen. */
 const WITHOUT_A_LAP = 0.5;
 const WRONG_WAY = 0.7;
+/** A hold begun so soon after another goes on with it. Chosen: half a turn at rate one. */
+const AT_ONCE: Seconds = 30;
 
 export interface HeldRun extends Run {
   readonly hold: FoundHold;
@@ -67,18 +70,33 @@ function since(motion: Motion, { laps }: FoundHold): Motion {
   return { ...motion, spans: spans.map(({ start, end }) => ({ start: Math.max(start, from), end })) };
 }
 
+/** Holds turned to the same side, each begun where the one before ended. */
+function inARow(holds: readonly FoundHold[], { time }: Motion): FoundHold[][] {
+  const rows: FoundHold[][] = [];
+  for (const hold of holds) {
+    const last = rows.at(-1)?.at(-1);
+    const after = last && (time[hold.span.start]! - last.laps.at(-1)!.times.end) / 1000;
+    if (after !== undefined && Math.abs(after) < AT_ONCE && last!.turns === hold.turns)
+      rows.at(-1)!.push(hold);
+    else rows.push([hold]);
+  }
+  return rows;
+}
+
 /** By exercise of the brief. Windows are the matcher's: what was flown within one is looked for once it is known. */
 export function runsOfHolds(brief: Brief, motion: Motion, legs: readonly Leg[]): Map<number, HeldRun[]> {
   const runs = new Map<number, HeldRun[]>();
   for (const exercise of brief.exercises) {
     if (exercise.kind !== "hold") continue;
-    const own = holdsOf(exercise, motion, legs).flatMap((hold) => [
-      runOf(hold, exercise),
-      ...partsFor(exercise, brief.exercises, hold, motion).map(({ hold: part, score }) => {
-        const run = runOf(part, exercise);
-        return { ...run, score: run.score * score };
-      }),
-    ]);
+    const holds = holdsOf(exercise, motion, legs);
+    const own = askedAgain(exercise, brief.exercises)
+      ? inARow(holds, motion).flatMap((row) =>
+          partsFor(exercise, brief.exercises, row, motion).map(({ hold, score }) => {
+            const run = runOf(hold, exercise);
+            return { ...run, score: run.score * score };
+          }),
+        )
+      : holds.map((hold) => runOf(hold, exercise));
     runs.set(
       exercise.index,
       own.sort((a, b) => a.span.start - b.span.start),

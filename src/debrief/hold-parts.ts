@@ -1,4 +1,4 @@
-/** Laps of one hold that the brief asks for as several: the same hold twice in a row, as with other legs the second time. */
+/** Laps of a hold that the brief asks for as several: the same hold twice in a row, as with other legs the second time. */
 import type { BriefedHoldLeg, Exercise, HoldExercise } from "../brief/brief.ts";
 import { inverse } from "../geodesy/index.ts";
 import type { FoundHold, FoundLap } from "../hold/index.ts";
@@ -34,31 +34,40 @@ const sameHold = (one: HoldExercise, other: Exercise | undefined): other is Hold
 
 const legText = ({ leg }: HoldExercise): string => JSON.stringify(leg);
 
-/** The parts of a found hold that may be one of several exercises in a row that ask for it; none where one alone does. */
+/** Whether a neighbour of an exercise in the brief asks for the same hold. */
+export const askedAgain = (exercise: HoldExercise, exercises: readonly Exercise[]): boolean =>
+  neighbours(exercise, exercises).length > 0;
+
+const neighbours = ({ index }: HoldExercise, exercises: readonly Exercise[]): HoldExercise[] => {
+  const own = exercises[index] as HoldExercise;
+  return [exercises[index - 1], exercises[index + 1]].filter((other) => sameHold(own, other));
+};
+
+/**
+ * What may be one of several exercises in a row that ask for the same hold: each of some holds that were found one
+ * right after the other, and each row of their laps.
+ */
 export function partsFor(
   exercise: HoldExercise,
   exercises: readonly Exercise[],
-  hold: FoundHold,
+  holds: readonly FoundHold[],
   motion: Motion,
 ): HoldPart[] {
-  const beside = [exercises[exercise.index - 1], exercises[exercise.index + 1]].filter((other) =>
-    sameHold(exercise, other),
-  );
-  if (beside.length === 0) return [];
-  const alike = beside.every((other) => legText(other) === legText(exercise));
+  const alike = neighbours(exercise, exercises).every((other) => legText(other) === legText(exercise));
   const least = alike ? LAPS_EACH : 1;
-  const { laps } = hold;
+  const laps = holds.flatMap((hold) => hold.laps.map((lap) => ({ lap, hold })));
+  const fits = laps.map(({ lap }) => (alike ? 1 : fitOf(lap, exercise, motion)));
   const parts: HoldPart[] = [];
   for (let from = 0; from < laps.length; from++)
-    for (let to = from + least; to <= laps.length; to++) {
-      const whole = to - from === laps.length;
-      const left = [from, laps.length - to].every((n) => n === 0 || n >= least);
-      if (whole || !left || !laps[to - 1]!.complete) continue;
-      const fits = laps.slice(from, to).map((lap) => (alike ? 1 : fitOf(lap, exercise, motion)));
-      if (median(Float64Array.from(fits)) < FITS) continue;
-      const sum = fits.reduce((a, b) => a + b, 0);
+    for (let to = from + 1; to <= laps.length; to++) {
+      const own = fits.slice(from, to);
+      const left = [from, to - from, laps.length - to].every((n) => n === 0 || n >= least);
+      const found = laps[from]!.hold === laps[to - 1]!.hold && to - from === laps[from]!.hold.laps.length;
+      const fit = left && laps[to - 1]!.lap.complete && median(Float64Array.from(own)) >= FITS;
+      if (!found && !fit) continue;
+      const sum = own.reduce((a, b) => a + b, 0);
       const score = (1 + sum / laps.length) / 2 - (alike ? uneven(to - from, laps.length) : 0);
-      parts.push({ hold: partOf(hold, from, to), score });
+      parts.push({ hold: partOf(laps.slice(from, to)), score });
     }
   return parts;
 }
@@ -66,17 +75,19 @@ export function partsFor(
 /** Nothing shows where one ended: halves are the likeliest. */
 const uneven = (laps: number, all: number): Share => (laps / all - 0.5) ** 2 / 10;
 
-function partOf(hold: FoundHold, from: number, to: number): FoundHold {
-  const laps = hold.laps.slice(from, to);
-  const first = from === 0;
+function partOf(part: readonly { readonly lap: FoundLap; readonly hold: FoundHold }[]): FoundHold {
+  const [first, last] = [part[0]!, part.at(-1)!];
+  const laps = part.map(({ lap }) => lap);
+  const begins = first.hold.laps[0] === first.lap;
+  const ends = last.hold.laps.at(-1) === last.lap;
   return {
-    ...hold,
+    ...first.hold,
     span: {
-      start: first ? hold.span.start : laps[0]!.outboundTurn.start,
-      end: to === hold.laps.length ? hold.span.end : laps.at(-1)!.inbound.end + 1,
+      start: begins ? first.hold.span.start : first.lap.outboundTurn.start,
+      end: ends ? last.hold.span.end : last.lap.inbound.end + 1,
     },
     // from over the fix on the inbound course it is entered like any other lap
-    ...(first ? {} : { entry: "direct" as const, heldBefore: laps[0]!.times.start }),
+    ...(begins ? {} : { entry: "direct" as const, heldBefore: first.lap.times.start }),
     laps,
   };
 }

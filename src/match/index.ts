@@ -29,7 +29,8 @@ const GIVEN = 2;
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
  * as its final course to the threshold, on it or coming down beside it, and has what followed it as well: the landing,
  * or the climb away; of several procedures the way down chooses as well, and of several tries at one the last whole one
- * is taken. What else was
+ * is taken. A hold, a leg or a course that leads to its final fix along the same line ends there, and the approach
+ * begins there: both have the passage of the fix. What else was
  * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
  * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.

@@ -30,7 +30,14 @@ export {
   isCut,
   measureIntercept,
 } from "./intercept.ts";
-export { arrivedRow, findJoining, type Joining, joiningRecord, turnedFindings } from "./joining.ts";
+export {
+  arrivedRow,
+  findJoining,
+  type Joining,
+  joiningRecord,
+  NEARLY_ALONG,
+  turnedFindings,
+} from "./joining.ts";
 export { findLegs } from "./legs.ts";
 export { passageRow } from "./passage.ts";
 export { pathLength } from "./path-length.ts";

@@ -7,7 +7,7 @@ import type { AgainstCourse } from "./against-course.ts";
 import { CLOSING, ESTABLISHED_NEEDLE, type Intercept, measureIntercept, rolledOut } from "./intercept.ts";
 
 /** Near the line and nearly along it, for so long: the turn onto it is over, however it ended. Tuned: a bad roll-out is off by less. */
-const NEARLY_ALONG: AngleSize = 25;
+export const NEARLY_ALONG: AngleSize = 25;
 const FOR: Seconds = 10;
 /** Farther off than this, or come back from on such a cut, the aircraft was turned away on purpose. Chosen: less than a usual cut of 30. */
 const ON_PURPOSE: AngleSize = 20;
