@@ -2,7 +2,7 @@
 import { signal } from "@preact/signals";
 import { readLabelTable } from "../src/index.ts";
 import { orSay } from "./flight.ts";
-import { carryLabels } from "./labels-on-the-way.ts";
+import { carryLabels, type LabelChange } from "./labels-on-the-way.ts";
 import { readRows, ticked } from "./logbook.ts";
 import { lackingWords, namedFlights, namingWords } from "./named-flights.ts";
 import { changeRows, clearAway, flightRows } from "./store/flights.ts";
@@ -36,7 +36,7 @@ async function done(work: Promise<unknown>): Promise<void> {
 export const labelAll = (ids: readonly string[], labelling: Labelling): Promise<void> =>
   done(changeRows(ids, (row) => labelled(row, labelling)));
 
-export const labelOne = (id: string, labels: Partial<Labels>): Promise<void> => done(carryLabels(id, labels));
+export const labelOne = (id: string, labels: LabelChange): Promise<void> => done(carryLabels(id, labels));
 
 /** Writes on the flights of the logbook what tables say of their files; gives what there is to say of it. */
 export async function writeNames(tables: readonly File[]): Promise<string[]> {

@@ -3,14 +3,7 @@ import { createHash } from "node:crypto";
 import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
-import {
-  CAUTION,
-  chooseFlights,
-  type HabitReport,
-  habitsOf,
-  habitsText,
-  type ObservedFlight,
-} from "../index.ts";
+import { CAUTION, chooseFlights, flightsByPilot, habitsOf, habitsText } from "../index.ts";
 import type { FlightTask, Settings } from "./documents-of.ts";
 import { LABELS, readLabels } from "./flight-labels.ts";
 import { type FolderFlight, flightsIn } from "./folder.ts";
@@ -57,12 +50,6 @@ async function settingsOf({ points = [], standard }: Options): Promise<Settings>
   return { points, standard: standard ?? null, key: hash.digest("hex") };
 }
 
-/** The habits of each pilot who is named, in the order of their names. */
-const pilotByPilot = (flights: readonly ObservedFlight[]): HabitReport[] =>
-  [...new Set(flights.flatMap(({ pilot }) => pilot ?? []))]
-    .sort((a, b) => a.localeCompare(b, "en"))
-    .map((pilot) => habitsOf(chooseFlights(flights, { pilot })));
-
 async function run(folder: string, options: Options): Promise<void> {
   const { out = null } = options;
   const settings = await settingsOf(options);
@@ -100,7 +87,7 @@ async function run(folder: string, options: Options): Promise<void> {
   const chosen = chooseFlights(observed, { pilot, aircraft, from, to });
   if (chosen.length < observed.length) note(`${chosen.length} of ${observed.length} flights chosen`);
   const report = habitsOf(chosen);
-  const text = habitsText(report, pilotByPilot(chosen));
+  const text = habitsText(report, flightsByPilot(chosen).map(habitsOf));
   const json = `${JSON.stringify({ format: "hindtrack-habits", version: 1, caution: CAUTION, ...report }, null, 2)}\n`;
   if (out) {
     for (const [name, content] of [

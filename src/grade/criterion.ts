@@ -19,6 +19,8 @@ export type Found =
       readonly worstUtc: string | null;
       /** Where only a part of the time that was given is judged: when it begins, and the worst of what came before. */
       readonly part?: { readonly fromUtc: string | null; readonly before: number };
+      /** Where not all laps of a hold could be judged: how many were, of those flown to the fix. */
+      readonly laps?: { readonly judged: number; readonly flown: number };
       /** Why, as a code, what was seen is not the whole of what is judged: then nothing is *met*. */
       readonly notWhole?: string | null;
       /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
@@ -92,7 +94,10 @@ function verdictOf<Facts>(
   const short = confidenceBelow(found.toward ?? value, doubt95, limit);
   const within = found.toward === undefined ? confidenceWithin : confidenceBelow;
   const inside = within(found.toward ?? value, doubt95, limit);
-  const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
+  const part = {
+    ...(found.part ? { partFromUtc: found.part.fromUtc } : {}),
+    ...(found.laps ? { laps: found.laps } : {}),
+  };
   const side = found.toward !== undefined && found.toward < 0 ? { toward: found.toward } : {};
   const told = { ...line, ...part, value, ...side, doubt95, beyondS, worstUtc };
   const { unseen } = found;

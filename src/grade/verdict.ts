@@ -12,6 +12,8 @@ export const verdictSchema = z.strictObject({
   fault: z.string().optional(),
   /** Where only a part of the given time is judged, when it begins. */
   partFromUtc: utc.nullable().optional(),
+  /** Where not all laps of a hold could be judged: how many were, of those flown to the fix. */
+  laps: z.strictObject({ judged: z.number(), flown: z.number() }).optional(),
   /** The silence of the log that leaves it open, seconds, where that is the reason; null without times. */
   silentS: z.number().nullable().optional(),
   /** The deciding value, never negative, with the half-width of its 95 % interval, and its limit; null where there is none. */

@@ -54,7 +54,8 @@ export function entryIsClear(
   away: { readonly from: UtcMillis; readonly to: UtcMillis } | null,
   heldBefore: UtcMillis = Number.NEGATIVE_INFINITY,
 ): boolean {
-  if (flown === "parallel") return true;
+  // the way back may be long and crooked, but the way out is along the course
+  if (flown === "parallel") return away !== null;
   if (flown === "direct" && overFixBefore(frame, pass, heldBefore)) return false;
   const legs = laps.map(({ outboundTurn, inboundTurn }) =>
     inboundTurn ? offReciprocal(frame, outboundTurn.to, inboundTurn.from) : null,

@@ -81,7 +81,13 @@ const KIND_WORDS: readonly (readonly [RegExp, PointKind])[] = [
   [/^(?:runway|rwy|threshold)$/, "runway"],
 ];
 
-export function readKind(text: string): PointKind {
+/** Words that say that it is none of these. */
+const OTHER = /^(?:other|airport|aerodrome|airfield|landmark|town|place)$/;
+
+/** `known`: the word is one of ours; what is none counts as "other". */
+export function readKind(text: string): { readonly kind: PointKind; readonly known: boolean } {
   const plain = text.toLowerCase().replace(/[^a-z]/g, "");
-  return KIND_WORDS.find(([pattern]) => pattern.test(plain))?.[1] ?? "other";
+  const kind =
+    text.trim() !== "" && plain === "" ? undefined : KIND_WORDS.find(([pattern]) => pattern.test(plain))?.[1];
+  return { kind: kind ?? "other", known: kind !== undefined || OTHER.test(plain) };
 }

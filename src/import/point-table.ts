@@ -33,7 +33,7 @@ type FarEnd = Pick<ListedRunway, "end" | "lengthAssumed">;
  * Columns: ident, lat, lon; perhaps kind, elevation (feet unless the heading says m), declination (east positive, or
  * E and W). A runway has its far end (end lat, end lon), or a course (magnetic unless marked T) and a length. "22/04" with both
  * ends gives both landing directions. Counted: `unreadable-place` and `place-without-ident` (row left out),
- * `unreadable-value`; `runway-without-direction` (kept as a point), `runway-length-assumed`; noted:
+ * `unreadable-value`, `unknown-kind` (kept as another point); `runway-without-direction` (kept as a point), `runway-length-assumed`; noted:
  * `runway-course-by-model`; doubted: `runway-off-its-number`, `runway-too-long`.
  */
 export class PointTable {
@@ -92,7 +92,12 @@ export class PointTable {
       return;
     }
     const end = this.placeIn(row, "endLatitude", "endLongitude");
-    const written = readKind(this.text(row, "kind"));
+    const kindText = this.text(row, "kind");
+    const { kind: written, known } = readKind(kindText);
+    if (!known)
+      this.tally.add("unknown-kind", "warning", place, {
+        facts: { kind: kindText.slice(0, 40) },
+      });
     const course = this.text(row, "course");
     const isRunway = written === "runway" || end !== null || (course !== "" && !this.fields!.has("kind"));
     const elevation = this.feet(row, "elevation", line);

@@ -20,7 +20,7 @@ export interface ReadPoints {
 
 /**
  * The points and runways of a list. Points of one ident at different places are all kept; the same at the same place
- * is kept once (`place-repeated`). Throws `UnusableInput` like `readPlaces`; `no-point-headings` where a table has
+ * is kept once (`place-repeated`); both are counted (`ident-repeated` the former). Throws `UnusableInput` like `readPlaces`; `no-point-headings` where a table has
  * no headings of ident, latitude and longitude.
  */
 export async function readPoints(
@@ -32,12 +32,12 @@ export async function readPoints(
   const look = lookOf(head, decoderFor(head).decode(head));
   if (look === "csv") return readTable(head, whole, file, options);
   const { waypoints, routes, issues } = await readPlaces(whole, file, options);
-  const places = [...waypoints, ...routes.flatMap((route) => route.points)];
+  const onRoutes = routes.flatMap((route) => route.points);
   const tally = new Tally(file);
-  const named = places.filter(({ ident }) => ident !== "");
-  for (const _ of places.slice(named.length))
-    tally.add("place-without-ident", "warning", { line: 0, column: 0, point: -1 });
-  return finished(file, named.map(pointOf), [], tally, issues);
+  for (const { ident } of [...waypoints, ...onRoutes])
+    if (ident === "") tally.add("place-without-ident", "warning", NOWHERE);
+  const listed = (places: readonly Waypoint[]) => places.filter(({ ident }) => ident !== "").map(pointOf);
+  return finished(file, listed(waypoints), [], tally, issues, listed(onRoutes));
 }
 
 /** A waypoint of a log or a list, of which no more is known. */
@@ -74,16 +74,31 @@ async function readTable(
   return finished(file, table.points, table.runways, tally, []);
 }
 
+const NOWHERE = { line: 0, column: 0, point: -1 };
+
+/** Idents of several points at different places, each once. */
+function namedTwice(points: readonly ListedPoint[]): string[] {
+  const times = new Map<string, number>();
+  for (const { ident } of points) {
+    const same = ident.toUpperCase();
+    times.set(same, (times.get(same) ?? 0) + 1);
+  }
+  return [...times].flatMap(([ident, n]) => (n > 1 ? [ident] : []));
+}
+
 function finished(
   file: string,
   points: readonly ListedPoint[],
   runways: readonly ListedRunway[],
   tally: Tally,
   issues: readonly Issue[],
+  onRoutes: readonly ListedPoint[] = [],
 ): ReadPoints {
   const { kept, repeated } = distinct(points, (p) => p);
-  for (const { ident } of repeated)
-    tally.add("place-repeated", "note", { line: 0, column: 0, point: -1 }, { facts: { ident } });
+  for (const { ident } of repeated) tally.add("place-repeated", "warning", NOWHERE, { facts: { ident } });
+  for (const ident of namedTwice(kept)) tally.add("ident-repeated", "warning", NOWHERE, { facts: { ident } });
   const landing = distinct(runways, (r) => r.threshold).kept;
-  return { file, points: kept, runways: landing, issues: [...issues, ...tally.issues()] };
+  // a route leads over points that the list has already: that is no double
+  const all = distinct([...kept, ...onRoutes], (p) => p).kept;
+  return { file, points: all, runways: landing, issues: [...issues, ...tally.issues()] };
 }

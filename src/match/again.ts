@@ -4,13 +4,15 @@ import { inverse } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Feet, NauticalMiles, Share } from "../quantity/units.ts";
-import type { FlownPath } from "./flown.ts";
+import type { Flown, FlownPath } from "./flown.ts";
 import type { Run } from "./runs.ts";
 
 /** A run that fits so well beside the one that was taken was a try of its own. Chosen: a go-around some miles out. */
 const TRIED: Share = 0.5;
 /** A run that came so near to the threshold was a whole approach. Chosen: nobody is told to turn once round or to hold so near. */
 const CLOSE_IN: NauticalMiles = 1.5;
+/** A run that ends so near to where an exercise begins led to that, as the last way inbound before a hold does. Chosen: a fix on the field lies no farther past a threshold. */
+const LED_TO: NauticalMiles = 1;
 /** A climb of so much after a run was a go-around. Chosen: more than a level orbit or a lap of a hold wanders. */
 const CLIMBED: Feet = 300;
 
@@ -22,6 +24,7 @@ const CLIMBED: Feet = 300;
 export function flownAgain(
   { course }: ApproachExercise,
   path: FlownPath,
+  { flown }: Flown,
   runs: readonly Run[],
   cores: readonly Span[],
   taken: Run,
@@ -37,7 +40,9 @@ export function flownAgain(
     if (last && !closeIn(last) && !climbed(path, last.core.end - 1, run.core.start)) tries.at(-1)!.push(run);
     else tries.push([run]);
   }
-  const apart = ({ core }: Run) => cores.every(({ start, end }) => core.end <= start || core.start >= end);
+  const before = ({ core }: Run, row: number) =>
+    core.end <= row && flown[Math.min(row, flown.length - 1)]! - flown[core.end - 1]! > LED_TO;
+  const apart = (run: Run) => cores.every(({ start, end }) => before(run, start) || run.core.start >= end);
   return tries.flatMap((one) => {
     if (!one.every(apart)) return [];
     return one.reduce((a, b) => (b.score > a.score ? b : a)).core;

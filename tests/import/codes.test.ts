@@ -10,6 +10,8 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   "no-point-headings": "points.test.ts",
   "place-without-ident": "points.test.ts",
   "place-repeated": "points.test.ts",
+  "ident-repeated": "points.test.ts",
+  "unknown-kind": "points.test.ts",
   "runway-without-direction": "points.test.ts",
   "runway-length-assumed": "points.test.ts",
   "runway-off-its-number": "points.test.ts",

@@ -139,7 +139,37 @@ describe("by construction: a table of points", () => {
       ["runway-too-long"],
     ],
     ["the same point twice", "ident,lat,lon\nTARNO,35.6,172.3\ntarno,35.6,172.3001\n", ["place-repeated"]],
+    ["one ident at two places", "ident,lat,lon\nTARNO,35.6,172.3\nTARNO,36.6,172.3\n", ["ident-repeated"]],
+    ["an unknown kind", "ident,lat,lon,kind\nTARNO,35.6,172.3,beacon?\n", ["unknown-kind"]],
   ];
+  it("counts unknown kinds and doubles, and says them as more than a note", async () => {
+    const { points, issues } = await read(
+      [
+        "ident,lat,lon,kind",
+        ...["A,35.1,172.3,radio mast", "B,35.2,172.3,mast", "C,35.3,172.3,airport", "D,35.4,172.3,"],
+        ...["E,35.5,172.3,VOR/DME", "E,35.5,172.3,vor", "A,35.1,172.3,ndb", "D,36.4,172.3,fix"],
+      ].join("\n"),
+    );
+    expect(points.map(({ ident, kind }) => `${ident} ${kind}`)).toEqual([
+      ...["A other", "B other", "C other", "D waypoint", "E vor", "D waypoint"],
+    ]);
+    expect(issues.map(({ code, severity, facts }) => [code, severity, facts.count])).toEqual([
+      ["unknown-kind", "warning", 2],
+      ["place-repeated", "warning", 2],
+      ["ident-repeated", "warning", 1],
+    ]);
+    const words = issues.map((issue) => issueSentence(issue as never)).join(" ");
+    expect(words).toMatch(/2 points have a kind that is not known here \(first: “radio mast”\)/);
+    expect(words).toMatch(/one ident stands in the list for more than one place \(first: D\)/);
+  });
+
+  it("a route over waypoints of the same file makes no doubles of them", async () => {
+    const at = 'lat="35.6" lon="172.3"><name>TARNO</name>';
+    const gpx = `<gpx xmlns="http://www.topografix.com/GPX/1/1" version="1.1"><wpt ${at}</wpt><rte><rtept ${at}</rtept></rte></gpx>`;
+    const { points, issues } = await read(gpx, "vale.gpx");
+    expect({ points: points.length, issues }).toEqual({ points: 1, issues: [] });
+  });
+
   it.each(FAULTS)("%s is told in one line of words", async (_, text, expected) => {
     expect(await codes(text)).toEqual(expected);
     const issues = await read(text).then(

@@ -1,6 +1,6 @@
 /** A name given to a flight as the page ends is in its row when the page opens again. */
 import { expect, test } from "vitest";
-import { carryAllLabels, carryLabels } from "../../web/labels-on-the-way.ts";
+import { carryAllLabels, carryLabels, tagChange } from "../../web/labels-on-the-way.ts";
 import { addFlights, changeRows, flightRow } from "../../web/store/flights.ts";
 import { eachTestInAnEmptyBrowser, file, NO_CHOICES } from "./store/fresh.ts";
 
@@ -41,6 +41,26 @@ test("two given at once both stand, and nothing stays on the way", async () => {
   await Promise.all([carryLabels(id, { pilot: "P" }), carryLabels(id, { aircraft: "school aircraft" })]);
   expect(await flightRow(id)).toMatchObject({ pilot: "P", aircraft: "school aircraft", tags: [] });
   expect(Object.keys(words)).toEqual([]);
+});
+
+test("tags given in two tabs at once all stand: each tab writes only what came and went", async () => {
+  const id = await added();
+  await changeRows([id], () => ({ tags: ["night", "lesson 6"] }));
+  const shown = ["night", "lesson 6"];
+  const one = carryLabels(id, { tags: tagChange(shown, ["night", "lesson 6", "windy"]) });
+  const other = carryLabels(id, { tags: tagChange(shown, ["lesson 6", "with B."]) });
+  await Promise.all([one, other]);
+  expect((await flightRow(id))!.tags.toSorted()).toEqual(["lesson 6", "windy", "with B."]);
+  await carryLabels(id, { tags: tagChange(["windy"], []) });
+  expect((await flightRow(id))!.tags.toSorted()).toEqual(["lesson 6", "with B."]);
+  expect(Object.keys(words)).toEqual([]);
+});
+
+test("what an earlier version had on the way is carried too", async () => {
+  const id = await added();
+  Object.assign(words, { [`hindtrack labels on the way ${id}`]: '{"tags":["night"]}' });
+  await carryAllLabels();
+  expect((await flightRow(id))!.tags).toEqual(["night"]);
 });
 
 test("a flight that is gone takes what was on the way with it", async () => {

@@ -48,8 +48,17 @@ export interface Summary {
   readonly wind: DebriefDocument["wind"];
   /** How many exercises of each kind. */
   readonly exercises: Readonly<Record<string, number>>;
-  /** How many of each verdict. */
+  /** How many of each verdict, as computed. */
   readonly verdicts: Readonly<Record<string, number>>;
+  /** Of each exercise in its order its title, and each verdict by its criterion; missing where an earlier version wrote the row. */
+  readonly judged?: readonly JudgedExercise[];
+  /** Idents of the fixes of the brief; likewise. */
+  readonly fixes?: readonly string[];
+}
+
+export interface JudgedExercise {
+  readonly title: string;
+  readonly verdicts: Readonly<Record<string, string>>;
 }
 
 /** One line of the logbook: small, so that a thousand are listed without touching a log. */

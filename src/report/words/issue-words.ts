@@ -59,6 +59,10 @@ const FILE: Record<string, Words> = {
     `${points(f)} ${have(f)} no ident and ${were(f)} left out. A point of a list is looked up by its ident.`,
   "place-repeated": (f) =>
     `${points(f)} ${Number(f.count) === 1 ? "stands" : "stand"} in the list twice at the same place (first: ${f.ident}); one of each was kept.`,
+  "ident-repeated": (f) =>
+    `${Number(f.count) === 1 ? "one ident stands" : `${f.count} idents stand`} in the list for more than one place (first: ${f.ident}). All were kept; where a brief names one, the place nearest to the flight is taken.`,
+  "unknown-kind": (f) =>
+    `${points(f)} ${have(f)} a kind that is not known here (first: ${quote(f.kind)}) and ${Number(f.count) === 1 ? "counts" : "count"} as another point. Kinds are vor, ndb, dme, waypoint, runway and other.`,
   "runway-without-direction": (f) =>
     `the runway ${f.ident} has neither a far end nor a readable course, so it was kept as a point only. Write end lat and end lon, or a course such as 218T.`,
   "runway-length-assumed": (f) =>

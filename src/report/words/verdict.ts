@@ -23,6 +23,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
   "never-established": "the course was never established on, and what was judged is no flying along it",
   "final-never-joined": "the final was never established on, and what was judged is no flying along it",
+  "lap-never-established":
+    "a lap was flown without ever being established on the inbound course, which is no keeping of it",
   "log-begins": "the log begins after it, in flight",
   "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
@@ -68,9 +70,13 @@ const REASONS: Readonly<Record<string, string>> = {
 export const NOT_JUDGED =
   "The airspeed indicator and the heading indicator are not in a log and are not judged; a speed that is judged is estimated from the log.";
 
-/** As in "Needle, worst, from 19:30 UTC on": with the time from which it is judged, where that is a part only. */
-export const verdictTitle = ({ title, partFromUtc: from }: Verdict): string =>
-  from ? `${title}, from ${clock(from)} UTC on` : title;
+/** As in "Needle, worst, from 19:30 UTC on" or "…, in 3 of 4 laps": with what is judged, where that is a part only. */
+export const verdictTitle = ({ title, partFromUtc: from, laps }: Verdict): string =>
+  [
+    title,
+    ...(from ? [`from ${clock(from)} UTC on`] : []),
+    ...(laps ? [`in ${laps.judged} of ${laps.flown} laps`] : []),
+  ].join(", ");
 
 /** The same for the middle of a sentence. */
 function nameOf(verdict: Verdict): string {

@@ -1,6 +1,7 @@
 /** Who flew what, on the sheet: names and tags that the user gives, each may stay empty. */
 import { flownByWords } from "../../head-words.ts";
 import { labelOne } from "../../labelling.ts";
+import { tagChange } from "../../labels-on-the-way.ts";
 import { tagsOf } from "../../listing.ts";
 import { aircraft, pilots, rows, tags } from "../../logbook.ts";
 import { NameField } from "./name-field.tsx";
@@ -32,7 +33,7 @@ export function Entry({ id }: { id: string }) {
           value={row.tags.join(", ")}
           placeholder="night, lesson 6"
           known={tags.value}
-          change={(typed) => void labelOne(id, { tags: tagsOf(typed) })}
+          change={(typed, began) => void labelOne(id, { tags: tagChange(tagsOf(began), tagsOf(typed)) })}
         />
       </section>
     </>
