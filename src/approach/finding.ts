@@ -79,7 +79,8 @@ function joined({
 /** A minimum descent altitude left before the visual descent point on the way to a landing. */
 function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding[] {
   const point = descent?.visualDescentPointNm;
-  if (outcome !== "landed" || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
+  const landed = outcome === "landed" || outcome === "touch-and-go";
+  if (!landed || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
   if (minimum.passedNm - point < EARLY_NM) return [];
   return [
     {
@@ -103,6 +104,7 @@ function ended({
   missed,
   missedPoint,
   landing,
+  touchAndGo,
   outcome,
   levelOverRunwayS,
 }: ApproachFacts): Finding[] {
@@ -158,5 +160,13 @@ function ended({
     threshold95Ft: landing.threshold95Ft ?? null,
     silentS: landing.silence?.seconds ?? null,
   };
-  return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
+  if (!touchAndGo) return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
+  const { slowestKt, slowestNm, climbNm, climbUtc } = touchAndGo;
+  return [
+    {
+      code: "touch-and-go",
+      facts: { ...facts, slowestKt, slowestNm, climbNm },
+      evidence: { fromUtc: landing.thresholdUtc, toUtc: climbUtc },
+    },
+  ];
 }

@@ -39,6 +39,7 @@ import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
 import { silentEnds } from "./silence.ts";
 import { stepDownsOf } from "./step-downs.ts";
+import { touchAndGoOf } from "./touch.ts";
 import { departureFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
 
@@ -91,6 +92,7 @@ export function measureApproach({
   const logEnds = span.end === path.latitude.length;
   const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
   const { final, fix, outcome, threshold } = segments;
+  const wheels = outcome === "landed" || outcome === "touch-and-go";
   const parts = partsOf(rows, segments);
   const weights = intervals(rows, final);
   const down = beforeClimb(rows, segments);
@@ -182,8 +184,9 @@ export function measureApproach({
     brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
     ...(outcome === "log-ends" ? { logEnd: logEndOf(rows) } : {}),
     missed: missedOf(exercise, rows, segments, path),
-    levelOverRunwayS: segments.levelS,
-    landing: outcome === "landed" && threshold ? landingOf(rows, threshold) : null,
+    levelOverRunwayS: segments.over?.levelS ?? null,
+    landing: wheels && threshold ? landingOf(rows, threshold) : null,
+    touchAndGo: touchAndGoOf(rows, segments.over?.slowest ?? null, segments.climbOut),
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
     cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, outcome, wind: windFact }),

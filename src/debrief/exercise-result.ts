@@ -220,12 +220,13 @@ export function approachResult(
 }
 
 /** Said last: that this is one of several, and when the first other one was. */
-function flownAgain({ again = [] }: Flown, motion: Motion | null): Finding[] {
+function flownAgain({ span, again = [] }: Flown, motion: Motion | null): Finding[] {
   const [first] = again;
-  if (!first) return [];
+  if (!first || !span) return [];
   const [fromUtc, toUtc] = [first.start, first.end - 1].map((row) =>
     motion ? utcText(motion.time[row]!) : null,
   );
   const evidence = { fromUtc: fromUtc!, toUtc: toUtc! };
-  return [{ code: "flown-again", facts: { times: again.length + 1 }, evidence }];
+  const last = again.every(({ start }) => start < span.end);
+  return [{ code: "flown-again", facts: { times: again.length + 1, last }, evidence }];
 }

@@ -38,7 +38,8 @@ function aboveMinimum({ minimum, missed }: ApproachFacts) {
 function minimumNotFlown(facts: ApproachFacts, { minimumDescent }: TestStandard["approach"]): Found | null {
   const { minimum, outcome } = facts;
   const decision = minimum?.kind === "decision";
-  if (outcome === "landed" || outcome === "touch-and-go-or-low-pass")
+  if (outcome === "touch-and-go-or-low-pass") return { cannotTell: "landing-or-go-around" };
+  if (outcome === "landed" || outcome === "touch-and-go")
     return decision ? { notFlown: "no-missed-approach" } : { cannotTell: "left-for-landing" };
   if (decision && outcome === "left-final") return { notFlown: "turned-away" };
   if (decision && outcome === "log-ends") return { cannotTell: "log-ends" };

@@ -9,6 +9,7 @@ import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { inOrder, withOutOfOrder } from "./order.ts";
 import { type Run, runsOf } from "./runs.ts";
+import { lastTryFirst } from "./tries.ts";
 import { weighedByHeight } from "./way-down.ts";
 
 export type { FlownPath } from "./flown.ts";
@@ -27,7 +28,8 @@ const GIVEN = 2;
  * never taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
  * as its final course to the threshold, on it or coming down beside it, and has what followed it as well: the landing,
- * or the climb away; of several the way down chooses as well. What else was
+ * or the climb away; of several procedures the way down chooses as well, and of several tries at one the last whole one
+ * is taken. What else was
  * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
  * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
@@ -55,7 +57,8 @@ function findInOrder(
   );
   const weighed = runs.map((own, i) => {
     const exercise = brief.exercises[i]!;
-    return exercise.kind === "approach" ? weighedByHeight(exercise, path, own) : own;
+    if (exercise.kind !== "approach") return own;
+    return lastTryFirst(exercise, path, own, weighedByHeight(exercise, path, own));
   });
   const chosen = withOutOfOrder(inOrder(weighed), weighed);
   const cores = chosen.flatMap((choice) => choice?.run.core ?? []);

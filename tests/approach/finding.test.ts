@@ -203,6 +203,10 @@ it("an approach flown three times names the first of the others", () => {
   expect(said([found], "flown-again")).toBe(
     "Flown 3 times on this flight; this is the one that fits best. The first other one was on the final from 01:10 to 01:16 UTC; written into the brief for each time, or with between, it is measured too.",
   );
+  const last = { ...found, facts: { times: 2, last: true } };
+  expect(said([last], "flown-again")).toMatch(
+    /^Flown 2 times on this flight; this is the last time\. The other /,
+  );
 });
 
 it("the descent from the minimum is told at the path's own angle", () => {
