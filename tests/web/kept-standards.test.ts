@@ -1,6 +1,8 @@
 /** Which standard a flight is held against: chosen, given, named by the brief, the usual one, in this order. */
 import { expect, test } from "vitest";
 import { readBrief, readStandard, TEST_STANDARDS } from "../../src/index.ts";
+import { readArchive } from "../../web/archive/read.ts";
+import { writeArchive } from "../../web/archive/write.ts";
 import { type KeptStandard, standardFor } from "../../web/kept-standards.ts";
 import { dropStandard, keepStandard, keptStandards, makeUsual } from "../../web/store/standards.ts";
 import { keepTemplate, templates } from "../../web/store/templates.ts";
@@ -60,6 +62,15 @@ test.each([
   ["nothing, where that was chosen", "none", school("g"), brief(EU.id), [kept("b", true)], "none"],
 ])("%s", (_, chosen, given, draft, all, id) => {
   expect(idOf(standardFor({ chosen, given, brief: draft }, all))).toBe(id);
+});
+
+test("a saved logbook carries the standards kept", async () => {
+  await keepStandard("a", SCHOOL("a"));
+  const saved = await writeArchive("2026-10-17T00:00:00Z");
+  await dropStandard("a");
+  expect(await keptStandards()).toEqual([]);
+  await readArchive(new Uint8Array(await saved.arrayBuffer()), "logbook.zip");
+  expect((await keptStandards()).map(({ yaml }) => yaml)).toEqual([SCHOOL("a")]);
 });
 
 test("kept standards are no briefs to fly again; one of them is usual, also after it is given anew", async () => {

@@ -4,7 +4,7 @@ import { reading } from "../store/database.ts";
 import { flightRows, sourceOf } from "../store/flights.ts";
 import { placeLists } from "../store/places.ts";
 import type { FlightRow, KeptFile } from "../store/schema.ts";
-import { templates } from "../store/templates.ts";
+import { templatesAndStandards } from "../store/templates.ts";
 import { type Manifest, type ManifestFlight, safeName } from "./manifest.ts";
 import { MANIFEST } from "./manifest-name.ts";
 import { UnusableArchive } from "./unusable.ts";
@@ -74,7 +74,7 @@ async function flightOf(row: FlightRow): Promise<ManifestFlight | null> {
 }
 
 async function manifestOf(saved: string) {
-  const [rows, briefs, lists] = await Promise.all([flightRows(), templates(), placeLists()]);
+  const [rows, briefs, lists] = await Promise.all([flightRows(), templatesAndStandards(), placeLists()]);
   rows.sort((a, b) => a.added - b.added || (a.id < b.id ? -1 : 1));
   const flights: ManifestFlight[] = [];
   for (const row of rows) {

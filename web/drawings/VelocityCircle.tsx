@@ -98,7 +98,7 @@ export function VelocityCircle({
       </text>
       <path class="scalebar" d={`M14 ${height - 18}V${height - 14}H${14 + 50 * px}V${height - 18}`} />
       <text class="lab" x={14 + 50 * px + 8} y={height - 10}>
-        50 kt (10 kt = {mm} mm{mm < fixedMm && ", fitted, not the fixed scale"})
+        50 kt (10 kt = {mm} mm{mm < fixedMm && ", fitted"})
       </text>
     </Drawing>
   );

@@ -4,9 +4,12 @@ import { changed } from "./news.ts";
 import type { Template } from "./schema.ts";
 import { isStandard } from "./standards.ts";
 
-/** By name; standards, which lie beside them, are none. */
+/** By name, and the schools' standards that lie beside them. */
+export const templatesAndStandards = (): Promise<Template[]> => reading((db) => db.getAll("templates"));
+
+/** By name. */
 export const templates = async (): Promise<Template[]> =>
-  (await reading((db) => db.getAll("templates"))).filter((one) => !isStandard(one));
+  (await templatesAndStandards()).filter((one) => !isStandard(one));
 
 /** Takes the place of one of the same name. @throws StorageTrouble */
 export async function keepTemplate(name: string, yaml: string): Promise<void> {

@@ -33,8 +33,8 @@ export function HoldTable({ title, facts, series }: Props) {
           <th>Lap</th>
           <th>Leg</th>
           <th class="r">From {facts.fix.ident ?? "the fix"}</th>
-          <th class="r">Before the fix, along the course</th>
-          <th class="r">Off the inbound course</th>
+          <th class="r">Before it</th>
+          <th class="r">Off the course</th>
           <th class="r">Track</th>
           <th class="r">Heading, estimated</th>
           <th class="r">Over ground</th>

@@ -60,7 +60,7 @@ function Legs({ legs }: { legs: readonly DocumentLeg[] }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
     <section class="scroll" tabIndex={0} aria-label="Wind on the straights">
-      <table class="data">
+      <table class="data straights">
         <caption>
           Straights of a minute or more, north-up, 10 kt = 5 mm
           {turns > 0 && `; with ${turns} ${turns === 1 ? "turn" : "turns"}`}

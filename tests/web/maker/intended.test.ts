@@ -75,9 +75,21 @@ describe("a hold that was found", () => {
     const hold = document.exercises.find((e) => e.kind === "hold" && e.facts !== null)!;
     if (hold.kind !== "hold" || !hold.facts) throw new Error("no hold");
     const { facts } = hold;
+    // as scripted: inbound 247 magnetic; that pilot's ways back cut the course and never follow it
+    const off = Math.abs(
+      Number(intended(hold, { points: [TARNO], time, freeIdent: "P1" })!.exercise.inbound) - 247,
+    );
+    const told = intended(hold, { points: [TARNO], time, freeIdent: "P1" })!.inboundWithinDeg!;
+    expect(off).toBeGreaterThan(facts.inbound95Deg!);
+    expect(off).toBeLessThanOrEqual(told);
+    // ... and as of one whose ways back followed it
+    const laps = facts.laps.map((lap) => ({
+      ...lap,
+      inbound: lap.inbound && { ...lap.inbound, trackTrueDeg: facts.inboundTrueDeg },
+    }));
     const as = (inbound95Deg: number, sure: boolean) =>
       intended(
-        { ...hold, facts: { ...facts, inbound95Deg, sure } },
+        { ...hold, facts: { ...facts, laps, inbound95Deg, sure } },
         { points: [TARNO], time, freeIdent: "P1" },
       )!;
     const meant = as(3.3, true);
