@@ -38,7 +38,6 @@ test("a habit leads to its exercise and moment, opened and in view; back from th
       "Al, 1 flight: no habit stands out.",
       expect.stringMatching(/^Bo, 4 flights: /),
     ]);
-    // four flights have a descent each, one short of the five that habits need: all five pilots' together do
     await page.getByLabel("From (UTC)").fill("2026-03-01");
     const late = page.locator(".practise li", { hasText: "Descents are begun" });
     await late
@@ -74,18 +73,23 @@ test("a verdict that the instructor overruled counts as decided in the list, mar
     const { page } = watched;
     await openSample(page, "A strong crosswind");
     const other = await anotherTab(watched);
-    const cell = (of: Page) => rows(of).first().locator("td.v");
-    await rows(other).first().waitFor();
-    const before = Number(/(\d+) not met/.exec((await cell(other).textContent()) ?? "")?.[1]);
-    expect(before).toBeGreaterThan(0);
-    await page
-      .getByRole("button", { name: /^Overrule/ })
-      .first()
-      .click();
-    await page.locator(".overruling select").first().selectOption("met");
-    await expect
-      .poll(async () => (await cell(other).textContent()) ?? "")
-      .toContain("1 as the instructor decided");
+    const cell = async () => (await rows(other).first().locator("td.v").textContent()) ?? "";
+    await expect.poll(cell).toMatch(/\d+ (?:not )?met/);
+    /** How many of each verdict: "2 not met, 3 met". */
+    const counts = async () =>
+      Object.fromEntries(
+        [...(await cell()).matchAll(/(\d+) (not met|met|cannot tell)/g)].map((m) => [m[2], +m[1]!]),
+      );
+    const before = await counts();
+    const overruling = page.locator(".overruling").first();
+    await overruling.locator("summary").click();
+    const [criterion, mine] = [overruling.locator("select").nth(0), overruling.locator("select").nth(1)];
+    const from = (await criterion.locator("option").first().textContent())!.split(": ").at(-1)!;
+    const to = await mine.inputValue();
+    await overruling.getByRole("button").first().click();
+    await expect.poll(cell).toContain("1 as the instructor decided");
+    const after = await counts();
+    expect([after[from] ?? 0, after[to]]).toEqual([before[from]! - 1, (before[to] ?? 0) + 1]);
   }));
 
 test("two tabs: tags typed in one show in the other, and what is being typed there is neither lost nor loses them", () =>
@@ -97,6 +101,7 @@ test("two tabs: tags typed in one show in the other, and what is being typed the
     await sheetStands(other);
     const tags = (of: Page) => of.getByRole("combobox", { name: "Tags" });
     const made = await tags(other).inputValue();
+    await tags(other).press("End");
     await tags(other).pressSequentially(", windy");
     await tags(page).fill(`${made}, night`);
     await tags(page).press("Enter");
