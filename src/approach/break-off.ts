@@ -22,28 +22,46 @@ export const ROLLING: Knots = 35;
 const CIRCLING: Seconds = 600;
 
 export interface BreakOff {
-  /** The last row along the final. */
+  /** The last row before the turn away. */
   readonly row: number;
   readonly side: "left" | "right";
 }
 
 /**
- * Where the final was left for good: a turn away by `AWAY` that takes the needle over full scale up to `end`. Null
- * where it was flown to the end, and where the needle was lost without such a turn.
+ * Where the final was left for good: a turn away by `AWAY` that takes the needle over full scale up to `end`, or that
+ * the track still stands off by there. Null where it was flown to the end, and where the needle was lost without such
+ * a turn. `landed`: on the runway, where a turn so near to it was none away.
  */
-export function brokenOff(rows: ApproachRows, start: number, end: number): BreakOff | null {
+export function brokenOff(rows: ApproachRows, start: number, end: number, landed: boolean): BreakOff | null {
   if (!rows.timed) return null;
   let last = end - 1;
   while (last >= start && !(Math.abs(rows.needle[last]!) <= 1)) last--;
-  if (last < start || last >= end - 1) return null;
-  const side = Math.sign(rows.crossTrackNm[last + 1]!);
+  if (last < start) return null;
+  const within = last === end - 1;
+  if (within && landed) return null;
+  const side = Math.sign(within ? rows.trackErrorDeg[last]! : rows.crossTrackNm[last + 1]!);
   let row = last;
   while (row > start && !(Math.abs(rows.trackErrorDeg[row]!) <= ALONG)) row--;
+  // turned so from the start on, it was never along the final before
+  if (within && (row === start || Math.abs(rows.trackErrorDeg[last]!) < AWAY)) return null;
   for (let i = row; i < end; i++) {
-    if (rows.trackErrorDeg[i]! * side >= AWAY) return { row, side: side > 0 ? "right" : "left" };
+    if (rows.trackErrorDeg[i]! * side >= AWAY)
+      return { row: turnBegun(rows, [start, row, i], side), side: side > 0 ? "right" : "left" };
     if (i > last + 1 && Math.abs(rows.trackErrorDeg[i]!) <= ALONG) return null;
   }
   return null;
+}
+
+/** The row before a turn to a side began that goes on at `turning` and has brought the track far off at `off`: where its rate was a half of its most. */
+function turnBegun(
+  { turnRate, gapBefore }: ApproachRows,
+  [start, turning, off]: readonly [start: number, turning: number, off: number],
+  side: number,
+): number {
+  const most = turnRate.subarray(turning, off + 1).reduce((top, rate) => Math.max(top, rate * side), 0);
+  let row = turning;
+  while (row > start && !gapBefore[row] && turnRate[row]! * side > most / 2) row--;
+  return row;
 }
 
 /** The landing on the same runway, either way, that followed; null where none did within the time that circling takes. `from`: row of the motion. */

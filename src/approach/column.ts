@@ -27,6 +27,9 @@ export function passing(
   return null;
 }
 
+/** The first row at a moment or after it. */
+export const ceilRow = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row);
+
 /** A column at a moment, straight between its rows. */
 export const valueAt = (column: Float64Array, { row, share }: Moment): number => {
   const a = column[row]!;

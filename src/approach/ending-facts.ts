@@ -17,6 +17,8 @@ const SEGMENT_KINDS = [
   "left-final",
   "missed-approach",
   "landing",
+  /** The climb after a touch-and-go. */
+  "climb-out",
 ] as const;
 
 export const segmentSchema = z.strictObject({
@@ -77,7 +79,21 @@ export const missedSchema = z
   })
   .nullable();
 
-/** Over the threshold to a landing. */
+/** The roll of a touch-and-go and the climb out of it; null or missing where there was none. */
+export const touchAndGoSchema = z
+  .strictObject({
+    /** Slowest on the runway, by GPS. */
+    slowestUtc: utc,
+    slowestKt: z.number(),
+    /** Before the threshold positive: negative on the runway. */
+    slowestNm: z.number(),
+    climbUtc: utc,
+    climbNm: z.number(),
+  })
+  .nullable()
+  .optional();
+
+/** Over the threshold to a landing or a touch-and-go. */
 export const landingSchema = z
   .strictObject({
     thresholdUtc: utc,

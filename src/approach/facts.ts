@@ -9,7 +9,14 @@ import {
 import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { brokeOffSchema, landingSchema, logEndSchema, missedSchema, segmentSchema } from "./ending-facts.ts";
+import {
+  brokeOffSchema,
+  landingSchema,
+  logEndSchema,
+  missedSchema,
+  segmentSchema,
+  touchAndGoSchema,
+} from "./ending-facts.ts";
 import { gateSchema, needleSchema, placeSchema as place, silenceSchema } from "./fact-parts.ts";
 import { procedureTurnSchema } from "./procedure-turn-facts.ts";
 import {
@@ -137,13 +144,23 @@ export const approachFactsSchema = z.strictObject({
   stepDowns: stepDownsSchema,
   minimum: minimumSchema,
   missedPoint: z.strictObject({ distanceNm: z.number(), passedUtc: utc.nullable() }),
-  outcome: z.enum(["landed", "missed", "touch-and-go-or-low-pass", "left-final", "log-ends", "cannot-tell"]),
+  /** `touch-and-go`: slowed on the runway as only wheels are, then a climb; where its speed does not tell, `touch-and-go-or-low-pass`. */
+  outcome: z.enum([
+    "landed",
+    "touch-and-go",
+    "missed",
+    "touch-and-go-or-low-pass",
+    "left-final",
+    "log-ends",
+    "cannot-tell",
+  ]),
   brokeOff: brokeOffSchema,
   logEnd: logEndSchema,
   missed: missedSchema,
   /** How long it was level over the runway before the climb away, as in a roll on it; null where not for long. Missing in documents of earlier versions. */
   levelOverRunwayS: z.number().nullable().optional(),
   landing: landingSchema,
+  touchAndGo: touchAndGoSchema,
   gates: z.array(gateSchema),
   /** What stabilised criteria ask for and a track log cannot show. */
   notShown: z.array(z.string()),

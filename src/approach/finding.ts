@@ -4,6 +4,7 @@ import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import { belowLimits, likely } from "./below-limits.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { neverDownTo } from "./far-above.ts";
 import { within } from "./tracking-finding.ts";
 import { unstable, unsteady } from "./unstable.ts";
 
@@ -78,7 +79,8 @@ function joined({
 /** A minimum descent altitude left before the visual descent point on the way to a landing. */
 function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding[] {
   const point = descent?.visualDescentPointNm;
-  if (outcome !== "landed" || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
+  const landed = outcome === "landed" || outcome === "touch-and-go";
+  if (!landed || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
   if (minimum.passedNm - point < EARLY_NM) return [];
   return [
     {
@@ -102,6 +104,7 @@ function ended({
   missed,
   missedPoint,
   landing,
+  touchAndGo,
   outcome,
   levelOverRunwayS,
 }: ApproachFacts): Finding[] {
@@ -116,6 +119,7 @@ function ended({
       minimum: minimum?.kind ?? null,
       aboveMinimumFt: minimum && missed.altitudeFt - minimum.altitudeFt,
       aboveMinimum95Ft: minimum && missed.altimeter95Ft,
+      neverDownToIt: neverDownTo({ minimum, missed }),
       // at a minimum descent altitude that is as it should be
       levelNm: (minimum?.kind === "decision" && missed.level?.nm) || null,
       levelS: (minimum?.kind === "decision" && missed.level?.seconds) || null,
@@ -156,5 +160,13 @@ function ended({
     threshold95Ft: landing.threshold95Ft ?? null,
     silentS: landing.silence?.seconds ?? null,
   };
-  return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
+  if (!touchAndGo) return [{ code: "landed", facts, evidence: at(landing.thresholdUtc) }];
+  const { slowestKt, slowestNm, climbNm, climbUtc } = touchAndGo;
+  return [
+    {
+      code: "touch-and-go",
+      facts: { ...facts, slowestKt, slowestNm, climbNm },
+      evidence: { fromUtc: landing.thresholdUtc, toUtc: climbUtc },
+    },
+  ];
 }

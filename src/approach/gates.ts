@@ -7,6 +7,7 @@ import { GATES } from "../standard/stabilised.ts";
 import { type Moment, meanOf, passing, rowsWithin, utcAt, valueAt } from "./column.ts";
 import { upAndDown } from "./deviation.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { onGlide } from "./glide.ts";
 import type { ApproachRows } from "./rows.ts";
 import { INBOUND, type Segments } from "./segments.ts";
 import { hiddenNeedle, lowestUnseen } from "./silence.ts";
@@ -46,8 +47,9 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
         after: null,
       };
     const time = valueAt(rows.timeMs, moment);
-    const about = rowsWithin(rows, time - ABOUT * 1000, time + ABOUT * 1000);
-    const steady = rowsWithin(rows, time - STEADY * 1000, time + STEADY * 1000);
+    const onFinal = ({ start, end }: Span): Span => ({ start, end: Math.min(end, flownTo(rows, segments)) });
+    const about = onFinal(rowsWithin(rows, time - ABOUT * 1000, time + ABOUT * 1000));
+    const steady = onFinal(rowsWithin(rows, time - STEADY * 1000, time + STEADY * 1000));
     // across a gap nothing was smoothed
     const speed = rows.gapBefore[moment.row + 1] ? Number.NaN : valueAt(rows.groundSpeedKt, moment);
     const before = rowsWithin(rows, time - SPEED_OVER * 1000, time);
@@ -80,6 +82,13 @@ export function gatesOf(rows: ApproachRows, segments: Segments): Gate[] {
       after: worstAfter(rows, row, segments),
     };
   });
+}
+
+/** The first row that is no longer of the final: in the turn away or the climb, or past the threshold. */
+function flownTo({ length }: ApproachRows, { brokeOff, missed, threshold }: Segments): number {
+  if (brokeOff) return brokeOff.row + 1;
+  const row = Math.min(missed?.start.row ?? length, threshold?.row ?? length);
+  return Math.min(length, row + 1);
 }
 
 /** How far above a height the aircraft stayed on the final until it climbed or turned away, silences counted as low as they allow; null where no height is known. */
@@ -130,7 +139,7 @@ function worstAfter(rows: ApproachRows, from: number, { final }: Segments): Gate
   while (end < final.end && rows.heightFt[end]! > FLARE) end++;
   const span = { start: from, end };
   if (end - from < 2) return null;
-  const vertical = largest(rows.pathNeedle, span);
+  const vertical = largest(rows.pathNeedle, onGlide(rows, span));
   const speeds = rows.groundSpeedKt.subarray(from, end);
   return {
     lateral: known(largest(rows.judgedNeedle, span)),

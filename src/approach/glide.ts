@@ -19,12 +19,18 @@ const LOWEST_ON_GLIDE: Feet = 200;
 /** Where no fix says where the path is met, it is met from below when the needle comes this near. Common practice, no source. */
 const MET: Share = 0.25;
 
-/** The rows of the final that are high enough for a vertical needle; without a fix from where the path was met. At least two. */
-function glideSpan({ heightFt, pathNeedle }: ApproachRows, { start, end }: Span, fixed: boolean): Span {
+/** The rows of a span that are high enough for a vertical needle. At least two. */
+export function onGlide({ heightFt }: ApproachRows, { start, end }: Span): Span {
   let last = end;
   while (last > start + 2 && heightFt[last - 1]! < LOWEST_ON_GLIDE) last--;
+  return { start, end: last };
+}
+
+/** The rows of the final that are high enough for a vertical needle; without a fix from where the path was met. At least two. */
+function glideSpan(rows: ApproachRows, final: Span, fixed: boolean): Span {
+  const { start, end: last } = onGlide(rows, final);
   let first = start;
-  if (!fixed) while (first < last && !(pathNeedle[first]! >= -MET)) first++;
+  if (!fixed) while (first < last && !(rows.pathNeedle[first]! >= -MET)) first++;
   return first < last - 1 ? { start: first, end: last } : { start, end: last };
 }
 

@@ -13,6 +13,7 @@ import type { Motion } from "../track/motion.ts";
 import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
+import { beforeClimb } from "./before-climb.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
 import { utcAt } from "./column.ts";
@@ -38,6 +39,7 @@ import { segmentsOf } from "./segments.ts";
 import type { ApproachSeries } from "./series.ts";
 import { silentEnds } from "./silence.ts";
 import { stepDownsOf } from "./step-downs.ts";
+import { touchAndGoOf } from "./touch.ts";
 import { departureFindings } from "./tracking-finding.ts";
 import { pathGuideOf } from "./vertical.ts";
 
@@ -90,11 +92,13 @@ export function measureApproach({
   const logEnds = span.end === path.latitude.length;
   const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
   const { final, fix, outcome, threshold } = segments;
+  const wheels = outcome === "landed" || outcome === "touch-and-go";
   const parts = partsOf(rows, segments);
   const weights = intervals(rows, final);
+  const down = beforeClimb(rows, segments);
   const onPath: Span = { start: final.start + span.start, end: final.end + span.start };
   const windFact = motion && wind ? windOver(wind, motion, onPath) : null;
-  const { descent, flownPath } = descentOf(exercise, rows, segments, pathGuide);
+  const { descent, flownPath } = descentOf(exercise, rows, segments, down, pathGuide);
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
   const led = reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments);
@@ -167,7 +171,7 @@ export function measureApproach({
     reversals: reversals && reversalsRecord(reversals),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
-    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null, edges),
+    glidePath: glidePathFacts(rows, down, intervals(rows, down), pathGuide, fix !== null, edges),
     flownPath,
     descent,
     stepDowns: stepDownsOf(exercise, rows, segments),
@@ -180,8 +184,9 @@ export function measureApproach({
     brokeOff: brokeOffFacts(exercise.runway, rows, segments.brokeOff, motion),
     ...(outcome === "log-ends" ? { logEnd: logEndOf(rows) } : {}),
     missed: missedOf(exercise, rows, segments, path),
-    levelOverRunwayS: segments.levelS,
-    landing: outcome === "landed" && threshold ? landingOf(rows, threshold) : null,
+    levelOverRunwayS: segments.over?.levelS ?? null,
+    landing: wheels && threshold ? landingOf(rows, threshold) : null,
+    touchAndGo: touchAndGoOf(rows, segments.over?.slowest ?? null, segments.climbOut),
     gates: gatesOf(rows, segments),
     notShown: [...NOT_SHOWN],
     cannotTell: untold({ exercise, rows, segments, datum, heightsBy, known, outcome, wind: windFact }),

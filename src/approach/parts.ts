@@ -1,7 +1,6 @@
 /** The approach as parts in flown order: each with its kind and its rows. */
 import type { Span } from "../quantity/span.ts";
-import type { Moment } from "./column.ts";
-import { utcOfRow } from "./column.ts";
+import { ceilRow, utcOfRow } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
@@ -12,22 +11,22 @@ export interface Part extends Span {
   readonly kind: Segment["kind"];
 }
 
-const rowAfter = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row);
-
 /** Whole and without overlap: every row of the approach belongs to one part, and no part is empty. */
 export function partsOf({ length }: ApproachRows, segments: Segments): Part[] {
-  const { established, final, threshold, missed, brokeOff, outcome } = segments;
+  const { established, final, threshold, missed, climbOut, brokeOff, outcome } = segments;
+  const wheels = outcome === "landed" || outcome === "touch-and-go";
   const onFinal = Math.min(established ?? final.start, final.start);
   const marks: [Part["kind"], number][] = [
     ["joining", 0],
     ["inbound", onFinal],
     ["final", final.start],
   ];
-  if (threshold) marks.push([outcome === "landed" ? "landing" : "past-threshold", rowAfter(threshold)]);
+  if (threshold) marks.push([wheels ? "landing" : "past-threshold", ceilRow(threshold)]);
+  if (climbOut) marks.push(["climb-out", ceilRow(climbOut.start)]);
   if (brokeOff) marks.push(["left-final", brokeOff.row + 1]);
   // one who climbs away before the threshold passes it in the climb
   if (missed) {
-    const start = rowAfter(missed.start);
+    const start = ceilRow(missed.start);
     if (start <= (marks[3]?.[1] ?? length)) marks.splice(3);
     marks.push(["missed-approach", start]);
   }

@@ -3,13 +3,15 @@ import type { ApproachExercise } from "../brief/brief.ts";
 import { inverse } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { AngleSize, Feet, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { establishedRow } from "../track/index.ts";
 import { type BreakOff, brokenOff, ON_FIELD, ROLLING } from "./break-off.ts";
 import { type ClimbAway, climbAway } from "./climb-away.ts";
-import { type Moment, passing, valueAt } from "./column.ts";
+import { ceilRow, type Moment, passing, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { joinable } from "./joinable.ts";
 import type { ApproachRows } from "./rows.ts";
+import { type OverRunway, overRunway } from "./touch.ts";
 
 /** Flown along the final, not across or against it: a fix or threshold is passed so. Chosen: half-way to square. */
 export const INBOUND: AngleSize = 60;
@@ -17,13 +19,6 @@ export const INBOUND: AngleSize = 60;
 const BESIDE: NauticalMiles = 2;
 /** Where no fix says where the final begins. Chosen: PANS-OPS finals are optimally 5 NM long, from memory; with a mile before it. */
 const FINAL_LENGTH: NauticalMiles = 6;
-/** Over the runway lower than this, with its doubt, may have been a touch. Chosen: gear and aerial above ground. */
-const TOUCH: Feet = 20;
-/** On the wheels along the runway: so slow a change of height for so long. Chosen: smoothed as it is, a climb out of a descent pulled at 0.03 g or more is through it within 7 s. */
-const LEVEL_ROLL: FeetPerMinute = 200;
-const ROLL_FOR: Seconds = 8;
-/** Beside its centre line by no more, and past its end. Chosen: as of the rolls that heights are tied to. */
-const RUNWAY_WIDE: NauticalMiles = 0.08;
 /** A climb begun so soon after the final was left is one of a missed approach, begun by a turn. Chosen. */
 const TURNED_FIRST: Seconds = 20;
 
@@ -34,8 +29,10 @@ export interface Segments {
   readonly threshold: Moment | null;
   readonly missedPoint: Moment | null;
   readonly missed: ClimbAway | null;
-  /** How long it was level over the runway, as on its wheels, before the climb; null where never for long. */
-  readonly levelS: Seconds | null;
+  /** The climb after a touch-and-go, which is no missed approach. */
+  readonly climbOut: ClimbAway | null;
+  /** What the way over the runway shows before a climb. */
+  readonly over: OverRunway | null;
   readonly minimum: Moment | null;
   /** The final left by a turn away, to circle or to leave. */
   readonly brokeOff: BreakOff | null;
@@ -44,8 +41,6 @@ export interface Segments {
   readonly begins: "final-fix" | "joined" | "start-of-match";
   readonly ends: "minimum" | "missed-approach" | "broke-off" | "threshold" | "end-of-match" | "log-silent";
 }
-
-const ceilRow = ({ row, share }: Moment): number => (share > 0 ? row + 1 : row);
 
 /** The last time a distance before the threshold was passed inbound, near the course, before a row. */
 function passedInbound(rows: ApproachRows, distance: NauticalMiles, end: number): Moment | null {
@@ -66,7 +61,7 @@ export function segmentsOf(
   logEnds: boolean,
 ): Segments {
   const length = nauticalMilesFromMetres(inverse(exercise.runway.threshold, exercise.runway.end).distance);
-  const established = establishedRow(rows);
+  const established = establishedRow(joinable(rows));
   const abeam = passedInbound(rows, 0, rows.length);
   const until = abeam ? ceilRow(abeam) : rows.length;
   const fix = fixDistance === null ? null : passedInbound(rows, fixDistance, until);
@@ -75,16 +70,19 @@ export function segmentsOf(
   const near = passedInbound(rows, FINAL_LENGTH, until);
   const start = fix ? ceilRow(fix) : Math.max(joined ?? 0, near ? ceilRow(near) : 0);
   const climb = climbAway(rows, start);
-  const left = brokenOff(rows, start, Math.min(until, climb ? climb.start.row + 1 : rows.length));
+  const landed = hasLanded(rows, abeam, length);
+  const left = brokenOff(rows, start, Math.min(until, climb ? climb.start.row + 1 : rows.length), landed);
   // a turn before the climb is a part of it; a climb long after one is of another approach
   const turned =
     left && climb && rows.timeMs[climb.start.row]! - rows.timeMs[left.row]! <= TURNED_FIRST * 1000;
   const brokeOff = turned ? null : left;
   const threshold = brokeOff ? null : abeam;
   const missedPoint = passedInbound(rows, exercise.missedPoint, brokeOff?.row ?? rows.length);
-  const landed = hasLanded(rows, threshold, length);
-  const missed = landed || brokeOff ? null : climb;
-  const levelS = missed && threshold ? levelOverRunway(rows, threshold.row, missed.lowest, length) : null;
+  const away = landed || brokeOff ? null : climb;
+  const over = away && threshold ? overRunway(rows, threshold, away, length) : null;
+  const touched = over !== null && over.slowest !== null;
+  const missed = touched ? null : away;
+  const climbOut = touched ? away : null;
   let minimum: Moment | null = null;
   if (exercise.minimum) {
     const last = missed ? rows.length : Math.min(rows.length, (brokeOff?.row ?? until) + 1);
@@ -99,7 +97,9 @@ export function segmentsOf(
   // what ends it in a silence of the log was not seen, and the first point after it may be past the end
   const silent = last - 1 > start && last < rows.length && rows.silentBefore(last) !== null;
   const [stop, ends] = silent ? ([last - 1, "log-silent"] as const) : [last, ending];
-  const end = Math.max(Math.min(stop + 1, rows.length), Math.min(start + 2, rows.length));
+  // past the threshold the aircraft flares, rolls or turns off, and no needle tells of that
+  const past = ends === "threshold" && threshold !== null && stop > threshold.row;
+  const end = Math.max(Math.min(past ? stop : stop + 1, rows.length), Math.min(start + 2, rows.length));
   const from = Math.min(start, end - 2);
   return {
     established,
@@ -107,10 +107,11 @@ export function segmentsOf(
     threshold,
     missedPoint,
     missed,
-    levelS,
+    climbOut,
+    over,
     minimum,
     brokeOff,
-    outcome: brokeOff ? "left-final" : outcomeOf(rows, { landed, missed, levelS, threshold, logEnds }),
+    outcome: brokeOff ? "left-final" : outcomeOf(rows, { landed, missed, over, threshold, logEnds }),
     final: { start: from, end },
     begins: fix ? "final-fix" : joined === null ? "start-of-match" : "joined",
     ends,
@@ -131,38 +132,15 @@ function outcomeOf(
   at: {
     readonly landed: boolean;
     readonly missed: Segments["missed"];
-    readonly levelS: Seconds | null;
+    readonly over: OverRunway | null;
     readonly threshold: Moment | null;
     readonly logEnds: boolean;
   },
 ): Segments["outcome"] {
   if (!rows.timed) return "cannot-tell";
   if (at.landed) return "landed";
-  if (at.missed) {
-    // a height within its doubt of the ground alone shows no touch: a climb begun late comes as low
-    const { lowest } = at.missed;
-    const high = rows.heightFt[lowest]! >= TOUCH + 2 * rows.heightSdFt[lowest]!;
-    return at.levelS !== null && !high ? "touch-and-go-or-low-pass" : "missed";
-  }
+  if (at.over && at.over.slowest !== null) return "touch-and-go";
+  if (at.missed) return at.over?.low && at.over.levelS !== null ? "touch-and-go-or-low-pass" : "missed";
   if (at.logEnds && !at.threshold) return "log-ends";
   return "cannot-tell";
-}
-
-/** The longest stretch level over the runway, as low as the lowest point within what a touch is; null where too short for a roll. */
-function levelOverRunway(
-  rows: ApproachRows,
-  from: number,
-  lowest: number,
-  length: NauticalMiles,
-): Seconds | null {
-  let longest = 0;
-  for (let i = from, since = -1; i < rows.length && rows.alongNm[i]! < length + RUNWAY_WIDE; i++) {
-    const low = rows.altitudeFt[i]! - rows.altitudeFt[lowest]! < TOUCH;
-    const beside = Math.abs(rows.crossTrackNm[i]!);
-    const level = low && beside < RUNWAY_WIDE && Math.abs(rows.verticalFpm[i]!) < LEVEL_ROLL;
-    if (!level) since = -1;
-    else if (since < 0 || rows.gapBefore[i]) since = i;
-    if (since >= 0) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[since]!) / 1000);
-  }
-  return longest >= ROLL_FOR ? longest : null;
 }

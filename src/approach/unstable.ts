@@ -49,7 +49,7 @@ export function unstable({ gates, glidePath, outcome, missed, runway }: Approach
           verticalNeedle: gate.vertical?.value ?? null,
           verticalFpm: gate.verticalFpm,
           bankDeg: gate.bankDeg,
-          continued: outcome === "landed" || lowest !== null,
+          continued: outcome === "landed" || outcome === "touch-and-go" || lowest !== null,
           lowestAboveThresholdFt: lowest,
         },
         evidence: { fromUtc: gate.utc, toUtc: gate.utc },

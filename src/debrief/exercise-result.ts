@@ -157,14 +157,17 @@ export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, fligh
   return { record: { kind: "arc", ...record, ...measured }, series };
 }
 
+/** `earlier`: the row at which the height of a descent before it was wanted, or null. */
 export function descentResult(
   exercise: DescentExercise,
   span: Span,
   flown: Flown,
   flight: Flight,
+  earlier: number | null,
 ): ExerciseResult {
   const { motion, wind } = flight;
-  const { series, ...gone } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const path = columnsOf(flight);
+  const { series, ...gone } = measureDescent({ exercise, path, span, earlier, motion, wind });
   const measured = flight.heightsBy ? descendedOnPressure(gone) : gone;
   const verdicts = flight.standard ? gradeDescent(measured.facts, flight.standard) : [];
   const record = { ...told(exercise.title, "brief", flown, flight), verdicts, whatWouldHaveWorked: null };
@@ -217,12 +220,13 @@ export function approachResult(
 }
 
 /** Said last: that this is one of several, and when the first other one was. */
-function flownAgain({ again = [] }: Flown, motion: Motion | null): Finding[] {
+function flownAgain({ span, again = [] }: Flown, motion: Motion | null): Finding[] {
   const [first] = again;
-  if (!first) return [];
+  if (!first || !span) return [];
   const [fromUtc, toUtc] = [first.start, first.end - 1].map((row) =>
     motion ? utcText(motion.time[row]!) : null,
   );
   const evidence = { fromUtc: fromUtc!, toUtc: toUtc! };
-  return [{ code: "flown-again", facts: { times: again.length + 1 }, evidence }];
+  const last = again.every(({ start }) => start < span.end);
+  return [{ code: "flown-again", facts: { times: again.length + 1, last }, evidence }];
 }

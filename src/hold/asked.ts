@@ -4,7 +4,8 @@ import { HOLDING, type HoldingBand, type HoldingStandard, type TurnSide } from "
 import type { WindFact } from "../wind/wind.ts";
 import { racetrackDoubt } from "./doubt.ts";
 import type { HoldFacts, NoRacetrack, Racetrack, RacetrackDoubt, RuleOutcome } from "./facts.ts";
-import { type HoldLeg, type HoldQuestion, solveRacetrack } from "./racetrack.ts";
+import { solveRacetrack } from "./racetrack.ts";
+import type { HoldLeg, HoldQuestion } from "./racetrack-question.ts";
 import { RULES, ruleOutcome } from "./rule.ts";
 
 /** What is held, apart from the wind. */
@@ -82,3 +83,10 @@ export function inStillAir(
   const racetrack = solveRacetrack(question);
   return isSolved(racetrack) ? { question, racetrack } : null;
 }
+
+/** The outbound leg by the rule that flown ones are timed by: from abeam the fix or from wings level, whichever is later. */
+export const clockOf = ({
+  outboundS,
+  outboundFromAbeamS,
+}: Pick<Racetrack, "outboundS" | "outboundFromAbeamS">): Seconds =>
+  Math.min(outboundS, outboundFromAbeamS ?? outboundS);

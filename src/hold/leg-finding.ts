@@ -1,7 +1,7 @@
 /** Legs of a hold that were not flown for the time or to the distance given, and those that nobody saw. */
 import type { Finding } from "../quantity/record.ts";
 import { LEG_DISTANCE, LEG_TIME } from "../standard/tolerance.ts";
-import { isSolved } from "./asked.ts";
+import { clockOf, isSolved } from "./asked.ts";
 import type { HoldFacts } from "./facts.ts";
 
 /** Legs against the time or distance given, on the leg that the standard times. */
@@ -32,8 +32,9 @@ export function legFindings(facts: HoldFacts): Finding[] {
           leg: legOff.leg,
           seconds: outboundTimed ? outbound.seconds : inbound!.seconds,
           askedS: leg.seconds,
-          outboundS: outbound.betweenTurnsS,
-          solvedOutboundS: isSolved(solved) ? solved.outboundS : null,
+          begins: outbound.begins,
+          outboundS: outbound.seconds,
+          solvedOutboundS: isSolved(solved) ? clockOf(solved) : null,
         },
         evidence: outboundTimed
           ? { fromUtc: outbound.fromUtc, toUtc: outbound.toUtc }

@@ -10,8 +10,6 @@ function distanceRead({ outbound, altitude }: Omit<HoldLap, "legOff">): [Nautica
   return [Math.abs(outbound.endAlongNm), Math.hypot(outbound.endDistanceNm, height)];
 }
 
-const smaller = (a: number, b: number): number => (Math.abs(b) < Math.abs(a) ? b : a);
-
 /**
  * Too long positive. The first leg outbound is flown for the time given, to learn from: either that or the leg inbound
  * is right. Null where the leg was not flown to its end.
@@ -28,11 +26,7 @@ export function legOffOf(
     return { leg: "outbound", seconds: null, distanceNm: offNm };
   }
   const off = (seconds: Seconds) => seconds - leg.seconds;
-  // one who times from abeam in the turn, and one who times from wings level, are both right
-  const outboundOff =
-    outbound.fromAbeamS === null
-      ? off(outbound.betweenTurnsS)
-      : smaller(off(outbound.betweenTurnsS), off(outbound.fromAbeamS));
+  const outboundOff = off(outbound.seconds);
   if (timing === "icao") return { leg: "outbound", seconds: outboundOff, distanceNm: null };
   if (!inbound) return null;
   const inboundOff = off(inbound.seconds);

@@ -9,6 +9,7 @@ import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { inOrder, withOutOfOrder } from "./order.ts";
 import { type Run, runsOf } from "./runs.ts";
+import { lastTryFirst } from "./tries.ts";
 import { weighedByHeight } from "./way-down.ts";
 
 export type { FlownPath } from "./flown.ts";
@@ -27,7 +28,8 @@ const GIVEN = 2;
  * never taken. An arc is found by its distance from the station and a track that turns with it; a descent by the passage of
  * its fix, between the exercises before and after it, as it may be flown along one of them. An approach is looked for
  * as its final course to the threshold, on it or coming down beside it, and has what followed it as well: the landing,
- * or the climb away; of several the way down chooses as well. What else was
+ * or the climb away; of several procedures the way down chooses as well, and of several tries at one the last whole one
+ * is taken. What else was
  * found for an exercise, as the laps of a hold, is given in `others` by its index, in flown order: it takes part in the
  * order like the runs of a course, and has its rows alone. Without it a hold is found by its window only.
  * Valid for: rows in flown order, finite positions; times may be missing.
@@ -55,7 +57,8 @@ function findInOrder(
   );
   const weighed = runs.map((own, i) => {
     const exercise = brief.exercises[i]!;
-    return exercise.kind === "approach" ? weighedByHeight(exercise, path, own) : own;
+    if (exercise.kind !== "approach") return own;
+    return lastTryFirst(exercise, path, own, weighedByHeight(exercise, path, own));
   });
   const chosen = withOutOfOrder(inOrder(weighed), weighed);
   const cores = chosen.flatMap((choice) => choice?.run.core ?? []);
@@ -67,16 +70,18 @@ function findInOrder(
     const choice = chosen[i];
     if (!choice) return { exercise: i, span: null, by: "geometry", confidence: 0 };
     const { run, rival } = choice;
-    // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
-    const before = cores.filter(({ start, end }) => start < run.core.start && end < run.core.end - 1);
-    const start = Math.max(run.span.start, ...before.map(({ end }) => end));
+    // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg, and a fix to both.
+    const latest = run.latest ?? run.core.start;
+    const before = cores.filter(({ start, end }) => start < latest && end < run.core.end - 1);
+    const led = Math.max(run.span.start, ...before.map(({ end }) => end));
+    const start = run.latest === undefined ? led : Math.min(led, latest);
     const exercise = brief.exercises[i]!;
     const isApproach = exercise.kind === "approach";
-    const after = cores.filter(({ start }) => start > run.core.start);
+    const after = cores.filter((core) => core.start > latest);
     const next = Math.min(path.latitude.length, ...after.map((core) => core.start));
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
-    const again = isApproach ? flownAgain(exercise, path, runs[i]!, cores, run) : [];
+    const again = isApproach ? flownAgain(exercise, path, flown, runs[i]!, cores, run) : [];
     return { exercise: i, span, by: "geometry", confidence, ...(again.length > 0 ? { again } : {}) };
   });
 }
@@ -100,14 +105,18 @@ function candidates(
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
   if (path.latitude.length < 2) return [];
-  return runsFor(exercise, path, flown, others).filter(({ core }) => !windows.some((w) => taken(core, w)));
+  return runsFor(exercise, path, flown, others).filter(
+    ({ core, latest }) => !windows.some((w) => taken({ start: latest ?? core.start, end: core.end }, w)),
+  );
 }
 
 function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: readonly Run[]): readonly Run[] {
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
   const course = asCourse(exercise);
   if (!course) return others;
-  return exercise.kind === "approach" ? approachRuns(course, path, flown) : runsOf(course, path, flown);
+  return exercise.kind === "approach"
+    ? approachRuns(exercise, course, path, flown)
+    : runsOf(course, path, flown);
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

@@ -27,8 +27,8 @@ const STEADY_FOR: Seconds = 10;
 /** Past the course later than this after joining is no overshoot of the intercept but how the course was kept. Tuned. */
 const OVERSHOOT_WITHIN: Seconds = 60;
 
-/** A cut flown through the line comes back to it within this. Chosen: a minute away from it, a half turn, a minute back. */
-const FLOWN_THROUGH: Seconds = 180;
+/** A cut flown through the line comes back to it within this, counted from line to line. Chosen: a minute square away from it, a minute in the turn, two minutes back at 30°. */
+const FLOWN_THROUGH: Seconds = 240;
 /** Moving back by this, past the course or short of it, the intercept is over. Chosen: over a receiver’s noise, under any cut. */
 const COMING_BACK: NauticalMiles = 0.004;
 /** Still closing by more than this, the aircraft is on its way onto the course. Tuned: twice the wander. */
@@ -83,7 +83,7 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
   let start = beginning(last, side);
   // the way back of a cut that went past the course belongs to that cut
   for (let i = start - 1; i >= 0 && !rows.gapBefore[i + 1]; i--) {
-    if (rows.timeMs[start]! - rows.timeMs[i]! > FLOWN_THROUGH * 1000) break;
+    if (rows.timeMs[last]! - rows.timeMs[i]! > FLOWN_THROUGH * 1000) break;
     if (rows.crossTrackNm[i]! * side > 0) continue;
     const first = beginning(i, -side);
     if (!converging(i, -side) || !heldSteady(rows, first, i)) break;

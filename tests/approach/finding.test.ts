@@ -163,7 +163,10 @@ describe("a headline ends with how the approach ended, and a circuit has no inte
     const { facts, findings } = measured(approachTo(FIELD), [...down, ...climb]);
     const record = { kind: "approach", findings, facts } as unknown as Parameters<typeof approachSentence>[0];
     expect(approachSentence(record)).toMatch(
-      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft \(± \d+ ft\) above the decision altitude\.$/,
+      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft \(± \d+ ft\) above the decision altitude, which it never came down to\.$/,
+    );
+    expect(said(findings, "missed-approach")).toMatch(
+      /above the decision altitude, which it never came down to; climbing/,
     );
   });
   it("a turn from base over full scale is no overshot intercept", () => {
@@ -199,6 +202,10 @@ it("an approach flown three times names the first of the others", () => {
   const found = { code: "flown-again", facts: { times: 3 }, evidence };
   expect(said([found], "flown-again")).toBe(
     "Flown 3 times on this flight; this is the one that fits best. The first other one was on the final from 01:10 to 01:16 UTC; written into the brief for each time, or with between, it is measured too.",
+  );
+  const last = { ...found, facts: { times: 2, last: true } };
+  expect(said([last], "flown-again")).toMatch(
+    /^Flown 2 times on this flight; this is the last time\. The other /,
   );
 });
 

@@ -47,6 +47,34 @@ describe("by construction: a course flown through", () => {
     expect(flown("to", near, 60).findings[0]!.code).toBe("intercept-overshot");
   });
 
+  // a half turn and more, and 1.4 times as long back at 45 degrees: line to line in 9 minutes, and in 4.7
+  it.each([
+    ["so long away that the cut back begins later than it may end", 200, 333],
+    ["back on its way in time, and on the course too late", 90, 181],
+  ])("is left for good, and the way back to it is a cut of its own: %s", (_, away, back) => {
+    const rows = tracksOff({ along: 2, across: -1 }, [
+      [90, 36 + away], // 1 NM to the course, at 100 kt
+      [-45, back],
+      [0, 200],
+    ]);
+    const { facts } = flown("leg", rows, 0);
+    near(facts.intercept!.angleDeg, -45, 2, "°");
+    near(facts.intercept!.startCrossTrackNm, farthest(rows), 0.5, "NM");
+    expect(facts.intercept!.overshootNm).toBeLessThan(0.4);
+  });
+
+  it("twice, out and back within four minutes each time, is told from its first cut", () => {
+    const rows = tracksOff({ along: 2, across: -1 }, [
+      [90, 66], // half a minute past it
+      [-60, 120], // and past it on the other side
+      [45, 66],
+      [0, 150],
+    ]);
+    const { facts } = flown("leg", rows, 0);
+    near(facts.intercept!.angleDeg, 90, 2, "°");
+    near(facts.intercept!.overshootNm, farthest(rows), 0.02, "NM");
+  });
+
   it("is no turn over the station that a radial leads from", () => {
     const { facts } = flown("from", through(0.2), 75);
     expect(facts.intercept?.overshootNm ?? 0).toBeLessThan(0.1);

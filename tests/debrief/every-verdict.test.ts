@@ -17,6 +17,7 @@ import {
   scenarioNamed,
 } from "../../src/simulator/index.ts";
 import { keepRows } from "../../src/track/rows.ts";
+import { awayAgain } from "../support/away-again.ts";
 
 /** Codes as they are written where they are made. */
 const CODES = [
@@ -70,8 +71,15 @@ const rollOut = ({ truth }: SimulatedFlight): number => Date.parse(truth.truth.h
 const end = ({ track }: SimulatedFlight): number => track.time.at(-1)!;
 
 /** What a debrief says of the exercises of a flight. */
-function said(scenario: Scenario, seed = 1, standard = US, silent: readonly Silence[] = []): string[] {
-  const flown = fly(scenario, seed);
+function said(
+  scenario: Scenario,
+  seed = 1,
+  standard = US,
+  silent: readonly Silence[] = [],
+  logged = ({ track }: SimulatedFlight) => track,
+): string[] {
+  const simulated = fly(scenario, seed);
+  const flown = { ...simulated, track: logged(simulated) };
   const hidden = (t: number) => silent.some(([at, seconds]) => Math.abs(t - at(flown)) < seconds * 500);
   const track = keepRows(
     flown.track,
@@ -269,6 +277,7 @@ function approaches(): string[] {
     ...said(downTo(1000, 600)),
     ...said(downTo(1520, 1400)),
     ...said(downTo(1000, 440, -0.5)), // level 20 ft above the runway, half a mile along it
+    ...said(scenarioNamed(tidy), 1, US, [], ({ track }) => awayAgain(track, 45)),
     ...said(leaving),
     ...said(scenarioNamed(tidy), 1, US, [[end, 360]]), // the last three minutes are not in the log
     ...said(missed(60), 1, EU),

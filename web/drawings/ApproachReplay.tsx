@@ -16,7 +16,9 @@ const PARTS: Readonly<Record<string, string>> = {
   final: "on the final",
   "past-threshold": "past the threshold",
   "missed-approach": "missed approach",
+  "left-final": "past where the final was left",
   landing: "landing",
+  "climb-out": "climbing out after the touch-and-go",
 };
 
 /** A vertical speed in words, as in "420 ft/min down". */

@@ -21,7 +21,8 @@ export function floors(facts: ApproachFacts, window: Pick<ApproachWindow, "farNm
   }
   if (minimum?.kind !== "descent") return all;
   // who lands leaves the minimum by right from the visual descent point on: FAA AIM 5-4-5, from memory
-  const to = outcome === "landed" ? (descent?.visualDescentPointNm ?? 0) : missedPoint.distanceNm;
+  const wheels = outcome === "landed" || outcome === "touch-and-go";
+  const to = wheels ? (descent?.visualDescentPointNm ?? 0) : missedPoint.distanceNm;
   if (to < from) all.push({ fromNm: from, toNm: to, altitudeFt: minimum.altitudeFt, isMinimum: true });
   return all;
 }

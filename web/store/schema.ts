@@ -91,11 +91,13 @@ export interface KeptDocument {
   readonly text: string;
 }
 
-/** A brief to fly again. */
+/** A brief to fly again, or a school's standard. */
 export interface Template {
   readonly name: string;
   readonly yaml: string;
   readonly saved: number;
+  /** Of a standard: held against where nobody names one. */
+  readonly usual?: boolean;
 }
 
 /** A list of points, as the file that was given. */

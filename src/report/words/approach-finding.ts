@@ -46,14 +46,16 @@ function climbed(f: Finding["facts"]): string {
     Math.abs(past) < 0.05
       ? "at the missed approach point"
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}${afterLevel(f)}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}${f.neverDownToIt === true ? fromMinimum(f) : ""}${afterLevel(f)}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
 }
 
 /** How high above or below the minimum a climb was begun, where the brief gives one. */
-function fromMinimum({ minimum, aboveMinimumFt, aboveMinimum95Ft }: Finding["facts"]): string {
-  const [above, doubt] = [given(aboveMinimumFt), given(aboveMinimum95Ft)];
+function fromMinimum(f: Finding["facts"]): string {
+  const [above, doubt] = [given(f.aboveMinimumFt), given(f.aboveMinimum95Ft)];
   if (above === null) return "";
-  const name = minimum === "descent" ? "the minimum descent altitude" : "the decision altitude";
+  const name = f.minimum === "descent" ? "the minimum descent altitude" : "the decision altitude";
+  if (f.neverDownToIt === true)
+    return `, ${feet(above)}${doubt === null ? "" : ` (± ${feet(doubt)})`} above ${name}, which it never came down to`;
   if (doubt !== null) {
     if (Math.abs(above) <= doubt) return `, at ${name} as far as this log tells (± ${feet(doubt)})`;
     return `, ${feet(Math.abs(above))} (± ${feet(doubt)}) ${above > 0 ? "above" : "below"} ${name}`;
@@ -123,6 +125,14 @@ function leftFinal(f: Finding["facts"]): string {
   return `${left}; circled and landed ${where}.`;
 }
 
+/** As in ", over the threshold at 50 ft, 62 kt over the ground". */
+function overThreshold(f: Finding["facts"]): string {
+  const height = given(f.thresholdFt);
+  if (given(f.silentS) !== null)
+    return `, over the threshold in ${seconds(f.silentS)} without a point${height === null ? "" : `: at ${feet(height)} ± ${feet(f.threshold95Ft)}`}`;
+  return `${height === null ? "" : `, over the threshold at ${feet(height)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground`;
+}
+
 export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
   ...CAUSE_WORDS,
@@ -160,14 +170,13 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
       ? `Missed approach begun ${unseenWhere(f.silentS, f.silentFromNm, f.silentToNm)}.`
       : `Missed approach begun ${beforeThreshold(f.distanceNm)}${fromMinimum(f)}${afterLevel(f)}.`,
   "low-pass": (f) =>
-    `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)}`,
+    `A touch or a low pass${given(f.levelS) === null ? "" : `, level over the runway for ${seconds(f.levelS)}`}, then a climb ${climbed(f)} Whether that was a landing or a go-around cannot be told from its heights and speeds.`,
   "left-final": leftFinal,
   "log-ends-in-flight": (f) =>
     `The log ends in flight ${beforeThreshold(f.distanceNm)}${heightBesideMinimum(f)}; how the approach ended is not known.`,
   "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
-    `Flown ${f.times} times on this flight; this is the one that fits best. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
-  landed: (f) =>
-    given(f.silentS) !== null
-      ? `Landed, over the threshold in ${seconds(f.silentS)} without a point${given(f.thresholdFt) === null ? "" : `: at ${feet(f.thresholdFt)} ± ${feet(f.threshold95Ft)}`}.`
-      : `Landed${given(f.thresholdFt) === null ? "" : `, over the threshold at ${feet(f.thresholdFt)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground.`,
+    `Flown ${f.times} times on this flight; this is ${f.last === true ? "the last time" : "the one that fits best"}. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
+  landed: (f) => `Landed${overThreshold(f)}.`,
+  "touch-and-go": (f) =>
+    `Touch-and-go${overThreshold(f)}; slowed to ${Math.round(num(f.slowestKt))} kt on the runway ${beforeThreshold(f.slowestNm)}, climbing again ${beforeThreshold(f.climbNm)}.`,
 };

@@ -50,6 +50,7 @@ export function approachSentence(exercise: ApproachRecord): string {
   const path = spoken("glide-path-within", exercise);
   const end =
     spoken("landed", exercise) ??
+    spoken("touch-and-go", exercise) ??
     spoken("left-final", exercise) ??
     spoken("log-ends-in-flight", exercise) ??
     spoken("missed-approach", exercise, "missed-approach-short");
@@ -159,7 +160,7 @@ export function approachNotes(exercise: ApproachRecord, facts: ApproachFacts): [
   const ended = [
     "missed-approach",
     "low-pass",
-    ...(lead === "final-within" ? [] : ["left-final", "log-ends-in-flight", "landed"]),
+    ...(lead === "final-within" ? [] : ["left-final", "log-ends-in-flight", "landed", "touch-and-go"]),
   ];
   const cause = approachCause(exercise);
   return [
@@ -191,4 +192,5 @@ export const APPROACH_TOLD: readonly string[] = [
   "left-final",
   "log-ends-in-flight",
   "landed",
+  "touch-and-go",
 ];

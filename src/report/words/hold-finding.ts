@@ -68,11 +68,16 @@ const rolledOut =
   (f) =>
     `Lap ${f.lap} rolled out ${pastCourse(sign * num(f.offNm))}${cutBack(f)}.${also(f)}`;
 
+/** Where the clock of an outbound leg was started: one rule for all that is told of its time. */
+export const clockFrom = (begins: unknown): string =>
+  begins === "abeam" ? "from abeam the fix" : "from wings level";
+
 function legTime(f: Finding["facts"]): string {
+  const took = `Lap ${f.lap}: the ${f.leg} leg took ${whole(f.seconds)}`;
+  if (f.leg === "outbound") return `${took} ${clockFrom(f.begins)}, not ${Math.round(num(f.askedS))}.`;
   const asked =
     given(f.solvedOutboundS) === null ? "" : `; this wind asked for ${whole(f.solvedOutboundS)} outbound`;
-  const flown = f.leg === "inbound" ? `, after ${whole(f.outboundS)} outbound between the turns` : "";
-  return `Lap ${f.lap}: the ${f.leg} leg took ${whole(f.seconds)}, not ${Math.round(num(f.askedS))}${flown}${f.leg === "inbound" ? asked : ""}.`;
+  return `${took}, not ${Math.round(num(f.askedS))}, after ${whole(f.outboundS)} outbound ${clockFrom(f.begins)}${asked}.`;
 }
 
 const ENTRY = { direct: "a direct", teardrop: "a teardrop", parallel: "a parallel" } as const;
@@ -101,6 +106,8 @@ export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
     corrected(f, ` The outbound leg was nearly parallel to the inbound one.${also(f)}`),
   "outbound-undercorrected": (f) => corrected(f, also(f)),
   "outbound-overcorrected": (f) => corrected(f, also(f)),
+  "inbound-never-established": ({ laps }) =>
+    `Never established on the inbound course in ${String(laps).includes(" ") ? "laps" : "lap"} ${listed(String(laps))}: that takes the needle within half scale and the track within 10° of the course for 10 seconds.`,
   "rolled-out-past": rolledOut(1),
   "rolled-out-short": rolledOut(-1),
   "leg-time-off": legTime,

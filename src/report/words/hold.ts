@@ -3,11 +3,13 @@
 import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
 import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
+import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
-import { FACTOR_DOUBT, flownTurns, multiple, pastCourse, pastOf, times } from "./hold-finding.ts";
+import { clockFrom, FACTOR_DOUBT, flownTurns, multiple, pastCourse, pastOf, times } from "./hold-finding.ts";
 import { seconds } from "./measured.ts";
 import { capital, degreesDoubt, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
+import { clockOutbound } from "./racetrack.ts";
 import { restsOn, windHeadline } from "./wind.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -47,11 +49,13 @@ function asked(facts: HoldFacts): string | null {
   const sure = solved.factor !== null && doubt?.factor95 != null && doubt.factor95 <= FACTOR_DOUBT;
   const factor = sure ? `${times(solved.factor!)} that outbound, ` : "";
   const heading = flownHeading(solved.outboundHeadingTrueDeg, facts.variation);
-  const seconds = `${Math.round(solved.outboundS)} s${doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : ""}`;
+  const clock = clockOutbound(solved);
+  const clockStarts = clockFrom(clock < solved.outboundS ? "abeam" : "wings-level");
+  const seconds = `${Math.round(clock)} s${doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : ""}`;
   const flags = solved.flags.map((flag) => FLAGS[flag]).join("");
   return (
     `${day}: the inbound course needs ${inbound === "0°" ? "no correction" : inbound}${degrees(doubt?.inboundCorrection95Deg)}. This day asked for ${factor}heading ${heading}, ` +
-    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} between the turns${lengthOf(facts)}.${flags}${rules(facts)}${compassNote(facts.variation)}`
+    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} ${clockStarts}${lengthOf(facts)}.${flags}${rules(facts)}${compassNote(facts.variation)}`
   );
 }
 
@@ -131,6 +135,7 @@ export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, stri
     ["How it was found.", found(exercise, facts)],
     ["What this wind asked for.", asked(facts)],
     ["Entry.", entry(facts)],
+    ["Height.", heightReachedNote(facts.altitude)],
     ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
     ["What cannot be told.", untold(facts)],
   ];
@@ -140,13 +145,12 @@ export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, stri
 const legTime = ({ seconds, unseen }: Pick<HoldLap["outbound"], "seconds" | "unseen">): string =>
   `${Math.round(seconds)} s${unseen ? ` (${plusMinus(unseen.most, 0, " s")})` : ""}`;
 
-/** One lap in a line, as in "Lap 1: outbound 66 s, 9° right; inbound 52 s; rolled out 0.41 NM past the course." */
+/** One lap in a line, as in "Lap 1: outbound 66 s from wings level, 9° right; inbound 52 s; rolled out 0.41 NM past the course." */
 export function lapSentence(lap: HoldLap, index: number, facts: HoldFacts): string {
   const { outbound, inbound, rollOut } = lap;
   const correction = outbound.correctionDeg === null ? "" : `, ${degreesToSide(outbound.correctionDeg)}`;
-  const from = outbound.begins === "abeam" ? " from abeam" : "";
   const parts = [
-    `outbound ${legTime(outbound)}${from}${correction}`,
+    `outbound ${legTime(outbound)} ${clockFrom(outbound.begins)}${correction}`,
     inbound ? `inbound ${legTime(inbound)}` : "not flown to the fix again",
     ...(rollOut
       ? [
