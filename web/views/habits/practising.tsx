@@ -31,7 +31,7 @@ function SeenOn({ habit, report, address }: Props & { readonly habit: Habit }) {
         const best = shownBest(habit, index);
         return (
           <span key={flight.id}>
-            {i > 0 && ", "}
+            {i > 0 && "; "}
             {address && best ? (
               <a href={address(flight.id, best.exercise, best.at)}>
                 {name}, exercise {best.exercise + 1}
