@@ -9,6 +9,7 @@ import type {
   HoldExercise,
 } from "../brief/brief.ts";
 import { measureArc, measureCourse, measureDescent } from "../course/index.ts";
+import type { Position } from "../geodesy/position.ts";
 import { gradeApproach, gradeArc, gradeCourse, gradeDescent, gradeHold } from "../grade/index.ts";
 import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
@@ -47,6 +48,8 @@ export interface Flight {
   readonly wind: WindEstimate | null;
   /** Landing directions that are known beside the brief, near to the flight. */
   readonly runways: readonly KnownRunway[];
+  /** The fixes of the brief, about which an arc may have led to a final. */
+  readonly stations: readonly Position[];
   readonly leftOut: LeftOut;
   /** What the exercises are held against, or null. */
   readonly standard: TestStandard | null;
@@ -199,7 +202,7 @@ export function approachResult(
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
-  const { motion, wind, legs } = flight;
+  const { motion, wind, legs, stations } = flight;
   const { series, span, ...measured } = measureApproach({
     exercise,
     path: columnsOf(flight),
@@ -207,6 +210,7 @@ export function approachResult(
     motion,
     wind,
     legs,
+    stations,
   });
   // what was only found was held to nothing
   const { standard } = flight;
