@@ -36,6 +36,7 @@ export interface Flown {
   readonly confidence: number;
   /** Where else it was flown. */
   readonly again?: readonly Span[];
+  readonly asked?: number;
 }
 
 /** The flight as the exercises are measured on it. */
@@ -221,12 +222,12 @@ export function approachResult(
 }
 
 /** Said last: that this is one of several, and when the first other one was. */
-function flownAgain({ again = [] }: Flown, motion: Motion | null): Finding[] {
+function flownAgain({ again = [], asked = 1 }: Flown, motion: Motion | null): Finding[] {
   const [first] = again;
   if (!first) return [];
   const [fromUtc, toUtc] = [first.start, first.end - 1].map((row) =>
     motion ? utcText(motion.time[row]!) : null,
   );
   const evidence = { fromUtc: fromUtc!, toUtc: toUtc! };
-  return [{ code: "flown-again", facts: { times: again.length + 1 }, evidence }];
+  return [{ code: "flown-again", facts: { times: again.length + asked, asked }, evidence }];
 }

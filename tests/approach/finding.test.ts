@@ -205,6 +205,14 @@ it("an approach flown three times names the first of the others", () => {
   );
 });
 
+it("flown three times and asked for twice: three, of which the brief asks for two", () => {
+  const evidence = { fromUtc: "2026-10-17T01:10:00.000Z", toUtc: "2026-10-17T01:16:00.000Z" };
+  const found = { code: "flown-again", facts: { times: 3, asked: 2 }, evidence };
+  expect(said([found], "flown-again")).toContain(
+    "Flown 3 times on this flight; the brief asks for 2 of them. The other one was on the final from 01:10",
+  );
+});
+
 it("the descent from the minimum is told at the path's own angle", () => {
   const steep = approachTo(FIELD, {
     glidePath: { angle: 3.5, crossing: 50 },

@@ -125,6 +125,17 @@ function leftFinal(f: Finding["facts"]): string {
   return `${left}; circled and landed ${where}.`;
 }
 
+/** `times`: in all; `asked`: by exercises of the brief. */
+function flownAgain({ times, asked }: Finding["facts"], { evidence: { fromUtc, toUtc } }: Finding): string {
+  const when = fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : "";
+  const several = num(asked ?? 1) > 1;
+  const others = num(times) - num(asked ?? 1);
+  const which = several
+    ? `the brief asks for ${asked} of them. ${others > 1 ? "The first other one" : "The other one"}`
+    : `this is the one that fits best. ${others > 1 ? "The first other one" : "The other"}`;
+  return `Flown ${times} times on this flight; ${which} was on the final${when}; written into the brief for each time, or with between, it is measured too.`;
+}
+
 export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
   ...CAUSE_WORDS,
@@ -166,8 +177,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "left-final": leftFinal,
   "log-ends-in-flight": (f) =>
     `The log ends in flight ${beforeThreshold(f.distanceNm)}${heightBesideMinimum(f)}; how the approach ended is not known.`,
-  "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
-    `Flown ${f.times} times on this flight; this is the one that fits best. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
+  "flown-again": flownAgain,
   landed: (f) =>
     given(f.silentS) !== null
       ? `Landed, over the threshold in ${seconds(f.silentS)} without a point${given(f.thresholdFt) === null ? "" : `: at ${feet(f.thresholdFt)} ± ${feet(f.threshold95Ft)}`}.`
