@@ -1,5 +1,6 @@
 /** What is worth saying of an approach as flown: codes with facts and the times they rest on, most telling first. */
 import type { Finding } from "../quantity/record.ts";
+import type { Share } from "../quantity/units.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import { belowLimits, likely } from "./below-limits.ts";
@@ -17,19 +18,33 @@ const at = (utc: string | null): Evidence => ({ fromUtc: utc, toUtc: utc });
 export function findingsOf(facts: ApproachFacts, departures: readonly Finding[]): Finding[] {
   const below = belowLimits(facts);
   const joins = joined(facts);
+  const never = joins.filter(({ code }) => code === "final-never-joined");
   const overshot = joins.some(({ code }) => code === "final-overshot");
+  const left = departures.filter(({ code }) => !(overshot && code.startsWith("turned-")));
+  const onTheWay = [...joins.filter((f) => !never.includes(f)), ...left];
+  const held = within(facts);
   return [
     ...below.filter(likely),
+    ...never,
     ...unstable(facts),
+    ...(leadsAll(held, left) ? [...held, ...onTheWay] : [...onTheWay, ...held]),
+    // what no text limits is graver than nothing
     ...unsteady(facts),
-    ...joins,
-    ...departures.filter(({ code }) => !(overshot && code.startsWith("turned-"))),
-    ...within(facts),
     // what the doubt of the heights leaves open leads nothing
     ...below.filter((f) => !likely(f)),
     ...early(facts),
     ...ended(facts),
   ];
+}
+
+/** A departure that came to this share of the worst needle made it. As of courses. */
+const MADE_THE_WORST: Share = 0.8;
+
+/** Over full scale leads what was smaller on the way; a track that was off and made it says more. */
+function leadsAll(held: readonly Finding[], left: readonly Finding[]): boolean {
+  const worst = Number(held.find(({ code }) => code === "final-within")?.facts.worstNeedle ?? 0);
+  const made = left.some(({ facts }) => Math.abs(Number(facts.worstNeedle ?? 0)) >= MADE_THE_WORST * worst);
+  return worst > 1 && !made;
 }
 
 function joined({

@@ -1,13 +1,16 @@
 /** How the final was joined: the cut, the overshoot and the corrections, and what led onto it. */
 import type { ApproachExercise } from "../brief/brief.ts";
-import { localPlane, measureColumns } from "../geodesy/index.ts";
+import { measureColumns } from "../geodesy/index.ts";
+import type { Position } from "../geodesy/position.ts";
 import { turnFrom } from "../quantity/angle.ts";
-import { DEGREES_PER_RADIAN, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
-import type { AngleSize, DegreesPerSecond, Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
+import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import type { AngleSize, Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { measureIntercept, turningPoints } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { rowsWithin } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { isArc } from "./joined-by-arc.ts";
+import { isLap } from "./joined-by-lap.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
 
@@ -16,8 +19,6 @@ const CORRECTION: AngleSize = 5;
 const CORRECTED_WITHIN: Seconds = 120;
 /** What led onto the final is looked for so far back. Chosen: a procedure turn with its outbound leg, or a lap of a hold. */
 const LOOK_BACK: Seconds = 420;
-/** All the way round, but for a lap flown loosely. */
-const ROUND: AngleSize = 330;
 /** Turned back on itself: a procedure turn, whose outbound track was within `OUTBOUND` of the reciprocal. Chosen. */
 const BACK: AngleSize = 150;
 const OUTBOUND: AngleSize = 60;
@@ -34,14 +35,6 @@ const LOW: Feet = 600;
 const CLIMBED_OUT: Seconds = 60;
 /** Aligned with the final all the while. Chosen: wider than a wind correction being found. */
 const ALIGNED: AngleSize = 20;
-/** The turn onto the final is quicker than this; an arc of 5 NM and more never is. */
-const TURNING: DegreesPerSecond = 1.2;
-/** An arc: this long, turned this far by a steady curve of such radii, this near to a circle. Tuned on simulation seeds 1-40. */
-const ARC_TIME: Seconds = 170;
-const ARC_TURN: AngleSize = 11;
-const ARC_RADII: readonly [NauticalMiles, NauticalMiles] = [3, 25];
-const ARC_MISS: NauticalMiles = 0.08;
-
 export function interceptOf(rows: ApproachRows, { established }: Segments): ApproachFacts["intercept"] {
   const intercept = measureIntercept(rows, established);
   if (!intercept || established === null) return null;
@@ -55,12 +48,13 @@ export function interceptOf(rows: ApproachRows, { established }: Segments): Appr
   };
 }
 
-/** Null where the log has no times. */
+/** Null where the log has no times. `stations`: about which an arc may have been flown. */
 export function joinedFrom(
   exercise: ApproachExercise,
   rows: ApproachRows,
   motion: Motion | null,
   { established, threshold }: Segments,
+  stations: readonly Position[],
 ): ApproachFacts["joinedFrom"] {
   if (!motion) return null;
   // the final of a tight circuit is over before anybody can be established on it
@@ -94,8 +88,9 @@ export function joinedFrom(
   if (established === null) return downwind ? "circuit" : "not-joined";
   if (aligned) return "straight-in";
   if (downwind) return "circuit";
-  if (most - least >= ROUND) return "hold";
-  if (isArc(motion, first, last)) return "arc";
+  const before = { start: first, end: last + 1 };
+  if (isLap(motion, before, exercise.course.azimuth, across)) return "hold";
+  if (isArc(motion, before, stations)) return "arc";
   return outbound && most - least >= BACK ? "procedure-turn" : "vectors";
 }
 
@@ -126,34 +121,3 @@ function fromOverhead({ course, runway }: ApproachExercise, motion: Motion, abea
 
 const within = (value: number, [least, most]: readonly [number, number]): boolean =>
   value >= least && value <= most;
-
-/** Whether the way before the turn onto the final was part of a circle. Method: least squares of x2 + y2 = 2ax + 2by + c (I. Kasa, 1976). */
-function isArc(motion: Motion, first: number, last: number): boolean {
-  let end = last;
-  while (end > first && Math.abs(motion.turnRate[end]!) < TURNING) end--;
-  while (end > first && Math.abs(motion.turnRate[end]!) > TURNING / 3) end--;
-  let start = end;
-  while (start > first && motion.time[end]! - motion.time[start]! < ARC_TIME * 1000) start--;
-  const n = end - start + 1;
-  if (motion.time[end]! - motion.time[start]! < (ARC_TIME - 20) * 1000 || n < 8) return false;
-  const plane = localPlane({ latitude: motion.latitude[start]!, longitude: motion.longitude[start]! });
-  const points = Array.from({ length: n }, (_, k) => {
-    const { east, north } = plane.toPlane(motion.latitude[start + k]!, motion.longitude[start + k]!);
-    return { x: east / METRES_PER_NAUTICAL_MILE, y: north / METRES_PER_NAUTICAL_MILE };
-  });
-  const mean = (pick: (p: { x: number; y: number }) => number) => points.reduce((s, p) => s + pick(p), 0) / n;
-  const [mx, my] = [mean((p) => p.x), mean((p) => p.y)];
-  const of = (pick: (u: number, v: number) => number) => mean((p) => pick(p.x - mx, p.y - my));
-  const [uu, uv, vv] = [of((u) => u * u), of((u, v) => u * v), of((_, v) => v * v)];
-  const ru = of((u, v) => u * (u * u + v * v)) / 2;
-  const rv = of((u, v) => v * (u * u + v * v)) / 2;
-  const det = uu * vv - uv * uv;
-  if (!(det > 0)) return false;
-  const [a, b] = [(ru * vv - rv * uv) / det, (rv * uu - ru * uv) / det];
-  const radius = Math.sqrt(a * a + b * b + uu + vv);
-  if (!(radius >= ARC_RADII[0] && radius <= ARC_RADII[1])) return false;
-  const way = Math.hypot(points[n - 1]!.x - points[0]!.x, points[n - 1]!.y - points[0]!.y);
-  const turn = (way / radius) * DEGREES_PER_RADIAN;
-  const miss = Math.sqrt(of((u, v) => (Math.hypot(u - a, v - b) - radius) ** 2));
-  return turn >= ARC_TURN && miss <= ARC_MISS;
-}

@@ -1,6 +1,7 @@
 /** The facts of one approach as flown, gathered: joining, fix, final, path, minimum, gates, missed approach, columns. */
 import type { ApproachExercise } from "../brief/brief.ts";
 import { inverse, positionOn } from "../geodesy/index.ts";
+import type { Position } from "../geodesy/position.ts";
 import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
 import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
@@ -51,6 +52,8 @@ export interface ApproachToMeasure {
   readonly span: Span;
   /** Among these a procedure turn is looked for; not where not given. */
   readonly legs?: readonly Leg[];
+  /** About which an arc to the final may have been flown; none where not given. */
+  readonly stations?: readonly Position[];
   /** Null where the log has no times. */
   readonly motion: Motion | null;
   readonly wind: WindEstimate | null;
@@ -77,6 +80,7 @@ export function measureApproach({
   motion,
   wind,
   legs = [],
+  stations = [],
 }: ApproachToMeasure): ApproachMeasured {
   const reversal = motion && findProcedureTurn(asked, matched, motion, legs);
   const span = { start: Math.min(matched.start, reversal?.outboundStart ?? matched.start), end: matched.end };
@@ -101,7 +105,7 @@ export function measureApproach({
   const { descent, flownPath } = descentOf(exercise, rows, segments, down, pathGuide);
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
-  const led = reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments);
+  const led = reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments, stations);
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
   const departures = findDepartures(rows, segments, led, correctionOver);
   const { joining, excursions, chased } = departures;

@@ -34,6 +34,8 @@ export const courseFactsSchema = z.strictObject({
   flownNm: z.number(),
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
+  /** Flown without ever being established on it; missing where it was, without times, and of a fitted line. */
+  neverEstablished: z.literal(true).optional(),
   /** What of the time that the brief gave was flown along the course before it was established, and is not judged; null or missing where nothing was. */
   /** The time before it was joined, which is not judged, where that is over a minute or strayed far; null or missing where it is not. */
   beforeJoining: z

@@ -44,16 +44,15 @@ export interface FindingsFrom {
 export function findingsOf(from: FindingsFrom): Finding[] {
   const { exercise, rows, judged, facts, excursions } = from;
   if (isFitted(exercise)) return [trackedWithin(from), ...gaps(rows, judged.span)];
-  const neverEstablished: Finding[] =
-    rows.timed && judged.establishedAt === null
-      ? [
-          {
-            code: "never-established",
-            facts: { worstNeedle: Math.abs(facts.needle.max), worstNm: facts.crossTrack.maxNm },
-            evidence: evidence(rows, judged.span),
-          },
-        ]
-      : [];
+  const neverEstablished: Finding[] = facts.neverEstablished
+    ? [
+        {
+          code: "never-established",
+          facts: { worstNeedle: Math.abs(facts.needle.max), worstNm: facts.crossTrack.maxNm },
+          evidence: evidence(rows, judged.span),
+        },
+      ]
+    : [];
   const chased = from.chased && chasedFinding("chased", rows, from.chased);
   const told = from.weave ? [] : toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {

@@ -102,6 +102,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     line: lineOf(exercise, rows, judged.span),
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
+    ...(!fitted && rows.timed && judged.establishedAt === null ? { neverEstablished: true as const } : {}),
     ...(before ? { beforeEstablished: before } : {}),
     ...(unjudged && !before ? { beforeJoining: unjudged } : {}),
     crossTrack: crossTrackFacts(rows, judged.span, weights, edges),

@@ -9,6 +9,7 @@ import type {
   HoldExercise,
 } from "../brief/brief.ts";
 import { measureArc, measureCourse, measureDescent } from "../course/index.ts";
+import type { Position } from "../geodesy/position.ts";
 import { gradeApproach, gradeArc, gradeCourse, gradeDescent, gradeHold } from "../grade/index.ts";
 import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
@@ -35,6 +36,7 @@ export interface Flown {
   readonly confidence: number;
   /** Where else it was flown. */
   readonly again?: readonly Span[];
+  readonly asked?: number;
 }
 
 /** The flight as the exercises are measured on it. */
@@ -47,6 +49,8 @@ export interface Flight {
   readonly wind: WindEstimate | null;
   /** Landing directions that are known beside the brief, near to the flight. */
   readonly runways: readonly KnownRunway[];
+  /** The fixes of the brief, about which an arc may have led to a final. */
+  readonly stations: readonly Position[];
   readonly leftOut: LeftOut;
   /** What the exercises are held against, or null. */
   readonly standard: TestStandard | null;
@@ -202,7 +206,7 @@ export function approachResult(
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
-  const { motion, wind, legs } = flight;
+  const { motion, wind, legs, stations } = flight;
   const { series, span, ...measured } = measureApproach({
     exercise,
     path: columnsOf(flight),
@@ -210,6 +214,7 @@ export function approachResult(
     motion,
     wind,
     legs,
+    stations,
   });
   // what was only found was held to nothing
   const { standard } = flight;
@@ -220,7 +225,7 @@ export function approachResult(
 }
 
 /** Said last: that this is one of several, and when the first other one was. */
-function flownAgain({ span, again = [] }: Flown, motion: Motion | null): Finding[] {
+function flownAgain({ span, again = [], asked = 1 }: Flown, motion: Motion | null): Finding[] {
   const [first] = again;
   if (!first || !span) return [];
   const [fromUtc, toUtc] = [first.start, first.end - 1].map((row) =>
@@ -228,5 +233,5 @@ function flownAgain({ span, again = [] }: Flown, motion: Motion | null): Finding
   );
   const evidence = { fromUtc: fromUtc!, toUtc: toUtc! };
   const last = again.every(({ start }) => start < span.end);
-  return [{ code: "flown-again", facts: { times: again.length + 1, last }, evidence }];
+  return [{ code: "flown-again", facts: { times: again.length + asked, asked, last }, evidence }];
 }

@@ -1,7 +1,7 @@
 /** The recipe, read top to bottom: a log and perhaps a brief become a debrief. */
 
 import { type KnownRunway, runwaysNear } from "../approach/index.ts";
-import type { Brief } from "../brief/brief.ts";
+import type { Brief, Fix } from "../brief/brief.ts";
 import { type BriefDraft, resolveBrief } from "../brief/index.ts";
 import { variationAt } from "../geodesy/index.ts";
 import { standardNamed } from "../grade/index.ts";
@@ -113,6 +113,7 @@ function asLogged({
     legs,
     wind,
     runways: near,
+    stations: brief ? stationsOf(brief) : [],
     standard,
     leftOut,
   };
@@ -188,3 +189,9 @@ function unknownStandard({ standard: named, file }: Brief, standard: DebriefInpu
     { code: "unknown-standard", severity: "warning", where: { file }, facts: { standard: named, known } },
   ];
 }
+
+/** About which the brief may have arcs flown: its radio stations, and what its own arcs are about. */
+const stationsOf = ({ fixes, exercises }: Brief): Fix[] => [
+  ...fixes.filter(({ kind }) => kind === "vor" || kind === "ndb"),
+  ...exercises.flatMap((e) => (e.kind === "arc" ? [e.fix] : [])),
+];

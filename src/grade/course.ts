@@ -5,10 +5,8 @@ import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
 
 /** A course never established on was not flown, however small the part of it that was judged strayed. */
-const wholeUnless = ({ form, judged }: CourseFacts): { readonly notWhole?: string } =>
-  form !== "fitted" && judged.seconds !== null && judged.begins === "start-of-match"
-    ? { notWhole: "never-established" }
-    : {};
+const wholeUnless = ({ neverEstablished }: CourseFacts): { readonly notWhole?: string } =>
+  neverEstablished ? { notWhole: "never-established" } : {};
 
 export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
   {

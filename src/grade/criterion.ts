@@ -98,8 +98,7 @@ function verdictOf<Facts>(
     ...(found.part ? { partFromUtc: found.part.fromUtc } : {}),
     ...(found.laps ? { laps: found.laps } : {}),
   };
-  const side = found.toward !== undefined && found.toward < 0 ? { toward: found.toward } : {};
-  const told = { ...line, ...part, value, ...side, doubt95, beyondS, worstUtc };
+  const told = { ...line, ...part, value: found.toward ?? value, doubt95, beyondS, worstUtc };
   const { unseen } = found;
   const unseenInside = unseen ? within(unseen.most, doubt95, limit) : inside;
   if (inside >= SURE && unseen && unseenInside < SURE) {

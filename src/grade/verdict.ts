@@ -16,9 +16,9 @@ export const verdictSchema = z.strictObject({
   laps: z.strictObject({ judged: z.number(), flown: z.number() }).optional(),
   /** The silence of the log that leaves it open, seconds, where that is the reason; null without times. */
   silentS: z.number().nullable().optional(),
-  /** The deciding value, never negative, with the half-width of its 95 % interval, and its limit; null where there is none. */
+  /** The deciding value, with the half-width of its 95 % interval, and its limit; negative on the side that is never out, where one side only is; null where there is none. */
   value: z.number().nullable(),
-  /** Where one side only is out and the value lies on the other: how far, negative; `value` is 0 then. */
+  /** In documents of earlier versions, whose `value` is 0 on the side that is never out: the value there, negative. */
   toward: z.number().optional(),
   doubt95: z.number().nullable(),
   limit: z.number().nullable(),

@@ -1,5 +1,5 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
-import type { Brief, Exercise } from "../brief/brief.ts";
+import type { ApproachExercise, Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import { flownAgain } from "./again.ts";
 import { approachRuns, asCourse, followedTo } from "./approach.ts";
@@ -83,9 +83,21 @@ function findInOrder(
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
     const again = isApproach ? flownAgain(exercise, path, flown, runs[i]!, cores, run) : [];
-    return { exercise: i, span, by: "geometry", confidence, ...(again.length > 0 ? { again } : {}) };
+    if (!isApproach || again.length === 0) return { exercise: i, span, by: "geometry", confidence };
+    const asked = brief.exercises.filter((e, k) => isSame(exercise, e) && (chosen[k] || isSpan(windows[k])));
+    return { exercise: i, span, by: "geometry", confidence, again, asked: asked.length };
   });
 }
+
+const isSpan = (window: Span | "outside" | null | undefined): boolean =>
+  window != null && window !== "outside";
+
+/** The same final, asked for again. */
+const isSame = ({ course }: ApproachExercise, other: Exercise): boolean =>
+  other.kind === "approach" &&
+  other.course.azimuth === course.azimuth &&
+  other.course.origin.latitude === course.origin.latitude &&
+  other.course.origin.longitude === course.origin.longitude;
 
 /** The rows of the window that the brief gives, "outside" where the flight has none of it, null without a window. */
 function windowOf({ between }: Exercise, { time }: FlownPath): Span | "outside" | null {

@@ -19,4 +19,6 @@ export interface Match {
   readonly confidence: Share;
   /** Of an approach: where else on the flight it was flown, in flown order, and belongs to no exercise; missing where nowhere. */
   readonly again?: readonly Span[];
+  /** With `again`: how many exercises of the brief are this approach and were flown, this one among them. */
+  readonly asked?: number;
 }

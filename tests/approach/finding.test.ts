@@ -209,6 +209,14 @@ it("an approach flown three times names the first of the others", () => {
   );
 });
 
+it("flown three times and asked for twice: three, of which the brief asks for two", () => {
+  const evidence = { fromUtc: "2026-10-17T01:10:00.000Z", toUtc: "2026-10-17T01:16:00.000Z" };
+  const found = { code: "flown-again", facts: { times: 3, asked: 2 }, evidence };
+  expect(said([found], "flown-again")).toContain(
+    "Flown 3 times on this flight; the brief asks for 2 of them. The other one was on the final from 01:10",
+  );
+});
+
 it("the descent from the minimum is told at the path's own angle", () => {
   const steep = approachTo(FIELD, {
     glidePath: { angle: 3.5, crossing: 50 },
@@ -269,5 +277,28 @@ describe("stable at the gates, by FAA-H-8083-16: 1,000 ft/min from 1,000 ft down
     expect(out(500, changes)).toEqual([]);
     const gates = { gates: [gate(500, changes)] } as unknown as ApproachFacts;
     expect(said(unsteady(gates), "unsteady-at-gate")).toBe(words);
+  });
+});
+
+describe("the headline is the gravest that is true", () => {
+  // 60 kt over the ground from 1.9 NM on, 30 before 500 ft above the threshold
+  const slowed = straightIn(9, centred, (b) => Math.min(1650, beam(b))).map((r, _, all) => {
+    const from = all.find(({ before }) => before <= 1.9)!.t;
+    return r.t <= from ? r : { ...r, t: from + (r.t - from) * 1.5 };
+  });
+  it("a speed that no text limits leads nothing: how the final was held does, and how it ended", () => {
+    const { facts, findings } = measured(approachTo(FIELD), slowed);
+    const codes = findings.map(({ code }) => code);
+    expect(codes).toContain("unsteady-at-gate");
+    expect(codes[0]).toBe("final-within");
+    const record = { kind: "approach", findings, facts } as unknown as Parameters<typeof approachSentence>[0];
+    expect(approachSentence(record)).toMatch(
+      /^The needle stayed within 0\.\d\d of full scale on the final\. .*Landed/,
+    );
+  });
+  it("a needle over full scale leads an approach that was unsteady as well", () => {
+    const off = slowed.map((r) => ({ ...r, aside: Math.min(0.5, 0.12 * Math.max(0, 5 - r.before)) }));
+    const [lead] = measured(approachTo(FIELD), off).findings;
+    expect(["final-within", "final-track-off", "unstable-at-gate"]).toContain(lead!.code);
   });
 });

@@ -36,3 +36,33 @@ describe("by construction: the turn outbound over the field", () => {
     expect(facts.joinedFrom).toBe("circuit");
   });
 });
+
+describe("by construction: ways round that are no lap of a hold", () => {
+  const joined = (rows: ReturnType<typeof tracks>) =>
+    measured(approachTo(FIELD), rows, 0, 60).facts.joinedFrom;
+  it("vectors from along the final 5 miles beside it, downwind, base and a cut of 30 degrees: no lap", () => {
+    const rows = tracks(6, 5.5, [
+      [0, 60],
+      [180, 60 + 200],
+      [270, 30 + 60],
+      [330, 20 + 40],
+      [360, 300],
+    ]);
+    expect(joined(rows)).not.toBe("hold");
+  });
+  it("one turn all the way round on the final, to lose time: no lap, which has an outbound leg", () => {
+    const rows = tracks(11, 0, [
+      [0, 60],
+      [360, 120 + 300],
+    ]);
+    expect(joined(rows)).not.toBe("hold");
+  });
+  it("the same with a minute outbound, from along the final: a lap", () => {
+    const rows = tracks(9, 0, [
+      [0, 60],
+      [180, 60 + 60],
+      [360, 60 + 320],
+    ]);
+    expect(joined(rows)).toBe("hold");
+  });
+});

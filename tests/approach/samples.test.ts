@@ -10,7 +10,8 @@ import { findLegs, smoothTrack } from "../../src/track/index.ts";
 import { estimateWind } from "../../src/wind/index.ts";
 import { near } from "../support/near.ts";
 
-function flown(name: string, seed: number) {
+/** `without`: the station that is left out of the brief. */
+function flown(name: string, seed: number, without = "") {
   const scenario = SCENARIOS[name]!;
   const { track, truth } = fly(scenario, seed);
   const brief = resolveBrief(readBrief(scenario.brief!, "brief.yaml"), { time: track.time[0]! });
@@ -19,7 +20,10 @@ function flown(name: string, seed: number) {
   const legs = findLegs(motion);
   const [match] = matchExercises(brief, { ...motion, legs });
   const wind = estimateWind(motion, legs, { airspeed: brief.aircraft, winds: [] });
-  const measured = measureApproach({ exercise, path: motion, span: match!.span!, motion, wind });
+  const measured = measureApproach({
+    ...{ exercise, path: motion, span: match!.span!, motion, wind },
+    stations: brief.fixes.filter(({ kind, ident }) => kind === "vor" && ident !== without),
+  });
   approachFactsSchema.parse(JSON.parse(JSON.stringify(measured.facts)));
   return { ...measured, truth: truth.truth.approaches![0]!, codes: measured.findings.map((f) => f.code) };
 }
@@ -61,6 +65,9 @@ describe.each(seeds)("seed %i", (seed) => {
     expect(codes.filter((c) => c.startsWith("below"))).toEqual([]);
     expect([facts.outcome, facts.stepDowns.length]).toEqual(["landed", 1]);
     expect(facts.gates[0]!.vertical).toBeNull(); // no path, no vertical needle
+  });
+  it("along a curve that no station of the brief is the middle of: no arc", () => {
+    expect(flown("approach-from-arc", seed, "TARNO").facts.joinedFrom).toBe("vectors");
   });
   it("from an arc: said so, joined before the fix", () => {
     const { facts } = flown("approach-from-arc", seed);

@@ -2,9 +2,11 @@ import { describe, expect, it } from "vitest";
 import type { DescentExercise } from "../../src/brief/brief.ts";
 import { readBrief, resolveBrief } from "../../src/brief/index.ts";
 import { type DescentMeasured, measureDescent } from "../../src/course/index.ts";
+import type { DescentRecord } from "../../src/debrief/document.ts";
 import { destination } from "../../src/geodesy/index.ts";
 import { gradeDescent, standardNamed } from "../../src/grade/index.ts";
 import { matchExercises } from "../../src/match/index.ts";
+import { descentCause } from "../../src/report/words/descent.ts";
 import { fly, scenarioNamed } from "../../src/simulator/index.ts";
 import type { TrueDescent } from "../../src/simulator/truth.ts";
 import { altimeterDoubt95, findLegs, smoothTrack } from "../../src/track/index.ts";
@@ -118,6 +120,8 @@ describe("arithmetic of a descent: 120 kt, 4,000 to 2,000 ft", () => {
   it("begun early it is level before the point", () => {
     const { facts, findings } = flyDown(exercise, 4000, 11, 500);
     expect(findings.map((f) => f.code)).toEqual(["descent-crossed-at", "descent-begun-early"]);
+    // a height that was met has nothing to explain
+    expect(descentCause({ findings } as unknown as DescentRecord)).toBeUndefined();
     near(facts.reached!.toGoNm, 3 + 100 / 250, 0.1, "NM");
   });
 

@@ -90,6 +90,13 @@ describe("by construction: the intercept", () => {
   it("a line that crosses the course at 60° is never established", () => {
     expect(codes(tracksOff({ along: -10, across: -1 }, [[60, 90]]))[0]).toBe("never-established");
   });
+  it("outbound from a mile off its station as well: the fact says so, and it is not met", () => {
+    const rows = tracksOff({ along: 0.2, across: 0.5 }, [[30, 160]]);
+    const { facts, findings } = measured(courseExercise("from", 241, "vor"), rows);
+    expect(facts.judged.begins).toBe("near-station");
+    expect(facts.neverEstablished).toBe(true);
+    expect(findings[0]!.code).toBe("never-established");
+  });
 });
 
 describe("plane trigonometry: the cut that rejoins", () => {

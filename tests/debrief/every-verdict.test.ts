@@ -275,14 +275,17 @@ function approaches(): string[] {
     ...said(flown({ descent: path(0, 4.5), speed: 1.7 })),
     ...said(flown({ descent: path(0, 2) }, steps)),
     ...said(downTo(1000, 600)),
-    ...said(downTo(1520, 1400)),
+    ...said(downTo(1520, 1150)),
+    ...said(downTo(1520, 1400)), // never down to the minimum
     ...said(downTo(1000, 440, -0.5)), // level 20 ft above the runway, half a mile along it
     ...said(scenarioNamed(tidy), 1, US, [], ({ track }) => awayAgain(track, 45)),
     ...said(leaving),
     ...said(scenarioNamed(tidy), 1, US, [[end, 360]]), // the last three minutes are not in the log
     ...said(missed(60), 1, EU),
     ...said(missed(185), 1, EU),
-    ...said(missed(-400), 1, EU),
+    ...said(missed(-200), 1, EU),
+    ...said(missed(-400), 1, EU), // never down to the decision altitude
+    ...said(briefed(missed(0), "decision_ft: 620", "decision_ft: 820"), 1, EU),
     ...said(missed(-1000)),
     ...said(barometric(1), 1, EU),
     ...said(barometric(-1), 1, EU),

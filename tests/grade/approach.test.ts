@@ -191,7 +191,7 @@ describe("the minimum: US +100/-0 ft at a minimum descent altitude; Europe +50/-
     expect(one(us, "approach-minimum-below", { margin: 10 })).toMatchObject({
       verdict: "cannot tell",
       reason: "height-by-gps",
-      value: 0,
+      value: -10,
     });
   });
   it("a doubt of 10 ft would tell: 30 ft above is met on both sides", () => {

@@ -58,15 +58,17 @@ const verdict = (standard: TestStandard, id: string, c: Case) =>
   gradeCourse(facts(c), standard).find(({ criterion }) => criterion === id);
 
 it("a course never established on is not met by the part of it that was judged; past the limit it is still not met", () => {
-  const never = (needle: number, changes: object = {}) => {
+  const never = (needle: number, changes: object = { neverEstablished: true }) => {
     const flown = facts({ needle });
-    const judged = { ...flown.judged, begins: "start-of-match", ...changes };
-    return gradeCourse({ ...flown, judged }, us).find(({ criterion }) => criterion === "course-needle")!;
+    return gradeCourse({ ...flown, ...changes }, us).find(({ criterion }) => criterion === "course-needle")!;
   };
   expect(never(0.6)).toMatchObject({ verdict: "cannot tell", reason: "never-established", confidence: null });
   expect(verdictReason(never(0.6))).toContain("never established on");
   expect(never(0.9).verdict).toBe("not met");
-  expect(never(0.6, { begins: "established" }).verdict).toBe("met");
+  // it is the fact that counts, wherever what is judged begins: outbound it may begin a mile from the station
+  const from = { ...facts({ needle: 0.6 }).judged, begins: "near-station" };
+  expect(never(0.6, { neverEstablished: true, judged: from }).reason).toBe("never-established");
+  expect(never(0.6, {}).verdict).toBe("met");
 });
 
 const needleOf = (standard: TestStandard, needle: number, scale: "angular" | "linear" = "angular") =>

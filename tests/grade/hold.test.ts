@@ -78,18 +78,18 @@ const verdict = (id: string, c: Case, standard: TestStandard = us) =>
 
 describe("FAA AIM 5-3-8 j, FIG 5-3-4: direct from 70 degrees off one side to 110 off the other, teardrop to 180, parallel between; 5 degrees either way", () => {
   it.each([
-    ["right", 109, "direct", "met", 0],
+    ["right", 109, "direct", "met", -1],
     ["right", 100, "teardrop", "not met", 10],
     ["right", 112, "direct", "met", 2],
     ["right", 115, "direct", "cannot tell", 5],
     ["right", 120, "direct", "not met", 10],
-    ["right", 150, "teardrop", "met", 0],
-    ["right", 250, "parallel", "met", 0],
+    ["right", 150, "teardrop", "met", -30],
+    ["right", 250, "parallel", "met", -40],
     ["right", 250, "teardrop", "not met", 70],
     ["right", 292, "parallel", "met", 2],
-    ["left", 251, "direct", "met", 0],
-    ["left", 210, "teardrop", "met", 0],
-    ["left", 110, "parallel", "met", 0],
+    ["left", 251, "direct", "met", -1],
+    ["left", 210, "teardrop", "met", -30],
+    ["left", 110, "parallel", "met", -40],
     ["left", 110, "direct", "not met", 40],
   ] as const)(
     "%s turns, heading %s off the course, flown %s: %s, %s degrees outside",

@@ -36,6 +36,7 @@ it("the one that fits best is measured, and the other is named by its rows", () 
   expect(once[0]!.span!.end).toBeGreaterThan(second);
   expect(once[0]!.again).toHaveLength(1);
   expect(once[0]!.again![0]!.end).toBeLessThan(first + 20);
+  expect(once[0]!.asked).toBe(1);
   // asked for twice, each is its own and none is left
   const both = matchExercises({ exercises: [exercise, { ...exercise, index: 1 }] } as unknown as Brief, path);
   expect(both.map(({ span, again }) => [span!.end > second, again])).toEqual([
@@ -107,4 +108,29 @@ it("without heights one that came close in is another, and one that turned away 
     turned(rows, 1650, back);
     expect(matchedWith(rows, false).again ?? []).toHaveLength(times);
   }
+});
+
+it("asked for twice and flown three times: two that the brief asks for, and one more", () => {
+  const back = [
+    [-180, 60 + 280],
+    [-360, 60],
+  ] as const;
+  const rows = straightIn(9, () => 0, down, { roll: false, to: 1 });
+  turned(rows, 1650, back);
+  const { before, aside, t } = rows.at(-1)!;
+  const second = straightIn(before - 1 / 40, () => aside, down, { roll: false, to: 1 });
+  rows.push(...second.map((r) => ({ ...r, t: r.t + t + 1 })));
+  turned(rows, 1650, back);
+  const last = rows.at(-1)!;
+  const landing = straightIn(last.before - 1 / 40, () => last.aside, down);
+  const exercise = approachTo(FIELD);
+  const all = [...rows, ...landing.map((r) => ({ ...r, t: r.t + last.t + 1 }))];
+  const motion = smoothTrack(trackOf(exercise, all))!;
+  const path = { ...motion, legs: findLegs(motion) };
+  const twiceAsked = { exercises: [exercise, { ...exercise, index: 1 }] } as unknown as Brief;
+  const told = matchExercises(twiceAsked, path).map(({ again, asked }) => [again?.length, asked]);
+  expect(told).toEqual([
+    [1, 2],
+    [1, 2],
+  ]);
 });

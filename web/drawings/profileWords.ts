@@ -22,7 +22,7 @@ export interface ProfileWords {
   readonly below: readonly Below[];
 }
 
-/** Below a step-down by less is not told. As in the finding. */
+/** Below a limit by less is not told, of a step-down as of the minimum. As in the finding. */
 const BELOW_LEAST_FT = 20;
 
 interface Asked {
@@ -85,16 +85,16 @@ export function profileWords({
 /** What was gone below, by most first. */
 function limitsOf({ stepDowns, minimum }: ApproachFacts, narrow: boolean) {
   const all = stepDowns.map(({ limitFt, lowestFt, lowestUtc, marginFt, altimeter95Ft }) => ({
-    ...{ limitFt, lowestFt, lowestUtc, marginFt, altimeter95Ft, least: BELOW_LEAST_FT },
+    ...{ limitFt, lowestFt, lowestUtc, marginFt, altimeter95Ft },
     of: narrow ? "" : ` ${count(limitFt)} ft`,
   }));
   if (minimum?.kind === "descent") {
     const { altitudeFt: limitFt, lowestFt, lowestUtc, marginFt, altimeter95Ft } = minimum;
-    all.push({ limitFt, lowestFt, lowestUtc, marginFt, altimeter95Ft, least: 0, of: "" });
+    all.push({ limitFt, lowestFt, lowestUtc, marginFt, altimeter95Ft, of: "" });
   }
   return all
-    .flatMap(({ marginFt, lowestFt, altimeter95Ft, least, of, ...rest }) => {
-      if (marginFt === null || lowestFt === null || marginFt >= -least) return [];
+    .flatMap(({ marginFt, lowestFt, altimeter95Ft, of, ...rest }) => {
+      if (marginFt === null || lowestFt === null || marginFt >= -BELOW_LEAST_FT) return [];
       const text = `${count(-marginFt)} ft below${of}`;
       return [{ ...rest, lowestFt, text, belowFt: -marginFt, sure: -marginFt > (altimeter95Ft ?? Infinity) }];
     })

@@ -133,6 +133,20 @@ function overThreshold(f: Finding["facts"]): string {
   return `${height === null ? "" : `, over the threshold at ${feet(height)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground`;
 }
 
+/** `times`: in all; `asked`: by exercises of the brief; `last`: none was flown after this. */
+function flownAgain(
+  { times, asked, last }: Finding["facts"],
+  { evidence: { fromUtc, toUtc } }: Finding,
+): string {
+  const when = fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : "";
+  const several = num(asked ?? 1) > 1;
+  const others = num(times) - num(asked ?? 1);
+  const which = several
+    ? `the brief asks for ${asked} of them. ${others > 1 ? "The first other one" : "The other one"}`
+    : `this is ${last === true ? "the last time" : "the one that fits best"}. ${others > 1 ? "The first other one" : "The other"}`;
+  return `Flown ${times} times on this flight; ${which} was on the final${when}; written into the brief for each time, or with between, it is measured too.`;
+}
+
 export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   ...TRACK_OFF_WORDS,
   ...CAUSE_WORDS,
@@ -174,8 +188,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "left-final": leftFinal,
   "log-ends-in-flight": (f) =>
     `The log ends in flight ${beforeThreshold(f.distanceNm)}${heightBesideMinimum(f)}; how the approach ended is not known.`,
-  "flown-again": (f, { evidence: { fromUtc, toUtc } }) =>
-    `Flown ${f.times} times on this flight; this is ${f.last === true ? "the last time" : "the one that fits best"}. ${num(f.times) > 2 ? "The first other one" : "The other"} was on the final${fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}; written into the brief for each time, or with between, it is measured too.`,
+  "flown-again": flownAgain,
   landed: (f) => `Landed${overThreshold(f)}.`,
   "touch-and-go": (f) =>
     `Touch-and-go${overThreshold(f)}; slowed to ${Math.round(num(f.slowestKt))} kt on the runway ${beforeThreshold(f.slowestNm)}, climbing again ${beforeThreshold(f.climbNm)}.`,

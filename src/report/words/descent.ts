@@ -76,13 +76,13 @@ export function descentSentence({ findings }: DescentRecord, facts: DescentFacts
   return DESCENT_WORDS[lead.code]?.(lead.facts, lead) ?? `${plain(lead.code)}.`;
 }
 
-/** Begun early is no reason for having gone too low. */
-const TOO_LOW = ["descent-went-below", "descent-crossed-low"];
+/** Begun early is no reason for having gone too low, and a height that was met has nothing to explain. */
+const NOT_EXPLAINED = ["descent-went-below", "descent-crossed-low", "descent-crossed-at"];
 const NO_CAUSE = ["gap-in-exercise", "descent-crossed-at", "descent-crossed-high", "descent-crossed-low"];
 
 /** The finding that says why the height was not met, where the first one does not. */
 export const descentCause = ({ findings: [lead, ...rest] }: DescentRecord): Finding | undefined =>
-  lead && TOO_LOW.includes(lead.code) ? undefined : rest.find(({ code }) => !NO_CAUSE.includes(code));
+  lead && NOT_EXPLAINED.includes(lead.code) ? undefined : rest.find(({ code }) => !NO_CAUSE.includes(code));
 
 /** As in "10.2 to 6.3 NM before the point"; past it, and on both sides of it, so too. */
 export function betweenNm(earliestToGoNm: number, toGoNm: number): string {

@@ -103,14 +103,40 @@ function amount(value: number, unit: Verdict["unit"]): string {
 const unitWords = (unit: Verdict["unit"]): string =>
   unit === "share" ? "" : unit === "deg" ? "°" : ` ${unit}`;
 
-/** As in "0.86 ± 0.04" or "52 ± 60 ft", "−22 ± 102 ft" on the side that is never out; a dash where there is none. */
-export function verdictValue({ value: size, toward, doubt95, unit }: Verdict): string {
-  if (size === null) return "–";
-  const value = toward ?? size;
+/** What a value on the side that is never out is said to be: its title names the other one. */
+const OTHER_SIDE: Readonly<Record<string, string>> = {
+  "hold-entry": "inside it",
+  "approach-minimum-below": "above it",
+  "approach-decision-below": "above it",
+  "approach-minimum-above": "below it",
+  "approach-decision-above": "below it",
+  "approach-step-down": "above it",
+  "descent-below": "above it",
+  "approach-gate-1000-sink": "up",
+  "approach-gate-500-sink": "up",
+};
+
+/** Negative on the side that is never out. */
+const sideValue = ({ value, toward }: Verdict): number | null => (value === null ? null : (toward ?? value));
+
+/** A size with its unit, and in words the side that the title does not name, as in "22 ft above it". */
+function sidedValue(verdict: Verdict, size: string): string {
+  const { criterion, unit } = verdict;
+  const value = sideValue(verdict)!;
+  const shown = Number(amount(Math.abs(value), unit).replace(",", "")) > 0;
+  if (value >= 0 || !shown) return size;
+  const side = OTHER_SIDE[criterion];
+  return side === undefined ? `−${size}` : `${size} ${side}`;
+}
+
+/** As in "0.86 ± 0.04" or "52 ± 60 ft", "22 ± 102 ft above it" on the side that is never out; a dash where there is none. */
+export function verdictValue(verdict: Verdict): string {
+  const { doubt95, unit } = verdict;
+  const value = sideValue(verdict);
+  if (value === null) return "–";
   const least = 10 ** -DIGITS[unit];
   const doubt = doubt95 === null ? "" : ` ± ${amount(Math.max(doubt95, least), unit)}`;
-  const minus = value < 0 && Number(amount(-value, unit).replace(",", "")) > 0 ? "−" : "";
-  return `${minus}${amount(Math.abs(value), unit)}${doubt}${unitWords(unit)}`;
+  return sidedValue(verdict, `${amount(Math.abs(value), unit)}${doubt}${unitWords(unit)}`);
 }
 
 /** As in "0.75 of full scale", "100 ft". */
@@ -162,10 +188,12 @@ const RANK = { "not met": 3, "cannot tell": 2, met: 1, "not flown": 0 } as const
 /** A speed is no deviation: it is near its limit within so many kt of it. What the tests allow of an airspeed, FAA-S-ACS-8C, from memory. */
 const SPEED_TOLERANCE = 10;
 /** 1 at the limit, less inside; a speed far from its limit says less than anything that was held. What has no amount decides where it was not done, and nothing where it was. */
-function shareOfLimit({ verdict, value, limit, unit }: Verdict): number {
+function shareOfLimit(found: Verdict): number {
+  const { verdict, limit, unit } = found;
+  const value = sideValue(found);
   if (unit === "side") return verdict === "not met" ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
   // where nothing at all is allowed, any value is far past its limit, and none at it
-  if (value === null || value === 0 || limit === null) return 0;
+  if (value === null || value <= 0 || limit === null) return 0;
   return unit === "kt" ? 1 + (value - limit) / SPEED_TOLERANCE : value / limit;
 }
 /** Whether a verdict says anything: a height that a GPS or a pressure cannot tell does not. */
@@ -188,20 +216,21 @@ export function decidingVerdict<V extends Verdict>(verdicts: readonly V[]): V | 
 
 /** What decided, as in "needle, worst, 0.86 of full scale, limit 0.75". */
 export function decidedBy(verdict: Verdict): string {
-  const { value, unit } = verdict;
+  const { unit } = verdict;
   if (verdict.verdict === "not flown") return "";
   const name = nameOf(verdict);
+  const value = sideValue(verdict);
   if (value === null) return [name, verdictReason(verdict)].filter((part) => part !== "").join(": ");
-  const size =
-    unit === "share" ? `${value.toFixed(2)} of full scale` : `${amount(value, unit)}${unitWords(unit)}`;
-  return `${name}, ${size}, limit ${verdictLimit(verdict)}`;
+  const size = unit === "share" ? " of full scale" : unitWords(unit);
+  return `${name}, ${sidedValue(verdict, `${amount(Math.abs(value), unit)}${size}`)}, limit ${verdictLimit(verdict)}`;
 }
 
 /** How sure a verdict is that is given though its 95 % interval, half of which counts to each side, reaches over the limit. */
 function surely(verdict: Verdict): string {
-  const { value, toward, doubt95, limit } = verdict;
+  const { doubt95, limit } = verdict;
+  const value = sideValue(verdict);
   if (value === null || doubt95 === null || limit === null || verdict.verdict === "cannot tell") return "";
-  if (Math.abs((toward ?? value) - limit) >= doubt95) return "";
+  if (Math.abs(value - limit) >= doubt95) return "";
   const sure = verdictConfidence(verdict);
   return sure && `${sure} sure, though the doubt reaches over it`;
 }

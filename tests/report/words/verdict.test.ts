@@ -3,7 +3,12 @@ import { describe, expect, it } from "vitest";
 import { type Criterion, judge } from "../../../src/grade/criterion.ts";
 import { standardNamed } from "../../../src/grade/index.ts";
 import { debriefText } from "../../../src/report/text.ts";
-import { decidingVerdict, verdictSentence, verdictValue } from "../../../src/report/words/verdict.ts";
+import {
+  decidedBy,
+  decidingVerdict,
+  verdictSentence,
+  verdictValue,
+} from "../../../src/report/words/verdict.ts";
 import { sampleDebrief } from "../../support/debriefed.ts";
 
 const US = standardNamed("instrument-rating-us")!;
@@ -22,11 +27,29 @@ function above(toward: number, doubt95: number, limit: number) {
 describe("the value shown is the one that was judged", () => {
   it("22 ft on the side that is never out is shown so, and with its doubt lies inside", () => {
     const verdict = above(-22, 102, 100);
-    expect(verdict).toMatchObject({ verdict: "met", value: 0, toward: -22 });
+    expect(verdict).toMatchObject({ verdict: "met", value: -22 });
     expect(verdictValue(verdict)).toBe("−22 ± 102 ft");
     expect(verdictSentence(verdict)).toBe(
       "met: above the minimum, −22 ± 102 ft, limit 100 ft (made for this test).",
     );
+  });
+  it("words fit the sign: the side that the title does not name is named, and the value of the document is the one said", () => {
+    const entry = (value: number) => ({
+      ...{ ...above(value, 1, 5), criterion: "hold-entry", title: "Entry, heading outside its sector" },
+      ...{ unit: "deg" as const, citation: "made" },
+    });
+    expect(entry(-81).value).toBe(-81);
+    expect(verdictSentence(entry(-81))).toBe(
+      "met: entry, heading outside its sector, 81 ± 1° inside it, limit 5° (made).",
+    );
+    expect(verdictSentence(entry(10))).toBe(
+      "not met: entry, heading outside its sector, 10 ± 1°, limit 5° (made).",
+    );
+    expect(decidedBy(entry(-81))).toBe("entry, heading outside its sector, 81° inside it, limit 5°");
+    const low = { ...above(-122, 131, 100), criterion: "approach-minimum-above" };
+    expect(verdictValue(low)).toBe("122 ± 131 ft below it");
+    // as documents of earlier versions have it
+    expect(verdictValue({ ...low, value: 0, toward: -122 })).toBe("122 ± 131 ft below it");
   });
   it("met though the 95 % to both sides reach over the limit: how sure it is stands with it", () => {
     // P(x < (100 - 20) / (90 / 1.96)) = 0.9592, Abramowitz, Stegun, table 26.1
