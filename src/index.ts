@@ -96,6 +96,7 @@ export {
   chooseFlights,
   type FlightChoice,
   type FlightLabels,
+  flightsByPilot,
   type Habit,
   type HabitPoint,
   type HabitReport,
@@ -105,7 +106,9 @@ export {
   observeFlight,
   type Practise,
   practiseNext,
+  type Shown,
   SMALL,
+  shownBest,
 } from "./habit/index.ts";
 // holds: the racetrack as a line, and the same solver for the next flight
 export {
@@ -129,6 +132,9 @@ export {
   type FlightLabel,
   isLabelTable,
   joinLogs,
+  type LabelledFiles,
+  type LabelTable,
+  labelledFiles,
   pointOf,
   type ReadPoints,
   readAngle,

@@ -10,7 +10,7 @@ import { flownBy, standing } from "./logbook.ts";
 import { isMaking, Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
 import { renew, renewal } from "./offline/renewal.ts";
-import { address, go, type Place, place, shownFlight } from "./place.ts";
+import { address, aim, go, type Place, place, shownFlight } from "./place.ts";
 import { rowKeeper } from "./row-notes.ts";
 import { cancel } from "./show.ts";
 import { start } from "./start.ts";
@@ -136,6 +136,7 @@ function OpenedSheet({ flight }: { flight: Flight }) {
       flight={flight}
       {...(keeper ? { keeper } : {})}
       nextHold={solveNext}
+      aim={aim.value}
       offerOn={(exercise) => <MeanIt exercise={exercise} />}
       saves={<SaveAsPage flight={flight} />}
       offers={

@@ -80,7 +80,7 @@ function windRows({ wind, windCorrection, groundSpeedKt, altitude }: ArcFacts): 
     rows.push({ fact: "Over the ground", value: `${Math.round(groundSpeedKt)} kt`, note: "" });
   if (altitude)
     rows.push({
-      fact: "Height in the log, mean",
+      fact: altitude.reached ? "Height in the log, once reached, mean" : "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
       note: altitude.targetFt === null ? "" : `briefed ${count(altitude.targetFt)} ft`,
     });

@@ -3,10 +3,9 @@ import { shownName } from "../src/index.ts";
 import { adding } from "./adding.ts";
 import { inTurn } from "./alone.ts";
 import type { ArchiveMessage, ArchiveRequest } from "./archive/messages.ts";
-import type { ReadArchive } from "./archive/read.ts";
+import { archiveWords } from "./archive-words.ts";
 import { alsoSay, orSay } from "./flight.ts";
 import { readRows } from "./logbook.ts";
-import { flightsWords } from "./outcome-words.ts";
 import { dismiss } from "./store/arrivals.ts";
 import { changed } from "./store/news.ts";
 import type { Arrival } from "./store/schema.ts";
@@ -40,20 +39,6 @@ export async function packedLogbook(): Promise<Blob | null> {
   return end.kind === "written" ? end.archive : null;
 }
 
-function readWords(name: string, { added, renewed, left, damaged }: ReadArchive): string[] {
-  const parts = [
-    `${flightsWords(added)} added`,
-    ...(renewed > 0 ? [`${renewed} brought to a later state`] : []),
-    ...(left > 0 ? [`${left} stood here already`] : []),
-  ];
-  return [
-    `${shownName(name)}: ${parts.join(", ")}.`,
-    ...(damaged.length > 0
-      ? [`${shownName(name)}: damaged in it and not taken: ${damaged.map(shownName).join(", ")}.`]
-      : []),
-  ];
-}
-
 /** Takes in a logbook that lies in the tray, where a reload in the middle finds it again. */
 export async function takeIn(archive: Blob, name: string, arrival: Arrival | null): Promise<void> {
   const end = await inTurn("adding", () =>
@@ -62,7 +47,7 @@ export async function takeIn(archive: Blob, name: string, arrival: Arrival | nul
   if (arrival) await orSay(dismiss(arrival.id));
   changed("flights");
   await readRows();
-  if (end.kind === "read") alsoSay(...readWords(name, end.read));
+  if (end.kind === "read") alsoSay(...archiveWords(name, end.read));
   else if (end.kind === "failed") alsoSay(end.text);
   else if (end.kind === "stopped")
     alsoSay(`${shownName(name)}: stopped. What was in by then stays; the rest can be taken in again.`);

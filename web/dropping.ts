@@ -9,7 +9,7 @@ import { openAnew, openOnSheet } from "./opening.ts";
 import { go, place } from "./place.ts";
 import { isPointFile } from "./places-file.ts";
 import { keptFiles } from "./request.ts";
-import { addedTo, sortedFiles } from "./sorting.ts";
+import { addedTo, isStandardFile, sortedFiles } from "./sorting.ts";
 import { arrive } from "./store/arrivals.ts";
 
 /** A logbook saved as a file goes into this one. */
@@ -21,22 +21,31 @@ async function openLogbook(file: File): Promise<void> {
   await alone(`arrival ${arrival.id}`, () => takeIn(file, file.name, arrival));
 }
 
-/** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet; lists of points stay for all. */
+/** Files as dropped: a brief or a standard alone goes to the flight that is on the sheet; lists of points and standards stay for all. */
 export async function dropOnSheet(dropped: readonly File[]): Promise<void> {
   const files: File[] = [];
   const lists: File[] = [];
   const tables: File[] = [];
+  const standards: File[] = [];
+  const words: string[] = [];
   for (const file of dropped) {
     if (await isArchive(file)) void openLogbook(file);
     else if (await isPointFile(file)) lists.push(file);
     else if (await isNamingTable(file)) tables.push(file);
-    else files.push(file);
+    else if (await isStandardFile(file)) {
+      const { usable, said } = await (await import("./standards-file.ts")).takeStandard(file);
+      words.push(...said);
+      if (usable) standards.push(file);
+    } else files.push(file);
   }
-  const words = lists.length > 0 ? await (await import("./maker/points.ts")).addLists(lists) : [];
-  if (files.length > 0) await openDropped(files, tables);
+  if (lists.length > 0) words.push(...(await (await import("./maker/points.ts")).addLists(lists)));
+  const onSheet = place.value === "sheet" && flight.value !== null;
+  // A standard alone is of no flight, unless one is looked at.
+  const opens = files.length > 0 || (onSheet && standards.length > 0);
+  if (opens) await openDropped([...files, ...standards], tables);
   // Finals to their runways are found when the flight is worked out anew.
   else if (lists.length > 0 && place.value === "sheet") await openAnew({}, false);
-  if (files.length === 0) alsoSay(...(await writeNames(tables)));
+  if (!opens) alsoSay(...(await writeNames(tables)));
   alsoSay(...words);
 }
 

@@ -120,7 +120,7 @@ function otherRows({
   }
   if (altitude) {
     rows.push({
-      fact: "Height in the log, mean",
+      fact: altitude.reached ? "Height in the log, once reached, mean" : "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
       note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}${maybeUnseen(altitude.unseenRange, offMiddle)}`,
     });

@@ -1,11 +1,11 @@
-/** The chart of a course as rows of a table: a row each half minute, or each half mile where the log has no times. */
+/** The chart of a course, or the plan of a hold, as rows of a table: a row each half minute, or each half mile where the log has no times. */
 import type { CourseSeries } from "../src/index.ts";
 
 const STEP_MS = 30_000;
 const STEP_NM = 0.5;
 
 /** Rows of the series to write down: the first of each step, and the last of all. */
-export function sampledRows(series: CourseSeries): number[] {
+export function sampledRows(series: Pick<CourseSeries, "timeMs" | "alongNm">): number[] {
   const { timeMs, alongNm } = series;
   const length = alongNm.length;
   const timed = Number.isFinite(timeMs[0]);

@@ -113,7 +113,7 @@ function limitRows({ speed, nonHoldingSide: side, altitude, wind }: HoldFacts): 
   });
   if (altitude) {
     rows.push({
-      fact: "Height in the log, mean",
+      fact: altitude.reached ? "Height in the log, once reached, mean" : "Height in the log, mean",
       value: `${count(altitude.meanFt)} ft`,
       note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}${maybeUnseen(altitude.unseenRange, offMiddle)}`,
     });

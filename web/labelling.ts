@@ -4,7 +4,7 @@ import { readLabelTable } from "../src/index.ts";
 import { orSay } from "./flight.ts";
 import { carryLabels } from "./labels-on-the-way.ts";
 import { readRows, ticked } from "./logbook.ts";
-import { namedFlights, namingWords } from "./named-flights.ts";
+import { lackingWords, namedFlights, namingWords } from "./named-flights.ts";
 import { changeRows, clearAway, flightRows } from "./store/flights.ts";
 import type { FlightRow, Labels } from "./store/schema.ts";
 
@@ -42,12 +42,16 @@ export const labelOne = (id: string, labels: Partial<Labels>): Promise<void> => 
 export async function writeNames(tables: readonly File[]): Promise<string[]> {
   const words: string[] = [];
   for (const table of tables) {
-    const { labels } = readLabelTable(await table.text());
+    const read = readLabelTable(await table.text());
+    if (read.lacks) {
+      words.push(lackingWords(table.name, read));
+      continue;
+    }
     const rows = await orSay(flightRows());
     if (!rows) break;
     const named = namedFlights(
       rows.filter((row) => row.deleted === null),
-      labels,
+      read.labels,
     );
     await done(
       changeRows([...named.labels.keys()], ({ id, pilot, aircraft }) => {

@@ -1,11 +1,13 @@
 /** Looking for flights in the logbook, and putting them in order. */
-import { plain } from "../src/index.ts";
+import { day, plain } from "../src/index.ts";
+import { askedWords, stands } from "./asked-words.ts";
+import { decided } from "./decided.ts";
 import type { FlightRow } from "./store/schema.ts";
 
 export type Order = "date" | "title" | "pilot" | "aircraft" | "wind" | "not met" | "added";
 
 export interface Search {
-  /** Every word must stand somewhere in the row. */
+  /** Every word must stand somewhere in the row, in whatever order; a day ("9 June") and a verdict ("not met") are one. */
   readonly words: string;
   /** Empty: whoever, whatever. */
   readonly pilot: string;
@@ -34,8 +36,8 @@ const dayOf = (row: FlightRow): string => row.summary?.startUtc?.slice(0, 10) ??
 
 export const titleOf = (row: FlightRow): string => row.summary?.title || row.fileNames[0] || "";
 
-/** How many of a verdict as it was computed, whatever the instructor overruled. */
-export const verdictsOf = (row: FlightRow, verdict: string): number => row.summary?.verdicts[verdict] ?? 0;
+/** How many of a verdict, as the instructor decided where one was overruled. */
+export const verdictsOf = (row: FlightRow, verdict: string): number => decided(row).counts[verdict] ?? 0;
 
 const texts = new WeakMap<FlightRow, string>();
 
@@ -47,26 +49,31 @@ function textOf(row: FlightRow): string {
   const said = notes.remarks.map(({ text }) => text);
   const why = notes.overrules.map((overrule) => `${overrule.by} ${overrule.why}`);
   const kinds = Object.keys(summary?.exercises ?? {}).map(plain);
-  const text = [titleOf(row), dayOf(row), pilot, aircraft, ...tags, ...fileNames, ...said, ...why, ...kinds]
-    .concat(trouble ?? "")
+  const titles = summary?.judged?.map(({ title }) => title) ?? [];
+  const { counts } = decided(row);
+  const verdicts = Object.keys(counts).filter((verdict) => counts[verdict]! > 0);
+  const isJudged = verdicts.length > 0 || summary === null;
+  const when = summary?.startUtc ? [dayOf(row), day(summary.startUtc)] : [];
+  const text = [titleOf(row), ...when, pilot, aircraft, ...tags, ...fileNames, ...said, ...why, ...kinds]
+    .concat(titles, summary?.fixes ?? [], verdicts, isJudged ? [] : "not judged", trouble ?? "")
     .join("\n")
     .toLowerCase();
   texts.set(row, text);
   return text;
 }
 
-function isFound(row: FlightRow, { words, pilot, aircraft, tag, from, to }: Search): boolean {
+function isFound(
+  row: FlightRow,
+  words: readonly string[],
+  { pilot, aircraft, tag, from, to }: Search,
+): boolean {
   if (pilot && row.pilot !== pilot) return false;
   if (aircraft && row.aircraft !== aircraft) return false;
   if (tag && !row.tags.includes(tag)) return false;
-  const day = dayOf(row);
-  if (from && (day === "" || day < from)) return false;
-  if (to && (day === "" || day > to)) return false;
-  const text = words.trim() ? textOf(row) : "";
-  return words
-    .toLowerCase()
-    .split(/\s+/)
-    .every((word) => text.includes(word));
+  const flown = dayOf(row);
+  if (from && (flown === "" || flown < from)) return false;
+  if (to && (flown === "" || flown > to)) return false;
+  return words.length === 0 || words.every((phrase) => stands(phrase, textOf(row)));
 }
 
 const byText = new Intl.Collator(undefined, { numeric: true, sensitivity: "base" });
@@ -85,10 +92,11 @@ const ORDERS: Readonly<Record<Order, (a: FlightRow, b: FlightRow) => number>> = 
 };
 
 export function listed(rows: readonly FlightRow[], search: Search): FlightRow[] {
+  const words = askedWords(search.words);
   const compare = ORDERS[search.order];
   const sense = search.backwards ? -1 : 1;
   return rows
-    .filter((row) => isFound(row, search))
+    .filter((row) => isFound(row, words, search))
     .sort((a, b) => sense * (compare(a, b) || ORDERS.date(a, b) || a.added - b.added));
 }
 

@@ -18,8 +18,16 @@ export interface OpenRequest {
   readonly flight: number | null;
   /** Which column of a table is which, where the reader had to say so. */
   readonly columns: Readonly<Partial<Record<CsvColumn, string>>> | null;
-  /** Id of a published standard, or "none". Null: the school's own if its file is given, else what the brief names. */
+  /** Id of a published standard or of one that this browser keeps, or "none". Null: the school's own if its file is given, else what the brief names, else the usual one. */
   readonly standard: string | null;
+}
+
+/** A school's standard that this browser keeps. */
+export interface SchoolStandard {
+  readonly id: string;
+  readonly title: string;
+  /** Held against where nobody names one. */
+  readonly usual: boolean;
 }
 
 /** A list of points, to be read away from the page. */
@@ -49,6 +57,8 @@ export interface Debriefed extends Carried {
   readonly briefText: { readonly file: string; readonly text: string } | null;
   /** Title of the school's own standard, where its file was given. */
   readonly school: string | null;
+  /** Standards that this browser keeps. */
+  readonly standards: readonly SchoolStandard[];
   /** Names of files that were given but not read. */
   readonly leftOut: readonly string[];
 }

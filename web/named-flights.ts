@@ -1,5 +1,12 @@
 /** A table of who flew what, dropped on the page: written on the flights whose files it names. */
-import { type FlightLabel, isLabelTable, shownName } from "../src/index.ts";
+import {
+  type FlightLabel,
+  isLabelTable,
+  type LabelledFiles,
+  type LabelTable,
+  labelledFiles,
+  shownName,
+} from "../src/index.ts";
 import { flightsWords } from "./outcome-words.ts";
 import { BEGINNING_BYTES } from "./sorting.ts";
 import type { FlightRow } from "./store/schema.ts";
@@ -7,13 +14,9 @@ import type { FlightRow } from "./store/schema.ts";
 export const isNamingTable = async (file: Blob): Promise<boolean> =>
   isLabelTable(await file.slice(0, BEGINNING_BYTES).text());
 
-export interface NamedFlights {
+export interface NamedFlights extends Omit<LabelledFiles, "byFile"> {
   /** By the id of the flight. */
   readonly labels: ReadonlyMap<string, FlightLabel>;
-  /** Files of no flight. */
-  readonly unknown: readonly string[];
-  /** Names that several lines give to different people or aircraft: which is meant nobody knows. */
-  readonly unclear: readonly string[];
 }
 
 /** The page knows files by their names, without the folders that they lay in. */
@@ -24,30 +27,16 @@ export function namedFlights(
   rows: readonly Pick<FlightRow, "id" | "fileNames">[],
   labels: readonly FlightLabel[],
 ): NamedFlights {
-  const byName = new Map<string, FlightLabel>();
-  const differ = new Set<string>();
-  for (const line of labels) {
-    const name = ownName(line.file);
-    const { pilot, aircraft } = byName.get(name) ?? line;
-    if (pilot !== line.pilot || aircraft !== line.aircraft) differ.add(name);
-    byName.set(name, line);
-  }
-  for (const name of differ) byName.delete(name);
+  const { byFile, ...rest } = labelledFiles(
+    rows.flatMap(({ fileNames }) => fileNames),
+    labels.map((line) => ({ ...line, file: ownName(line.file) })),
+  );
   const named = new Map<string, FlightLabel>();
-  const met = new Set<string>();
   for (const { id, fileNames } of rows) {
-    for (const name of fileNames) {
-      const line = byName.get(name);
-      if (!line) continue;
-      met.add(name);
-      if (!named.has(id)) named.set(id, line);
-    }
+    const line = fileNames.map((name) => byFile.get(name)).find((found) => found !== undefined);
+    if (line) named.set(id, line);
   }
-  return {
-    labels: named,
-    unknown: [...byName.keys()].filter((name) => !met.has(name)),
-    unclear: [...differ],
-  };
+  return { labels: named, ...rest };
 }
 
 /** Files given together, the tables among them apart. */
@@ -67,9 +56,16 @@ function listed(names: readonly string[]): string {
 }
 
 /** What came of a table. */
-export function namingWords(name: string, { labels, unknown, unclear }: NamedFlights): string[] {
+export function namingWords(
+  name: string,
+  { labels, unknown, unclear, twice, otherwise }: NamedFlights,
+): string[] {
   return [
     `${shownName(name)}: pilot and aircraft written on ${labels.size === 0 ? "no flight" : flightsWords(labels.size)} of the logbook.`,
+    ...(otherwise.length > 0
+      ? [`Capitals do not matter in its names of files: ${listed(otherwise.map(({ file }) => file))}.`]
+      : []),
+    ...(twice.length > 0 ? [`In more than one of its lines, which say the same: ${listed(twice)}.`] : []),
     ...(unknown.length > 0
       ? [`It names ${unknown.length} of no flight in the logbook: ${listed(unknown)}.`]
       : []),
@@ -78,3 +74,7 @@ export function namingWords(name: string, { labels, unknown, unclear }: NamedFli
       : []),
   ];
 }
+
+/** A table that lacks a column, and what it has in its place. */
+export const lackingWords = (name: string, { lacks, headings }: LabelTable): string =>
+  `${shownName(name)}: no column “${lacks}” stands in its first line (${listed(headings)}). Whose flight is whose is told by the columns file, pilot and aircraft; nothing was written.`;

@@ -9,6 +9,7 @@ import { requestOf } from "./request.ts";
 import { carryMoved, notesOfRow } from "./row-notes.ts";
 import { flightRow, keepDocument, markOpened, sourceOf } from "./store/flights.ts";
 import type { FlightRow } from "./store/schema.ts";
+import { summaryOf } from "./store/summary.ts";
 
 const analyst = newAnalyst();
 /** What was said of the flight on the sheet, while others are read. */
@@ -101,7 +102,9 @@ export async function showFlight(id: string): Promise<boolean> {
   const outcome = await workedOut(request);
   if (outcome.kind === "unusable" || outcome.kind === "fault") notices.value = failureWords(outcome);
   if (outcome.kind !== "done") return false;
-  const stale = row.analysis !== ANALYSIS_VERSION || row.summary === null;
+  // the usual standard may be another than when it was worked out last
+  const sameSummary = JSON.stringify(row.summary) === JSON.stringify(summaryOf(outcome.flight.document));
+  const stale = row.analysis !== ANALYSIS_VERSION || !sameSummary;
   if (stale) await orSay(keepDocument(id, outcome.flight.document, ANALYSIS_VERSION));
   await orSay(markOpened(id));
   // Its notes may have been carried into it meanwhile.

@@ -65,6 +65,9 @@ export function addedTo<F>(standing: Sorted<F> | null, given: Sorted<F>): readon
   return all({ logs: standing.logs, brief, standard, leftOut: given.leftOut });
 }
 
+export const isStandardFile = async (file: File): Promise<boolean> =>
+  fileRole(file.name, await file.slice(0, BEGINNING_BYTES).text()) === "standard";
+
 /** Files sorted by what they begin with. */
 export async function sortedFiles(files: readonly File[]): Promise<Sorted<File>> {
   const beginnings = files.map(async (file) => ({

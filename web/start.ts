@@ -6,7 +6,7 @@ import { carryAllLabels } from "./labels-on-the-way.ts";
 import { followRows } from "./logbook.ts";
 import { keepOffline } from "./offline/renewal.ts";
 import { resumeArrivals } from "./opening.ts";
-import { go, place, shownFlight } from "./place.ts";
+import { aim, go, place, shownFlight } from "./place.ts";
 import { carryAll } from "./row-notes.ts";
 import { fromTheTop, showFlight } from "./show.ts";
 import { listenToTabs } from "./store/database.ts";
@@ -15,7 +15,9 @@ import { StorageTrouble } from "./store/trouble.ts";
 async function openAtAddress(id: string): Promise<void> {
   const stands = await showFlight(id);
   if (place.value !== "sheet" || shownFlight.value !== id) return;
-  if (stands) fromTheTop();
+  // what is aimed at comes into view by itself
+  if (stands && aim.value === null) fromTheTop();
+  else if (stands) return;
   else go("logbook");
 }
 

@@ -9,9 +9,9 @@ import {
   readBrief,
   readPoints,
   readStandard,
-  TEST_STANDARDS,
   UnusableInput,
 } from "../src/index.ts";
+import { asListed, schoolStandards, standardFor } from "./kept-standards.ts";
 import { listedPoints } from "./listed-points.ts";
 import { middleOf, pointsOfLog } from "./log-points.ts";
 import type { ListRequest, OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
@@ -50,7 +50,8 @@ async function open(request: OpenRequest): Promise<void> {
   const known = { ...lists, near: middleOf(log) };
   const briefDraft = written && readBrief(written.text, written.file, known);
   const draft = route === null ? briefDraft : briefFromRoute(log.routes[route]!, log.file);
-  const standard = chosen === "none" ? chosen : (TEST_STANDARDS.find(({ id }) => id === chosen) ?? school);
+  const kept = await schoolStandards();
+  const standard = standardFor({ chosen, given: school, brief: draft }, kept);
   const { document, series } = debriefFlight({ log, brief: draft, flight, standard, runways: lists.runways });
   const routes = draft ? [] : offer(log);
   const briefText = route === null || !draft ? written : { file: "brief.yaml", text: briefToYaml(draft) };
@@ -66,6 +67,7 @@ async function open(request: OpenRequest): Promise<void> {
         waypoints: pointsOfLog(log),
         briefText,
         school: school?.title ?? null,
+        standards: kept.map(asListed),
         leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),
       },
     },

@@ -1,5 +1,6 @@
 /** Gone below a step-down or a minimum: by how much, how surely, and whether near the ground. */
 import type { Finding } from "../quantity/record.ts";
+import type { Feet } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import type { ApproachFacts } from "./facts.ts";
 
@@ -44,7 +45,7 @@ export function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFact
         climbBelowFt: minimum.altitudeFt - missed.altitudeFt,
         climbNm: missed.distanceNm,
         climbSilentS: missed.silence?.seconds ?? null,
-        ...groundNear(minimum, runway, missed),
+        ...groundNear({ minimum, missed, runway }),
       },
       evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
     });
@@ -52,15 +53,20 @@ export function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFact
   return found;
 }
 
-/** How high above the threshold the lowest was, where over it the doubt does not keep it off the ground. */
-function groundNear(
-  { altitudeFt, lowestFt, doubt95Ft, unseen }: NonNullable<ApproachFacts["minimum"]>,
-  { elevationFt }: ApproachFacts["runway"],
-  { distanceNm }: NonNullable<ApproachFacts["missed"]>,
-): { readonly groundFt?: number; readonly ground95Ft?: number } {
-  if (lowestFt === null || doubt95Ft === null || elevationFt === null) return {};
+/** How high above the threshold the lowest was before a climb away, where over it the doubt does not keep it off the ground; null where it does. */
+export function groundNear({
+  minimum,
+  missed,
+  runway: { elevationFt },
+}: Pick<ApproachFacts, "minimum" | "missed" | "runway">): {
+  readonly groundFt: Feet;
+  readonly ground95Ft: Feet;
+} | null {
+  if (!minimum || !missed || elevationFt === null) return null;
+  const { altitudeFt, lowestFt, doubt95Ft, unseen } = minimum;
+  if (lowestFt === null || doubt95Ft === null) return null;
   const groundFt = lowestFt - elevationFt;
   const perhapsFt = unseen ? Math.min(groundFt, altitudeFt - unseen.most - elevationFt) : groundFt;
-  if (distanceNm > OVER_THRESHOLD_NM || perhapsFt > doubt95Ft) return {};
+  if (missed.distanceNm > OVER_THRESHOLD_NM || perhapsFt > doubt95Ft) return null;
   return { groundFt, ground95Ft: doubt95Ft };
 }

@@ -14,6 +14,7 @@ import {
   type Reversals,
 } from "../track/index.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { joinable } from "./joinable.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
 
@@ -51,7 +52,7 @@ export function findDepartures(
     joinedFrom === "circuit"
       ? null
       : findJoining(
-          rows,
+          joinable(rows),
           measureIntercept(rows, joined),
           (row) => Math.max(MISTURNED_LEAST, MISTURNED * rows.fullScaleNm[row]!),
           NEAR,

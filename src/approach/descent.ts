@@ -8,6 +8,7 @@ import {
   METRES_PER_FOOT,
   metresFromNauticalMiles,
 } from "../quantity/factor.ts";
+import type { Span } from "../quantity/span.ts";
 import type { Feet, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
@@ -49,10 +50,12 @@ function levelsOf(rows: ApproachRows, { final }: Segments): (Level & { readonly 
   return found;
 }
 
+/** `down`: the rows of the final without a climb away. */
 export function descentOf(
   exercise: ApproachExercise,
   rows: ApproachRows,
   segments: Segments,
+  down: Span,
   pathGuide: PathGuide | null,
 ): { readonly descent: ApproachFacts["descent"]; readonly flownPath: ApproachFacts["flownPath"] } {
   const { final, fix } = segments;
@@ -65,11 +68,11 @@ export function descentOf(
   const [height, distance] = [valueAt(rows.heightFt, at), valueAt(rows.distanceNm, at)];
   const angle = angleOf(height - crossing, distance);
   let sink = 0;
-  for (let i = final.start; i < final.end; i++) sink = Math.max(sink, -rows.verticalFpm[i]!);
+  for (let i = down.start; i < down.end; i++) sink = Math.max(sink, -rows.verticalFpm[i]!);
   const minimum = exercise.minimum && exercise.minimum.altitude - exercise.runway.elevation;
   return {
     descent: {
-      meanFpm: -meanOf(rows.verticalFpm, final.start, final.end),
+      meanFpm: -meanOf(rows.verticalFpm, down.start, down.end),
       mostFpm: sink,
       constant:
         distance > 0 && height > crossing
@@ -78,7 +81,7 @@ export function descentOf(
       visualDescentPointNm: minimum === null ? null : visualDescentPoint(minimum, pathGuide?.angle, crossing),
       levels: levels.map(({ end: _, ...level }) => level),
     },
-    flownPath: flownPath(rows, segments, levels.at(-1)?.end ?? null, pathGuide),
+    flownPath: flownPath(rows, down, levels.at(-1)?.end ?? null, pathGuide),
   };
 }
 
@@ -88,7 +91,7 @@ export function descentOf(
  */
 function flownPath(
   rows: ApproachRows,
-  { final }: Segments,
+  final: Span,
   levelEnd: number | null,
   pathGuide: PathGuide | null,
 ): ApproachFacts["flownPath"] {

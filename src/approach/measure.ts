@@ -13,6 +13,7 @@ import type { Motion } from "../track/motion.ts";
 import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
+import { beforeClimb } from "./before-climb.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
 import { utcAt } from "./column.ts";
@@ -94,9 +95,10 @@ export function measureApproach({
   const wheels = outcome === "landed" || outcome === "touch-and-go";
   const parts = partsOf(rows, segments);
   const weights = intervals(rows, final);
+  const down = beforeClimb(rows, segments);
   const onPath: Span = { start: final.start + span.start, end: final.end + span.start };
   const windFact = motion && wind ? windOver(wind, motion, onPath) : null;
-  const { descent, flownPath } = descentOf(exercise, rows, segments, pathGuide);
+  const { descent, flownPath } = descentOf(exercise, rows, segments, down, pathGuide);
   const known = rows.altitudeFt.some((v) => !Number.isNaN(v));
   const reversals = countReversals(rows, final);
   const led = reversal ? "procedure-turn" : joinedFrom(exercise, rows, motion, segments);
@@ -169,7 +171,7 @@ export function measureApproach({
     reversals: reversals && reversalsRecord(reversals),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: windFact && windRecord(windFact),
-    glidePath: glidePathFacts(rows, final, weights, pathGuide, fix !== null, edges),
+    glidePath: glidePathFacts(rows, down, intervals(rows, down), pathGuide, fix !== null, edges),
     flownPath,
     descent,
     stepDowns: stepDownsOf(exercise, rows, segments),

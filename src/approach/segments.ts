@@ -9,6 +9,7 @@ import { type BreakOff, brokenOff, ON_FIELD, ROLLING } from "./break-off.ts";
 import { type ClimbAway, climbAway } from "./climb-away.ts";
 import { ceilRow, type Moment, passing, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
+import { joinable } from "./joinable.ts";
 import type { ApproachRows } from "./rows.ts";
 import { type OverRunway, overRunway } from "./touch.ts";
 
@@ -60,7 +61,7 @@ export function segmentsOf(
   logEnds: boolean,
 ): Segments {
   const length = nauticalMilesFromMetres(inverse(exercise.runway.threshold, exercise.runway.end).distance);
-  const established = establishedRow(rows);
+  const established = establishedRow(joinable(rows));
   const abeam = passedInbound(rows, 0, rows.length);
   const until = abeam ? ceilRow(abeam) : rows.length;
   const fix = fixDistance === null ? null : passedInbound(rows, fixDistance, until);

@@ -36,6 +36,10 @@ interface Documents {
   readonly documents: readonly DebriefDocument[];
   /** All of them were there. */
   readonly reused: boolean;
+  /** Paths of debriefs that were damaged and were made again. */
+  readonly mended: readonly string[];
+  /** Paths of debriefs beside the log that are damaged and were left. */
+  readonly broken: readonly string[];
 }
 
 /** Enough of a hash that no two flights of one name are taken for each other (48 bits). */
@@ -64,23 +68,29 @@ function documentOf(text: string): DebriefDocument {
   try {
     json = JSON.parse(text);
   } catch {
-    throw new UnusableDebrief(`this debrief is cut off or damaged; make it again from its log.`);
+    throw new UnusableDebrief("this debrief is cut off or damaged");
   }
+  if ((json as { format?: unknown } | null)?.format !== "hindtrack-debrief")
+    throw new UnusableDebrief("it is called a debrief and holds none");
   const parsed = documentSchema.safeParse(json);
   if (parsed.success) return parsed.data;
   const at = parsed.error.issues[0]?.path.join(".") ?? "";
-  throw new UnusableDebrief(
-    `this debrief was made by another version (at ${at}); make it again from its log.`,
-  );
+  throw new UnusableDebrief(`this debrief was made by another version (at ${at})`);
 }
 
-/** The document made before from the same log, brief and analysis; null where there is none, or it is damaged. */
-async function madeBefore(path: string): Promise<DebriefDocument | null> {
+/** The document as it was made before; where it is damaged why, null where there is none. */
+async function madeBefore(path: string): Promise<DebriefDocument | UnusableDebrief | null> {
   try {
     return documentOf(await readFile(path, "utf8"));
-  } catch {
-    return null;
+  } catch (error) {
+    return error instanceof UnusableDebrief ? error : null;
   }
+}
+
+/** Those of the debriefs beside a log that are damaged. */
+async function brokenAmong(paths: readonly string[]): Promise<string[]> {
+  const made = await Promise.all(paths.map(madeBefore));
+  return paths.filter((_, i) => made[i] instanceof UnusableDebrief);
 }
 
 /** Documents that were made from this log before it, its brief or the analysis changed. */
@@ -135,27 +145,30 @@ async function ofLog(task: FlightTask): Promise<Documents> {
   const debrief = debriefing(task, bytes);
   const folder = out && join(out, dirname(flight.name));
   const own = new Set<string>();
+  const mended: string[] = [];
   let reused = true;
   const document = async (which: number | null): Promise<DebriefDocument> => {
     const name = `${fileStem(flight.name)}${which === null ? "" : `.flight-${which + 1}`}.${key}.debrief.json`;
     own.add(name);
     const path = folder && join(folder, name);
     const before = path && (await madeBefore(path));
-    if (before) return before;
+    if (before && !(before instanceof UnusableDebrief)) return before;
     reused = false;
     const made = await debrief(which);
+    if (path && before) mended.push(path);
     if (path) await writeWhole(path, `${JSON.stringify(made, null, 2)}\n`, `${process.pid}-${threadId}`);
     return made;
   };
   const documents = [await document(null)];
   for (const other of othersIn(documents[0]!.log)) documents.push(await document(other));
   if (folder && !reused) await removeOlder(folder, own);
-  return { documents, reused };
+  return { documents, reused, mended, broken: await brokenAmong(flight.kept) };
 }
 
 /** The debriefs of a file: one for each flight of a log that went anywhere, the longest first. */
 export async function documentsOf(task: FlightTask): Promise<Documents> {
   if (task.flight.kind === "log") return ofLog(task);
   const { path } = task.flight;
-  return { documents: [documentOf((await openBytes(path)).toString("utf8"))], reused: true };
+  const document = documentOf((await openBytes(path)).toString("utf8"));
+  return { documents: [document], reused: true, mended: [], broken: [] };
 }

@@ -1,30 +1,25 @@
-/** The exercises of all flights as one table, whatever their number: it is written as they come in. */
-import { type FileHandle, open, rename } from "node:fs/promises";
+/** The exercises of all flights as one table. */
 import { join } from "node:path";
-import { note, UnusableFile } from "./output.ts";
-import { halfWritten } from "./write-whole.ts";
+import { csvFormat, csvParse } from "d3-dsv";
+import { note } from "./output.ts";
+import { writeWhole } from "./write-whole.ts";
 
-/** It is put in its place when it is whole. */
-export class ExerciseTable {
-  private file: FileHandle | null = null;
-  private readonly path: string;
-  constructor(folder: string) {
-    this.path = join(folder, "exercises.csv");
-  }
-  async add(csv: string): Promise<void> {
-    const body = csv.indexOf("\n") + 1;
-    if (this.file === null) {
-      this.file = await open(halfWritten(this.path, process.pid), "w").catch((error) => {
-        throw new UnusableFile(this.path, "write", error);
-      });
-      await this.file.write(csv.slice(0, body));
-    }
-    await this.file.write(csv.slice(body));
-  }
-  async close(): Promise<void> {
-    if (!this.file) return;
-    await this.file.close();
-    await rename(halfWritten(this.path, process.pid), this.path);
-    note(`wrote ${this.path}`);
-  }
+interface Flown {
+  readonly pilot: string | null;
+  readonly aircraft: string | null;
+}
+
+/** The rows of a flight with its pilot and aircraft, which were learned later. */
+export function relabelled(csv: string, { pilot, aircraft }: Flown): string {
+  const rows = csvParse(csv);
+  for (const row of rows) Object.assign(row, { pilot: pilot ?? "", aircraft: aircraft ?? "" });
+  return `${csvFormat(rows, rows.columns)}\n`;
+}
+
+/** Each with a line of headings, the same in all. */
+export async function writeExercises(folder: string, csvs: readonly string[]): Promise<void> {
+  const path = join(folder, "exercises.csv");
+  const bodies = csvs.map((csv, i) => (i === 0 ? csv : csv.slice(csv.indexOf("\n") + 1)));
+  await writeWhole(path, bodies.join(""));
+  note(`wrote ${path}`);
 }

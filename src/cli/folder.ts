@@ -12,6 +12,10 @@ export interface FolderFlight {
   readonly name: string;
   /** What should have been flown: only of a log. */
   readonly brief: string | null;
+  /** Of a log, the debriefs of it that a run kept beside it: not counted, only looked at. */
+  readonly kept: readonly string[];
+  /** Of a document, the name of its log where it lies beside it. */
+  readonly log: string | null;
 }
 
 const LOG = /\.(gpx|kml|kmz|igc|csv|gz|zip)$/i;
@@ -22,6 +26,8 @@ const BRIEF_ENDINGS = [".yaml", ".yml", ".json"];
 export const KEPT = /(?:\.flight-\d+)?\.[0-9a-f]{12}\.debrief\.json$/;
 /** A document names its format within its first lines; so much of a file is looked at. */
 const BEGINNING = 200;
+/** A file of this name is meant to be a document, whatever stands in it. */
+const DOCUMENT_NAME = /\.debrief\.json$/i;
 
 export interface FolderFlights {
   /** In the order of their names; logs first, so that of a flight that is there twice the log counts. */
@@ -86,7 +92,7 @@ class Search {
       if (entry.isDirectory() || !/\.json$/i.test(entry.name)) continue;
       const path = join(folder, entry.name);
       try {
-        if (await isDocument(path)) documents.add(entry.name);
+        if (DOCUMENT_NAME.test(entry.name) || (await isDocument(path))) documents.add(entry.name);
       } catch (error) {
         this.unreadable.push(new UnusableFile(path, "read", error as NodeJS.ErrnoException).message);
       }
@@ -101,7 +107,8 @@ class Search {
     for (const entry of entries) {
       const { name } = entry;
       const path = join(folder, name);
-      const flight = { path, name: relative(this.root, path).split(/[\\/]/).join("/") };
+      const called = relative(this.root, path).split(/[\\/]/).join("/");
+      const flight = { path, name: called, kept: [], log: null };
       if (name.startsWith(".") || resolve(path) === this.leftOut) continue;
       if (entry.isDirectory()) await this.into(path);
       else if (documents.has(name)) this.documents.push({ ...flight, kind: "document", brief: null });
@@ -119,11 +126,20 @@ class Search {
 export async function flightsIn(folder: string, leftOut: string | null): Promise<FolderFlights> {
   const search = new Search(folder, leftOut && resolve(leftOut));
   await search.into(folder);
-  const { logs, notes, unreadable } = search;
-  // what was kept beside a log is looked at with it, and may go once the log changed
-  const own = new Set(logs.map(({ name, path }) => join(dirname(path), fileStem(name))));
-  const documents = search.documents.filter(
-    ({ path }) => !(KEPT.test(path) && own.has(path.replace(KEPT, ""))),
-  );
-  return { flights: [...logs, ...documents], notes, unreadable };
+  const { notes, unreadable } = search;
+  const stemOf = ({ name, path }: FolderFlight) => join(dirname(path), fileStem(name));
+  const logs = new Map(search.logs.map((log) => [stemOf(log), log]));
+  const kept = new Map<string, string[]>();
+  const documents: FolderFlight[] = [];
+  for (const document of search.documents) {
+    const { path } = document;
+    const isKept = KEPT.test(path);
+    const stem = path.replace(isKept ? KEPT : DOCUMENT_NAME, "");
+    const log = logs.get(stem) ?? null;
+    // what was kept beside a log is looked at with it, and may go once the log changed
+    if (isKept && log) kept.set(stem, [...(kept.get(stem) ?? []), path]);
+    else documents.push({ ...document, log: log?.name ?? null });
+  }
+  const withKept = search.logs.map((log) => ({ ...log, kept: kept.get(stemOf(log)) ?? [] }));
+  return { flights: [...withKept, ...documents], notes, unreadable };
 }

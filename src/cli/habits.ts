@@ -3,14 +3,7 @@ import { createHash } from "node:crypto";
 import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { Command, InvalidArgumentError } from "commander";
-import {
-  CAUTION,
-  chooseFlights,
-  type HabitReport,
-  habitsOf,
-  habitsText,
-  type ObservedFlight,
-} from "../index.ts";
+import { CAUTION, chooseFlights, flightsByPilot, habitsOf, habitsText } from "../index.ts";
 import type { FlightTask, Settings } from "./documents-of.ts";
 import { LABELS, readLabels } from "./flight-labels.ts";
 import { type FolderFlight, flightsIn } from "./folder.ts";
@@ -57,12 +50,6 @@ async function settingsOf({ points = [], standard }: Options): Promise<Settings>
   return { points, standard: standard ?? null, key: hash.digest("hex") };
 }
 
-/** The habits of each pilot who is named, in the order of their names. */
-const pilotByPilot = (flights: readonly ObservedFlight[]): HabitReport[] =>
-  [...new Set(flights.flatMap(({ pilot }) => pilot ?? []))]
-    .sort((a, b) => a.localeCompare(b, "en"))
-    .map((pilot) => habitsOf(chooseFlights(flights, { pilot })));
-
 async function run(folder: string, options: Options): Promise<void> {
   const { out = null } = options;
   const settings = await settingsOf(options);
@@ -70,9 +57,12 @@ async function run(folder: string, options: Options): Promise<void> {
   const found = await flightsIn(folder, out);
   const flights = found.flights.filter(({ path }) => !lists.has(resolve(path)));
   sayAll(found.notes, note);
-  const labels = await readLabels(options.labels ?? join(folder, LABELS), options.labels !== undefined);
+  const table = options.labels ?? join(folder, LABELS);
+  const names = flights.map(({ name }) => name);
+  const labels = await readLabels(table, options.labels !== undefined, names);
+  sayAll(labels.notes, note);
   const tasks = flights.map((flight: FolderFlight): FlightTask => {
-    const known = labels.get(flight.name) ?? { pilot: null, aircraft: null };
+    const known = labels.byFile.get(flight.name) ?? { pilot: null, aircraft: null };
     return { flight, ...known, out, settings };
   });
   if (tasks.length === 0) {
@@ -97,7 +87,7 @@ async function run(folder: string, options: Options): Promise<void> {
   const chosen = chooseFlights(observed, { pilot, aircraft, from, to });
   if (chosen.length < observed.length) note(`${chosen.length} of ${observed.length} flights chosen`);
   const report = habitsOf(chosen);
-  const text = habitsText(report, pilotByPilot(chosen));
+  const text = habitsText(report, flightsByPilot(chosen).map(habitsOf));
   const json = `${JSON.stringify({ format: "hindtrack-habits", version: 1, caution: CAUTION, ...report }, null, 2)}\n`;
   if (out) {
     for (const [name, content] of [
@@ -110,7 +100,8 @@ async function run(folder: string, options: Options): Promise<void> {
   }
   process.stdout.write(options.json ? json : text);
   results.complain(found.unreadable);
-  if (results.bad + found.unreadable.length > 0 || observed.length === 0) process.exitCode = 1;
+  if (results.bad + results.broken.length + found.unreadable.length > 0 || observed.length === 0)
+    process.exitCode = 1;
 }
 
 export function habitsCommand(): Command {
@@ -132,7 +123,7 @@ Files that cannot be used are left out and named at the end; then the exit code 
     .option("--to <day>", "only flights up to this day", dayAfter)
     .option(
       "--labels <file>",
-      `a table with the columns file, pilot, aircraft; ${LABELS} in the folder if not given`,
+      `a table with the columns file, pilot, aircraft; ${LABELS} in the folder if not given; capitals do not matter in the names of files, folders only where two files are of one name`,
     )
     .option(
       "--points <file>",

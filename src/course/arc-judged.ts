@@ -14,8 +14,12 @@ const JOINED_OVER: NauticalMiles = 0.3;
 const TURN: AngleSize = 40;
 /** Off the tangent by this much for good, an arc has been left. Chosen: no correction is larger. */
 const LEFT: AngleSize = 45;
-/** ... or so far off its radius. Chosen, as the matcher has it. */
-const LEFT_NM: NauticalMiles = 3;
+/** ... or so far off its radius. Chosen, as far as the matcher follows it. */
+const LEFT_NM: NauticalMiles = 6;
+
+/** From so far off, a track that leads back to the arc for so long after a turn was a cut back to it, and no part of the turn off it. Chosen: a turn off in two pieces pauses for less. */
+const CUT_BACK_NM: NauticalMiles = 0.3;
+const CUT_BACK_FOR: Seconds = 20;
 
 export interface ArcJudged {
   readonly span: Span;
@@ -73,6 +77,7 @@ function leavingTurn(rows: ArcRows, legs: readonly Leg[], last: Leg): Leg {
     if (from < 1) break;
     const between = rows.trackErrorDeg.subarray(from - 1, Math.max(from, to));
     if (between.some((error) => Math.abs(error) <= JOINED_TRACK)) break;
+    if (cutsBack(rows, from, to)) break;
     if (leg.kind !== "turn") continue;
     const sameSide = Math.sign(leg.turn) === Math.sign(whole.turn);
     if (sameSide)
@@ -80,6 +85,16 @@ function leavingTurn(rows: ArcRows, legs: readonly Leg[], last: Leg): Leg {
     else if (Math.abs(leg.turn) >= TURN) whole = leg;
   }
   return whole;
+}
+
+/** Whether the rows between two turns lead back to the arc that the aircraft was off, for a while. */
+function cutsBack(rows: ArcRows, from: number, to: number): boolean {
+  if (to >= rows.length || rows.timeMs[to]! - rows.timeMs[from]! < CUT_BACK_FOR * 1000) return false;
+  for (let i = from; i < to; i++) {
+    const error = rows.trackErrorDeg[i]!;
+    if (Math.abs(error) > LEFT || error * rows.crossTrackNm[i]! > 0) return false;
+  }
+  return Math.abs(rows.deviationNm[from]!) >= CUT_BACK_NM;
 }
 
 function joinedRow(rows: ArcRows): number | null {

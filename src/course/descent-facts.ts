@@ -56,6 +56,8 @@ export const descentFactsSchema = z.strictObject({
       neededDownFpm: z.number().nullable(),
       neededDownFtPerNm: z.number(),
       neededDeg: z.number(),
+      /** Begun where the height of the descent before was wanted: both were flown as one. Missing where it was not. */
+      afterEarlier: z.boolean().optional(),
       /**
        * Begun in a silence of the log: somewhere between `earliestToGoNm` and `toGoNm`. Then what was needed counts
        * from the first point after it, and so does what was flown. Null or missing where it was seen.

@@ -104,9 +104,12 @@ function timingFinding(facts: DescentFacts, by: ConstantDescent, high: boolean):
   const late = lateNm > 0;
   if (late && !high) return []; // it was made up for
   const needed = began.neededDownFpm;
-  const shallow =
-    late && needed !== null && needed <= ENOUGH && downFpm !== null && downFpm < SHALLOW * needed;
+  const onward = began.afterEarlier === true;
+  // flown on from the descent before, it could not have been begun earlier
+  const usual = needed !== null && (needed <= ENOUGH || onward);
+  const shallow = late && usual && downFpm !== null && downFpm < SHALLOW * needed;
+  if (late && onward && !shallow) return [];
   let code = late ? "descent-begun-late" : "descent-begun-early";
   if (shallow) code = "descent-too-shallow";
-  return [{ code, facts: told, evidence }];
+  return [{ code, facts: { ...told, ...(onward ? { onward } : {}) }, evidence }];
 }

@@ -66,7 +66,7 @@ export function neededAt({ toAltitude }: DescentExercise, rows: DescentRows, row
 export function beganFacts(
   exercise: DescentExercise,
   rows: DescentRows,
-  { row: start, from }: { readonly row: number; readonly from: FeetMsl },
+  { row: start, from, afterEarlier }: NonNullable<DescentRows["began"]>,
   utcAt: (row: number) => string | null,
 ): DescentFacts["began"] {
   const seen = firstSeen(rows);
@@ -88,6 +88,7 @@ export function beganFacts(
     neededDownFpm: Number.isNaN(speed) ? null : (gradient * speed) / 60,
     neededDownFtPerNm: gradient,
     neededDeg: angleOf(gradient, 1),
+    ...(afterEarlier ? { afterEarlier } : {}),
     ...(silence ? { silence } : {}),
   };
 }

@@ -6,7 +6,7 @@ import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { knownAtEnds, SPOKEN_FT, strayedInHeight } from "../quantity/unseen.ts";
-import { descentBefore, passageRow } from "../track/index.ts";
+import { descentAfter, descentBefore, passageRow } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { CoursePath } from "./path.ts";
 
@@ -30,7 +30,7 @@ export interface DescentRows {
   readonly passage: number;
   readonly passedNm: NauticalMiles;
   /** Null where no descent was begun before the point. */
-  readonly began: { readonly row: number; readonly from: number } | null;
+  readonly began: { readonly row: number; readonly from: number; readonly afterEarlier: boolean } | null;
   /** The length of the silence of the log that ends at a row; null where none does, and without times. */
   readonly silentBefore: (row: number) => Seconds | null;
 }
@@ -40,11 +40,41 @@ const UNTIMED_KT = 100;
 /** Without times a gradient is taken over this far on either side. Chosen: long against the steps of a logged height. */
 const GRADIENT_OVER: NauticalMiles = 0.3;
 
+/** Where the height is wanted, on the way flown: its place along that, NM, and the first row at it or past it. */
+function pointOf(
+  { fix, before }: DescentExercise,
+  { latitude, longitude }: Pick<CoursePath, "latitude" | "longitude">,
+  span: Span,
+  flownNm: Float64Array,
+) {
+  const { distance } = measureAround(
+    fix,
+    latitude.subarray(span.start, span.end),
+    longitude.subarray(span.start, span.end),
+  );
+  const nearest = passageRow(distance, 0, distance.length);
+  const passage = span.start + nearest;
+  const at = flownNm[passage]! - before;
+  const point = Math.max(span.start, Math.min(passage, firstAtOrAfter(flownNm, at)));
+  return { passage, passedNm: nauticalMilesFromMetres(distance[nearest]!), at, point };
+}
+
+/** The row of the path at which the height of a descent was wanted; `span`: rows in which it was flown. */
+export const descentPoint = (
+  exercise: DescentExercise,
+  path: Pick<CoursePath, "latitude" | "longitude">,
+  span: Span,
+): number =>
+  pointOf(exercise, path, span, distanceFlown(path.latitude, path.longitude).map(nauticalMilesFromMetres))
+    .point;
+
+/** `earlier`: the point of a descent before this one, whose rows are not its own; null where there was none. */
 export function measureDescentRows(
   exercise: DescentExercise,
   path: CoursePath,
   span: Span,
   motion: Motion | null,
+  earlier: number | null,
 ): DescentRows {
   const { latitude, longitude, altitude, time } = path;
   const n = latitude.length;
@@ -52,17 +82,12 @@ export function measureDescentRows(
   const clock: Float64Array = time
     ? time.map((t) => (t - time[0]!) / 1000)
     : flownNm.map((miles): Seconds => (miles / UNTIMED_KT) * 3600);
-  const { distance } = measureAround(
-    exercise.fix,
-    latitude.subarray(span.start, span.end),
-    longitude.subarray(span.start, span.end),
-  );
-  const nearest = passageRow(distance, 0, distance.length);
-  const passage = span.start + nearest;
-  const at = flownNm[passage]! - exercise.before;
-  const point = Math.max(span.start, Math.min(passage, firstAtOrAfter(flownNm, at)));
+  const { passage, passedNm, at, point } = pointOf(exercise, path, span, flownNm);
   const unknown = () => new Float64Array(n).fill(Number.NaN);
-  const found = descentBefore(clock, altitude, point, exercise.toAltitude);
+  const found =
+    earlier !== null && earlier < point
+      ? descentAfter(clock, altitude, point, exercise.toAltitude, earlier)
+      : descentBefore(clock, altitude, point, exercise.toAltitude);
   const before = flownNm[point - 1] ?? flownNm[point]!;
   const step = flownNm[point]! - before;
   const share = step > 0 && at > before ? Math.min(1, (at - before) / step) : 1;
@@ -84,8 +109,8 @@ export function measureDescentRows(
     downFpm,
     point,
     passage,
-    passedNm: nauticalMilesFromMetres(distance[nearest]!),
-    began: found && { row: found.start, from: found.from },
+    passedNm,
+    began: found && { row: found.start, from: found.from, afterEarlier: found.start === earlier },
     silentBefore: (row) => (time ? silenceBefore(clock, row, limit) : null),
   };
 }

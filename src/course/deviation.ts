@@ -18,6 +18,7 @@ import {
 } from "../quantity/unseen.ts";
 import {
   distanceFlown,
+  intervals,
   median,
   rowOfLargest,
   shareBeyond,
@@ -26,19 +27,9 @@ import {
   Z95,
 } from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
-import { altimeterDoubt95, HEIGHT_CHANGE_95 } from "../track/index.ts";
+import { altimeterDoubt95, HEIGHT_CHANGE_95, heightHeld, heightReached } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Rows } from "./path.ts";
-
-/** A height that changes by so much, nearly all of it one way, was left on purpose where none was briefed. Chosen: five times the limit of a height held. */
-const ON_PURPOSE_FT = 500;
-const ONE_WAY = 0.8;
-
-/** A climb or a descent that no brief asked to be held level; null where it may have been meant to be. */
-function onPurpose(first: number, last: number, range: number): "climb" | "descent" | null {
-  if (range < ON_PURPOSE_FT || Math.abs(last - first) < ONE_WAY * range) return null;
-  return last > first ? "climb" : "descent";
-}
 
 type Timed = Pick<Rows, "timed" | "timeMs">;
 
@@ -150,23 +141,45 @@ export function trackFacts(
   };
 }
 
-/** Heights as logged; null where the log has none. The worst is farthest from the target, or from the mean. */
+/** Without times, seconds are those of 100 kt. Common practice for training aircraft, no source. */
+const SECONDS_A_MILE = 36;
+
+const secondsTo = ({ timeMs }: WeighedRows, row: number): number => (timeMs[row]! - timeMs[row - 1]!) / 1000;
+
+/** Seconds of the rows of a span from its first one, at the rows' own places. */
+function clockOf(rows: WeighedRows, { start, end }: Span): Float64Array {
+  const clock = new Float64Array(end);
+  for (let i = start + 1; i < end; i++) {
+    const step = rows.timed
+      ? secondsTo(rows, i)
+      : distanceFlown(rows, { start: i - 1, end: i + 1 }, true) * SECONDS_A_MILE;
+    clock[i] = clock[i - 1]! + step;
+  }
+  return clock;
+}
+
+/** Heights as logged, from where a briefed one was first come to; null where the log has none. The worst is farthest from the target, or from the mean. */
 export function altitudeFacts(
   { altitude: target }: Pick<CourseExercise, "altitude">,
   rows: Parameters<typeof unseenOf>[0] & Pick<Rows, "altitudeFt">,
-  span: Span,
-  weights: Float64Array,
+  judged: Span,
   edges: readonly SilentEdge[],
 ): CourseFacts["altitude"] {
-  const { mean, weight } = weigh(rows.altitudeFt, span, weights);
+  const held = heightHeld(clockOf(rows, judged), rows.altitudeFt, judged, target);
+  const span = { start: Math.min(held.row, judged.end - 2), end: judged.end };
+  const { mean, weight } = weigh(rows.altitudeFt, span, intervals(rows, span));
   if (!(weight > 0)) return null;
   const known = rows.altitudeFt.subarray(span.start, span.end).filter(Number.isFinite);
   const worst = rowOfLargest(rows.altitudeFt, span, target ?? mean);
   const lowest = known.reduce((a, b) => Math.min(a, b));
   const highest = known.reduce((a, b) => Math.max(a, b));
   const strayed = (_: number, seconds: number) => strayedInHeight(seconds);
-  const unseen = unseenOf(rows, span, rows.altitudeFt, strayed, edges);
-  const purpose = target === null ? onPurpose(known[0]!, known.at(-1)!, highest - lowest) : null;
+  const silentBefore = span.start > judged.start && rows.gapBefore[span.start] === 1;
+  const beside = [
+    ...edges.filter(({ row }) => row >= span.start),
+    ...(silentBefore ? [{ row: span.start, seconds: secondsTo(rows, span.start) }] : []),
+  ];
+  const unseen = unseenOf(rows, span, rows.altitudeFt, strayed, beside);
   const range = unseenHalfRange(unseen, lowest, highest, SPOKEN_FT);
   const shifted: Unseen | null =
     unseen && target !== null ? { ...unseen, high: unseen.high - target, low: unseen.low - target } : null;
@@ -180,7 +193,8 @@ export function altitudeFacts(
     worstFt: rows.altitudeFt[worst]!,
     altimeter95Ft: altimeterDoubt95(rows.altitudeFt[worst]!),
     worstUtc: utcAt(rows, worst),
-    ...(purpose ? { onPurpose: purpose } : {}),
+    ...(held.allAlong ? { onPurpose: held.allAlong } : {}),
+    ...(held.onWay ? { reached: heightReached(held.onWay, utcAt(rows, span.start)) } : {}),
     ...(range ? { unseenRange: range } : {}),
     ...(offTarget ? { unseenTarget: offTarget } : {}),
   };

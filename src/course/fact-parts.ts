@@ -1,5 +1,6 @@
 /** Parts that the facts of a course and of an arc share: what is judged, track angle error, heights. */
 import { z } from "zod";
+import { heightReachedSchema, onPurposeSchema } from "../quantity/height-record.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 
 /** The rows that are judged, and why they begin and end where they do, as codes. */
@@ -21,7 +22,7 @@ export const trackAngleErrorSchema = z.strictObject({
   doubt95Deg: z.number(),
 });
 
-/** Heights as logged. */
+/** Heights as logged; where it was still on the way to a briefed one at first, from when that was reached. */
 export const altitudeSchema = z.strictObject({
   targetFt: z.number().nullable(),
   meanFt: z.number(),
@@ -34,8 +35,8 @@ export const altitudeSchema = z.strictObject({
   /** Half-width of the 95 % interval of what the altimeter showed then: GPS height is not an altimeter. */
   altimeter95Ft: z.number(),
   worstUtc: utc.nullable(),
-  /** Without a briefed height: it climbed or went down on purpose, by so much and one way. */
-  onPurpose: z.enum(["climb", "descent"]).optional(),
+  onPurpose: onPurposeSchema,
+  reached: heightReachedSchema,
   /** Of half the range, and of the worst off the target. */
   unseenRange: unseenSchema,
   unseenTarget: unseenSchema,

@@ -32,6 +32,8 @@ export interface FindingsFrom {
   readonly excursions: readonly CausedExcursion[];
   /** The reversals where they are called chasing. */
   readonly chased: Reversals | null;
+  /** They are those of the excursions: nothing more is said of each. */
+  readonly weave: boolean;
   readonly joining: Joining | null;
   /** Correction over the drifting rows of an excursion; null where the wind is not known. */
   readonly correctionOver: (span: Span) => Correction | null;
@@ -53,7 +55,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
         ]
       : [];
   const chased = from.chased && chasedFinding("chased", rows, from.chased);
-  const told = toldExcursions(rows, excursions, chased !== null);
+  const told = from.weave ? [] : toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {
     const drift = excursionFinding("drifted-before-needle", rows, e, exercise.variation);
     return [drift, ...causeFindings(e, from.correctionOver(e.drifting))];

@@ -67,8 +67,9 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
     before: milesRound(rows.goneDeg[judged.span.start]!),
     after: milesRound(sweep - rows.goneDeg[judged.span.end - 1]!),
   });
-  const altitude = altitudeFacts(exercise, rows, judged.span, weights, edges);
+  const altitude = altitudeFacts(exercise, rows, judged.span, edges);
   const speed = weigh(rows.groundSpeedKt, judged.span, weights);
+  const heights = weigh(rows.altitudeFt, judged.span, weights);
   const flown = motion && { exercise, path, motion, wind };
   const turnOff = flown && judged.turnOff ? turnOffFacts(flown, judged.turnOff) : null;
   const excursions = findExcursions(rows, sinceRollOut(rows, judged)).map((e) => {
@@ -102,7 +103,8 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
       distanceNm: rows.flownNm[judged.span.end - 1]! - rows.flownNm[judged.span.start]!,
     },
     deviation: deviationFacts(rows, judged.span, weights, exercise.variation, edges),
-    dmeReadsMoreNm: altitude && slantOver(exercise.radius, altitude.meanFt - (exercise.fix.elevation ?? 0)),
+    dmeReadsMoreNm:
+      heights.weight > 0 ? slantOver(exercise.radius, heights.mean - (exercise.fix.elevation ?? 0)) : null,
     trackAngleError: trackFacts(rows, judged.span, weights),
     groundSpeedKt: speed.weight > 0 ? speed.mean : null,
     wind: ownWind && windRecord(ownWind),

@@ -33,6 +33,8 @@ export interface DescentToMeasure {
   readonly path: CoursePath;
   /** Rows of the path in which it was flown, with the passage of the fix; at least two. */
   readonly span: Span;
+  /** Row of the path at which the height of an earlier descent of the brief was wanted: this one was not begun before it. Null without one. */
+  readonly earlier?: number | null;
   /** Null where the log has no times. */
   readonly motion: Motion | null;
   readonly wind: WindEstimate | null;
@@ -49,11 +51,18 @@ export interface DescentMeasured {
  * before the passage of the fix. What cannot be told is null and stands in `cannotTell`: `no-times`, `no-height`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
-export function measureDescent({ exercise, path, span, motion, wind }: DescentToMeasure): DescentMeasured {
+export function measureDescent({
+  exercise,
+  path,
+  span,
+  earlier = null,
+  motion,
+  wind,
+}: DescentToMeasure): DescentMeasured {
   const n = path.latitude.length;
   if (!(span.end - span.start >= 2 && span.start >= 0 && span.end <= n))
     throw new RangeError(`invalid span of an exercise: ${span.start} to ${span.end}`);
-  const rows = measureDescentRows(exercise, path, span, motion);
+  const rows = measureDescentRows(exercise, path, span, motion, earlier);
   const { clock, toGoNm, point, passage, began, timed } = rows;
   const start = path.time?.[0] ?? 0;
   const utcOf = (seconds: Seconds) => utcText(start + seconds * 1000);

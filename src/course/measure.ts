@@ -80,11 +80,11 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const before = beforeEstablished(exercise, rows, judged);
   const unjudged = beforeJoining(exercise, rows, judged);
   const departures = { exercise, path, span, motion, rows, judged, intercept: cut, correctionOver };
-  const { chased, excursions, ...left } = findDepartures(departures);
+  const { chased, weave, excursions, ...left } = findDepartures(departures);
   // minutes along the course, off it, are no turn that ended short of it
   const joining = before ? null : left.joining;
   const edges = fitted ? [] : silentEdges(rows, judged.span, motion, roomOf(exercise, rows, judged.span));
-  const altitude = altitudeFacts(exercise, rows, judged.span, weights, edges);
+  const altitude = altitudeFacts(exercise, rows, judged.span, edges);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
     ...correctionFacts(rows, windFact, measured),
@@ -122,7 +122,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     joining: joining && joiningRecord(joining),
     excursions: excursions.map((e) => e.record),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
-    reversals: reversals && reversalsRecord(reversals),
+    reversals: reversals && reversalsRecord(weave && chased ? chased : reversals),
     altitude,
     cannotTell,
   };
@@ -134,6 +134,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     facts,
     excursions,
     chased,
+    weave,
     joining,
     correctionOver,
     overshootNeedle: overshootNeedle ?? 0,

@@ -119,6 +119,8 @@ export const documentSchema = z.strictObject({
     /** The last point before it. */
     longestGapStartUtc: utc.nullable(),
     distanceNm: z.number(),
+    /** Latitude and longitude at the beginning, at each tenth of the time and at the end: by them a flight is known again. */
+    trace: z.array(z.tuple([z.number(), z.number()])).optional(),
     /** The flights that the log holds, and the index of this one. `farthestNm` is from where it began. */
     flights: z.array(
       z.strictObject({ startUtc: utc.nullable(), endUtc: utc.nullable(), farthestNm: z.number() }),

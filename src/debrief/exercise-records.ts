@@ -1,10 +1,11 @@
 /** Each exercise of the brief, then the holds and finals that were found beside it; without a brief the long straights too: as they stand in the document. */
 import { findApproaches } from "../approach/index.ts";
 import type { Brief, Exercise } from "../brief/brief.ts";
-import { fitCourses } from "../course/index.ts";
+import { descentPoint, fitCourses } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { matchExercises } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
+import { arcInSilence } from "./arc-in-silence.ts";
 import { arcOtherWay } from "./arc-other-way.ts";
 import {
   approachResult,
@@ -75,18 +76,33 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   const otherWay = (exercise: Exercise) =>
     exercise.kind === "arc" ? arcOtherWay(exercise, brief, path, matches) : null;
   const silentAt = (exercise: Exercise) =>
-    exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null;
-  const unseen = (i: number) =>
-    (matches[i]!.span ? null : otherWay(brief.exercises[i]!)) ??
-    (matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut)) ??
-    silentAt(brief.exercises[i]!);
+    (exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null) ??
+    (exercise.kind === "arc" && motion ? arcInSilence(exercise, motion) : null);
+  // flown the other way round does not tell that it was not flown as asked where nobody saw it
+  const unseen = (i: number) => {
+    const exercise = brief.exercises[i]!;
+    if (exercise.kind === "arc") {
+      return (
+        silentAt(exercise) ??
+        otherWay(exercise) ??
+        notSeen(i, brief.exercises, matches, motion, flight.leftOut)
+      );
+    }
+    const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
+    return why ?? silentAt(exercise);
+  };
+  const points = brief.exercises.map((exercise, i) => {
+    const { span } = matches[i]!;
+    return span && exercise.kind === "descent" ? descentPoint(exercise, columnsOf(flight), span) : null;
+  });
   const held: Span[] = [];
   const results = brief.exercises.map((exercise, i): ExerciseResult => {
     const match = matches[i]!;
     const { span } = match;
     if (span && exercise.kind === "course") return courseResult(exercise, span, "brief", match, flight);
     if (span && exercise.kind === "arc") return arcResult(exercise, span, match, flight);
-    if (span && exercise.kind === "descent") return descentResult(exercise, span, match, flight);
+    if (span && exercise.kind === "descent")
+      return descentResult(exercise, span, match, flight, lastBefore(points[i]!, points.slice(0, i)));
     if (span && exercise.kind === "approach") return approachResult(exercise, span, "brief", match, flight);
     if (!span || !motion || exercise.kind !== "hold") return unmeasured(exercise, match, flight, unseen(i));
     const found = holdWithin(exercise, span, runs.get(i) ?? [], motion, legs);
@@ -115,4 +131,10 @@ export function fittedExercises(flight: Flight): ExerciseResult[] {
       return { span, result: courseResult(exercise, span, "fitted", flown, flight) };
     });
   return inFlownOrder([...found, ...lines]);
+}
+
+/** The latest of some rows that lies before a row; null where none does. */
+function lastBefore(row: number, rows: readonly (number | null)[]): number | null {
+  const before = rows.filter((r) => r !== null && r < row);
+  return before.length > 0 ? Math.max(...(before as number[])) : null;
 }

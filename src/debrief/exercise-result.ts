@@ -157,14 +157,17 @@ export function arcResult(exercise: ArcExercise, span: Span, flown: Flown, fligh
   return { record: { kind: "arc", ...record, ...measured }, series };
 }
 
+/** `earlier`: the row at which the height of a descent before it was wanted, or null. */
 export function descentResult(
   exercise: DescentExercise,
   span: Span,
   flown: Flown,
   flight: Flight,
+  earlier: number | null,
 ): ExerciseResult {
   const { motion, wind } = flight;
-  const { series, ...gone } = measureDescent({ exercise, path: columnsOf(flight), span, motion, wind });
+  const path = columnsOf(flight);
+  const { series, ...gone } = measureDescent({ exercise, path, span, earlier, motion, wind });
   const measured = flight.heightsBy ? descendedOnPressure(gone) : gone;
   const verdicts = flight.standard ? gradeDescent(measured.facts, flight.standard) : [];
   const record = { ...told(exercise.title, "brief", flown, flight), verdicts, whatWouldHaveWorked: null };

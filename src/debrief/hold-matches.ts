@@ -6,6 +6,7 @@ import type { Run } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
+import { partsFor } from "./hold-parts.ts";
 
 /** A run of a hold outweighs any inbound leg of its own that is taken for a course. Chosen: a course scores 1 at most. */
 const HELD = 1;
@@ -26,25 +27,62 @@ const runOf = (hold: FoundHold, { turns }: HoldExercise): HeldRun => ({
 });
 
 /** Every time that a published hold was flown among some legs, in flown order: it is looked for again before and after. */
-function runsOfHold(exercise: HoldExercise, motion: Motion, legs: readonly Leg[]): HeldRun[] {
+function holdsOf(exercise: HoldExercise, motion: Motion, legs: readonly Leg[]): FoundHold[] {
   if (legs.length === 0) return [];
   const { fix, course, turns } = exercise;
   const hold = holdAgainst(motion, legs, { fix, inbound: course.azimuth, turns });
   if (!hold) return [];
-  const before = legs.filter(({ span }) => span.end <= hold.span.start);
-  const after = legs.filter(({ span }) => span.start >= hold.span.end);
+  const before = legs.slice(0, legsBefore(legs, hold));
+  const after = legs.slice(legsAfter(legs, hold));
   return [
-    ...runsOfHold(exercise, motion, before),
-    runOf(hold, exercise),
-    ...runsOfHold(exercise, motion, after),
+    ...(before.length < legs.length ? holdsOf(exercise, motion, before) : []),
+    hold,
+    ...(after.length < legs.length ? later(hold, holdsOf(exercise, since(motion, hold), after)) : []),
   ];
+}
+
+const later = ({ laps }: FoundHold, holds: readonly FoundHold[]): FoundHold[] =>
+  holds.map((hold) => ({ heldBefore: laps.at(-1)!.times.end, ...hold }));
+
+/** How many legs belong to what was flown before a hold: the straight that led to its fix ends that as well. */
+function legsBefore(legs: readonly Leg[], { span: { start } }: FoundHold): number {
+  const first = legs.findIndex(({ span }) => span.end > start);
+  if (first < 0) return legs.length;
+  const { kind, span } = legs[first]!;
+  return kind === "straight" && span.start < start ? first + 1 : first;
+}
+
+/** The first leg that may belong to what was flown after a hold: the last straight inbound leads to that too. */
+function legsAfter(legs: readonly Leg[], { span: { end } }: FoundHold): number {
+  const inbound = legs.findLastIndex(({ kind, span }) => kind === "straight" && span.start < end);
+  if (inbound >= 0) return inbound;
+  const after = legs.findIndex(({ span }) => span.start >= end);
+  return after < 0 ? legs.length : after;
+}
+
+/** The flight as it shows how a later hold was entered: the laps of the one before, but for its last way back, are no part of that. */
+function since(motion: Motion, { laps }: FoundHold): Motion {
+  const from = laps.at(-1)!.inboundTurn.start;
+  const spans = motion.spans.filter(({ end }) => end > from);
+  return { ...motion, spans: spans.map(({ start, end }) => ({ start: Math.max(start, from), end })) };
 }
 
 /** By exercise of the brief. Windows are the matcher's: what was flown within one is looked for once it is known. */
 export function runsOfHolds(brief: Brief, motion: Motion, legs: readonly Leg[]): Map<number, HeldRun[]> {
   const runs = new Map<number, HeldRun[]>();
   for (const exercise of brief.exercises) {
-    if (exercise.kind === "hold") runs.set(exercise.index, runsOfHold(exercise, motion, legs));
+    if (exercise.kind !== "hold") continue;
+    const own = holdsOf(exercise, motion, legs).flatMap((hold) => [
+      runOf(hold, exercise),
+      ...partsFor(exercise, brief.exercises, hold, motion).map(({ hold: part, score }) => {
+        const run = runOf(part, exercise);
+        return { ...run, score: run.score * score };
+      }),
+    ]);
+    runs.set(
+      exercise.index,
+      own.sort((a, b) => a.span.start - b.span.start),
+    );
   }
   return runs;
 }
@@ -57,12 +95,14 @@ export function holdWithin(
   motion: Motion,
   legs: readonly Leg[],
 ): FoundHold | null {
-  const known = runs.find(
-    (run) => run.span.end > span.start && run.span.end <= span.end && shared(run.span, span),
-  );
+  const both = (run: Span) => Math.min(run.end, span.end) - Math.max(run.start, span.start);
+  const length = (run: Span) => run.end - run.start;
+  const [known] = runs
+    .filter((run) => run.span.end > span.start && run.span.end <= span.end && shared(run.span, span))
+    .sort((a, b) => both(b.span) - both(a.span) || length(a.span) - length(b.span));
   if (known) return known.hold;
   const within = legs.filter((leg) => leg.span.start < span.end && leg.span.end > span.start);
-  return runsOfHold(exercise, motion, within)[0]?.hold ?? null;
+  return holdsOf(exercise, motion, within)[0] ?? null;
 }
 
 /** Whether more than half of the first lies in the second. */

@@ -7,6 +7,7 @@ import { type CleanedTrack, pathLength } from "../track/index.ts";
 import type { Track } from "../track/track.ts";
 import type { ChosenFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
+import { traceOf } from "./log-trace.ts";
 
 /** Median and longest of the times between used points, s, and when the longest began, ms; null where fewer than two have times. */
 function intervals(track: Track): { median: number; longest: number; longestFrom: number } | null {
@@ -48,6 +49,7 @@ export function logRecord(
     longestGapS: between?.longest ?? null,
     longestGapStartUtc: between && utcText(between.longestFrom),
     distanceNm: pathLength(track),
+    trace: traceOf(track, timed),
     flights: chosen.flights,
     flight: chosen.index,
     issues: [...doubts, ...log.issues, ...cleaned.issues, ...chosen.issues].map((issue) => ({

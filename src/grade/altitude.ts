@@ -1,4 +1,5 @@
 /** The two criteria of height, alike for every exercise flown level: how steady it was, and how near the briefed height. */
+import type { HeightReached } from "../quantity/height-record.ts";
 import type { Feet, FeetMsl } from "../quantity/units.ts";
 import type { UnseenRecord } from "../quantity/unseen.ts";
 import type { Limit, TestStandard } from "../standard/test-standard.ts";
@@ -18,7 +19,8 @@ export interface Heights {
   readonly worstFt: FeetMsl;
   readonly altimeter95Ft: Feet;
   readonly worstUtc: string | null;
-  readonly onPurpose?: "climb" | "descent" | undefined;
+  readonly onPurpose?: HeightReached["way"] | undefined;
+  readonly reached?: HeightReached | undefined;
   readonly unseenRange?: UnseenRecord | null | undefined;
   readonly unseenTarget?: UnseenRecord | null | undefined;
 }
@@ -26,6 +28,19 @@ export interface Heights {
 /** What a height against the briefed one lies in doubt by: a GPS, or a pressure whose setting is not known. */
 export const doubtOfHeight = ({ cannotTell }: Untold): string =>
   cannotTell.some(({ reason }) => reason === "height-is-pressure") ? "height-is-pressure" : "height-by-gps";
+
+/** Climbed or descended all along: to no briefed height, or toward the briefed one and never there. */
+const onPurposeUntold = ({ onPurpose, targetFt }: Heights): string | null =>
+  onPurpose ? `${onPurpose}-${targetFt === null ? "without-height" : "all-along"}` : null;
+
+/** What was climbed or descended to is judged from there; one that was flown level elsewhere for a while before is *met* by no part of it. */
+const sinceReached = ({ reached }: Heights) =>
+  reached
+    ? {
+        part: { fromUtc: reached.utc, before: 0 },
+        ...(reached.level ? { notWhole: "level-elsewhere-before" } : {}),
+      }
+    : {};
 
 /**
  * Half of the whole range tells, whatever the altimeter showed: who ranges over more than twice the limit was
@@ -45,9 +60,17 @@ export function altitudeCriteria<Facts extends Untold>(
       find(facts): Found {
         const heights = heightsOf(facts);
         if (!heights) return { cannotTell: "no-height" };
-        if (heights.onPurpose) return { cannotTell: `${heights.onPurpose}-without-height` };
+        const untold = onPurposeUntold(heights);
+        if (untold) return { cannotTell: untold };
         const { lowestFt, highestFt, change95Ft, worstUtc, unseenRange: unseen } = heights;
-        return { value: (highestFt - lowestFt) / 2, doubt95: change95Ft, beyond: null, worstUtc, unseen };
+        return {
+          value: (highestFt - lowestFt) / 2,
+          doubt95: change95Ft,
+          beyond: null,
+          worstUtc,
+          unseen,
+          ...sinceReached(heights),
+        };
       },
     },
     {
@@ -60,6 +83,8 @@ export function altitudeCriteria<Facts extends Untold>(
         if (!heights) return { cannotTell: "no-height" };
         const { targetFt, worstFt, altimeter95Ft, worstUtc, unseenTarget: unseen } = heights;
         if (targetFt === null) return null;
+        const untold = onPurposeUntold(heights);
+        if (untold) return { cannotTell: untold };
         const value = Math.abs(worstFt - targetFt);
         return {
           value,
@@ -68,6 +93,7 @@ export function altitudeCriteria<Facts extends Untold>(
           worstUtc,
           unseen,
           doubtIs: doubtOfHeight(facts),
+          ...sinceReached(heights),
         };
       },
     },

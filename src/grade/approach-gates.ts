@@ -22,7 +22,7 @@ function notPassed(facts: ApproachFacts, gate: Gate | undefined): Found {
   if (!height) return { cannotTell: "no-height" };
   const above = missed || brokeOff ? (gate?.nearestFt ?? 0) : 0;
   return above > height.doubt95Ft
-    ? { notFlown: true }
+    ? { notFlown: missed ? "climbed-above" : "turned-away-above" }
     : { cannotTell: momentUntold(facts, "gate-not-passed") };
 }
 

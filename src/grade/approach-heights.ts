@@ -1,6 +1,7 @@
 /** The criteria of heights by the altimeter on an approach: over the final fix, at step-downs, at the minimum. */
 import type { ApproachFacts } from "../approach/facts.ts";
-import type { MinimumLimits } from "../standard/test-standard.ts";
+import { FAR_ABOVE, groundNear } from "../approach/index.ts";
+import type { MinimumLimits, TestStandard } from "../standard/test-standard.ts";
 import { doubtOfHeight } from "./altitude.ts";
 import { momentUntold } from "./approach-gates.ts";
 import type { Criterion, Found } from "./criterion.ts";
@@ -25,7 +26,33 @@ const OVER_FIX: Criterion<ApproachFacts> = {
   },
 };
 
-/** At a minimum descent altitude the lowest height counts; at a decision altitude the one where the climb was begun. */
+/** How far above the minimum, with its doubt: at a minimum descent altitude the lowest height counts, at a decision altitude the one where the climb was begun. */
+function aboveMinimum({ minimum, missed }: ApproachFacts) {
+  if (minimum?.kind === "descent")
+    return { margin: minimum.marginFt, doubt95: minimum.altimeter95Ft, utc: minimum.lowestUtc };
+  const margin = missed && minimum ? missed.altitudeFt - minimum.altitudeFt : null;
+  return { margin, doubt95: missed?.altimeter95Ft ?? null, utc: missed?.startUtc ?? null };
+}
+
+/** What is said of a minimum that was gone below by right, or never flown down to; null where it is judged. */
+function minimumNotFlown(facts: ApproachFacts, { minimumDescent }: TestStandard["approach"]): Found | null {
+  const { minimum, outcome } = facts;
+  const decision = minimum?.kind === "decision";
+  if (["landed", "touch-and-go", "touch-and-go-or-low-pass"].includes(outcome))
+    return decision ? { notFlown: "no-missed-approach" } : { cannotTell: "left-for-landing" };
+  if (decision && outcome === "left-final") return { notFlown: "turned-away" };
+  if (decision && outcome === "log-ends") return { cannotTell: "log-ends" };
+  const { margin, doubt95 } = aboveMinimum(facts);
+  if (margin === null || doubt95 === null) return { cannotTell: "crossing-not-known" };
+  if (outcome === "missed" && margin < 0 && groundNear(facts)) return { cannotTell: "maybe-touched" };
+  if (outcome === "log-ends" || minimum?.passedNm !== null || minimum.passedIn) return null;
+  const turned = outcome === "left-final";
+  const most = turned ? (minimumDescent.above?.limit ?? FAR_ABOVE) : FAR_ABOVE;
+  if (margin <= most) return null;
+  if (margin - doubt95 <= most) return { cannotTell: "minimum-not-reached" };
+  return { notFlown: turned ? "turned-away-above" : "climbed-above" };
+}
+
 function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimits): Criterion<ApproachFacts> {
   const name = kind === "descent" ? "the minimum descent altitude" : "the decision altitude, at the climb";
   return {
@@ -33,23 +60,18 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
     title: `${side === "below" ? "Below" : "Above"} ${name}`,
     unit: "ft",
     limit: ({ approach: a }) => (kind === "descent" ? a.minimumDescent : a.decision)[side],
-    find(facts, limit): Found | null {
-      const { minimum, missed, outcome, height } = facts;
+    find(facts, limit, { approach }): Found | null {
+      const { minimum, outcome, height } = facts;
       if (minimum?.kind !== kind) return null;
       if (!height) return { cannotTell: "no-height" };
-      if (outcome === "landed" || outcome === "touch-and-go")
-        return kind === "descent" ? { cannotTell: "left-for-landing" } : null;
-      if (outcome === "touch-and-go-or-low-pass") return { cannotTell: "landing-or-go-around" };
-      const margin = kind === "descent" ? minimum.marginFt : missed && missed.altitudeFt - minimum.altitudeFt;
-      const doubt95 = kind === "descent" ? minimum.altimeter95Ft : (missed?.altimeter95Ft ?? null);
-      if (margin === null || doubt95 === null) return { cannotTell: "crossing-not-known" };
+      const notFlown = minimumNotFlown(facts, approach);
+      if (notFlown) return notFlown;
+      const above = aboveMinimum(facts);
+      const margin = above.margin!;
       const toward = side === "below" ? -margin : margin;
-      const worstUtc = kind === "descent" ? minimum.lowestUtc : (missed?.startUtc ?? null);
       const { unseen } = minimum;
-      // never flown down to: left before it by a turn away, or the log ends
+      // never flown down to: the log ends before
       const short = side === "above" && margin > limit && minimum.passedNm === null && !minimum.passedIn;
-      if (kind === "descent" && short && outcome === "left-final")
-        return margin - doubt95 > limit ? { notFlown: true } : { cannotTell: "minimum-not-reached" };
       if (kind === "descent" && outcome === "log-ends" && (short || toward < 0))
         return { cannotTell: "log-ends" };
       // what was seen too high may have been low enough in a silence
@@ -58,9 +80,9 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
       return {
         value: Math.max(0, toward),
         toward,
-        doubt95,
+        doubt95: above.doubt95!,
         beyond: null,
-        worstUtc,
+        worstUtc: above.utc,
         unseen: side === "below" ? unseen : null,
         doubtIs: doubtOfHeight(facts),
       };
@@ -86,7 +108,9 @@ const STEP_DOWN: Criterion<ApproachFacts> = {
       ({ passedFt, silence, marginFt }) => passedFt !== null || silence || marginFt! < 0,
     );
     if (flown.length === 0)
-      return facts.outcome === "log-ends" ? { cannotTell: "log-ends" } : { notFlown: true };
+      return facts.outcome === "log-ends"
+        ? { cannotTell: "log-ends" }
+        : { notFlown: facts.outcome === "left-final" ? "turned-away-before" : "climbed-before" };
     const worst = flown.reduce((a, b) => (b.marginFt! < a.marginFt! ? b : a));
     const unseen = flown.flatMap((step) => step.unseen ?? []).sort((a, b) => b.most - a.most)[0];
     const toward = -worst.marginFt!;

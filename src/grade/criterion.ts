@@ -19,6 +19,8 @@ export type Found =
       readonly worstUtc: string | null;
       /** Where only a part of the time that was given is judged: when it begins, and the worst of what came before. */
       readonly part?: { readonly fromUtc: string | null; readonly before: number };
+      /** Where not all laps of a hold could be judged: how many were, of those flown to the fix. */
+      readonly laps?: { readonly judged: number; readonly flown: number };
       /** Why, as a code, what was seen is not the whole of what is judged: then nothing is *met*. */
       readonly notWhole?: string | null;
       /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
@@ -27,8 +29,8 @@ export type Found =
       readonly leave?: { readonly upTo: number };
     }
   | { readonly kept: boolean /** What was asked for has no amount: it was done, or it was not. */ }
-  /** What it judges was never flown to, as a height that a climb away began above. */
-  | { readonly notFlown: true }
+  /** What it judges was never flown to, as a height that a climb away began above: why, as a code. */
+  | { readonly notFlown: string }
   | { readonly cannotTell: string /** What failed, where the program did. */; readonly fault?: string };
 
 export interface Criterion<Facts> {
@@ -82,7 +84,7 @@ function verdictOf<Facts>(
     found = { cannotTell: "fault-in-criterion", fault: String(error) };
   }
   if (found === null) return null;
-  if ("notFlown" in found) return { ...line, ...without, verdict: "not flown", reason: null };
+  if ("notFlown" in found) return { ...line, ...without, verdict: "not flown", reason: found.notFlown };
   if ("cannotTell" in found) {
     const { cannotTell: reason, fault } = found;
     return { ...line, ...without, verdict: "cannot tell", reason, ...(fault ? { fault } : {}) };
@@ -92,7 +94,10 @@ function verdictOf<Facts>(
   const short = confidenceBelow(found.toward ?? value, doubt95, limit);
   const within = found.toward === undefined ? confidenceWithin : confidenceBelow;
   const inside = within(found.toward ?? value, doubt95, limit);
-  const part = found.part ? { partFromUtc: found.part.fromUtc } : {};
+  const part = {
+    ...(found.part ? { partFromUtc: found.part.fromUtc } : {}),
+    ...(found.laps ? { laps: found.laps } : {}),
+  };
   const side = found.toward !== undefined && found.toward < 0 ? { toward: found.toward } : {};
   const told = { ...line, ...part, value, ...side, doubt95, beyondS, worstUtc };
   const { unseen } = found;

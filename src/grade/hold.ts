@@ -79,16 +79,27 @@ const NEEDLE: Criterion<HoldFacts> = {
   find(facts, limit): Found | null {
     const { laps, scale } = facts;
     if (!scale) return null;
-    const found = worst(laps, ({ tracking }) => tracking && Math.abs(tracking.worstNeedle));
+    const flown = laps.filter(({ inbound }) => inbound);
+    const never = flown.some(({ joined }) => joined === "never");
+    const found = worst(flown, ({ tracking }) => tracking && Math.abs(tracking.worstNeedle));
     const { tracking } = found?.lap ?? {};
     if (!found || !tracking) {
-      const inbound = laps.some((lap) => lap.inbound);
-      return { cannotTell: inbound ? "joined-near-station" : "course-not-flown-inbound" };
+      if (never) return { cannotTell: "lap-never-established" };
+      return { cannotTell: flown.length > 0 ? "joined-near-station" : "course-not-flown-inbound" };
     }
     const { doubt95, worstUtc } = tracking;
     const unseen =
       unseenLegs(facts) ?? worst(laps, (lap) => lap.tracking?.unseen?.most)?.lap.tracking?.unseen;
-    return { value: found.value, doubt95, beyond: beyond(laps, limit), worstUtc, unseen };
+    const judged = flown.filter((lap) => lap.tracking).length;
+    return {
+      value: found.value,
+      doubt95,
+      beyond: beyond(laps, limit),
+      worstUtc,
+      unseen,
+      ...(judged < flown.length ? { laps: { judged, flown: flown.length } } : {}),
+      notWhole: never ? "lap-never-established" : null,
+    };
   },
 };
 

@@ -6,12 +6,14 @@ export const verdictSchema = z.strictObject({
   criterion: z.string(),
   title: z.string(),
   verdict: z.enum(["met", "not met", "cannot tell", "not flown"]),
-  /** Why it cannot be told, as a code; else null. */
+  /** Why it cannot be told, or what of a flown exercise was not flown, as a code; else null. */
   reason: z.string().nullable(),
   /** Where the criterion itself failed: the error, to be reported. */
   fault: z.string().optional(),
   /** Where only a part of the given time is judged, when it begins. */
   partFromUtc: utc.nullable().optional(),
+  /** Where not all laps of a hold could be judged: how many were, of those flown to the fix. */
+  laps: z.strictObject({ judged: z.number(), flown: z.number() }).optional(),
   /** The silence of the log that leaves it open, seconds, where that is the reason; null without times. */
   silentS: z.number().nullable().optional(),
   /** The deciding value, never negative, with the half-width of its 95 % interval, and its limit; null where there is none. */

@@ -3,7 +3,7 @@ import type { ApproachFacts, ApproachRecord } from "../debrief/document.ts";
 import { CHASED } from "../standard/tracking.ts";
 import { chasedPerMinute } from "./chasing.ts";
 import { limitOf } from "./limit.ts";
-import { type Measured, type Tendency, tendency } from "./tendency.ts";
+import { type Measured, shownAt, type Tendency, tendency } from "./tendency.ts";
 
 const needleLimit = limitOf("approach-needle");
 
@@ -25,13 +25,17 @@ const approach = (
 /** Above the path positive. Heights whose datum nobody knows tell nothing of it. */
 const abovePath: Facts = ({ glidePath, height }) =>
   glidePath && height && height.anchored !== "log"
-    ? { value: glidePath.needle.mean, doubt95: glidePath.needle.doubt95 }
+    ? {
+        ...{ value: glidePath.needle.mean, doubt95: glidePath.needle.doubt95 },
+        at: shownAt(glidePath.needle.maxUtc),
+      }
     : null;
 
 export const APPROACH_TENDENCIES: readonly Tendency[] = [
   approach("final-side", "share", needleLimit, ({ needle }) => ({
     value: needle.mean,
     doubt95: needle.doubt95,
+    at: shownAt(needle.maxUtc),
   })),
   approach("final-path", "share", limitOf("approach-glide-path"), abovePath),
   approach(
@@ -39,7 +43,10 @@ export const APPROACH_TENDENCIES: readonly Tendency[] = [
     "share",
     needleLimit,
     ({ intercept, needle }) =>
-      intercept && { value: intercept.overshootNeedle, doubt95: Math.min(1, needle.doubt95) },
+      intercept && {
+        ...{ value: intercept.overshootNeedle, doubt95: Math.min(1, needle.doubt95) },
+        at: shownAt(intercept.startUtc, intercept.joinedUtc),
+      },
     true,
   ),
   approach(

@@ -4,7 +4,7 @@ import type { AngleSize, Seconds } from "../quantity/units.ts";
 import { CHASED } from "../standard/tracking.ts";
 import { chasedPerMinute } from "./chasing.ts";
 import { limitOf } from "./limit.ts";
-import { type Measured, type Tendency, tendency, type WhyUntold } from "./tendency.ts";
+import { type Measured, shownAt, type Tendency, tendency, type WhyUntold } from "./tendency.ts";
 import { A_THIRD, missingShare, whyNoShare } from "./wind-share.ts";
 
 /** A correction that needs less is in the wander of the heading. Chosen: twice the 2 degrees of hand-flown wander. */
@@ -26,8 +26,8 @@ const of =
 
 const needleLimit = limitOf("course-needle");
 
-const needle = ({ needle: { mean, doubt95 } }: CourseFacts): Measured | null =>
-  mean === undefined ? null : { value: mean, doubt95: Math.min(1, doubt95) };
+const needle = ({ needle: { mean, doubt95, maxUtc } }: CourseFacts): Measured | null =>
+  mean === undefined ? null : { value: mean, doubt95: Math.min(1, doubt95), at: shownAt(maxUtc) };
 
 /** Downwind of the course positive. */
 const downwind: Facts = (facts) => {
@@ -67,12 +67,16 @@ const noCorrection =
 const lead: Facts = ({ excursions }) => {
   let seconds = 0;
   let corrected = 0;
-  for (const { leadS, trackOffUtc, worstUtc, silence } of excursions) {
-    seconds += leadS ?? (Date.parse(silence?.fromUtc ?? worstUtc) - Date.parse(trackOffUtc)) / 1000;
+  let longest = { of: -1, at: shownAt(null) };
+  for (const { correctedUtc, leadS, trackOffUtc, worstUtc, silence } of excursions) {
+    const end = correctedUtc ?? silence?.fromUtc ?? worstUtc;
+    const drifted = leadS ?? (Date.parse(silence?.fromUtc ?? worstUtc) - Date.parse(trackOffUtc)) / 1000;
+    seconds += drifted;
+    if (drifted > longest.of) longest = { of: drifted, at: shownAt(trackOffUtc, end) };
     if (leadS !== null) corrected++;
   }
   if (corrected === 0 && seconds < LEAD) return null;
-  return { value: seconds / Math.max(1, corrected), doubt95: 0 };
+  return { value: seconds / Math.max(1, corrected), doubt95: 0, at: longest.at };
 };
 
 const course = (
@@ -110,7 +114,10 @@ export const COURSE_TENDENCIES: readonly Tendency[] = [
     needleLimit,
     ({ intercept, needle: { doubt95 } }) =>
       typeof intercept?.overshootNeedle === "number"
-        ? { value: intercept.overshootNeedle, doubt95: Math.min(1, doubt95) }
+        ? {
+            ...{ value: intercept.overshootNeedle, doubt95: Math.min(1, doubt95) },
+            at: shownAt(intercept.startUtc, intercept.joinedUtc),
+          }
         : null,
     true,
   ),

@@ -1,7 +1,7 @@
 /** One flight as habits see it: who flew what when, and what each exercise says of each tendency. */
 import type { DebriefDocument } from "../debrief/document.ts";
 import { TENDENCIES } from "./tendencies.ts";
-import type { WhyUntold } from "./tendency.ts";
+import type { Shown, WhyUntold } from "./tendency.ts";
 
 /** What the user calls a flight; all of it optional. */
 export interface FlightLabels {
@@ -20,6 +20,8 @@ export interface Observation {
   readonly doubt95: number;
   /** What counted as 1, in the tendency's unit. */
   readonly tolerance: number;
+  /** Where in the exercise it shows most, where some moment shows it more than others. */
+  readonly at?: Shown;
 }
 
 /** A tendency that an exercise was meant for and does not tell. */
@@ -54,8 +56,9 @@ export function observeFlight(document: DebriefDocument, labels: FlightLabels): 
       const tolerance = tendency.tolerance(of);
       const about = { tendency: tendency.id, exercise, tolerance };
       if (measured && Number.isFinite(measured.value)) {
-        const { value, doubt95 } = measured;
-        observations.push({ ...about, value: value / tolerance, doubt95: doubt95 / tolerance });
+        const { value, doubt95, at } = measured;
+        const shown = at ? { at } : {};
+        observations.push({ ...about, value: value / tolerance, doubt95: doubt95 / tolerance, ...shown });
         continue;
       }
       const why = tendency.untold?.(of, document) ?? null;
@@ -101,3 +104,9 @@ export function chooseFlights(
       return first - second;
     });
 }
+
+/** The flights of each pilot who is named, in the order of their names. */
+export const flightsByPilot = (flights: readonly ObservedFlight[]): ObservedFlight[][] =>
+  [...new Set(flights.flatMap(({ pilot }) => pilot ?? []))]
+    .sort((a, b) => a.localeCompare(b, "en"))
+    .map((pilot) => chooseFlights(flights, { pilot }));

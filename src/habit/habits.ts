@@ -4,7 +4,7 @@ import { falseDiscoveryShares } from "./discoveries.ts";
 import type { ObservedFlight } from "./flight.ts";
 import { chanceBeyond, type RobustMean, robustMean } from "./robust-mean.ts";
 import { TENDENCIES } from "./tendencies.ts";
-import type { Tendency } from "./tendency.ts";
+import type { Shown, Tendency } from "./tendency.ts";
 import { endsNearer, type Line, mannKendall, theilSen } from "./trend.ts";
 import { isUntold, type UntoldByWhy, untoldOf } from "./untold.ts";
 
@@ -33,6 +33,8 @@ export interface HabitPoint {
   readonly exercise: number;
   readonly value: number;
   readonly doubt95: number;
+  /** Where in the exercise it shows most. */
+  readonly at?: Shown;
 }
 
 /** Values in tolerances; times what counts as 1, in the unit of the tendency, they are its own values. */
@@ -100,9 +102,9 @@ function tried(tendency: Tendency, flights: readonly ObservedFlight[]): Tried {
   const byFlight = new Map<number, HabitPoint[]>();
   const untold = untoldOf(tendency.id, flights);
   flights.forEach(({ observations }, flight) => {
-    for (const { tendency: id, exercise, value, doubt95, tolerance } of observations) {
+    for (const { tendency: id, exercise, value, doubt95, tolerance, at } of observations) {
       if (id !== tendency.id) continue;
-      const point = { flight, exercise, value, doubt95 };
+      const point = { flight, exercise, value, doubt95, ...(at ? { at } : {}) };
       points.push(point);
       tolerances.push(tolerance);
       byFlight.set(flight, [...(byFlight.get(flight) ?? []), point]);
@@ -138,6 +140,14 @@ function seenOn({ byFlight, mean }: Tried): number[] {
     .sort((a, b) => b.value - a.value)
     .slice(0, FLIGHTS_SHOWN)
     .map(({ flight }) => flight);
+}
+
+/** The exercise of a flight that shows a habit most, on its side; null where none is on it. */
+export function shownBest({ points, mean }: Habit, flight: number): HabitPoint | null {
+  const side = Math.sign(mean?.value ?? 0);
+  return points
+    .filter((point) => point.flight === flight && side * point.value > 0)
+    .reduce<HabitPoint | null>((a, b) => (a && side * a.value >= side * b.value ? a : b), null);
 }
 
 /**

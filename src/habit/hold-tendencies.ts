@@ -2,7 +2,7 @@
 import type { DebriefDocument, HoldFacts, HoldLap, HoldRecord } from "../debrief/document.ts";
 import type { AngleSize, NauticalMiles } from "../quantity/units.ts";
 import { limitOf } from "./limit.ts";
-import { type Measured, meanOf, type Tendency, tendency, type WhyUntold } from "./tendency.ts";
+import { type Measured, meanOf, shownAt, type Tendency, tendency, type WhyUntold } from "./tendency.ts";
 import { A_THIRD, missingShare, whyNoShare } from "./wind-share.ts";
 
 /** Chosen: with less asked outbound, a wind believed wrong by 3 kt asks for as much. */
@@ -26,12 +26,16 @@ function meantFacts({ source, facts }: HoldRecord, { brief }: DebriefDocument, b
   return meant ? facts : null;
 }
 
+/** Shown by the lap that it is of, unless by a part of that. */
+const withLap = (measured: Measured | null, { startUtc, endUtc, inbound }: HoldLap): Measured | null =>
+  measured && { at: shownAt(startUtc, endUtc ?? inbound?.toUtc ?? startUtc), ...measured };
+
 /** The mean of the laps. */
 const laps =
   (measure: Lap, briefed = false) =>
   (hold: HoldRecord, document: DebriefDocument): Measured | null => {
     const facts = meantFacts(hold, document, briefed);
-    return facts && meanOf(facts.laps.map((lap) => measure(lap, facts)));
+    return facts && meanOf(facts.laps.map((lap) => withLap(measure(lap, facts), lap)));
   };
 
 /** Why no lap tells: one whose wind is not known is said rather than one with too little of it. */
@@ -50,7 +54,9 @@ const outbound: Lap = (lap) => {
   const solved = solvedOf(lap);
   if (!solved || !lap.doubt || lap.outbound.correctionDeg === null) return null;
   const doubt95 = lap.doubt.outboundCorrection95Deg;
-  return missingShare(lap.outbound.correctionDeg, solved.outboundCorrectionDeg, doubt95, LEAST_OUTBOUND);
+  const { correctionDeg, fromUtc, toUtc } = lap.outbound;
+  const missing = missingShare(correctionDeg, solved.outboundCorrectionDeg, doubt95, LEAST_OUTBOUND);
+  return missing && { ...missing, at: shownAt(fromUtc, toUtc) };
 };
 
 const noOutbound = ({ solved, doubt }: HoldLap): WhyUntold | null => {

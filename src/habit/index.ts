@@ -3,6 +3,7 @@ export {
   chooseFlights,
   type FlightChoice,
   type FlightLabels,
+  flightsByPilot,
   type Observation,
   type ObservedFlight,
   observeFlight,
@@ -15,7 +16,8 @@ export {
   habitsOf,
   LEAST_EXERCISES,
   SMALL,
+  shownBest,
 } from "./habits.ts";
 export { type Practise, practiseNext } from "./practise.ts";
 export { TENDENCIES } from "./tendencies.ts";
-export type { TendencyUnit, WhyUntold } from "./tendency.ts";
+export type { Shown, TendencyUnit, WhyUntold } from "./tendency.ts";

@@ -6,7 +6,18 @@ export interface Measured {
   readonly value: number;
   /** Half-width of the 95 % interval; 0 where next to nothing. */
   readonly doubt95: number;
+  /** Where it shows most; left out where no moment shows it more than another. */
+  readonly at?: Shown | undefined;
 }
+
+/** A stretch of the flight, UTC; both ends alike where it is a moment. */
+export interface Shown {
+  readonly fromUtc: string;
+  readonly toUtc: string;
+}
+
+export const shownAt = (fromUtc: string | null, toUtc: string | null = fromUtc): Shown | undefined =>
+  fromUtc === null ? undefined : { fromUtc, toUtc: toUtc ?? fromUtc };
 
 /** "share": of full scale of the needle; "part": of the wind correction that was needed; "per-min": times a minute. */
 export type TendencyUnit = "share" | "part" | "s" | "per-min" | "NM" | "deg";
@@ -52,7 +63,8 @@ export function tendency<Kind extends DocumentExercise["kind"]>(
 export function meanOf(parts: readonly (Measured | null)[]): Measured | null {
   const known = parts.filter((part) => part !== null);
   if (known.length === 0) return null;
+  const largest = known.reduce((a, b) => (Math.abs(b.value) > Math.abs(a.value) ? b : a));
   const mean = (of: (part: Measured) => number) => known.reduce((sum, p) => sum + of(p), 0) / known.length;
   // the wind's error is shared by all laps: averaging does not shrink it
-  return { value: mean((p) => p.value), doubt95: mean((p) => p.doubt95) };
+  return { value: mean((p) => p.value), doubt95: mean((p) => p.doubt95), at: largest.at };
 }

@@ -2,7 +2,7 @@
 import type { DebriefDocument, DocumentExercise, DocumentLeg } from "../debrief/document.ts";
 import { turnFrom } from "../quantity/angle.ts";
 import type { AngleSize } from "../quantity/units.ts";
-import { type Measured, meanOf, type Tendency } from "./tendency.ts";
+import { type Measured, meanOf, shownAt, type Tendency } from "./tendency.ts";
 
 /** FAA-S-ACS-8C IV.A: headings within 10 degrees, from memory. */
 const HEADING: AngleSize = 10;
@@ -62,7 +62,10 @@ const turnsOf =
         Math.sign(turn.turnDeg) === side &&
         exerciseOf(turn, large[i + 1], flown) === exercise &&
         endsAtHeading(turn, exercise)
-          ? { value: turn.pastDeg - WANDER, doubt95: HELD_95 }
+          ? {
+              ...{ value: turn.pastDeg - WANDER, doubt95: HELD_95 },
+              at: shownAt(turn.startUtc, turn.endUtc),
+            }
           : null,
       ),
     );

@@ -5,7 +5,8 @@ import { bandAt } from "./asked.ts";
 import { racetrackDoubt } from "./doubt.ts";
 import type { NoRacetrack, Racetrack, RacetrackDoubt, RuleOutcome } from "./facts.ts";
 import { type HoldOutline, racetrackOutline } from "./outline.ts";
-import { type HoldQuestion, solveRacetrack } from "./racetrack.ts";
+import { solveRacetrack } from "./racetrack.ts";
+import type { HoldQuestion } from "./racetrack-question.ts";
 import { RULES, ruleOutcome } from "./rule.ts";
 import type { AskedHold } from "./typed-hold.ts";
 

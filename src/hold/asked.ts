@@ -4,7 +4,8 @@ import { HOLDING, type HoldingBand, type HoldingStandard, type TurnSide } from "
 import type { WindFact } from "../wind/wind.ts";
 import { racetrackDoubt } from "./doubt.ts";
 import type { HoldFacts, NoRacetrack, Racetrack, RacetrackDoubt, RuleOutcome } from "./facts.ts";
-import { type HoldLeg, type HoldQuestion, solveRacetrack } from "./racetrack.ts";
+import { solveRacetrack } from "./racetrack.ts";
+import type { HoldLeg, HoldQuestion } from "./racetrack-question.ts";
 import { RULES, ruleOutcome } from "./rule.ts";
 
 /** What is held, apart from the wind. */

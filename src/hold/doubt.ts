@@ -6,7 +6,8 @@ import { Z95 } from "../quantity/weigh.ts";
 import { windOfAir } from "../wind/index.ts";
 import type { WindEllipse } from "../wind/wind.ts";
 import type { Racetrack, RacetrackDoubt } from "./facts.ts";
-import { type HoldQuestion, solveRacetrack } from "./racetrack.ts";
+import { solveRacetrack } from "./racetrack.ts";
+import type { HoldQuestion } from "./racetrack-question.ts";
 
 /** Square root of the 95 % point of chi squared with two degrees of freedom: semi-axis of an ellipse over its standard deviation. */
 const ELLIPSE_95 = Math.sqrt(5.991);

@@ -16,14 +16,22 @@ const TEARDROP: AngleSize = 30;
 const OVER: NauticalMiles = 0.3;
 const BEFORE: readonly [Seconds, Seconds] = [360, 75];
 
+/** A hold that ended over the fix was there so much longer. Chosen: half a turn at rate one. */
+const SAME_PASS: Seconds = 30;
+
 /** Track of an outbound leg off the reciprocal of the course, toward the holding side positive. */
 const offReciprocal = (frame: HoldFrame, from: UtcMillis, to: UtcMillis): TurnDegrees | null => {
   const track = meanDirection(frame, frame.track, from, to);
   return track === null ? null : -frame.side * turnFrom(frame.course.azimuth + 180, track);
 };
 
-function overFixBefore({ course, motion }: HoldFrame, pass: Pass): boolean {
-  const [from, to] = BEFORE.map((s) => firstAtOrAfter(motion.time, pass.time - s * 1000)) as [number, number];
+function overFixBefore({ course, motion }: HoldFrame, pass: Pass, heldBefore: UtcMillis): boolean {
+  const [first, to] = BEFORE.map((s) => firstAtOrAfter(motion.time, pass.time - s * 1000)) as [
+    number,
+    number,
+  ];
+  const from = Math.max(first, firstAtOrAfter(motion.time, heldBefore + SAME_PASS * 1000));
+  if (from >= to) return false;
   const { along, across } = measureColumns(
     course,
     motion.latitude.subarray(from, to),
@@ -36,6 +44,7 @@ function overFixBefore({ course, motion }: HoldFrame, pass: Pass): boolean {
  * Direct and teardrop are told apart by the arrival, which is right while pilots enter by the sector. False where what
  * followed looks like the other: a first leg nearer to a teardrop's than to those of later laps, or the other way
  * round; or the fix flown over before. `away`: the outbound leg of the entry.
+ * `heldBefore`: when a hold there before it ended; before that it was flown over in that one.
  */
 export function entryIsClear(
   frame: HoldFrame,
@@ -43,9 +52,11 @@ export function entryIsClear(
   pass: Pass,
   laps: readonly LapMoments[],
   away: { readonly from: UtcMillis; readonly to: UtcMillis } | null,
+  heldBefore: UtcMillis = Number.NEGATIVE_INFINITY,
 ): boolean {
-  if (flown === "parallel") return true;
-  if (flown === "direct" && overFixBefore(frame, pass)) return false;
+  // the way back may be long and crooked, but the way out is along the course
+  if (flown === "parallel") return away !== null;
+  if (flown === "direct" && overFixBefore(frame, pass, heldBefore)) return false;
   const legs = laps.map(({ outboundTurn, inboundTurn }) =>
     inboundTurn ? offReciprocal(frame, outboundTurn.to, inboundTurn.from) : null,
   );

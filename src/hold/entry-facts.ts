@@ -8,6 +8,7 @@ import { ENTRY_SECTORS, ENTRY_TOLERANCE, type HoldEntry, type TurnSide } from ".
 import type { Held } from "./asked.ts";
 import { entryIsClear } from "./entry-clear.ts";
 import type { HoldFacts } from "./facts.ts";
+import type { FoundHold } from "./found.ts";
 import { type HoldFrame, meanDirection, rowsBetween } from "./frame.ts";
 import type { LapMoments } from "./lap.ts";
 import { nearestPass, type Pass } from "./pass.ts";
@@ -84,7 +85,7 @@ function outboundLeg(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
 
 export function entryFacts(
   frame: HoldFrame,
-  flown: HoldEntry | null,
+  { entry: flown, heldBefore }: Pick<FoundHold, "entry" | "heldBefore">,
   pass: Pass,
   laps: readonly LapMoments[],
   { inbound, inbound95, turns }: Held,
@@ -116,7 +117,7 @@ export function entryFacts(
     asked,
     alsoAllowed: [...alsoAllowed],
     fromBorderDeg: fromBorder,
-    flown: flown && entryIsClear(frame, flown, pass, laps, away) ? flown : null,
+    flown: flown && entryIsClear(frame, flown, pass, laps, away, heldBefore) ? flown : null,
     fixMissNm: pass.distance,
     outbound:
       away && leg?.track != null

@@ -1,5 +1,6 @@
 /** Holds in numbers: the schemas of what the document says of them. */
 import { z } from "zod";
+import { heightReachedSchema, onPurposeSchema } from "../quantity/height-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
@@ -108,6 +109,8 @@ export const holdFactsSchema = z.strictObject({
       worstFt: z.number(),
       altimeter95Ft: z.number(),
       worstUtc: utc,
+      onPurpose: onPurposeSchema,
+      reached: heightReachedSchema,
       /** Of half the range. */
       unseenRange: unseenSchema,
     })

@@ -36,6 +36,7 @@ export function findingsOf(facts: HoldFacts, published: boolean, flown: TurnSide
     ...asFlownFindings(facts),
     ...(facts.sure !== false ? wrongEntry(facts, flown) : []),
     ...gathered(correctionsOff),
+    ...neverEstablished(facts, other),
     ...(sure ? gathered(rollOuts(facts, flown, correctionsOff)) : []),
     ...(published ? legFindings(facts) : []),
     ...legsUnseen(facts),
@@ -144,6 +145,20 @@ function rollOuts(facts: HoldFacts, flown: TurnSide, correctionsOff: readonly Fi
     .sort((a, b) => Number(b.facts.offNm) - Number(a.facts.offNm));
 }
 
+/** Laps flown to the fix that were never established on the published course; along another one they cannot be. */
+function neverEstablished({ laps }: HoldFacts, other: boolean): Finding[] {
+  const never = laps.flatMap((lap, i) => (lap.joined === "never" ? [{ ...lap, lap: i + 1 }] : []));
+  const [first] = never;
+  if (other || !first) return [];
+  return [
+    {
+      code: "inbound-never-established",
+      facts: { laps: never.map(({ lap }) => lap).join(" ") },
+      evidence: { fromUtc: first.inbound?.fromUtc ?? null, toUtc: first.inbound?.toUtc ?? null },
+    },
+  ];
+}
+
 function overSpeed(facts: HoldFacts): Finding[] {
   const { speed } = facts;
   if (!speed || speed.mostKt === null || !(speed.indicatedKt - speed.doubt95Kt > speed.mostKt)) return [];
@@ -153,9 +168,10 @@ function overSpeed(facts: HoldFacts): Finding[] {
   ];
 }
 
+/** Not of one that was climbed or descended in on purpose. */
 function height(facts: HoldFacts): Finding[] {
   const { altitude } = facts;
-  if (!altitude || !(altitude.highestFt - altitude.lowestFt > HEIGHT_SPREAD)) return [];
+  if (!altitude || altitude.onPurpose || !(altitude.highestFt - altitude.lowestFt > HEIGHT_SPREAD)) return [];
   const { lowestFt, highestFt, meanFt } = altitude;
   return [{ code: "height-not-held", facts: { lowestFt, highestFt, meanFt }, evidence: timesOfHold(facts) }];
 }

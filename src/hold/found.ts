@@ -46,4 +46,6 @@ export interface FoundHold {
   /** Null where the log begins in the hold. */
   readonly entry: HoldEntry | null;
   readonly laps: readonly FoundLap[];
+  /** When a hold at the same fix before it ended: earlier passes of the fix are of that. Missing where there was none. */
+  readonly heldBefore?: UtcMillis;
 }

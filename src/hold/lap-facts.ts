@@ -89,9 +89,11 @@ export const lapSchema = z.strictObject({
       overshootNm: z.number(),
     })
     .nullable(),
+  /** How the published inbound course was joined: in time, within the mile before a station only, or never; null without such a leg or a needle. Missing in documents of earlier versions. */
+  joined: z.enum(["established", "near-station", "never"]).nullable().optional(),
   /**
    * By the needle on the published inbound course, from established on it to the mile before a station, else to the fix;
-   * where it never was established, at the end of that; null where the course was joined within that mile only. Of full scale, right of the course positive.
+   * where it never was established, all of that; null where the course was joined within that mile only. Of full scale, right of the course positive.
    */
   tracking: z
     .strictObject({

@@ -175,7 +175,7 @@ export function lapFacts(
       trackErrorDeg: offInbound(frame, directionAt(frame, frame.track, inboundTurn.to)),
       overshootNm: overshoot(frame, inboundTurn, lapEnd),
     },
-    tracking: trackingOf(frame, scale, back),
+    ...trackingOf(frame, scale, back),
     altitude: heightBetween(frame, start.time, lapEnd, target),
     groundSpeedKt: meanBetween(
       frame,

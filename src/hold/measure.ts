@@ -15,7 +15,7 @@ import { entryFacts, firstPass } from "./entry-facts.ts";
 import type { HoldFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import type { FoundHold } from "./found.ts";
-import { frameOf, type HoldFrame, inFrame, inMotion, rowsBetween } from "./frame.ts";
+import { frameOf, type HoldFrame, inFrame, inMotion, meanBetween, rowsBetween } from "./frame.ts";
 import { heightOfHold } from "./height.ts";
 import { type LapMoments, lapFacts, timesOf } from "./lap.ts";
 import { legOf } from "./leg-meant.ts";
@@ -73,7 +73,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   const speed = speedFacts(
     windFact?.trueAirspeed ?? null,
     windFact?.trueAirspeed95 ?? null,
-    heights?.meanFt ?? null,
+    heights && meanBetween(frame, frame.altitude, begin, end),
     standard,
   );
   const variation = exercise?.variation ?? modelVariation(course.origin, begin);
@@ -95,7 +95,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     sure: exercise ? null : found.sure,
     maybeCircuit: exercise ? false : found.maybeCircuit,
     asFlown: flown,
-    entry: reached ? entryFacts(frame, found.entry, reached, times, held) : null,
+    entry: reached ? entryFacts(frame, found, reached, times, held) : null,
     scale: scale && { id: scale.id, label: scale.label, kind: scale.kind },
     legTime95S: legTime95(frame.time),
     legsUnseen: legsInSilence(frame, found, times.map(lapTimes)),

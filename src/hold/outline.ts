@@ -5,7 +5,7 @@ import { cosDeg, sinDeg } from "../quantity/angle.ts";
 import { metresFromNauticalMiles, RADIANS_PER_DEGREE } from "../quantity/factor.ts";
 import { airInFrame, KNOT_SECONDS_PER_MILE, secondsToTurn, turned } from "../wind/index.ts";
 import type { Racetrack } from "./facts.ts";
-import type { HoldQuestion } from "./racetrack.ts";
+import type { HoldQuestion } from "./racetrack-question.ts";
 import type { RacetrackOutline } from "./series.ts";
 
 /** A point each so many degrees of turn. Chosen: the line then leaves the arc by under 2 m at a radius of 1 NM. */

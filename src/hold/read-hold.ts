@@ -10,7 +10,7 @@ import { direction, turnFrom } from "../quantity/angle.ts";
 import type { FeetMsl } from "../quantity/units.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
 import { bandAt } from "./asked.ts";
-import type { HoldLeg } from "./racetrack.ts";
+import type { HoldLeg } from "./racetrack-question.ts";
 import { type Range, type TypedFields, typedFields } from "./typed-fields.ts";
 import type { ReadHold, TypedHold } from "./typed-hold.ts";
 

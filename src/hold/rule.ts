@@ -3,7 +3,7 @@ import { cosDeg, direction, sinDeg } from "../quantity/angle.ts";
 import type { Seconds } from "../quantity/units.ts";
 import { KNOT_SECONDS_PER_MILE } from "../wind/index.ts";
 import type { RuleOutcome } from "./facts.ts";
-import { framed, type HoldQuestion } from "./racetrack.ts";
+import { framed, type HoldQuestion } from "./racetrack-question.ts";
 
 /** The factors that are taught. Three: FAA AIM 5-3-8 j.6(c); one and two: common practice, no source. */
 export const RULES = [1, 2, 3] as const;

@@ -1,7 +1,7 @@
 /** A hold for the next flight, as typed and as read: what the solver is asked in a pilot's own units. */
 import type { Issue } from "../quantity/issue.ts";
 import type { TurnSide } from "../standard/holding.ts";
-import type { HoldLeg } from "./racetrack.ts";
+import type { HoldLeg } from "./racetrack-question.ts";
 
 /** As typed. Empty and absent are the same; only the first three must be given. */
 export interface TypedHold {

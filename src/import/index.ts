@@ -6,6 +6,7 @@ export type { ByteSource, CsvColumn, ImportedLog, ReadOptions, Route, Waypoint }
 export { CSV_COLUMNS } from "./imported.ts";
 export { joinLogs } from "./join.ts";
 export { type FlightLabel, isLabelTable, type LabelTable, readLabelTable } from "./label-table.ts";
+export { type LabelledFiles, labelledFiles } from "./labelled-files.ts";
 export { readRunwayCourse } from "./point-columns.ts";
 export { pointOf, type ReadPoints, readPoints } from "./points.ts";
 export { readLog, readPlaces } from "./read.ts";

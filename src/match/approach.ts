@@ -1,5 +1,7 @@
 /** An approach as the matcher looks for it: its final course, flown to the threshold. */
-import type { CourseExercise, Exercise } from "../brief/brief.ts";
+import type { ApproachExercise, CourseExercise, Exercise } from "../brief/brief.ts";
+import { courseRuler } from "../geodesy/index.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Feet, FeetMsl, NauticalMiles } from "../quantity/units.ts";
 import type { Column } from "../track/track.ts";
@@ -20,6 +22,11 @@ const SHORT_FINAL: { readonly made: NauticalMiles; readonly left: NauticalMiles 
 const ON_FINAL: NauticalMiles = 0.3;
 /** Farther beside it all along, it is one only if it comes down: a third of a usual path of 3°, 318 ft/NM. Chosen. */
 const COMES_DOWN_FT_PER_NM: Feet = 106;
+
+/** Where no final fix tells, so much of the final is an approach of its own. Chosen: as of finals found without a brief. */
+const OWN_FINAL: NauticalMiles = 2;
+/** A hold or a course that leads to the final fix and the approach from it share so much before the fix. Chosen: 10 s at 90 kt, in which being established shows. */
+const SHARED: NauticalMiles = 0.25;
 
 /** Any needle does to look for it: that of a terminal course. */
 const SCALE: CourseExercise["scale"] = {
@@ -46,12 +53,38 @@ export function asCourse(exercise: Exercise): CourseExercise | null {
   return { ...common, kind: "course", form: "to", fix, fromFix: null };
 }
 
-/** Runs along the final course, but for those that pass beside it without coming down, as a downwind leg does. */
-export function approachRuns(course: CourseExercise, path: FlownPath, flown: Flown): Run[] {
+/**
+ * Runs along the final course, but for those that pass beside it without coming down, as a downwind leg does. From the
+ * last passage of the final fix on each is the approach's own: a hold, a leg or a course may lead there along the same line.
+ */
+export function approachRuns(
+  exercise: ApproachExercise,
+  course: CourseExercise,
+  path: FlownPath,
+  flown: Flown,
+): Run[] {
   const runs = runsOf(course, path, flown, SHORT_FINAL);
-  if (runs.length === 0 || !path.altitude) return runs;
+  if (runs.length === 0) return runs;
   const against = measured(course, path, flown);
-  return runs.filter(({ core }) => !passesBy(core, against, path.altitude!));
+  const down = path.altitude ? runs.filter(({ core }) => !passesBy(core, against, path.altitude!)) : runs;
+  return down.map((run) => ({ ...run, latest: latestBegin(exercise, run.core, against) }));
+}
+
+/** The row just before the final fix was passed last; without a final fix the last one with a final of some length ahead. */
+function latestBegin(
+  { finalFix, course }: ApproachExercise,
+  { start, end }: Span,
+  { along }: Against,
+): number {
+  let from = along[end - 1]! - OWN_FINAL;
+  if (finalFix) {
+    const ruler = courseRuler(course);
+    ruler.measure(finalFix.latitude, finalFix.longitude);
+    from = nauticalMilesFromMetres(ruler.along) - SHARED;
+  }
+  let row = end - 1;
+  while (row > start && along[row]! > from) row--;
+  return row;
 }
 
 function passesBy({ start, end }: Span, { along, across }: Against, altitude: Column<FeetMsl>): boolean {
@@ -61,10 +94,13 @@ function passesBy({ start, end }: Span, { along, across }: Against, altitude: Co
   return down < COMES_DOWN_FT_PER_NM && across.subarray(start, end).every((nm) => Math.abs(nm) > ON_FINAL);
 }
 
+/** ... and for so far where the next exercise begins at once, as a hold at the field does: the climb away is of both. Chosen: a minute at 120 kt. */
+const CLIMBED_NM: NauticalMiles = 2;
+
 /** The row where what followed an approach is over: after so far, or where the next exercise begins. */
 export function followedTo(end: number, next: number, { flown }: Flown): number {
+  const gone = (row: number): NauticalMiles => flown[row]! - flown[end - 1]!;
   let row = end;
-  while (row < Math.max(end, next) && row < flown.length && flown[row]! - flown[end - 1]! <= FOLLOWED_NM)
-    row++;
+  while (row < flown.length && gone(row) <= (row < next ? FOLLOWED_NM : CLIMBED_NM)) row++;
   return row;
 }

@@ -14,6 +14,8 @@ const CAPTURE_NM = 3;
 const CAPTURE_SHARE = 0.4;
 /** An arc may be joined before its first radial and left after its last by so much. Chosen: three minutes late at 60 kt. */
 const BEYOND_NM = 3;
+/** Once on it, it is followed for so many times these, out and past its last radial, as long as the track keeps along it. Chosen: what was flown is told as far as it went. */
+const FOLLOWED = 2;
 /** Off the radius by so much, or off the tangent, a row counts half. Chosen, as for courses. */
 const HALF_NM = 1.5;
 const HALF_DEG = 25;
@@ -32,7 +34,8 @@ export function arcRuns(exercise: ArcExercise, path: FlownPath, flown: Flown): R
   const side = turns === "right" ? 1 : -1;
   const { distance, radial, outward } = measureAround(fix, path.latitude, path.longitude);
   const whole = direction(side * (toRadial - fromRadial));
-  const beyond = Math.min((360 - whole) / 2, (BEYOND_NM / radius) * DEGREES_PER_RADIAN);
+  const past = (miles: NauticalMiles) => Math.min((360 - whole) / 2, (miles / radius) * DEGREES_PER_RADIAN);
+  const beyond = past(BEYOND_NM);
   /** TurnDegrees of the arc behind the aircraft; negative before its first radial. */
   const gone = (i: number): TurnDegrees => {
     const degrees = direction(side * (radial[i]! - fromRadial));
@@ -47,9 +50,14 @@ export function arcRuns(exercise: ArcExercise, path: FlownPath, flown: Flown): R
   for (let i = 0; i < distance.length; i++) {
     const around = gone(i);
     const near = Math.abs(off(i)) <= capture && around >= -beyond && around <= whole + beyond;
-    if (!near) bridge = false;
-    if (!near || !(Math.abs(error(i)) <= ALIGNED_DEG)) continue;
     const last = cores.at(-1);
+    const followed =
+      last?.end === i &&
+      Math.abs(off(i)) <= FOLLOWED * capture &&
+      around >= -beyond &&
+      around <= whole + past(FOLLOWED * BEYOND_NM);
+    if (!near) bridge = false;
+    if (!(near || followed) || !(Math.abs(error(i)) <= ALIGNED_DEG)) continue;
     if (last && (last.end === i || (bridge && flown.flown[i]! - flown.flown[last.end - 1]! <= BRIDGED_NM)))
       last.end = i + 1;
     else cores.push({ start: i, end: i + 1 });

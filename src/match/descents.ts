@@ -4,7 +4,7 @@ import { measureAround } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Feet, Seconds, Share } from "../quantity/units.ts";
-import { descentBefore, passageRow } from "../track/index.ts";
+import { descentAfter, descentBefore, passageRow } from "../track/index.ts";
 import type { Flown, FlownPath } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { half } from "./score.ts";
@@ -28,14 +28,27 @@ export function withDescents(brief: Brief, found: readonly Match[], path: FlownP
   if (!altitude || flown.flown.length < 2) return [...found];
   const clock = secondsOf(path, flown);
   const matches = [...found];
+  /** Where the heights of the descents so far were wanted. */
+  const crossed: number[] = [];
   brief.exercises.forEach((exercise, i) => {
-    if (exercise.kind !== "descent" || matches[i]!.by !== "geometry") return;
-    const before = matches.slice(0, i).findLast((m) => m.span !== null)?.span;
-    const after = matches.slice(i + 1).find((m) => m.span !== null)?.span;
-    const within = { start: before?.start ?? 0, end: after?.end ?? clock.length };
-    matches[i] = descentMatch(exercise, i, within, path, altitude, flown, clock);
+    if (exercise.kind !== "descent") return;
+    if (matches[i]!.by === "geometry") {
+      const before = matches.slice(0, i).findLast((m) => m.span !== null)?.span;
+      const after = matches.slice(i + 1).find((m) => m.span !== null)?.span;
+      const within = { start: before?.start ?? 0, end: after?.end ?? clock.length };
+      matches[i] = descentMatch(exercise, i, within, path, altitude, flown, clock, crossed);
+    }
+    const { span } = matches[i]!;
+    if (span) crossed.push(crossingIn(exercise, span, path, flown));
   });
   return matches;
+}
+
+/** The row at which the height is wanted, before the row of a span that is nearest to the fix. */
+function crossingIn({ fix, before }: DescentExercise, span: Span, path: FlownPath, { flown }: Flown): number {
+  const { distance } = measureAround(fix, path.latitude, path.longitude);
+  const passage = passageRow(distance, span.start, span.end);
+  return Math.max(0, firstAtOrAfter(flown, flown[passage]! - before));
 }
 
 /** Seconds from the first row. */
@@ -52,11 +65,15 @@ function descentMatch(
   altitude: Float64Array,
   { flown }: Flown,
   clock: Float64Array,
+  crossed: readonly number[],
 ): Match {
   const { distance } = measureAround(exercise.fix, path.latitude, path.longitude);
   const candidates = passages(distance, within).map((row) => {
     const crossing = Math.max(0, firstAtOrAfter(flown, flown[row]! - exercise.before));
-    const descent = descentBefore(clock, altitude, crossing, exercise.toAltitude);
+    const earlier = Math.max(...crossed.filter((r) => r < crossing));
+    const descent = Number.isFinite(earlier)
+      ? descentAfter(clock, altitude, crossing, exercise.toAltitude, earlier)
+      : descentBefore(clock, altitude, crossing, exercise.toAltitude);
     const start = Math.min(descent?.start ?? crossing, crossing);
     const score: Share =
       half(distance[row]! / METRES_PER_NAUTICAL_MILE, HALF_NM) *

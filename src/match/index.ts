@@ -70,16 +70,18 @@ function findInOrder(
     const choice = chosen[i];
     if (!choice) return { exercise: i, span: null, by: "geometry", confidence: 0 };
     const { run, rival } = choice;
-    // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg.
-    const before = cores.filter(({ start, end }) => start < run.core.start && end < run.core.end - 1);
-    const start = Math.max(run.span.start, ...before.map(({ end }) => end));
+    // An intercept ends where the exercise before ended; a cut corner belongs to the earlier leg, and a fix to both.
+    const latest = run.latest ?? run.core.start;
+    const before = cores.filter(({ start, end }) => start < latest && end < run.core.end - 1);
+    const led = Math.max(run.span.start, ...before.map(({ end }) => end));
+    const start = run.latest === undefined ? led : Math.min(led, latest);
     const exercise = brief.exercises[i]!;
     const isApproach = exercise.kind === "approach";
-    const after = cores.filter(({ start }) => start > run.core.start);
+    const after = cores.filter((core) => core.start > latest);
     const next = Math.min(path.latitude.length, ...after.map((core) => core.start));
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
-    const again = isApproach ? flownAgain(exercise, path, runs[i]!, cores, run) : [];
+    const again = isApproach ? flownAgain(exercise, path, flown, runs[i]!, cores, run) : [];
     return { exercise: i, span, by: "geometry", confidence, ...(again.length > 0 ? { again } : {}) };
   });
 }
@@ -103,14 +105,18 @@ function candidates(
   if (window === "outside") return [];
   if (window) return [{ core: window, span: window, score: GIVEN }];
   if (path.latitude.length < 2) return [];
-  return runsFor(exercise, path, flown, others).filter(({ core }) => !windows.some((w) => taken(core, w)));
+  return runsFor(exercise, path, flown, others).filter(
+    ({ core, latest }) => !windows.some((w) => taken({ start: latest ?? core.start, end: core.end }, w)),
+  );
 }
 
 function runsFor(exercise: Exercise, path: FlownPath, flown: Flown, others: readonly Run[]): readonly Run[] {
   if (exercise.kind === "arc") return arcRuns(exercise, path, flown);
   const course = asCourse(exercise);
   if (!course) return others;
-  return exercise.kind === "approach" ? approachRuns(course, path, flown) : runsOf(course, path, flown);
+  return exercise.kind === "approach"
+    ? approachRuns(exercise, course, path, flown)
+    : runsOf(course, path, flown);
 }
 
 /** Whether more than half of a run lies in the window of another exercise. */

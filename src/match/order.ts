@@ -1,5 +1,4 @@
 /** Which run is which exercise: the choice in the order of the brief that fits best in all. */
-import type { Span } from "../quantity/span.ts";
 import type { Share } from "../quantity/units.ts";
 import type { Run } from "./runs.ts";
 
@@ -30,7 +29,7 @@ export function inOrder(runs: readonly (readonly Run[])[]): (Chosen | null)[] {
     for (let j = 0; j < k; j++) {
       const earlier = all[j]!;
       if (earlier.exercise === item.exercise) break; // grouped by exercise
-      if (total[j]! > total[k]! && follows(earlier.run.core, item.run.core)) {
+      if (total[j]! > total[k]! && follows(earlier.run, item.run)) {
         total[k] = total[j]!;
         before[k] = j;
       }
@@ -43,11 +42,10 @@ export function inOrder(runs: readonly (readonly Run[])[]): (Chosen | null)[] {
   const chosen: (Chosen | null)[] = runs.map(() => null);
   path.forEach((k, i) => {
     const { exercise, run } = all[k]!;
-    const previous = all[path[i - 1] ?? -1]?.run.core;
-    const next = all[path[i + 1] ?? -1]?.run.core;
+    const previous = all[path[i - 1] ?? -1]?.run;
+    const next = all[path[i + 1] ?? -1]?.run;
     const rivals = runs[exercise]!.filter(
-      (other) =>
-        other !== run && (!previous || follows(previous, other.core)) && (!next || follows(other.core, next)),
+      (other) => other !== run && (!previous || follows(previous, other)) && (!next || follows(other, next)),
     );
     chosen[exercise] = { run, rival: Math.max(0, ...rivals.map((other) => other.score)) };
   });
@@ -68,8 +66,7 @@ export function withOutOfOrder(
   runs: readonly (readonly Run[])[],
 ): (Chosen | null)[] {
   const all = [...chosen];
-  const free = (run: Run) =>
-    all.every((c) => !c || follows(c.run.core, run.core) || follows(run.core, c.run.core));
+  const free = (run: Run) => all.every((c) => !c || follows(c.run, run) || follows(run, c.run));
   const wanted = runs.flatMap((own, exercise) => {
     if (chosen[exercise]) return [];
     const [run, rival] = own.filter(free).sort((a, b) => b.score - a.score);
@@ -88,7 +85,9 @@ function best(runs: readonly Run[]): readonly Run[] {
   return runs.filter((run) => run.score >= limit).slice(0, MOST_RUNS);
 }
 
-function follows(first: Span, second: Span): boolean {
+/** Whether one run was flown after another. What may lead up to a fix on the line of the second one takes that part from it. */
+function follows({ core: first }: Run, { core, latest }: Run): boolean {
+  const second = { start: Math.max(core.start, Math.min(first.end, latest ?? core.start)), end: core.end };
   if (second.start >= first.end) return true;
   const shorter = Math.min(first.end - first.start, second.end - second.start);
   return (

@@ -15,6 +15,8 @@ export interface Run {
   readonly core: Span;
   /** How well it fits, 0 to 1. */
   readonly score: number;
+  /** The row of the core from which on it needs to be its own at the latest: what was flown before may lead up to here. */
+  readonly latest?: number;
 }
 
 /** Track within this of the course: half-way to square across it. */
@@ -38,6 +40,9 @@ const OVERSHOT_NM = 1;
 export const BRIDGED_NM = 0.6;
 /** A turn that leaves or joins a course, rather than corrects along it. Chosen: corrections are of 30° at most in common practice. */
 export const TURN_AWAY_DEG = 40;
+/** A turn by so much after which the course is left behind for so far is no correction either. Chosen: the 45 degrees of a procedure turn, less what wind takes of them. */
+const ASIDE_DEG = 25;
+const ASIDE_NM = 0.5;
 /** A course flown for less than this is none; a short leg from a third of its length, since the turns at both ends take their part. Chosen, not tuned. */
 export const SHORTEST_NM = 1;
 /** Runs that fit worse than this are chance. Chosen, not tuned: 1 NM flown at 2 NM and 12° off, far from the fix, has 0.12. */
@@ -77,7 +82,7 @@ export function runsOf(
 
   const least = reach === null ? SHORTEST_NM : Math.min(SHORTEST_NM, reach / 3);
   return cores.flatMap((core): Run[] => {
-    const trimmed = withoutTurns(core, flown);
+    const trimmed = withoutTurnAside(withoutTurns(core, flown), against, flown);
     if (trimmed.end - trimmed.start < 2) return [];
     const ends = along[trimmed.end - 1]!;
     const enough = atFix && Math.abs(ends) <= atFix.left ? Math.min(least, atFix.made) : least;
@@ -103,6 +108,20 @@ export function withoutTurns(core: Span, { turns }: Flown): Span {
     if (turn.start < core.end && core.end < turn.end) end = turn.start;
   }
   return { start, end };
+}
+
+/** A run that ends with a turn aside and the way on from there, as a procedure turn does, ends where that turn begins. */
+function withoutTurnAside(
+  { start, end }: Span,
+  { across, trackError, flown: distance }: Against,
+  { turns }: Flown,
+): Span {
+  let aside = end;
+  const opens = (i: number) => Math.abs(trackError[i]!) > ASIDE_DEG && across[i]! * trackError[i]! > 0;
+  while (aside > start && opens(aside - 1)) aside--;
+  if (aside === end || distance[end - 1]! - distance[aside]! < ASIDE_NM) return { start, end };
+  const turn = turnAt(turns, aside, ASIDE_DEG) ?? turnAt(turns, aside - 1, ASIDE_DEG);
+  return turn && turn.start > start + 1 ? { start, end: turn.start } : { start, end };
 }
 
 /** The row where the straight that closes on the course begins, else the start of the core. */

@@ -74,7 +74,7 @@ export function exercisesCsv(document: DebriefDocument, labels = flownBy(documen
       ...["wind_correction_needed_right_deg", "wind_correction_doubt95_deg", "intercept_angle_right_deg"],
       ...["intercept_overshoot_nm", "reversals_per_min", "left_line_utc", "needle_silent_s", "lead_s"],
       ...["lead_cost_right_nm", "lead_cost_share", "cause", "cause_share", "hold_turns", "hold_entry_flown"],
-      ...["hold_entry_asked", "hold_laps", "findings", "remark"],
+      ...["hold_entry_asked", "hold_laps", "findings", "remark", "flight_remark"],
     ],
     document.exercises.map((e, i) => {
       const c = e.kind === "course" ? e.facts : null;
@@ -103,6 +103,8 @@ export function exercisesCsv(document: DebriefDocument, labels = flownBy(documen
         ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
         document.remarks.find((r) => r.exercise === i)?.text,
+        // an exercise that is no more keeps its title: its remark is none on the flight
+        document.remarks.find((r) => r.exercise === null && !r.title)?.text,
       ];
     }),
   );

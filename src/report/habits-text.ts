@@ -18,6 +18,7 @@ import {
   habitToleranceFrom,
   habitTrend,
   noPractise,
+  pilotLine,
   practiseSentence,
 } from "./words/index.ts";
 
@@ -63,12 +64,7 @@ function numbers({ habits }: HabitReport): string[] {
 /** Each pilot in a line or two: name, flights, habits. */
 function byPilot(each: readonly HabitReport[]): string[] {
   if (each.length < 2) return [];
-  const lines = each.map((report) => {
-    const { flights } = report;
-    const told = practiseNext(report).map(({ habit }) => `${habitTitle(habit)} ${habitMean(habit)}`);
-    const count = `${flights.length} ${flights.length === 1 ? "flight" : "flights"}`;
-    return wrap(`${flights[0]?.pilot}, ${count}: ${told.join("; ") || "no habit stands out"}.`, INDENT);
-  });
+  const lines = each.map((report) => wrap(`${report.flights[0]?.pilot}, ${pilotLine(report)}`, INDENT));
   return ["Pilot by pilot (one in full: --pilot NAME)", ...lines, ""];
 }
 

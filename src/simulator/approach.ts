@@ -8,7 +8,6 @@ import {
 } from "../quantity/factor.ts";
 import type {
   Feet,
-  FeetMsl,
   FeetPerMinute,
   Knots,
   NauticalMiles,
@@ -17,31 +16,14 @@ import type {
   TurnDegrees,
 } from "../quantity/units.ts";
 import { type Aircraft, neededCorrection, STEP, unwrap } from "./aircraft.ts";
-import type { ApproachStep, Arc } from "./approach-step.ts";
+import type { ApproachStep } from "./approach-step.ts";
+import { ApproachNotes, type FlownApproach } from "./flown-approach.ts";
 import { gaussMarkov } from "./gauss-markov.ts";
-import { type EventCode, joining, type Moment, type Steersman, steersman } from "./habits.ts";
+import { joining, type Moment, type Steersman, steersman } from "./habits.ts";
 import { draw, type Random } from "./random.ts";
+import { roundToFinal } from "./round-to-final.ts";
 import { type Sight, sightOf } from "./sight.ts";
-import { offset } from "./step.ts";
 import { turningOnto } from "./turn-onto.ts";
-
-/** What an approach truly was; times from the start of the flight, straight between steps of half a second. */
-export interface FlownApproach {
-  readonly step: ApproachStep;
-  readonly start: Seconds;
-  readonly end: Seconds;
-  /** Track less course on the cut; null from an arc. */
-  readonly interceptDeg: TurnDegrees | null;
-  readonly overshoot: NauticalMiles;
-  readonly established: Seconds | null;
-  readonly fix: Seconds | null;
-  readonly fixAltitude: FeetMsl | null;
-  readonly minimum: Seconds | null;
-  readonly missed: Seconds | null;
-  readonly threshold: Seconds | null;
-  readonly lowest: FeetMsl;
-  readonly events: readonly { readonly code: EventCode; readonly time: Seconds }[];
-}
 
 /** Mean radius of the earth, m: the curve that a straight beam rises over, by the parabola. */
 const EARTH = 6_371_000;
@@ -55,16 +37,6 @@ const TOUCH_RATE: FeetPerMinute = 180;
 const ROLL: Seconds = 50;
 /** Straight ahead after the climb began. */
 const AHEAD: Seconds = 70;
-/** As for any course: this near to it and this parallel. */
-const ESTABLISHED_M = 150;
-const ESTABLISHED_DEG = 8;
-/** Rolled out: the heading so near to what holds the final. */
-const ROLLED_OUT_DEG = 4;
-/** Coming back from an overshoot by this is its end, and nothing is an overshoot so long after the final was joined. */
-const COMING_BACK: NauticalMiles = 0.004;
-const SETTLED: Seconds = 60;
-/** The turn off an arc is led by this, metres: the radius of a turn at 3 degrees per second. */
-const LEAD = 950;
 /** Near the threshold a pilot holds what was held. */
 const NEEDLE_ALONE: NauticalMiles = 0.25;
 
@@ -90,49 +62,16 @@ export function* flyApproach(
   const missedAt = "at" in ends ? draw(ends.at, chances.script) : null;
   const below = "below" in ends ? draw(ends.below, chances.script) : null;
   const finalSpeed = draw(step.speed, chances.script);
-  const start = a.time;
-  const log = {
-    interceptDeg: null as TurnDegrees | null,
-    overshoot: 0,
-    established: null as Seconds | null,
-    fix: null as Seconds | null,
-    fixAltitude: null as FeetMsl | null,
-    minimum: null as Seconds | null,
-    missed: null as Seconds | null,
-    threshold: null as Seconds | null,
-    lowest: a.altitude,
-    events: [] as { code: EventCode; time: Seconds }[],
-  };
-  const note = (code: EventCode) => log.events.push({ code, time: a.time });
-  let before: { sight: Sight; altitude: FeetMsl } | null = null;
-  let side = 0;
+  const notes = new ApproachNotes(step, a);
   let steer: Steersman | null = null;
   let held: TrueDegrees | null = null;
-  let turnedBack: Seconds | null = null;
-  let nearest = Number.NEGATIVE_INFINITY;
 
-  /** Looks at the final and notes what was passed since the step before. */
+  /** Looks at the final and notes what was passed. */
   function see(): Sight {
     const plain = look(a.position, a.time);
     const angle = Math.atan2(plain.across, (plain.distance + localizer.antenna) * METRES_PER_NAUTICAL_MILE);
     const sight = { ...plain, needle: (angle * DEGREES_PER_RADIAN) / localizer.half };
-    if (before) {
-      const share = (from: number, to: number, value: number) => (from - value) / (from - to);
-      const moment = (s: number) => a.time - STEP * (1 - s);
-      const passed = (value: NauticalMiles) => before!.sight.distance > value && sight.distance <= value;
-      if (log.fix === null && passed(step.finalFix)) {
-        const s = share(before.sight.distance, sight.distance, step.finalFix);
-        log.fix = moment(s);
-        log.fixAltitude = before.altitude + s * (a.altitude - before.altitude);
-      }
-      if (log.threshold === null && passed(0))
-        log.threshold = moment(share(before.sight.distance, sight.distance, 0));
-      const reached = before.altitude > step.minimum && a.altitude <= step.minimum;
-      if (log.fix !== null && log.minimum === null && reached)
-        log.minimum = moment(share(before.altitude, a.altitude, step.minimum));
-    }
-    log.lowest = Math.min(log.lowest, a.altitude);
-    before = { sight, altitude: a.altitude };
+    notes.passed(sight.distance);
     return sight;
   }
   const momentOf = (sight: Sight): Moment => ({
@@ -144,14 +83,10 @@ export function* flyApproach(
     a.trueAirspeed * Math.cos((momentOf(sight).needed * Math.PI) / 180) +
     a.air.steadyEast * Math.sin((sight.course * Math.PI) / 180) +
     a.air.steadyNorth * Math.cos((sight.course * Math.PI) / 180);
-  /** Notes how far past the final it came before the turn onto it was over, or it came back; how much is left to turn. */
-  function overshoot(sight: Sight): TurnDegrees {
+  /** Notes how the final is joined; how much is left to turn. */
+  function join(sight: Sight): TurnDegrees {
     const toTurn = Math.abs(turnFrom(sight.course + momentOf(sight).needed, a.heading));
-    const past = (-side * sight.across) / METRES_PER_NAUTICAL_MILE;
-    if (turnedBack === null && past > log.overshoot) log.overshoot = past;
-    nearest = Math.max(nearest, past);
-    if (past < nearest - COMING_BACK || toTurn < ROLLED_OUT_DEG) turnedBack ??= a.time;
-    if (log.established !== null && a.time - log.established > SETTLED) turnedBack ??= a.time;
+    notes.joins(sight, toTurn);
     return toTurn;
   }
 
@@ -162,19 +97,20 @@ export function* flyApproach(
   else {
     // straight on the heading that cuts the final, until past it by so much (or so near to it)
     const first = see();
-    side = Math.sign(first.across);
+    const side = Math.sign(first.across);
+    notes.side = side;
     const cut = direction(runway.course - side * step.join.cut);
     const heading = cut + neededCorrection(a, cut);
-    log.interceptDeg = -side * step.join.cut;
+    notes.interceptDeg = -side * step.join.cut;
     if (step.join.turn) {
-      const onto = turningOnto(step.join.turn, step.join.cut, chances.pilot, note);
+      const onto = turningOnto(step.join.turn, step.join.cut, chances.pilot, notes.note);
       for (let s = first; ; s = see()) {
         const wanted = onto(a, s);
         if (wanted === null) break;
-        overshoot(s);
+        join(s);
         yield unwrap(a.heading, wanted);
       }
-      steer = steersman(step.flown, a.time, chances.pilot, note);
+      steer = steersman(step.flown, a.time, chances.pilot, notes.note);
     } else for (let s = first; s.across * side > -late; s = see()) yield unwrap(a.heading, heading);
   }
 
@@ -182,9 +118,9 @@ export function* flyApproach(
   for (;;) {
     const sight = see();
     const m = momentOf(sight);
-    const parallel = overshoot(sight) < ESTABLISHED_DEG;
-    if (Math.abs(sight.across) < ESTABLISHED_M && parallel) log.established ??= a.time;
-    if (!steer && log.established !== null) steer = steersman(step.flown, a.time, chances.pilot, note);
+    notes.follows(sight, join(sight));
+    if (!steer && notes.established !== null)
+      steer = steersman(step.flown, a.time, chances.pilot, notes.note);
     if (sight.distance > NEEDLE_ALONE || held === null)
       held = steer ? steer(m) : joining(m, Math.max(30, step.join.cut));
 
@@ -209,11 +145,11 @@ export function* flyApproach(
         a.verticalWanted = Math.min(0, down + ((aim - height) / PATH_TIME) * 60 + wander());
       }
     }
-    if (log.fix !== null)
+    if (notes.fix !== null)
       a.airspeed.set(step.unsteady && sight.distance < step.unsteady.at ? step.unsteady.share : finalSpeed);
 
     if (ends.by === "missed") {
-      const low = below !== null && log.fix !== null && a.altitude <= step.minimum - below;
+      const low = below !== null && notes.fix !== null && a.altitude <= step.minimum - below;
       if (low || (missedAt !== null && sight.distance <= missedAt)) break;
     } else if (height < FLARE) {
       phase = "flare";
@@ -226,7 +162,7 @@ export function* flyApproach(
   }
 
   if (ends.by === "missed") {
-    log.missed = a.time;
+    notes.missed = a.time;
     a.verticalWanted = null;
     a.altitudeWanted = step.climb.altitude;
     a.climbRate = step.climb.rate;
@@ -239,24 +175,5 @@ export function* flyApproach(
     a.rolling = { course: runway.course, elevation: runway.elevation, speed: groundSpeed(see()) };
     for (const until = a.time + ROLL; a.time < until; see()) yield a.heading;
   }
-  done({ ...log, step, start, end: a.time });
-}
-
-/** Round a station at a distance, until the final is a turn's radius away. */
-function* roundToFinal(
-  { centre, radius, turns }: Arc,
-  a: Aircraft,
-  see: () => Sight,
-): Generator<TurnDegrees, void> {
-  const right = turns === "right" ? 1 : -1;
-  for (let sight = see(); ; sight = see()) {
-    // a final that runs square to the arc is led by the radius of the turn
-    if (Math.abs(sight.across) < LEAD) return;
-    const from = offset(centre, a.position);
-    const out = from.distance - radius * METRES_PER_NAUTICAL_MILE;
-    const tangent = direction(from.azimuthAtEnd + right * 90);
-    const back = Math.max(-30, Math.min(30, (Math.atan(out / 1500) * DEGREES_PER_RADIAN) / 1.5));
-    const wanted = tangent + right * back;
-    yield unwrap(a.heading, wanted + neededCorrection(a, direction(wanted)));
-  }
+  done(notes.done());
 }

@@ -2,9 +2,9 @@
 import type { Degrees, FeetMsl, Knots, Seconds, TrueDegrees } from "../quantity/units.ts";
 import type { Column } from "../track/track.ts";
 import { newAircraft, STEP } from "./aircraft.ts";
-import type { FlownApproach } from "./approach.ts";
 import type { FlownArc } from "./arc.ts";
 import type { FlownDescent } from "./descent.ts";
+import type { FlownApproach } from "./flown-approach.ts";
 import type { EventCode } from "./habits.ts";
 import type { FlownHold } from "./hold.ts";
 import { manoeuvre, type PlainStep } from "./manoeuvre.ts";

@@ -26,6 +26,9 @@ const LEFT: Feet = 150;
 const LEAST: Feet = LEFT;
 /** The height before is the middle one of this long before it was left. Chosen: a hand-flown height wanders once or twice in it. */
 const BEFORE: Seconds = 150;
+/** Level within so much for so long: a level-off. Chosen: under 180 ft/min, longer than a wander. */
+const LEVEL_WITHIN: Feet = 60;
+const LEVEL_OFF: Seconds = 20;
 /** The beginning is told by the first part of the descent: from so far below the height before, over so much. Chosen: beyond wander, short against a descent. */
 const BELOW: Feet = 80;
 const FIRST_PART: Feet = 400;
@@ -65,6 +68,47 @@ export function descentBefore(
   const from = median(altitude.subarray(since, left + 1).filter((height) => height >= high - 2 * STEP));
   if (!(from - altitude[row]! >= LEAST)) return null;
   return { start: beginning(clock, altitude, since, left, row, from), from };
+}
+
+/**
+ * The descent to a row that follows another one, whose height was wanted at an earlier row: never begun before that. Where
+ * both were flown as one, it began where the first level-off between them ended, else at that earlier row.
+ */
+export function descentAfter(
+  clock: Float64Array,
+  altitude: Column<FeetMsl>,
+  row: number,
+  wanted: FeetMsl,
+  earlier: number,
+): DescentFound | null {
+  const whole = descentBefore(clock, altitude, row, wanted);
+  if (!whole || whole.start >= earlier) return whole;
+  const level = levelOff(clock, altitude, earlier, row, wanted + LEFT);
+  if (level !== null) {
+    const own = descentBefore(clock.subarray(level), altitude.subarray(level), row - level, wanted);
+    if (own) return { ...own, start: own.start + level };
+  }
+  const from = altitude[earlier]!;
+  return from - altitude[row]! >= LEAST ? { start: earlier, from } : null;
+}
+
+/** The first row from which the height stays level between two rows, above a height; null where it never does. */
+function levelOff(
+  clock: Float64Array,
+  altitude: Column<FeetMsl>,
+  start: number,
+  end: number,
+  above: FeetMsl,
+): number | null {
+  for (let i = start; i < end && altitude[i]! > above; i++) {
+    let [low, high] = [altitude[i]!, altitude[i]!];
+    for (let k = i; k < end; k++) {
+      [low, high] = [Math.min(low, altitude[k]!), Math.max(high, altitude[k]!)];
+      if (high - low > LEVEL_WITHIN) break;
+      if (clock[k]! - clock[i]! >= LEVEL_OFF) return i;
+    }
+  }
+  return null;
 }
 
 /** The row where the line through the first part of the descent meets the height before it. */

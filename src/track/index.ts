@@ -10,7 +10,7 @@ export {
   worstCauses,
 } from "./cause.ts";
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
-export { type DescentFound, descentBefore } from "./descent.ts";
+export { type DescentFound, descentAfter, descentBefore } from "./descent.ts";
 export { type AlongLine, type ExcursionRows, findExcursions } from "./excursion.ts";
 export { TRACK_OFF } from "./first-correction.ts";
 export { type Flight, findFlights } from "./flights.ts";
@@ -21,6 +21,7 @@ export {
   PRESSURE_HEIGHT_95,
   RECEIVER_HEIGHT_95,
 } from "./height-doubt.ts";
+export { heightHeld, heightReached } from "./height-held.ts";
 export {
   ESTABLISHED_NEEDLE,
   ESTABLISHED_TRACK,
@@ -42,3 +43,4 @@ export { steadyFrom } from "./steady.ts";
 export { taxiSpeed } from "./taxi.ts";
 export { excursionFinding, isTold, toldExcursions } from "./told-excursion.ts";
 export type { Column, LogKind, Track } from "./track.ts";
+export { weaveOf } from "./weave.ts";

@@ -125,7 +125,8 @@ describe("level at the minimum, a turn of 45 degrees to the right 1 NM before th
       [60, 60, 0],
       [90, 200, 0],
     ]);
-    expect(above(left, "above")).toEqual(["left-final", "not flown", null]);
+    for (const side of ["above", "below"])
+      expect(above(left, side)).toEqual(["left-final", "not flown", "turned-away-above"]);
     expect(above(high, "above")).toEqual(["log-ends", "cannot tell", "log-ends"]);
     expect(above(high, "below")).toEqual(["log-ends", "cannot tell", "log-ends"]);
   });

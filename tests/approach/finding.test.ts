@@ -163,7 +163,10 @@ describe("a headline ends with how the approach ended, and a circuit has no inte
     const { facts, findings } = measured(approachTo(FIELD), [...down, ...climb]);
     const record = { kind: "approach", findings, facts } as unknown as Parameters<typeof approachSentence>[0];
     expect(approachSentence(record)).toMatch(
-      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft \(± \d+ ft\) above the decision altitude\.$/,
+      /Missed approach begun 2\.[01] NM before the threshold, (4[89]|50)0 ft \(± \d+ ft\) above the decision altitude, which it never came down to\.$/,
+    );
+    expect(said(findings, "missed-approach")).toMatch(
+      /above the decision altitude, which it never came down to; climbing/,
     );
   });
   it("a turn from base over full scale is no overshot intercept", () => {

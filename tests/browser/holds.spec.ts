@@ -52,6 +52,20 @@ test("the slider moves a ring in the plan and tells leg, heading, track and dist
     expect(await readout.textContent()).toMatch(/Heading, estimated\d{3}°M/);
     expect(await readout.textContent()).toMatch(/Where(Lap \d|entry|after)/);
     expect(await page.locator(".hold-plan .moment").count()).toBe(1);
+    // and all of it as a table: a row each half minute, with the laps and legs of the document
+    await page.getByText("The plan as a table, every half minute").click();
+    const cells = await page
+      .getByRole("region", { name: /^The plan as a table, Hold/ })
+      .locator("tbody tr")
+      .evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent ?? "")));
+    const hold = (await savedDocument(page)).exercises.find((e) => e.kind === "hold")!;
+    if (!hold.facts || !("laps" in hold.facts)) return expect.fail("the hold was not measured");
+    const seconds = (Date.parse(hold.endUtc!) - Date.parse(hold.startUtc!)) / 1000;
+    expect(Math.abs(cells.length - seconds / 30)).toBeLessThan(3);
+    const legOf = (utc: string) => cells.find(([time]) => `${hold.startUtc!.slice(0, 11)}${time}Z` >= utc)!;
+    for (const [i, { outbound }] of hold.facts.laps.entries())
+      expect(legOf(outbound.fromUtc).slice(1, 3)).toEqual([String(i + 1), "outbound"]);
+    expect(cells.flat().join()).not.toMatch(/NaN|undefined|Invalid|null/);
   }));
 
 test("the panel is reached from the start, checks what is typed, and answers in words and as a drawing at once", () =>

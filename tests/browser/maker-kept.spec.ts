@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { flyScenario } from "../../src/simulator/index.ts";
-import { HOLD, maker, openLog, openMaker, sheetSays } from "./maker.ts";
+import { HOLD, lineUp, maker, openLog, openMaker, sheetSays } from "./maker.ts";
 import { drop, openSample, pagesOfOneBrowser, sampleFile, saved, sheetStands } from "./page.ts";
 
 const on = pagesOfOneBrowser();
@@ -54,8 +54,8 @@ test("a list of points is kept in this browser, searched by ident, and offered t
     await brief.getByRole("textbox", { name: "Find a point by its ident" }).fill("tar");
     const found = brief.getByRole("list", { name: "Points found" }).getByRole("listitem");
     expect(await found.allInnerTexts()).toEqual([
-      expect.stringMatching(/^TARNO vor, 35\.600, 172\.300, \d NM from the flight, from vale\.csv$/),
-      expect.stringMatching(/^TARNO ndb, 12\.000, 40\.000, \d+ NM from the flight, from vale\.csv$/),
+      expect.stringMatching(/^TARNO VOR, 35\.600, 172\.300, \d NM from the flight, from vale\.csv$/),
+      expect.stringMatching(/^TARNO NDB, 12\.000, 40\.000, \d+ NM from the flight, from vale\.csv$/),
     ]);
     await found.first().getByRole("button").click();
     expect(await brief.getByRole("textbox", { name: "Latitude, longitude" }).inputValue()).toBe(
@@ -122,4 +122,18 @@ test("what is half typed is there again after a reload", () =>
     brief = await openMaker(page);
     await brief.getByRole("button", { name: "1 Hold" }).click();
     expect(await brief.getByRole("textbox", { name: "Inbound course" }).inputValue()).toBe("24x");
+  }));
+
+test("a reload a moment after the last letter: the sheet is of the brief that was typed", () =>
+  on(async ({ page }) => {
+    await openSample(page, "A hold, well flown");
+    const brief = await openMaker(page);
+    await brief.getByRole("button", { name: /Hold at TARNO/ }).click();
+    await brief.getByRole("textbox", { name: "Inbound course" }).fill("250");
+    await page.reload();
+    await sheetStands(page);
+    await sheetSays(page, /inbound 250°M/);
+    await page.reload();
+    await sheetStands(page);
+    expect(await lineUp(page), "and it was kept").toContain("inbound 250°M");
   }));

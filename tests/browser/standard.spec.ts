@@ -1,7 +1,7 @@
 /** What the exercises are held against is chosen on the sheet, or given as the school's own file. */
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { drop, launch, openSample, sheetStands, watchedPage } from "./page.ts";
+import { drop, launch, openSample, sampleFile, sheetStands, watchedPage } from "./page.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -61,5 +61,37 @@ test("a fault in the school's file is told with its place, and the sheet stays; 
   await page.waitForFunction(() => document.querySelectorAll(".verdicts").length === 0);
   await sheetStands(page);
   expect(await page.locator(".lineup .v").count()).toBe(0);
+  await close();
+});
+
+test("dropped on the logbook alone a standard is one, kept for every flight: chosen on a sheet, made the usual one, and taken away", async () => {
+  const { page, trouble, elsewhere, close } = await watchedPage(browser);
+  await drop(page, [{ name: "valley.yaml", text: SCHOOL }]);
+  await page.getByText(/valley\.yaml is a standard, Valley school, instrument phase\. It is kept/).waitFor();
+  expect(await page.getByRole("alert").textContent()).not.toMatch(/brief alone|no log/i);
+  await openSample(page, SAMPLE);
+  expect(await limit(page), "the brief names another one").toBe("0.75");
+  await against(page).selectOption({ label: "Valley school, instrument phase" });
+  await until(page, "Valley school");
+  expect(await limit(page)).toBe("0.20");
+  await page.getByRole("button", { name: "Make it the usual one" }).click();
+  await page.getByRole("button", { name: "No longer the usual one" }).waitFor();
+  // a flight whose brief names none
+  const brief = sampleFile("calm-and-tidy", "brief.yaml").replace(/^standard:.*\n/m, "");
+  await drop(page, [
+    { name: "calm.gpx", text: sampleFile("calm-and-tidy", "log.gpx") },
+    { name: "calm.yaml", text: brief },
+  ]);
+  await page.waitForFunction(() => document.querySelector("h1")?.textContent?.includes("light wind"));
+  await until(page, "Valley school");
+  expect(await against(page).locator("option").first().textContent()).toBe(
+    "Valley school, instrument phase (the usual one)",
+  );
+  await page.reload();
+  await until(page, "Valley school");
+  await page.getByRole("button", { name: "Remove the standard Valley school" }).click();
+  await page.waitForFunction(() => document.querySelectorAll(".verdicts").length === 0);
+  expect(await against(page).locator("option").first().textContent()).toBe("none: the brief names none");
+  expect([trouble, elsewhere]).toEqual([[], []]);
   await close();
 });

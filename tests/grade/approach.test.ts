@@ -5,6 +5,7 @@ import type { ArcFacts } from "../../src/course/arc-facts.ts";
 import type { DescentFacts } from "../../src/course/descent-facts.ts";
 import { gradeApproach, gradeArc, gradeDescent, standardNamed } from "../../src/grade/index.ts";
 import type { Verdict } from "../../src/grade/verdict.ts";
+import { verdictSentence } from "../../src/report/index.ts";
 import type { TestStandard } from "../../src/standard/test-standard.ts";
 
 const us = standardNamed("instrument-rating-us")!;
@@ -29,7 +30,11 @@ interface Case {
   readonly altimeter95?: number;
   /** Lowest before each step-down, less its height. */
   readonly steps?: readonly (number | null)[];
-  readonly outcome?: "missed" | "landed";
+  /** It was passed on the way down; else never, though the log is whole. */
+  readonly passed?: boolean;
+  readonly outcome?: ApproachFacts["outcome"];
+  /** Where the climb away was begun, miles before the threshold. */
+  readonly climbNm?: number;
   readonly sink?: number;
   readonly heights?: boolean;
 }
@@ -85,10 +90,19 @@ function facts(c: Case): ApproachFacts {
       kind: minimum,
       altitudeFt: 600,
       marginFt: margin,
+      lowestFt: 600 + margin,
+      doubt95Ft: 50,
       lowestUtc: UTC,
+      passedNm: c.passed === false ? null : 1,
       altimeter95Ft: altimeter95,
     },
-    missed: { altitudeFt: 600 + margin, altimeter95Ft: altimeter95, startUtc: UTC },
+    missed: {
+      altitudeFt: 600 + margin,
+      altimeter95Ft: altimeter95,
+      startUtc: UTC,
+      distanceNm: c.climbNm ?? 1,
+    },
+    runway: { elevationFt: 100 },
     stepDowns: (c.steps ?? []).map((marginFt) => ({
       marginFt,
       altimeter95Ft: marginFt === null ? null : altimeter95,
@@ -201,8 +215,43 @@ describe("the minimum: US +100/-0 ft at a minimum descent altitude; Europe +50/-
   });
   it("a landing leaves a minimum by right", () => {
     expect(one(us, "approach-minimum-below", { outcome: "landed" })!.reason).toBe("left-for-landing");
-    expect(one(eu, "approach-decision-below", { minimum: "decision", outcome: "landed" })).toBeUndefined();
   });
+  // Part-FCL Appendix 7 holds the go-around to the decision altitude: without one there is nothing to hold to it
+  it.each(["landed", "touch-and-go", "touch-and-go-or-low-pass"] as const)(
+    "%s: no missed approach, so that nothing is judged of the decision altitude",
+    (outcome) => {
+      for (const side of ["below", "above"]) {
+        const found = one(eu, `approach-decision-${side}`, { minimum: "decision", margin: -190, outcome })!;
+        expect(found).toMatchObject({ verdict: "not flown", reason: "no-missed-approach", value: null });
+        expect(verdictSentence(found)).toContain("; no missed approach was flown; with the runway in sight");
+      }
+      expect(one(us, "approach-minimum-above", { outcome })!.reason).toBe("left-for-landing");
+    },
+  );
+  it("down to 30 ft over the runway, ± 50: a touch is not ruled out, and that is said; from a mile out it is", () => {
+    const low = { minimum: "decision", margin: -470 } as const;
+    expect(one(eu, "approach-decision-below", { ...low, climbNm: 0.1 })).toMatchObject({
+      ...{ verdict: "cannot tell", reason: "maybe-touched" },
+    });
+    expect(one(eu, "approach-decision-below", { ...low, climbNm: 1 })!.verdict).toBe("not met");
+  });
+  it.each([
+    [480, 90, "not flown", "climbed-above"],
+    [480, 400, "cannot tell", "minimum-not-reached"],
+    [250, 90, "not met", null],
+  ] as const)(
+    "a climb begun %s ft above, ± %s, that never came down to it: %s",
+    (margin, altimeter95, verdict, reason) => {
+      for (const [minimum, name] of [
+        ["descent", "minimum"],
+        ["decision", "decision"],
+      ] as const) {
+        const c = { minimum, margin, altimeter95, passed: false };
+        expect(one(eu, `approach-${name}-above`, c)).toMatchObject({ verdict, reason });
+        if (margin > 300) expect(one(eu, `approach-${name}-below`, c)).toMatchObject({ verdict, reason });
+      }
+    },
+  );
 });
 
 describe("heights and gates", () => {
@@ -231,7 +280,7 @@ describe("heights and gates", () => {
         ({ criterion }) => criterion === "approach-gate-500-sink",
       );
     };
-    expect(ended(100)).toMatchObject({ verdict: "not flown", reason: null, value: null });
+    expect(ended(100)).toMatchObject({ verdict: "not flown", reason: "climbed-above", value: null });
     expect(ended(40)).toMatchObject({ verdict: "cannot tell", reason: "gate-not-passed" });
     // a log that ends above it tells nothing of it
     expect(ended(100, { missed: null })).toMatchObject({ verdict: "cannot tell", reason: "gate-not-passed" });

@@ -25,17 +25,18 @@ function outside({ entry, headingAtFixTrueDeg, inboundTrueDeg, turn }: TrueHold)
   return Math.abs(turnFrom((from + to) / 2, off)) - (to - from) / 2;
 }
 
-/** The true needle, worst from established on to the mile before the fix, or at the end of that. */
+/** The true needle, worst from established on to the mile before the fix, or all of that where it never was; and whether a lap was never established, which is met by no limit. */
 function trueNeedle(
   hold: TrueHold,
   kind: "vor" | "waypoint",
   start: number,
   columns: ReturnType<typeof fly>["columns"],
-): number | null {
+): { readonly needle: number | null; readonly never: boolean } {
   const [latitude, longitude] = hold.fix;
+  let never = false;
   const worst = hold.laps.flatMap(({ inboundUtc, endUtc }) => {
     const rows: { needle: number; parallel: boolean }[] = [];
-    let atFix = 0;
+    const within: { needle: number; parallel: boolean }[] = [];
     for (let k = 1; k < columns.length; k++) {
       const time = start + columns.seconds[k]! * 1000;
       if (time < Date.parse(inboundUtc) || time > Date.parse(endUtc)) continue;
@@ -49,20 +50,29 @@ function trueNeedle(
         };
       };
       const [before, now] = [from(k - 1), from(k)];
-      atFix = now.across;
-      if (now.along >= 0 || (kind === "vor" && Math.hypot(now.along, now.across) < 1)) continue;
       const angle = Math.atan2(now.across - before.across, now.along - before.along) / RADIAN;
+      if (now.along >= 0 || (kind === "vor" && Math.hypot(now.along, now.across) < 1)) {
+        // within a mile of the station: 0.175 NM are full scale there
+        within.push({
+          needle: Math.abs(now.across) / Math.tan(10 * RADIAN),
+          parallel: Math.abs(angle) <= 10,
+        });
+        continue;
+      }
       const needle = kind === "vor" ? Math.atan2(now.across, -now.along) / RADIAN / 10 : now.across;
       rows.push({ needle: Math.abs(needle), parallel: Math.abs(angle) <= 10 });
     }
+    const heldFrom = (of: typeof rows) =>
+      of.findIndex(
+        (_, i) => i + 10 < of.length && of.slice(i, i + 11).every((r) => r.needle <= 0.5 && r.parallel),
+      );
+    const established = heldFrom(rows);
+    if (established < 0 && kind === "vor" && heldFrom(within) >= 0) return [];
+    never ||= established < 0;
     if (rows.length < 2) return [];
-    const held = (i: number) => rows.slice(i, i + 11).every((r) => r.needle <= 0.5 && r.parallel);
-    const established = rows.findIndex((_, i) => i + 10 < rows.length && held(i));
-    // within a mile of the station: 0.087 NM are half scale there
-    if (established < 0 && kind === "vor" && Math.abs(atFix) <= 0.087) return [];
-    return [Math.max(...rows.slice(established < 0 ? -1 : established).map((r) => r.needle))];
+    return [Math.max(...rows.slice(Math.max(0, established)).map((r) => r.needle))];
   });
-  return worst.length > 0 ? Math.max(...worst) : null;
+  return { needle: worst.length > 0 ? Math.max(...worst) : null, never };
 }
 
 /** Worst, off the time asked: inbound, but of the first leg where it was flown out for that time; rounded rules as published. */
@@ -113,7 +123,7 @@ export function calibrateHolds(first: number, flights: number): Tallies {
     const known = { from: windFromTrueDeg, speed: windKt, doubt: 3, altitude: null, source: "known" };
     const wind = estimateWind(motion, legs, { airspeed: null, winds: [known] });
     const { facts } = measureHold({ exercise, found, motion, wind, standard: HOLDING.us });
-    const needle = trueNeedle(hold!, kind, scenario.start.time, columns);
+    const { needle, never } = trueNeedle(hold!, kind, scenario.start.time, columns);
     const off = leg.seconds === undefined ? null : trueLegOff(hold!, leg.seconds);
     const toward = outside(hold!);
     const standard: TestStandard = {
@@ -127,8 +137,13 @@ export function calibrateHolds(first: number, flights: number): Tallies {
     };
     const verdicts = gradeHold(facts, standard);
     const verdict = (id: string) => verdicts.find((v) => v.criterion === id);
-    if (needle !== null && facts.laps.some((lap) => lap.tracking))
-      tell(tallies, verdict("hold-needle"), needle);
+    if (needle !== null && facts.laps.some((lap) => lap.tracking)) {
+      const found = verdict("hold-needle")!;
+      // that a lap was never established is told, and right or wrong as any verdict
+      if (found.reason === "lap-never-established")
+        tell(tallies, { ...found, verdict: "not met" }, never ? Number.POSITIVE_INFINITY : 0);
+      else tell(tallies, found, never && found.verdict === "met" ? Number.POSITIVE_INFINITY : needle);
+    }
     if (off !== null) tell(tallies, verdict("hold-leg-time"), off);
     tell(tallies, verdict("hold-entry"), toward, false);
   }

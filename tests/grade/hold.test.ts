@@ -16,6 +16,8 @@ interface Case {
   readonly turns?: "left" | "right";
   readonly flownTurns?: "left" | "right";
   readonly needles?: readonly (number | null)[];
+  /** How each lap came onto the inbound course; established where not given. */
+  readonly joined?: readonly ("established" | "near-station" | "never")[];
   readonly legOff?: readonly (number | null)[];
   /** What a silence at an end of each leg hides of its time, s; and the length of one that hides whole legs. */
   readonly hidden?: readonly number[];
@@ -39,6 +41,7 @@ function facts(c: Case): HoldFacts {
     outbound: { fromUtc: utc, toUtc: utc },
     groundSpeedKt: 100,
     rollOut: { across95Nm: 0.01 },
+    joined: c.joined?.[i] ?? "established",
     tracking:
       needles[i] == null
         ? null
@@ -163,6 +166,28 @@ describe("FAA-S-ACS-8C III.B.S4: at most ¾ scale inbound, ±100 ft; Part-FCL ap
   it("time beyond the limit is that of all laps", () => {
     expect(verdict("hold-needle", { needles: [0.9, 0.8] })?.beyondS).toBe(6);
     expect(verdict("hold-needle", { needles: [0.9, 0.8] }, eu)?.beyondS).toBe(14);
+  });
+  // FAA-S-ACS-8C III.B.S4 asks for the needle while tracking the course inbound: who was never on it tracked nothing
+  it("a lap never established on the inbound course is never met, and says so; past the limit it is not met", () => {
+    for (const needles of [
+      [0.23, 0.4],
+      [0.23, null],
+    ])
+      expect(verdict("hold-needle", { needles, joined: ["established", "never"] })).toMatchObject({
+        ...{ verdict: "cannot tell", reason: "lap-never-established" },
+      });
+    const off = { needles: [0.23, 0.97], joined: ["established", "never"] } as const;
+    expect(verdict("hold-needle", off)).toMatchObject({ verdict: "not met", value: 0.97 });
+    expect(verdict("hold-needle", { needles: [null], joined: ["never"] })?.reason).toBe(
+      "lap-never-established",
+    );
+  });
+  it("of how many laps it is told, where one was joined within a mile of the station", () => {
+    const found = verdict("hold-needle", { needles: [0.23, null], joined: ["established", "near-station"] })!;
+    expect(found).toMatchObject({ verdict: "met", laps: { judged: 1, flown: 2 } });
+    expect(verdictSentence(found)).toMatch(
+      /^met: needle on the inbound course, worst, in 1 of 2 laps, 0\.23 /,
+    );
   });
   it("legs that were flown within a mile of the station only cannot be told", () => {
     expect(verdict("hold-needle", { needles: [null] })).toMatchObject({ reason: "joined-near-station" });

@@ -8,7 +8,7 @@ const NAME = "strong-crosswind-badly-corrected";
 /** Units and references that end the names of columns with numbers. */
 const UNIT = /_(deg|ft|kt|fpm|nm|s|share|max|utc|min|quarter|half|full)$/;
 const WORDS = new Set(
-  "utc kind title exercise judged source match_confidence needle_scale findings wind_known rests_on tas95_kt beyond_three_quarter lap segment hold_turns hold_entry_flown hold_entry_asked hold_laps remark cause".split(
+  "utc kind title exercise judged source match_confidence needle_scale findings wind_known rests_on tas95_kt beyond_three_quarter lap segment hold_turns hold_entry_flown hold_entry_asked hold_laps remark flight_remark cause".split(
     " ",
   ),
 );

@@ -78,7 +78,9 @@ describe("by construction: what the instructor wrote, beside what was computed",
     expect(text).toContain("The instructor, A. N.: not met; prompted twice.");
     expect(text).toContain("Remark: =Late again");
     expect(text).toContain("Remark: A fair hour.");
-    expect(csvParse(exercisesCsv(document))[2]!.remark).toBe("'=Late again");
+    const exercises = csvParse(exercisesCsv(document));
+    expect(exercises[2]!.remark).toBe("'=Late again");
+    expect(new Set(exercises.map((row) => row.flight_remark))).toEqual(new Set(["A fair hour."]));
     const rows = csvParse(verdictsCsv(document));
     const row = rows.find((r) => r.exercise === "3" && r.criterion === "course-needle");
     expect(row).toMatchObject({ verdict: "met", instructor_verdict: "not met", instructor: "A. N." });

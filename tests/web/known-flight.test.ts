@@ -28,6 +28,7 @@ const debriefed = (standard: string | null): Debriefed => {
     waypoints: [],
     briefText: null,
     school: null,
+    standards: [],
     leftOut: [],
   } as unknown as Debriefed;
 };

@@ -1,6 +1,7 @@
 /** Whose line of a table is whose flight, and what is said of it. */
 import { describe, expect, it } from "vitest";
-import { namedFlights, namingWords, tablesApart } from "../../web/named-flights.ts";
+import { readLabelTable } from "../../src/index.ts";
+import { lackingWords, namedFlights, namingWords, tablesApart } from "../../web/named-flights.ts";
 
 const row = (id: string, ...fileNames: string[]) => ({ id, fileNames });
 const line = (file: string, pilot: string | null, aircraft: string | null = null) => ({
@@ -43,6 +44,25 @@ describe("a table of who flew what", () => {
       "flights.csv: pilot and aircraft written on no flight of the logbook.",
       "It names 5 of no flight in the logbook: a, b, c and 2 more.",
     ]);
+  });
+
+  it("says that capitals do not matter, and which names stand in it twice", () => {
+    const rows = [row("1", "One.gpx"), row("2", "two.gpx")];
+    const labels = [line("one.GPX", "Bo"), line("two.gpx", "Al"), line("two.gpx", "Al")];
+    const named = namedFlights(rows, labels);
+    expect([...named.labels.keys()]).toEqual(["1", "2"]);
+    expect(namingWords("flights.csv", named).slice(1)).toEqual([
+      "Capitals do not matter in its names of files: One.gpx.",
+      "In more than one of its lines, which say the same: two.gpx.",
+    ]);
+  });
+
+  it("without a column of files it names what it lacks and what it has", async () => {
+    const text = "log,pilot\none.gpx,Bo\n";
+    expect((await tablesApart([new File([text], "flights.csv")])).tables).toHaveLength(1);
+    expect(lackingWords("flights.csv", readLabelTable(text))).toMatch(
+      /^flights\.csv: no column “file” stands in its first line \(log, pilot\)/,
+    );
   });
 
   it("is told from the logs that it is given with", async () => {

@@ -1,13 +1,23 @@
 /** A logbook saved as a file goes into the logbook of this browser, flight by flight: each is there whole or not at all. */
-import { strFromU8, unzipSync } from "fflate";
-import { documentSchema, notesOf, withNotes } from "../../src/index.ts";
+import { strFromU8 } from "fflate";
+import { day, documentSchema, notesOf, withNotes } from "../../src/index.ts";
 import { reading, writing } from "../store/database.ts";
 import { changed } from "../store/news.ts";
 import type { Choices, FlightRow, KeptFile } from "../store/schema.ts";
 import { summaryOf } from "../store/summary.ts";
+import { checkedBytes } from "./check-sums.ts";
+import { beginsAsArchive } from "./look.ts";
 import { type Manifest, type ManifestFlight, manifestSchema } from "./manifest.ts";
 import { MANIFEST } from "./manifest-name.ts";
 import { UnusableArchive } from "./unusable.ts";
+import { zipEntries } from "./zip-entries.ts";
+
+/** A file that is damaged or missing in the archive. */
+export interface Damage {
+  /** The flight as its debrief calls it, else by the name of its first file; null of what belongs to none. */
+  readonly flight: string | null;
+  readonly file: string;
+}
 
 /** What came of it. */
 export interface ReadArchive {
@@ -16,26 +26,38 @@ export interface ReadArchive {
   readonly renewed: number;
   /** Stand here as they are in the file, or in a later state, and were left. */
   readonly left: number;
-  /** Flights of which a file is missing or damaged, by their first file's name. */
-  readonly damaged: readonly string[];
+  /** Files for whose sake a flight, a brief or a list of points was not taken: nothing here was changed for them. */
+  readonly damaged: readonly Damage[];
+  /** Flights taken whose debrief alone was damaged: it is worked out anew. */
+  readonly anew: readonly string[];
+  /** The end of the file is missing, or its directory is damaged. */
+  readonly brokenOff: boolean;
 }
 
-/** Flights that are unpacked at a time: some tens of megabytes. Chosen. */
-const AT_A_TIME = 20;
+/** Flights after which other tabs are told. Chosen. */
+const TELL_AFTER = 20;
 
-type Entries = Readonly<Record<string, Uint8Array>>;
+/** What lies at a path in the archive, checked; null where it is damaged or not there. */
+type Entries = (path: string) => Uint8Array | null;
 
-function unpacked(archive: Uint8Array, file: string, wanted: ReadonlySet<string>): Entries {
-  try {
-    return unzipSync(archive, { filter: ({ name }) => wanted.has(name) });
-  } catch {
-    throw new UnusableArchive(file, "the file is damaged or cut off. Take another copy of it.");
-  }
+function entriesOf(archive: Uint8Array): { readonly entries: Entries; readonly whole: boolean } {
+  const { byName, whole } = zipEntries(archive);
+  const entries = (path: string) => {
+    const entry = byName.get(path);
+    return entry ? checkedBytes(archive, entry) : null;
+  };
+  return { entries, whole };
 }
 
-function manifestIn(archive: Uint8Array, file: string): Manifest {
-  const bytes = unpacked(archive, file, new Set([MANIFEST]))[MANIFEST];
-  if (!bytes) throw new UnusableArchive(file, "it holds no logbook.");
+function manifestIn(archive: Uint8Array, entries: Entries, file: string): Manifest {
+  const bytes = entries(MANIFEST);
+  if (!bytes)
+    throw new UnusableArchive(
+      file,
+      beginsAsArchive(archive)
+        ? "it is damaged or cut off in its list of flights, so that nothing could be taken. Take another copy of it."
+        : "it holds no logbook.",
+    );
   let json: unknown;
   try {
     json = JSON.parse(strFromU8(bytes));
@@ -59,17 +81,21 @@ function manifestIn(archive: Uint8Array, file: string): Manifest {
 
 const blobOf = (bytes: Uint8Array): Blob => new Blob([bytes.slice()]);
 
-function filesIn({ files }: ManifestFlight, entries: Entries): KeptFile[] | null {
-  const kept = files.flatMap(({ name, path, bytes }) => {
-    const found = entries[path];
-    return found?.length === bytes ? [{ name, bytes: blobOf(found) }] : [];
-  });
-  return kept.length === files.length ? kept : null;
+/** The files of a flight as they were given, and the names of those that are damaged or missing. */
+function filesIn({ files }: ManifestFlight, entries: Entries): { kept: KeptFile[]; lost: string[] } {
+  const kept: KeptFile[] = [];
+  const lost: string[] = [];
+  for (const { name, path, bytes } of files) {
+    const found = entries(path);
+    if (found?.length === bytes) kept.push({ name, bytes: blobOf(found) });
+    else lost.push(name);
+  }
+  return { kept, lost };
 }
 
-/** The document as it was saved; null where it is missing or no document of ours: it is then worked out again. */
+/** The document as it was saved; null where it is damaged, missing or no document of ours: it is then worked out again. */
 function documentIn({ document }: ManifestFlight, entries: Entries): string | null {
-  const bytes = document && entries[document.path];
+  const bytes = document && entries(document.path);
   if (!bytes) return null;
   const text = strFromU8(bytes);
   try {
@@ -77,6 +103,12 @@ function documentIn({ document }: ManifestFlight, entries: Entries): string | nu
   } catch {
     return null;
   }
+}
+
+function nameOf({ files }: ManifestFlight, text: string | null): string {
+  const { title, startUtc } = text === null ? { title: "", startUtc: null } : summaryOf(JSON.parse(text));
+  const name = title || files[0]!.name;
+  return startUtc ? `${name}, ${day(startUtc)}` : name;
 }
 
 function rowOf(flight: ManifestFlight, text: string | null): FlightRow {
@@ -104,27 +136,31 @@ async function keepFlight(flight: ManifestFlight, files: KeptFile[], text: strin
   });
 }
 
-async function keepRest(archive: Uint8Array, file: string, { templates, places }: Manifest): Promise<void> {
-  const entries = unpacked(archive, file, new Set([...templates, ...places].map(({ path }) => path)));
+/** Briefs and lists of points, where none of the name stands here that was saved later; gives those that are damaged. */
+async function keepRest(entries: Entries, { templates, places }: Manifest): Promise<Damage[]> {
+  const read = <T extends { readonly path: string }>(all: readonly T[]) =>
+    all.map((one) => ({ ...one, bytes: entries(one.path) }));
+  const [briefs, lists] = [read(templates), read(places)];
   await writing(["templates", "places"], async (t) => {
-    for (const { name, saved, path } of templates) {
-      const [bytes, here] = [entries[path], await t.objectStore("templates").get(name)];
+    for (const { name, saved, bytes } of briefs) {
+      const here = await t.objectStore("templates").get(name);
       if (bytes && (!here || here.saved < saved))
         await t.objectStore("templates").put({ name, saved, yaml: strFromU8(bytes) });
     }
-    for (const { name, saved, path } of places) {
-      const [bytes, here] = [entries[path], await t.objectStore("places").get(name)];
+    for (const { name, saved, bytes } of lists) {
+      const here = await t.objectStore("places").get(name);
       if (bytes && (!here || here.saved < saved))
         await t.objectStore("places").put({ name, saved, bytes: blobOf(bytes) });
     }
   });
   changed("templates");
   changed("places");
+  return [...briefs, ...lists].flatMap(({ name, bytes }) => (bytes ? [] : [{ flight: null, file: name }]));
 }
 
 /**
  * Of two states of a flight, the one changed last by hand stays. What is in already when the reading ends early is left
- * at the next reading, so that it can be begun again at any time.
+ * at the next reading, so that it can be begun again at any time. What is damaged is named and changes nothing here.
  * @throws UnusableArchive, StorageTrouble
  */
 export async function readArchive(
@@ -132,28 +168,33 @@ export async function readArchive(
   file: string,
   onFlight: (done: number, of: number) => void = () => {},
 ): Promise<ReadArchive> {
-  const manifest = manifestIn(archive, file);
+  const { entries, whole } = entriesOf(archive);
+  const manifest = manifestIn(archive, entries, file);
   const { flights } = manifest;
   let [added, renewed, left] = [0, 0, 0];
-  const damaged: string[] = [];
-  for (let from = 0; from < flights.length; from += AT_A_TIME) {
-    const some = flights.slice(from, from + AT_A_TIME);
-    const paths = some.flatMap((f) => [...f.files.map(({ path }) => path), f.document?.path ?? ""]);
-    const entries = unpacked(archive, file, new Set(paths));
-    for (const [i, flight] of some.entries()) {
-      onFlight(from + i, flights.length);
-      const here = await reading((db) => db.get("flights", flight.id));
-      const files = filesIn(flight, entries);
-      if (here && here.changed >= flight.changed) left++;
-      else if (!files) damaged.push(flight.files[0]!.name);
-      else {
-        await keepFlight(flight, files, documentIn(flight, entries));
-        if (here) renewed++;
-        else added++;
-      }
+  const damaged: Damage[] = [];
+  const anew: string[] = [];
+  for (const [i, flight] of flights.entries()) {
+    onFlight(i, flights.length);
+    const here = await reading((db) => db.get("flights", flight.id));
+    if (here && here.changed >= flight.changed) {
+      left++;
+      continue;
     }
-    changed("flights");
+    const { kept, lost } = filesIn(flight, entries);
+    const text = documentIn(flight, entries);
+    const name = nameOf(flight, text);
+    if (lost.length > 0) {
+      damaged.push(...lost.map((file) => ({ flight: name, file })));
+      continue;
+    }
+    await keepFlight(flight, kept, text);
+    if (flight.document && text === null) anew.push(name);
+    if (here) renewed++;
+    else added++;
+    if (i % TELL_AFTER === 0) changed("flights");
   }
-  await keepRest(archive, file, manifest);
-  return { added, renewed, left, damaged };
+  changed("flights");
+  damaged.push(...(await keepRest(entries, manifest)));
+  return { added, renewed, left, damaged, anew, brokenOff: !whole };
 }

@@ -1,7 +1,7 @@
 /** The moment of a hold replayed: a ring in the plan, and in words the leg, heading, track and wind correction. */
 import { type HoldFacts, type HoldRecord, type HoldSeries, offCourse, sided } from "./contract.ts";
 import type { Cursor } from "./cursor.ts";
-import { type HoldMoment, holdMoment } from "./holdMoment.ts";
+import { HOLD_PARTS, holdMoment } from "./holdMoment.ts";
 import { type ReadoutProps, ReplayOf } from "./ReplayOf.tsx";
 import { columnCourse, columnHeading, knots } from "./words.ts";
 
@@ -9,19 +9,11 @@ export function HoldReplay(props: { exercise: HoldRecord; series: HoldSeries; cu
   return <ReplayOf {...props} Readout={Readout} />;
 }
 
-const PARTS: Readonly<Record<HoldMoment["part"], string>> = {
-  outbound: "outbound",
-  inbound: "inbound",
-  turn: "in the turn",
-  entry: "entry",
-  after: "after the last pass",
-};
-
 function Readout({ facts, series, row }: ReadoutProps<HoldFacts, HoldSeries>) {
   const moment = holdMoment(facts, series, row);
   const where = [
     ...(moment.lap === null ? [] : [`Lap ${moment.lap}`]),
-    PARTS[moment.part],
+    HOLD_PARTS[moment.part],
     ...(moment.seconds === null ? [] : [`${Math.round(moment.seconds)} s into the leg`]),
   ].join(", ");
   return (

@@ -12,6 +12,15 @@ export interface HoldMoment {
   readonly distanceNm: number;
 }
 
+/** A part as it is called. */
+export const HOLD_PARTS: Readonly<Record<HoldMoment["part"], string>> = {
+  outbound: "outbound",
+  inbound: "inbound",
+  turn: "in the turn",
+  entry: "entry",
+  after: "after the last pass",
+};
+
 const turnTo = (from: number, to: number): number => ((((to - from + 180) % 360) + 360) % 360) - 180;
 
 export function holdMoment(facts: HoldFacts, series: HoldSeries, row: number): HoldMoment {

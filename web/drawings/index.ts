@@ -21,6 +21,7 @@ export { HoldKey } from "./HoldKey.tsx";
 export { HoldPlan } from "./HoldPlan.tsx";
 export { HoldReplay } from "./HoldReplay.tsx";
 export { worstRollOut } from "./holdLaps.ts";
+export { HOLD_PARTS, holdMoment } from "./holdMoment.ts";
 export { InTurn, isGrowing } from "./InTurn.tsx";
 export { LineUpHead, LineUpRow, needleRms } from "./LineUpRow.tsx";
 export { judgedRows, nearestRow } from "./nearestRow.ts";

@@ -1,13 +1,15 @@
 /** One exercise of the brief: folded to a line with what came of it, or open with all its fields. */
 import { type DraftExercise, pointsNamed, runwaysNamed } from "../../src/index.ts";
 import { directionNote, runwayNote } from "./direction-note.ts";
+import { feetNote } from "./feet.ts";
 import { FieldLine } from "./field.tsx";
 import { fieldText, kindOf, pathIn, withField } from "./field-values.ts";
 import { type Field, fieldsOf } from "./fields.ts";
 import { change, chosen, flightTime, moveExercise, reading, removeExercise, values } from "./making.ts";
 import { Outcome } from "./outcome.tsx";
 import { fieldId, picking } from "./picking.ts";
-import { known } from "./points.ts";
+import { known, meantBy } from "./points.ts";
+import { readOffNote } from "./read-off.ts";
 import { complaintsAt, draftAt, resolvedAt } from "./reading.ts";
 import { mapOf, type Path, placeNote, put, type Values } from "./values.ts";
 
@@ -43,9 +45,14 @@ function knownIdent(typed: string): string {
 /** What the text of a field comes to, in words; null where there is nothing to say. */
 function noteUnder(index: number, exercise: Values, field: Field, text: string): string | null {
   if (text.trim() === "") return needleNote(draftAt(reading.value, index), field);
-  if (field.takes === "direction")
-    return directionNote(resolvedAt(reading.value, index, flightTime.value), field);
+  if (field.takes === "direction") {
+    const comesTo = directionNote(resolvedAt(reading.value, index, flightTime.value), field);
+    const unsure = field.at[0] === "inbound" ? readOffNote(exercise) : null;
+    return [comesTo, unsure].filter(Boolean).join("; ") || null;
+  }
+  if (field.takes === "ident") return Object.hasOwn(mapOf(values.value.fixes), text) ? null : meantBy(text);
   const key = field.at.at(-1);
+  if (field.takes === "number" && String(key).endsWith("_ft")) return feetNote(text);
   if (key === "threshold") return placeNote(text);
   return key === "end" ? runwayNote(exercise, flightTime.value) : null;
 }

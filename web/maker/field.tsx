@@ -51,7 +51,7 @@ export function FieldLine(props: Props) {
     ...(under ? { "aria-describedby": under } : {}),
   };
   return (
-    <p class="field">
+    <p class={needed ? "field needed" : "field"}>
       <label for={id}>{label}</label>
       {choices ? (
         <select {...common} onChange={(event) => put(event.currentTarget.value)}>

@@ -1,8 +1,9 @@
 /** Which fields an exercise of each kind has, in trade units, and where the reader's complaints about them point. */
 import { NEEDLE_SCALES } from "../../src/index.ts";
+import { heightComplaint } from "./feet.ts";
 import { endComplaint } from "./runway-line.ts";
 import { typedSteps } from "./steps.ts";
-import { type Path, typedPlace } from "./values.ts";
+import { HEIGHTS, type Path, typedPlace } from "./values.ts";
 
 export const EXERCISE_KINDS = ["course", "leg", "arc", "hold", "descent", "approach"] as const;
 export type ExerciseKind = (typeof EXERCISE_KINDS)[number];
@@ -34,12 +35,6 @@ const TURNS: readonly Choice[] = [
   ["left", "left"],
 ];
 
-const ALTITUDE: Field = {
-  label: "Altitude, ft",
-  hint: "may be left out",
-  takes: "number",
-  at: ["altitude_ft"],
-};
 const TIMES: readonly Field[] = [
   { label: "From, UTC", hint: "else it is looked for", takes: "clock", at: ["between", 0] },
   { label: "To, UTC", hint: "", takes: "clock", at: ["between", 1] },
@@ -64,7 +59,9 @@ const number = (label: string, hint: string, path: Path, needed = false): Field 
   takes: "number",
   at: path,
   needed,
+  ...(HEIGHTS.has(String(path.at(-1))) && { complaint: heightComplaint }),
 });
+const ALTITUDE = number("Altitude, ft", "may be left out", ["altitude_ft"]);
 const placeComplaint = (text: string): string | null =>
   typedPlace(text) ? null : "Write latitude and longitude, as in 35.6720, 172.3950.";
 const approach = (...path: Path): Path => ["approach", ...path];

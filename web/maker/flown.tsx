@@ -2,6 +2,7 @@
 import { clock, type DocumentExercise } from "../../src/index.ts";
 import type { Flight } from "../flight.ts";
 import { flownWithoutBrief } from "./flown-found.ts";
+import { goToChosen } from "./keyboard.ts";
 import { canBeMeant } from "./maker.tsx";
 import { values } from "./making.ts";
 import { mean } from "./opened.ts";
@@ -29,7 +30,10 @@ export function Flown({ flight }: { flight: Flight }) {
           <li key={`${exercise.title} ${exercise.startUtc}`}>
             <button
               type="button"
-              onClick={() => mean(exercise)}
+              onClick={() => {
+                mean(exercise);
+                goToChosen();
+              }}
               aria-label={`Add ${exercise.title} to the brief`}
             >
               Add

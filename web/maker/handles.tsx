@@ -1,4 +1,5 @@
 /** The ends of a time window as sliders, for hand and keyboard. */
+import { endStep } from "./making.ts";
 import { clockText, type TimeAxis } from "./times-geometry.ts";
 import { LEAST_WINDOW_MS, setWindow, type Window } from "./window.ts";
 
@@ -27,6 +28,7 @@ export function Handles({ index, window, axis }: { index: number; window: Window
             value={Math.round((window[end] - axis.start) / 1000)}
             aria-valuetext={`${clockText(window[end])} UTC`}
             onInput={(event) => set(end, Number(event.currentTarget.value))}
+            onChange={endStep}
           />
         </label>
       ))}

@@ -20,6 +20,8 @@ export interface Intended {
   readonly fixes: Values;
   /** What of it no log shows and was taken as usual, in words. */
   readonly assumed?: string;
+  /** Half-width of the 95 % interval of its inbound course, whole degrees, where a neighbouring degree may be meant. */
+  readonly inboundWithinDeg?: number;
 }
 
 interface Known {
@@ -113,6 +115,15 @@ function legMeant({ timing, altitude, laps }: HoldFacts): { leg: string; assumed
   };
 }
 
+/** A course read off a flight to less than this may be given as it is, degrees: briefs are to the whole degree. */
+const SURE_DEG = 1;
+
+/** How far the inbound course found may be off the one asked for, whole degrees; null where it is as good as published. */
+function inboundWithin({ inbound95Deg, sure }: HoldFacts): number | null {
+  if (inbound95Deg === null || (sure !== false && inbound95Deg <= SURE_DEG)) return null;
+  return Math.max(1, Math.ceil(inbound95Deg));
+}
+
 function holdMeant(exercise: DocumentExercise & { kind: "hold" }, known: Known): Intended | null {
   const { facts } = exercise;
   if (!facts) return null;
@@ -123,7 +134,15 @@ function holdMeant(exercise: DocumentExercise & { kind: "hold" }, known: Known):
   const { ident, fixes } = near ? listedFix(near) : newFix(facts.fix, known.freeIdent);
   const inbound = written(facts.inboundTrueDeg, near ?? facts.fix, known.time);
   const { leg, assumed } = legMeant(facts);
-  return { exercise: { hold: ident, inbound, turns: facts.turns, leg, ...window(exercise) }, fixes, assumed };
+  const within = inboundWithin(facts);
+  const unsure =
+    within === null ? "" : ` Its inbound course is read off the flight, ± ${within}°: look at it.`;
+  return {
+    exercise: { hold: ident, inbound, turns: facts.turns, leg, ...window(exercise) },
+    fixes,
+    assumed: assumed + unsure,
+    ...(within !== null && { inboundWithinDeg: within }),
+  };
 }
 
 /** A final found was flown to a runway of the lists; what guided it is not known, so it is held against the centre line. */

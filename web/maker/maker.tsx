@@ -1,7 +1,9 @@
 /** On the sheet: the way into the maker of a brief, or the maker, which arrives when it is first asked for. */
 import { signal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
 import type { DocumentExercise } from "../../src/index.ts";
 import { type Flight, notices } from "../flight.ts";
+import { keptMaking } from "./kept-making.ts";
 
 type Parts = typeof import("./parts.ts");
 const parts = signal<Parts | null>(null);
@@ -23,6 +25,9 @@ export const isMaking = (): boolean => Boolean(parts.value?.history.value);
 
 export function Maker({ flight }: { flight: Flight }) {
   const made = parts.value;
+  useEffect(() => {
+    if (keptMaking(flight)) void arrived().then((its) => its?.takeUpKept(flight));
+  }, [flight.opened]);
   if (made?.history.value) return <made.Panel flight={flight} />;
   const has = flight.document.brief !== null;
   return (
@@ -35,6 +40,9 @@ export function Maker({ flight }: { flight: Flight }) {
       >
         {has ? "Change the brief" : "Say what was meant: make a brief"}
       </button>
+      <p role="status" class={made?.isReworking.value ? "" : "vh"}>
+        {made?.isReworking.value && "The debrief is being worked out with what was typed last."}
+      </p>
       {!has && <p>Courses, holds and approaches are then held against what the lesson asked for.</p>}
     </div>
   );

@@ -29,6 +29,11 @@ export function change(path: Path, to: unknown): void {
     history.value = stepped(history.value, put(values.value, path, to) as Values, path.join("/"), Date.now());
 }
 
+/** What was dragged or typed until now is a step: what follows is another. */
+export function endStep(): void {
+  if (history.value) history.value = { ...history.value, last: null };
+}
+
 /** Puts other values in place of all, as a step of its own. */
 export function replace(now: Values, words: string): void {
   if (!history.value) return;

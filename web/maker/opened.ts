@@ -1,8 +1,9 @@
 /** The maker opens on the brief of the sheet, else on an empty one; what was half typed before a reload is there again. */
 import { effect } from "@preact/signals";
 import { briefValues, type DocumentExercise, day, UnusableInput } from "../../src/index.ts";
-import { flight, notices } from "../flight.ts";
+import { type Flight, flight, notices } from "../flight.ts";
 import { intended } from "./intended.ts";
+import { forgetMaking, keepMaking, keptMaking } from "./kept-making.ts";
 import {
   addExercise,
   flightTime,
@@ -15,43 +16,16 @@ import {
   values,
 } from "./making.ts";
 import { known, startLists } from "./points.ts";
+import { noteReadOff } from "./read-off.ts";
 import { readMaking } from "./reading.ts";
-import { follow } from "./rework.ts";
+import { follow, workOut } from "./rework.ts";
 import { standardChosenLast } from "./standard.ts";
 import { listOf, type Values } from "./values.ts";
 
-/** The half-typed brief of one flight, kept against a reload. */
-const KEPT = "hindtrack brief in the making";
-
-const flightKey = (): string => {
-  const log = flight.peek()?.document.log;
-  return log ? `${log.file} ${log.startUtc} ${log.flight}` : "";
-};
-
-function keptValues(): Values | null {
-  try {
-    const kept = JSON.parse(localStorage.getItem(KEPT) ?? "null") as {
-      flight: string;
-      values: Values;
-    } | null;
-    return kept?.flight === flightKey() ? kept.values : null;
-  } catch {
-    return null;
-  }
-}
-
-function keepValues(now: Values | null): void {
-  try {
-    if (now) localStorage.setItem(KEPT, JSON.stringify({ flight: flightKey(), values: now }));
-    else localStorage.removeItem(KEPT);
-  } catch {
-    // A browser that keeps nothing says so when the flight is opened.
-  }
-}
-
-/** A brief from nothing: held against what the reader chose, and until then against nothing. */
+/** A brief from nothing: held against the usual standard, else what the reader chose, and until then against nothing. */
 function emptyBrief(): Values {
-  const standard = standardChosenLast();
+  const hasUsual = flight.peek()?.standards.some(({ usual }) => usual) ?? false;
+  const standard = hasUsual ? null : standardChosenLast();
   return {
     brief: 1,
     title: `Lesson of ${day(new Date(flightTime.peek() ?? Date.now()).toISOString())}`,
@@ -74,22 +48,28 @@ function leaveWithFlight(opened: number): () => void {
   });
 }
 
+/** The brief of the sheet as values; null where it has none that can be read. */
+function valuesOn({ briefText }: Flight): Values | null {
+  try {
+    return briefText && briefValues(briefText.text, briefText.file);
+  } catch (error) {
+    if (!(error instanceof UnusableInput)) throw error;
+    return null;
+  }
+}
+
+/** What the sheet stands on, as it would be written here: opening alone changes nothing. */
+const writtenOn = (on: Flight): string | null =>
+  on.briefText && readMaking(valuesOn(on) ?? emptyBrief(), known.peek(), flightTime.peek()).usable;
+
 export function openMaker(): void {
   const on = flight.peek();
   if (!on || history.peek()) return;
-  startLists();
-  let now = emptyBrief();
-  try {
-    if (on.briefText) now = briefValues(on.briefText.text, on.briefText.file);
-  } catch (error) {
-    if (!(error instanceof UnusableInput)) throw error;
-  }
-  start(keptValues() ?? now);
-  // What the sheet stands on, as it would be written here: opening alone changes nothing.
-  const text = on.briefText ? readMaking(now, known.peek(), flightTime.peek()).usable : null;
-  const stopFollowing = follow(on, text);
+  void startLists();
+  start(keptMaking(on) ?? valuesOn(on) ?? emptyBrief());
+  const stopFollowing = follow(on, writtenOn(on));
   const stopKeeping = effect(() => {
-    if (history.value) keepValues(values.value);
+    if (history.value) keepMaking(on, values.value);
   });
   const stopLeaving = leaveWithFlight(on.opened);
   unfollow = () => {
@@ -99,13 +79,23 @@ export function openMaker(): void {
   };
 }
 
+/** After a reload: what was typed last before it is worked out too, where its moment had not come yet. */
+export async function takeUpKept(on: Flight): Promise<void> {
+  const kept = keptMaking(on);
+  if (!kept) return;
+  await startLists(); // fixes may be taken from them
+  if (history.peek() || flight.peek()?.opened !== on.opened) return;
+  const { usable, draft } = readMaking(kept, known.peek(), flightTime.peek());
+  await workOut(on, writtenOn(on), { text: usable, standard: draft?.standard ?? null });
+}
+
 /** Once the brief stands on the sheet, what could not be read of it is not kept any longer; until then all of it is. */
 export async function closeMaker(): Promise<void> {
   const ending = unfollow?.();
   unfollow = null;
   stop();
   // The maker may have been opened again meanwhile: what is kept then is of another making.
-  if ((await ending) !== false && !history.peek()) keepValues(null);
+  if ((await ending) !== false && !history.peek()) forgetMaking();
 }
 
 /** What was flown becomes what was meant; the maker opens on it where it was closed. */
@@ -120,6 +110,7 @@ export function mean(exercise: DocumentExercise): void {
     notices.value = [`${exercise.title} cannot be taken over: write it as an exercise of the brief.`];
     return;
   }
+  if (meant.inboundWithinDeg) noteReadOff(meant.exercise, meant.inboundWithinDeg);
   addExercise(
     meant.exercise,
     `${exercise.title} is now exercise ${listOf(values.peek().exercises).length + 1} of the brief.`,

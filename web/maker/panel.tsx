@@ -8,11 +8,13 @@ import { NEW_EXERCISE } from "./field-values.ts";
 import { EXERCISE_KINDS, type ExerciseKind } from "./fields.ts";
 import { Flown } from "./flown.tsx";
 import { Keep } from "./keep.tsx";
-import { addExercise, change, chosen, reading, redo, said, undo, values } from "./making.ts";
+import { goToChosen, stepByKeys } from "./keyboard.ts";
+import { addExercise, change, reading, said, values } from "./making.ts";
 import { closeMaker } from "./opened.ts";
 import { Plan } from "./plan.tsx";
 import { known } from "./points.ts";
 import { Points } from "./points-table.tsx";
+import { honourPresses } from "./presses.ts";
 import { complaintsAt, exercisesOf } from "./reading.ts";
 import { isReworking, notWorkedOut } from "./rework.ts";
 import { chooseStandard } from "./standard.ts";
@@ -37,15 +39,18 @@ function General({ flight }: { flight: Flight }) {
   });
   const winds = windsText(values.value.wind);
   const named = textOf(values.value.standard);
-  const published = TEST_STANDARDS.map(({ id, title }) => [id, title] as const);
-  const own = named !== "" && !published.some(([id]) => id === named) ? [[named, named] as const] : [];
+  const here = [...TEST_STANDARDS, ...flight.standards].map(({ id, title }) => [id, title] as const);
+  const own = named !== "" && !here.some(([id]) => id === named) ? [[named, named] as const] : [];
+  const usual = flight.standards.find((one) => one.usual);
+  const unnamed =
+    flight.school ?? (usual ? `${usual.title} (the usual one)` : "choose: no verdicts until then");
   return (
     <div class="asks general">
       <FieldLine id="brief-title" label="Title" hint="Lesson 6, radials and holds" {...field(["title"])} />
       <FieldLine
         id="brief-standard"
         label="Held against"
-        choices={[["", flight.school ?? "choose: no verdicts until then"], ...published, ...own]}
+        choices={[["", unnamed], ...here, ...own]}
         {...field(["standard"])}
         put={chooseStandard}
       />
@@ -97,11 +102,7 @@ function Offers() {
 function Add() {
   const add = (kind: ExerciseKind) => {
     addExercise(NEW_EXERCISE[kind], `Added ${ADD_WORDS[kind]}.`);
-    requestAnimationFrame(() =>
-      document
-        .querySelector<HTMLElement>(`#making-${chosen.value} input, #making-${chosen.value} select`)
-        ?.focus(),
-    );
+    goToChosen();
   };
   return (
     <p class="fine save adds">
@@ -115,29 +116,22 @@ function Add() {
   );
 }
 
-/** Ctrl Z steps back as everywhere, also from a field: what was typed is a step of the brief. */
-function steps(event: KeyboardEvent): void {
-  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-  const key = event.key.toLowerCase();
-  if (key === "z" && !event.shiftKey) undo();
-  else if ((key === "z" && event.shiftKey) || key === "y") redo();
-  else return;
-  event.preventDefault();
-}
-
 export function Panel({ flight }: { flight: Flight }) {
   const title = useRef<HTMLHeadingElement>(null);
+  const section = useRef<HTMLElement>(null);
   useEffect(() => {
     title.current?.focus();
-    title.current?.closest("section")?.scrollIntoView(); // what is asked stands below it
+    section.current?.scrollIntoView(); // what is asked stands below it
   }, []);
+  useEffect(() => (section.current ? honourPresses(section.current) : undefined), []);
+  useEffect(() => (section.current ? stepByKeys(section.current) : undefined), []);
   const exercises = exercisesOf(values.value);
   const close = () => {
     void closeMaker();
     requestAnimationFrame(() => document.getElementById("brief-open")?.focus());
   };
   return (
-    <section class="maker screen" aria-labelledby="brief-making" onKeyDown={steps}>
+    <section ref={section} class="maker screen" aria-labelledby="brief-making">
       <h2 id="brief-making" ref={title} tabIndex={-1}>
         The brief: what was meant
       </h2>

@@ -1,22 +1,22 @@
 /** The points of the brief, each with its place; and the ways to more. */
 import { useEffect, useState } from "preact/hooks";
+import { POINT_KINDS } from "../../src/index.ts";
 import { FieldLine } from "./field.tsx";
 import type { Choice } from "./fields.ts";
 import { Lists } from "./lists.tsx";
 import { change, freeIdent, reading, renameFix, said, values } from "./making.ts";
 import { newFix } from "./new-fix.ts";
 import { fieldId, picking } from "./picking.ts";
-import { middleOfFlight } from "./points.ts";
+import { KIND_WORDS, middleOfFlight } from "./points.ts";
 import { complaintsAt } from "./reading.ts";
 import { Search } from "./search.tsx";
 import { mapOf, placeNote, placeText, textOf, typedPlace, type Values } from "./values.ts";
 
 const KINDS: readonly Choice[] = [
-  ["", "waypoint"],
-  ["vor", "VOR"],
-  ["ndb", "NDB"],
-  ["dme", "DME"],
-  ["runway", "runway"],
+  ["", KIND_WORDS.waypoint],
+  ...POINT_KINDS.filter((kind) => kind !== "waypoint" && kind !== "other").map(
+    (kind): Choice => [kind, KIND_WORDS[kind]],
+  ),
   ["other", "other"],
 ];
 

@@ -6,7 +6,9 @@ import {
   joinPointLists,
   type KnownPoints,
   type ListedPoint,
+  POINT_KINDS,
   type Position,
+  pointsNamed,
 } from "../../src/index.ts";
 import { newAnalyst } from "../analyst.ts";
 import { flight } from "../flight.ts";
@@ -37,16 +39,56 @@ export const middleOfFlight = computed<Position | null>(() => {
   return { latitude: path.latitude[middle]!, longitude: path.longitude[middle]! };
 });
 
+const isStation = ({ kind }: ListedPoint): boolean => kind === "vor" || kind === "ndb" || kind === "dme";
+const key = ({ ident }: ListedPoint): string => ident.trim().toUpperCase();
+
+/** Where a list has a station and the log a bare point of that ident, the station is said first: it knows more. */
+const stationsOfLog = computed<readonly ListedPoint[]>(() => {
+  const idents = new Set(logPoints.value.map(key));
+  return lists.value.flatMap(({ points }) => points.filter((p) => isStation(p) && idents.has(key(p))));
+});
+
+/** What an ident alone means: one point an ident and place. */
 export const known = computed<KnownPoints>(() => ({
-  ...joinPointLists([{ points: logPoints.value, runways: [] }, ...lists.value]),
+  ...joinPointLists([
+    { points: stationsOfLog.value, runways: [] },
+    { points: logPoints.value, runways: [] },
+    ...lists.value,
+  ]),
   near: middleOfFlight.value,
 }));
+
+/** What can be chosen: of one ident and place, each kind that the log or a list says it is; stations first. */
+export const choosable = computed<KnownPoints>(() => {
+  const all = [...logPoints.value, ...lists.value.flatMap(({ points }) => points)];
+  const ofKind = (kind: ListedPoint["kind"]) =>
+    joinPointLists([{ points: all.filter((point) => point.kind === kind), runways: [] }]).points;
+  return { points: POINT_KINDS.flatMap(ofKind), runways: [], near: middleOfFlight.value };
+});
+
+/** Which point an ident alone means, where there are several; null where there is nothing to tell apart. */
+export function meantBy(ident: string): string | null {
+  const named = pointsNamed(choosable.value, ident);
+  const [first] = pointsNamed(known.value, ident);
+  if (named.length < 2 || !first) return null;
+  return `${KIND_WORDS[first.kind]} of ${sourceOfPoint(first)}; another is found under Points`;
+}
 
 /** Where a point is known from, for the reader. */
 export function sourceOfPoint(point: ListedPoint): string {
   if (logPoints.value.includes(point)) return "the log";
   return lists.value.find(({ points }) => points.includes(point))?.name ?? "a list";
 }
+
+/** What a point is called by its kind. */
+export const KIND_WORDS: Readonly<Record<ListedPoint["kind"], string>> = {
+  waypoint: "waypoint",
+  vor: "VOR",
+  ndb: "NDB",
+  dme: "DME",
+  runway: "runway",
+  other: "point",
+};
 
 const analyst = newAnalyst();
 /** One after the other: a worker has one thing in hand. */
@@ -75,15 +117,15 @@ const wordable = ({ facts, where, ...issue }: Issue) => ({
   facts: { ...facts },
 });
 
-let started = false;
-/** Reads the lists kept, once, and again whenever one changes in any tab. */
-export function startLists(): void {
-  if (started) return;
-  started = true;
+let started: Promise<void> | null = null;
+/** Reads the lists kept, once, and again whenever one changes in any tab; done when they were read first. */
+export function startLists(): Promise<void> {
+  if (started) return started;
   onChange((what) => {
     if (what === "places") void load();
   });
-  void load();
+  started = load();
+  return started;
 }
 
 async function load(): Promise<void> {

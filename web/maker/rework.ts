@@ -7,6 +7,7 @@ import { failureWords } from "../outcome-words.ts";
 import { showAgain } from "../show.ts";
 import { addedTo, sortedFiles } from "../sorting.ts";
 import { flightRow } from "../store/flights.ts";
+import { madeInto } from "./kept-making.ts";
 import { history, reading } from "./making.ts";
 import { BRIEF_FILE } from "./reading.ts";
 
@@ -61,6 +62,10 @@ export function follow(on: Flight, text: string | null): () => Promise<boolean> 
   };
 }
 
+/** The sheet, which stands on `text`, gets the brief that is wanted, without a maker. */
+export const workOut = (on: Flight, text: string | null, wanted: Wanted): Promise<boolean> =>
+  catchUp({ on, wanted, worked: text, stands: true });
+
 let turn: Promise<unknown> = Promise.resolve();
 
 /** One after the other: what was changed in the meantime is worked out next. */
@@ -100,6 +105,7 @@ async function rework(desk: Desk, { text, standard }: Wanted): Promise<boolean> 
   // The brief's standard holds again where it was changed here.
   const isSame = standard === (on.document.brief?.standard ?? null);
   const request = { ...on.request, files, route: null, standard: isSame ? on.request.standard : null };
+  madeInto(on, text);
   const outcome = await analyst.run(request, () => {});
   const isOnSheet = () => flight.peek()?.opened === on.opened;
   if (outcome.kind === "unusable" || outcome.kind === "fault") {

@@ -4,7 +4,7 @@ import { distanceNm, type ListedPoint, searchPoints } from "../../src/index.ts";
 import { FieldLine } from "./field.tsx";
 import { change, said, values } from "./making.ts";
 import { listedFix } from "./new-fix.ts";
-import { known, middleOfFlight, sourceOfPoint } from "./points.ts";
+import { choosable, KIND_WORDS, middleOfFlight, sourceOfPoint } from "./points.ts";
 import { mapOf } from "./values.ts";
 
 /** So many are shown: the nearest, of which the right one is nearly always the first. Own choice. */
@@ -12,12 +12,15 @@ const MOST_FOUND = 8;
 
 export function Search() {
   const [sought, setSought] = useState("");
-  const found = searchPoints(known.value, sought, MOST_FOUND);
+  const found = searchPoints(choosable.value, sought, MOST_FOUND);
   const middle = middleOfFlight.value;
   const add = (point: ListedPoint) => {
     const { ident, fixes } = listedFix(point);
-    change(["fixes"], { ...mapOf(values.value.fixes), ...fixes });
-    said.value = `${ident} is among the points of the brief.`;
+    const own = mapOf(values.value.fixes);
+    change(["fixes"], { ...own, ...fixes });
+    said.value = Object.hasOwn(own, ident)
+      ? `${ident} is now the ${KIND_WORDS[point.kind]} of ${sourceOfPoint(point)}.`
+      : `${ident} is among the points of the brief.`;
     setSought("");
   };
   return (
@@ -39,11 +42,11 @@ export function Search() {
       {found.length > 0 && (
         <ul class="fine save found" aria-label="Points found">
           {found.map((point) => (
-            <li key={`${point.ident} ${point.latitude} ${point.longitude}`}>
+            <li key={`${point.ident} ${point.kind} ${point.latitude} ${point.longitude}`}>
               <button type="button" onClick={() => add(point)}>
                 {point.ident}
               </button>{" "}
-              {point.kind === "other" ? "" : `${point.kind}, `}
+              {point.kind === "other" ? "" : `${KIND_WORDS[point.kind]}, `}
               {point.latitude.toFixed(3)}, {point.longitude.toFixed(3)}
               {middle && `, ${Math.round(distanceNm(point, middle))} NM from the flight`}, from{" "}
               {sourceOfPoint(point)}

@@ -4,7 +4,7 @@ import { count } from "../../src/index.ts";
 import { pathThrough, useWidth } from "../drawings/index.ts";
 import type { Flight } from "../flight.ts";
 import { Handles } from "./handles.tsx";
-import { change, chosen, said, values } from "./making.ts";
+import { change, chosen, endStep, said, values } from "./making.ts";
 import { resultOf } from "./outcome.tsx";
 import { exercisesOf } from "./reading.ts";
 import {
@@ -92,7 +92,10 @@ function Drawn({ flight, axis }: { flight: Flight; axis: TimeAxis }) {
           setDrawn([Math.min(grip, ms), Math.max(grip, ms)]);
         }}
         onPointerUp={() => {
-          if (index !== null && drawn && drawn[1] - drawn[0] >= LEAST_WINDOW_MS) setWindow(index, drawn);
+          if (index !== null && drawn && drawn[1] - drawn[0] >= LEAST_WINDOW_MS) {
+            setWindow(index, drawn);
+            endStep();
+          }
           setGrip(null);
           setDrawn(null);
         }}

@@ -1,5 +1,6 @@
 /** The brief in the making: the values of a written brief, held as they were typed. */
 import { readAngle } from "../../src/index.ts";
+import { plainFeet, typedHeight } from "./feet.ts";
 
 export type Path = readonly (string | number)[];
 export type Values = Readonly<Record<string, unknown>>;
@@ -43,17 +44,27 @@ const NUMBER = /^[-+]?\d+(?:[.,]\d+)?$/;
 
 /** A unit behind a number, by the end of the name of what it is a value of. */
 const UNITS: readonly (readonly [RegExp, RegExp])[] = [
-  [/_ft$/, /\s*(?:ft|feet|['′])(?:\s*a?msl)?\.?$/i],
   [/_kt$/, /\s*(?:kts?|ktas|knots)\.?$/i],
   [/_nm$/, /\s*nm\.?$/i],
   [/_deg$|^declination$/, /\s*(?:°|deg|degrees)$/i],
 ];
 
+/** Heights that are flown: whole feet, or another number is meant. */
+export const HEIGHTS = new Set([
+  ...["altitude_ft", "to_ft", "final_fix_ft", "decision_ft", "minimum_ft", "not_below_ft"],
+]);
+/** What comes in parts: a comma before three figures parts no thousands. */
+const IN_PARTS = /_nm$|_deg$|^declination$|^lat$|^lon$/;
+
+/** Thousands parted by a comma or a space taken together. */
+const whole = (text: string): string => text.replace(/(?<=\d)[,\s](?=\d{3}\b)(?!.*\.)/, "");
+
 /** A number where the text is one, with a point or a comma, and with the unit of its `key` or without; else the text, for the reader to say what is wrong. */
 export function typedNumber(text: string, key = ""): number | string {
+  if (HEIGHTS.has(key)) return typedHeight(text) ?? text;
   const unit = UNITS.find(([keys]) => keys.test(key))?.[1];
-  const bare = unit ? text.trim().replace(unit, "") : text.trim();
-  const plain = bare.replace(/(?<=\d)[,\s](?=\d{3}\b)(?!.*\.)/, "");
+  const bare = key.endsWith("_ft") ? plainFeet(text) : unit ? text.trim().replace(unit, "") : text.trim();
+  const plain = IN_PARTS.test(key) ? bare : whole(bare);
   return NUMBER.test(plain) ? Number(plain.replace(",", ".")) : text;
 }
 

@@ -1,8 +1,9 @@
 /** Forecast winds in one line, as in "195/20 at 3000, 210/25 at 6000": from true, knots, feet. */
+import { typedHeight } from "./feet.ts";
 import { isMap, listOf, mapOf, type Values } from "./values.ts";
 
 const WIND =
-  /^\s*(\d{1,3})\s*°?\s*T?\s*\/\s*(\d{1,3})(?:\.\d+)?\s*(?:kt)?(?:\s+(?:at\s+)?(\d[\d,]*)\s*(?:ft)?)?\s*$/i;
+  /^\s*(\d{1,3})\s*°?\s*T?\s*\/\s*(\d{1,3})(?:\.\d+)?\s*(?:kt)?(?:\s+(?:at\s+)?(\d[\d,.'’ ]*)\s*(?:ft)?)?\s*$/i;
 
 /** Null where a part is no wind. What is known besides of the winds `before` (doubt, source) stays with the wind of that place in the line. */
 export function typedWinds(text: string, before: unknown = []): readonly Values[] | null {
@@ -10,13 +11,15 @@ export function typedWinds(text: string, before: unknown = []): readonly Values[
   const winds = parts.map((part, i): Values | null => {
     const [, from, kt, feet] = WIND.exec(part) ?? [];
     if (from === undefined || Number(from) > 360) return null;
+    const height = feet === undefined ? undefined : typedHeight(feet);
+    if (height === null) return null;
     const { altitude_ft: _, ...kept } = mapOf(listOf(before)[i]);
     return {
       source: "forecast",
       ...kept,
       from_true: Number(from),
       kt: Number(kt),
-      ...(feet === undefined ? {} : { altitude_ft: Number(feet.replaceAll(",", "")) }),
+      ...(height === undefined ? {} : { altitude_ft: height }),
     };
   });
   return winds.every((wind) => wind !== null) ? (winds as Values[]) : null;

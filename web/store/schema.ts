@@ -48,8 +48,17 @@ export interface Summary {
   readonly wind: DebriefDocument["wind"];
   /** How many exercises of each kind. */
   readonly exercises: Readonly<Record<string, number>>;
-  /** How many of each verdict. */
+  /** How many of each verdict, as computed. */
   readonly verdicts: Readonly<Record<string, number>>;
+  /** Of each exercise in its order its title, and each verdict by its criterion; missing where an earlier version wrote the row. */
+  readonly judged?: readonly JudgedExercise[];
+  /** Idents of the fixes of the brief; likewise. */
+  readonly fixes?: readonly string[];
+}
+
+export interface JudgedExercise {
+  readonly title: string;
+  readonly verdicts: Readonly<Record<string, string>>;
 }
 
 /** One line of the logbook: small, so that a thousand are listed without touching a log. */
@@ -82,11 +91,13 @@ export interface KeptDocument {
   readonly text: string;
 }
 
-/** A brief to fly again. */
+/** A brief to fly again, or a school's standard. */
 export interface Template {
   readonly name: string;
   readonly yaml: string;
   readonly saved: number;
+  /** Of a standard: held against where nobody names one. */
+  readonly usual?: boolean;
 }
 
 /** A list of points, as the file that was given. */

@@ -16,4 +16,9 @@ export const summaryOf = ({ log, brief, wind, exercises }: DebriefDocument): Sum
   wind,
   exercises: counted(exercises.map(({ kind }) => kind)),
   verdicts: counted(exercises.flatMap((exercise) => exercise.verdicts.map(({ verdict }) => verdict))),
+  judged: exercises.map(({ title, verdicts }) => ({
+    title,
+    verdicts: Object.fromEntries(verdicts.map(({ criterion, verdict }) => [criterion, verdict])),
+  })),
+  fixes: brief?.fixes?.map(({ ident }) => ident) ?? [],
 });

@@ -2,9 +2,11 @@
 import { reading, writing } from "./database.ts";
 import { changed } from "./news.ts";
 import type { Template } from "./schema.ts";
+import { isStandard } from "./standards.ts";
 
-/** By name. */
-export const templates = (): Promise<Template[]> => reading((db) => db.getAll("templates"));
+/** By name; standards, which lie beside them, are none. */
+export const templates = async (): Promise<Template[]> =>
+  (await reading((db) => db.getAll("templates"))).filter((one) => !isStandard(one));
 
 /** Takes the place of one of the same name. @throws StorageTrouble */
 export async function keepTemplate(name: string, yaml: string): Promise<void> {

@@ -4,6 +4,7 @@ import type { DebriefDocument, HoldFacts, HoldRecord, HoldSeries } from "../../s
 import { AskedFlown, type Cursor, HoldKey, HoldPlan, HoldReplay, useWidth } from "../drawings/index.ts";
 import { holdFactRows } from "../hold-fact-rows.ts";
 import { Facts } from "./facts.tsx";
+import { HoldTable } from "./hold-table.tsx";
 import { Laps } from "./laps.tsx";
 import { Verdicts } from "./verdicts.tsx";
 
@@ -46,6 +47,7 @@ export function HoldBody({ exercise, series, standard, cursor, nextHold }: Props
         </p>
       )}
       <HoldReplay exercise={exercise} series={series} cursor={cursor} />
+      <HoldTable title={title} facts={facts} series={series} />
       <Laps title={title} facts={facts} />
       <Verdicts exercise={exercise} standard={standard} />
       <Facts title={title} rows={holdFactRows(facts)} />

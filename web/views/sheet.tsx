@@ -6,6 +6,8 @@ import type { Carried, DocumentExercise } from "../../src/index.ts";
 import { CursorOfSheet, createCursor, FlightPlan, InTurn } from "../drawings/index.ts";
 import type { NotesKeeper } from "../kept-notes.ts";
 import { followNotes, NotesOfSheet, notesOn } from "../notes.ts";
+import type { Aim } from "../place.ts";
+import { Aimed } from "./aimed.tsx";
 import { Beware } from "./beware.tsx";
 import { Exercise } from "./exercise.tsx";
 import { ExerciseBody } from "./exercise-body.tsx";
@@ -27,11 +29,13 @@ interface Props {
   readonly keeper?: NotesKeeper;
   /** What can be done with one exercise. */
   readonly offerOn?: (exercise: DocumentExercise) => ComponentChildren;
+  /** The exercise, and the moment, that a link led to. */
+  readonly aim?: Aim | null;
   /** Takes a hold to the panel for the next one. */
   readonly nextHold?: NextHoldOf;
 }
 
-export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn }: Props) {
+export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn, aim = null }: Props) {
   const { document, series } = flight;
   const cursor = useMemo(createCursor, [flight]);
   const notes = useMemo(() => notesOn(document, keeper), [document]);
@@ -77,6 +81,7 @@ export function Sheet({ flight, offers, saves, keeper, nextHold, offerOn }: Prop
           <WindOfTheFlight document={document} series={series} />
           <Remarks />
           <Foot document={document} />
+          <Aimed aim={aim} />
         </InTurn>
       </CursorOfSheet.Provider>
     </NotesOfSheet.Provider>

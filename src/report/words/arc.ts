@@ -3,6 +3,7 @@
 import type { ArcFacts, ArcRecord, Finding } from "../../debrief/document.ts";
 import { ARC_WORDS, offArc, toStation, windFromStation } from "./arc-finding.ts";
 import { compassNote } from "./compass.ts";
+import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, degreesDoubt, flownDirection, percent, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
@@ -77,6 +78,7 @@ export function arcNotes(exercise: ArcRecord, facts: ArcFacts): [string, string 
     ["What would have worked.", remedy(exercise)],
     ["The wind rests on", windNote(facts)],
     ["Distances.", slant(facts)],
+    ["Height.", heightReachedNote(facts.altitude)],
     ["What cannot be told.", untold(facts)],
   ];
 }

@@ -5,6 +5,7 @@ import type { NauticalMiles } from "../../quantity/units.ts";
 import { saysWhy } from "./cause.ts";
 import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
+import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
 import { capital, clock, degreesDoubt, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
@@ -105,6 +106,7 @@ export function courseNotes(exercise: CourseRecord, facts: CourseFacts): [string
     ["What it came to.", source === "fitted" ? null : cost(exercise, facts)],
     ["What would have worked.", source === "fitted" ? null : remedy(exercise, facts)],
     ["The wind rests on", windNote(facts)],
+    ["Height.", heightReachedNote(facts.altitude)],
     ["What cannot be told.", untold(facts)],
   ];
 }

@@ -64,7 +64,7 @@ export const DESCENT_WORDS: Readonly<Record<string, FindingWords>> = {
   "descent-begun-late": (f) => `${began(f)} earlier. From where it began ${neededThere(f)} was needed.`,
   "descent-begun-early": (f) => `${began(f)} later.`,
   "descent-too-shallow": (f) =>
-    `Begun in time, ${miles(f.toGoNm)} before the point, where ${neededThere(f)} was needed; ${rate(f.downFpm)} was flown.`,
+    `${f.onward === true ? "Flown on from the descent before" : "Begun in time"}, ${miles(f.toGoNm)} before the point, where ${neededThere(f)} was needed; ${rate(f.downFpm)} was flown.`,
   "descent-levelled-off": (f) =>
     `Level at about ${count(Math.round(num(f.altitudeFt) / 100) * 100)} ft for ${seconds(f.seconds)} on the way down.`,
 };
@@ -103,7 +103,10 @@ function flownNote({ flown, began: from, reached, mostNeeded }: DescentFacts): s
     flown.meanDownFpm === null
       ? gradient(flown.meanDownFtPerNm)
       : `${rate(flown.meanDownFpm)}, ${gradient(flown.meanDownFtPerNm)}`;
-  const start = `${unseen ? `${unseen}; from there ` : ""}${feet(flown.lostFt)} lost in ${miles(flown.distanceNm)} at ${mean} in the mean`;
+  const on = from.afterEarlier
+    ? `Flown as one with the descent before and counted from its point, ${miles(from.toGoNm)} before this one: `
+    : "";
+  const start = `${on}${unseen ? `${unseen}; from there ` : ""}${feet(flown.lostFt)} lost in ${miles(flown.distanceNm)} at ${mean} in the mean`;
   const most = mostNeeded ? `; at most ${rate(mostNeeded.downFpm)} was needed` : "";
   const level =
     reached === null

@@ -1,5 +1,11 @@
 /** Habits in words: the sentence, its proof, its trend and what to practise; nothing is said of what is not known. */
-import type { Habit, HabitReport, Practise, TendencyUnit } from "../../habit/index.ts";
+import {
+  type Habit,
+  type HabitReport,
+  type Practise,
+  practiseNext,
+  type TendencyUnit,
+} from "../../habit/index.ts";
 import { HABIT_WORDS, type HabitWords } from "./habit-words.ts";
 import { shownName } from "./name.ts";
 import { capital, day } from "./number.ts";
@@ -191,6 +197,12 @@ export function noPractise({ habits }: HabitReport): string {
   return habits.some(({ mean }) => mean)
     ? "No habit stands out from these flights. That is not proof that there is none: more flights tell more."
     : "Not enough yet: five exercises on two flights are needed before anything is said.";
+}
+
+/** One pilot among several in a line: how many flights, and the habits. */
+export function pilotLine(report: HabitReport): string {
+  const told = practiseNext(report).map(({ habit }) => `${habitTitle(habit)} ${habitMean(habit)}`);
+  return `${plural(report.flights.length, "flight")}: ${told.join("; ") || "no habit stands out"}.`;
 }
 
 export const practiseSentence = ({ habit, sure }: Practise): string =>

@@ -101,6 +101,8 @@ export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
     corrected(f, ` The outbound leg was nearly parallel to the inbound one.${also(f)}`),
   "outbound-undercorrected": (f) => corrected(f, also(f)),
   "outbound-overcorrected": (f) => corrected(f, also(f)),
+  "inbound-never-established": ({ laps }) =>
+    `Never established on the inbound course in ${String(laps).includes(" ") ? "laps" : "lap"} ${listed(String(laps))}: that takes the needle within half scale and the track within 10° of the course for 10 seconds.`,
   "rolled-out-past": rolledOut(1),
   "rolled-out-short": rolledOut(-1),
   "leg-time-off": legTime,

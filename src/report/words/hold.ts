@@ -3,6 +3,7 @@
 import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
 import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
+import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { FACTOR_DOUBT, flownTurns, multiple, pastCourse, pastOf, times } from "./hold-finding.ts";
 import { seconds } from "./measured.ts";
@@ -131,6 +132,7 @@ export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, stri
     ["How it was found.", found(exercise, facts)],
     ["What this wind asked for.", asked(facts)],
     ["Entry.", entry(facts)],
+    ["Height.", heightReachedNote(facts.altitude)],
     ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
     ["What cannot be told.", untold(facts)],
   ];

@@ -30,6 +30,7 @@ export {
   habitToleranceFrom,
   habitTrend,
   noPractise,
+  pilotLine,
   practiseSentence,
 } from "./habit.ts";
 export { entryDirection } from "./hold.ts";

@@ -13,10 +13,18 @@ const REASONS: Readonly<Record<string, string>> = {
   "leg-end-silent": "the log is silent where the leg began or ended, and its length is known no better",
   "climb-without-height": "it ended higher than it began, and the brief gives no altitude to hold",
   "descent-without-height": "it ended lower than it began, and the brief gives no altitude to hold",
+  "climb-all-along":
+    "it was climbed all along toward the briefed altitude and never there, so whether it would have been held is not seen",
+  "descent-all-along":
+    "it was descended all along toward the briefed altitude and never there, so whether it would have been held is not seen",
+  "level-elsewhere-before":
+    "it was flown level at another height for a while before the briefed altitude was come to, and a log does not show whether that was cleared",
   "log-ends": "the log ends before it, in flight",
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
   "never-established": "the course was never established on, and what was judged is no flying along it",
   "final-never-joined": "the final was never established on, and what was judged is no flying along it",
+  "lap-never-established":
+    "a lap was flown without ever being established on the inbound course, which is no keeping of it",
   "log-begins": "the log begins after it, in flight",
   "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
@@ -32,7 +40,14 @@ const REASONS: Readonly<Record<string, string>> = {
   "height-unit": HEIGHT_UNIT,
   "left-for-landing":
     "a landing goes below it by right, and a log does not show when the runway came in sight",
-  "landing-or-go-around": "whether it was a landing or a go-around cannot be told",
+  "maybe-touched": "over the runway a touch is not ruled out, and a landing goes below it by right",
+  "no-missed-approach":
+    "no missed approach was flown; with the runway in sight a landing or a low pass goes below it by right",
+  "turned-away": "no missed approach was flown; the final was left by a turn away",
+  "turned-away-above": "the final was left by a turn away above it",
+  "turned-away-before": "the final was left by a turn away before it",
+  "climbed-above": "the missed approach was begun above it, and it was never flown down to",
+  "climbed-before": "the missed approach was begun before it",
   "fix-not-passed": "the final fix was not passed on the way in",
   "gate-not-passed": "the log does not pass that height on the way down the final",
   "minimum-not-reached":
@@ -55,9 +70,13 @@ const REASONS: Readonly<Record<string, string>> = {
 export const NOT_JUDGED =
   "The airspeed indicator and the heading indicator are not in a log and are not judged; a speed that is judged is estimated from the log.";
 
-/** As in "Needle, worst, from 19:30 UTC on": with the time from which it is judged, where that is a part only. */
-export const verdictTitle = ({ title, partFromUtc: from }: Verdict): string =>
-  from ? `${title}, from ${clock(from)} UTC on` : title;
+/** As in "Needle, worst, from 19:30 UTC on" or "…, in 3 of 4 laps": with what is judged, where that is a part only. */
+export const verdictTitle = ({ title, partFromUtc: from, laps }: Verdict): string =>
+  [
+    title,
+    ...(from ? [`from ${clock(from)} UTC on`] : []),
+    ...(laps ? [`in ${laps.judged} of ${laps.flown} laps`] : []),
+  ].join(", ");
 
 /** The same for the middle of a sentence. */
 function nameOf(verdict: Verdict): string {

@@ -10,6 +10,7 @@ import {
 } from "../../../src/index.ts";
 import { flyScenario } from "../../../src/simulator/index.ts";
 import { intended } from "../../../web/maker/intended.ts";
+import { noteReadOff, readOffNote } from "../../../web/maker/read-off.ts";
 
 const TARNO: ListedPoint = {
   ident: "TARNO",
@@ -67,6 +68,27 @@ describe("a hold that was found", () => {
     expect(at(null).exercise.leg).toBe("1 min");
     expect(at(15_000).exercise.leg).toBe("90 s");
     expect(at(4000).assumed).toMatch(/leg of 1 min is assumed.* Inbound flown: 108, 88, 90 s\./);
+  });
+
+  it("tells how far its inbound course may be off, beside its field until another is typed", async () => {
+    const { document, time } = await flown("hold-outbound-flown-parallel", 5001);
+    const hold = document.exercises.find((e) => e.kind === "hold" && e.facts !== null)!;
+    if (hold.kind !== "hold" || !hold.facts) throw new Error("no hold");
+    const { facts } = hold;
+    const as = (inbound95Deg: number, sure: boolean) =>
+      intended(
+        { ...hold, facts: { ...facts, inbound95Deg, sure } },
+        { points: [TARNO], time, freeIdent: "P1" },
+      )!;
+    const meant = as(3.3, true);
+    expect(meant.inboundWithinDeg).toBe(4);
+    expect(meant.assumed).toContain("inbound course is read off the flight, ± 4°: look at it.");
+    expect(as(0.9, false).inboundWithinDeg).toBe(1);
+    expect(as(0.9, true).inboundWithinDeg).toBeUndefined();
+    expect(as(0.9, true).assumed).not.toContain("±");
+    noteReadOff(meant.exercise, meant.inboundWithinDeg!);
+    expect(readOffNote(meant.exercise)).toBe("± 4° as read off the flight: look at it");
+    expect(readOffNote({ ...meant.exercise, inbound: "247" })).toBeNull();
   });
 
   it("gets a new point where nothing is known there, and is measured as the hold of the brief", async () => {

@@ -12,7 +12,8 @@ const { addFlights, sourceOf } = await import("../../../web/store/flights.ts");
 const { change, history } = await import("../../../web/maker/making.ts");
 const { resultOf } = await import("../../../web/maker/outcome.tsx");
 const { notWorkedOut } = await import("../../../web/maker/rework.ts");
-const { closeMaker, openMaker } = await import("../../../web/maker/opened.ts");
+const { keepMaking, madeInto } = await import("../../../web/maker/kept-making.ts");
+const { closeMaker, openMaker, takeUpKept } = await import("../../../web/maker/opened.ts");
 
 eachTestInAnEmptyBrowser();
 beforeEach(() => {
@@ -35,6 +36,7 @@ const debriefed = (name: string, text: string | null): Debriefed => {
     waypoints: [],
     briefText: text === null ? null : { file: "brief.yaml", text },
     school: null,
+    standards: [],
     leftOut: [],
   } as unknown as Debriefed;
 };
@@ -135,4 +137,48 @@ test("a brief that cannot be worked out shows that and why, and no result of the
   (await nextAsked()).answer({ kind: "done", flight: debriefed("one", BRIEF(241)) });
   await vi.waitFor(() => expect(notWorkedOut.value).toEqual([]));
   expect(notices.value).toEqual([]);
+});
+
+/** As much as a letter typed before a reload leaves behind. */
+const typed = (course: string) => ({
+  brief: 1,
+  fixes: { TARNO: { lat: 35.6, lon: 172.3 } },
+  exercises: [{ course, to: "TARNO" }],
+});
+
+test("a reload before the work began: what was typed last is worked out, and once", async () => {
+  const one = await onSheet("one", 241, 1);
+  keepMaking(one, typed("250"));
+  flight.value = one;
+  const taken = takeUpKept(one);
+  const { request, answer } = await nextAsked();
+  const text = await request.files.find(({ name }) => name === "brief.yaml")!.text();
+  answer({ kind: "done", flight: debriefed("one", text) });
+  await taken;
+  expect(await courseOf(one.id)).toBe(250);
+  expect(flight.value?.briefText?.text).toBe(text);
+  await takeUpKept(flight.value!);
+  expect(asked).toEqual([]);
+});
+
+test("a reload when the brief of the letter before had been kept: the last letter is worked out over it", async () => {
+  const one = await onSheet("one", 241, 1);
+  keepMaking(one, typed("25"));
+  madeInto(one, BRIEF(25));
+  keepMaking(one, typed("250"));
+  flight.value = { ...one, briefText: { file: "brief.yaml", text: BRIEF(25) } };
+  const taken = takeUpKept(flight.value);
+  (await nextAsked()).answer({ kind: "done", flight: debriefed("one", BRIEF(250)) });
+  await taken;
+  expect(await courseOf(one.id)).toBe(250);
+});
+
+test("a brief given since then is not replaced by what was typed before it", async () => {
+  const one = await onSheet("one", 241, 1);
+  keepMaking(one, typed("250"));
+  flight.value = { ...one, briefText: { file: "given.yaml", text: BRIEF(90) } };
+  await takeUpKept(flight.value);
+  expect(asked).toEqual([]);
+  openMaker();
+  expect(history.value?.now.exercises).toEqual([{ course: 90, to: "TARNO" }]);
 });

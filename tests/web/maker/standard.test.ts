@@ -20,6 +20,7 @@ beforeEach(() => {
     waypoints: [],
     briefText: null,
     school: null,
+    standards: [],
     id: null,
     opened: 1,
     request: { ...NO_CHOICES, files: [] },

@@ -2,10 +2,12 @@
 import geographiclib from "geographiclib-geodesic";
 import { describe, expect, it } from "vitest";
 import { directionNote, runwayNote } from "../../../web/maker/direction-note.ts";
+import { feetNote, heightComplaint } from "../../../web/maker/feet.ts";
 import { fieldText } from "../../../web/maker/field-values.ts";
 import { fieldsOf } from "../../../web/maker/fields.ts";
 import { complaintsAt, draftAt, resolvedAt } from "../../../web/maker/reading.ts";
 import { endComplaint } from "../../../web/maker/runway-line.ts";
+import { typedSteps } from "../../../web/maker/steps.ts";
 import { at, placeNote, put, typedNumber, typedPlace, type Values } from "../../../web/maker/values.ts";
 import { typedWinds, windsText, windsTyped } from "../../../web/maker/winds.ts";
 import { writtenValues } from "../../../web/maker/written.ts";
@@ -33,12 +35,61 @@ describe("values as typed", () => {
     ["before_nm", "2,5 nm", 2.5],
     ["glide_path_deg", "3°", 3],
     ["declination", "-2.5°", -2.5],
+    // thousands as any country parts them (ISO 80000-1, 7.3.1, from memory: a space; others common practice, no source)
+    ["altitude_ft", "4.500", 4500],
+    ["altitude_ft", "4,500", 4500],
+    ["altitude_ft", "4'500", 4500],
+    ["altitude_ft", "4’500 ft", 4500],
+    ["altitude_ft", "4 500", 4500],
+    ["altitude_ft", "4\u202f500 ft", 4500],
+    ["minimum_ft", "12.500", 12500],
+    ["elevation_ft", "1.200", 1200],
+    ["elevation_ft", "12.5", 12.5],
+    // what may be thousands or not is no height
+    ["altitude_ft", "4.5", "4.5"],
+    ["altitude_ft", "4,5", "4,5"],
+    ["to_ft", "0.500", "0.500"],
+    ["to_ft", "4.50", "4.50"],
+    // nothing else is in thousands
+    ["radius_nm", "12.500", 12.5],
+    ["radius_nm", "12,500", 12.5],
+    ["declination", "2,500", 2.5],
     // another field's unit is a slip
     ["decision_ft", "450 m", "450 m"],
     ["decision_ft", "100 kt", "100 kt"],
     ["tas_kt", "185 km/h", "185 km/h"],
     ["course", "218T", "218T"],
   ])("%s typed as %s is read as %s", (key, text, number) => expect(typedNumber(text, key)).toBe(number));
+
+  it("a height of 4.5 is not flown as 4.5 ft: the field asks, and its exercise waits", () => {
+    expect(heightComplaint("4.5")).toMatch(/^4\.5 ft\? Write whole feet/);
+    expect(heightComplaint("4.500")).toBeNull();
+    expect(feetNote("4.500")).toBe("4,500 ft");
+    expect(feetNote("4500")).toBeNull();
+    const course = { course: "218", to: "TARNO" };
+    expect(draftAt(read(brief({ ...course, altitude_ft: "4.5" })), 0)).toBeNull();
+    expect(draftAt(read(brief({ ...course, altitude_ft: "4.500" })), 0)?.altitude).toBe(4500);
+  });
+
+  it.each([
+    ["LUMDO 2400, 2 NM 900", ["LUMDO", 2400], [2, 900]],
+    ["LUMDO 2,400, 2 NM 900", ["LUMDO", 2400], [2, 900]],
+    ["LUMDO 2.400; 2.5 NM 1'900 ft", ["LUMDO", 2400], [2.5, 1900]],
+    ["LUMDO 2 400,2 NM 900", ["LUMDO", 2400], [2, 900]],
+  ])("step-downs as in %s", (text, ...steps) => {
+    const told = typedSteps(text)?.map(({ fix, before_nm, not_below_ft }) => [
+      fix ?? before_nm,
+      not_below_ft,
+    ]);
+    expect(told).toEqual(steps);
+  });
+  it("a step-down to 2.4 ft is none", () => expect(typedSteps("LUMDO 2.4")).toBeNull());
+  it("a wind at 3.000 is at three thousand feet", () => {
+    expect(typedWinds("195/20 at 3.000, 210/25 at 6'000 ft")?.map((w) => w.altitude_ft)).toEqual([
+      3000, 6000,
+    ]);
+    expect(typedWinds("195/20 at 3.0")).toBeNull();
+  });
 
   it("two minimums: the complaint names the fields as the page does", () => {
     const runway = { threshold: "35.672, 172.395", end: "35.6619, 172.3840", elevation_ft: "420 ft" };

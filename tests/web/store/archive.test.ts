@@ -78,7 +78,10 @@ test("all that was kept comes back in another browser as it was, and saved again
   const before = await everything();
   const archive = await bytesOf(await writeArchive(SAVED));
   await anotherBrowser();
-  expect(await readArchive(archive, "logbook.zip")).toEqual({ added: 2, renewed: 0, left: 0, damaged: [] });
+  expect(await readArchive(archive, "logbook.zip")).toEqual({
+    ...{ added: 2, renewed: 0, left: 0 },
+    ...{ damaged: [], anew: [], brokenOff: false },
+  });
   expect(await everything()).toEqual(before);
   expect(await bytesOf(await writeArchive(SAVED))).toEqual(archive);
 });
@@ -140,7 +143,11 @@ test("a flight whose log is missing in the file is named and left out, the rest 
   const { [`flights/${id}/1-A_B_ _1_.gpx`]: _, ...others } = entries;
   await anotherBrowser();
   const read = await readArchive(zipSync(others), "logbook.zip");
-  expect(read).toMatchObject({ added: 1, damaged: ['A/B: "1".gpx'] });
+  expect(read).toMatchObject({
+    added: 1,
+    damaged: [{ flight: "flight.gpx, 17 October 2026", file: 'A/B: "1".gpx' }],
+    brokenOff: false,
+  });
 });
 
 test.each([

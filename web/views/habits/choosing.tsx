@@ -43,6 +43,10 @@ const moment = (day: string, after = 0): string | null => {
   return Number.isNaN(time) ? null : new Date(time).toISOString();
 };
 
+/** The day of such a moment again, for its field. */
+const dayOf = (utc: string | null | undefined, after = 0): string =>
+  utc ? new Date(Date.parse(utc) - after * 86_400_000).toISOString().slice(0, 10) : "";
+
 export function Choosing({ flights, choice, choose }: Props) {
   return (
     <search class="asks" aria-label="Which flights">
@@ -65,6 +69,7 @@ export function Choosing({ flights, choice, choose }: Props) {
           From (UTC)
           <input
             type="date"
+            value={dayOf(choice.from)}
             onInput={(event) => choose({ ...choice, from: moment(event.currentTarget.value) })}
           />
         </label>
@@ -74,6 +79,7 @@ export function Choosing({ flights, choice, choose }: Props) {
           To (UTC)
           <input
             type="date"
+            value={dayOf(choice.to, 1)}
             onInput={(event) => choose({ ...choice, to: moment(event.currentTarget.value, 1) })}
           />
         </label>

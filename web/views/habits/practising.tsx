@@ -9,13 +9,14 @@ import {
   noPractise,
   practiseNext,
   practiseSentence,
+  shownBest,
 } from "../../../src/index.ts";
 import { bound } from "../../bound.ts";
 import type { HabitsProps } from "./habits.tsx";
 
 interface Props {
   readonly report: HabitReport;
-  readonly address?: (id: string) => string;
+  readonly address?: HabitsProps["address"];
   readonly naming?: HabitsProps["naming"];
 }
 
@@ -27,10 +28,17 @@ function SeenOn({ habit, report, address }: Props & { readonly habit: Habit }) {
       {habit.seenOn.map((index, i) => {
         const flight = report.flights[index]!;
         const name = flightName(report, index);
+        const best = shownBest(habit, index);
         return (
           <span key={flight.id}>
             {i > 0 && ", "}
-            {address ? <a href={address(flight.id)}>{name}</a> : name}
+            {address && best ? (
+              <a href={address(flight.id, best.exercise, best.at)}>
+                {name}, exercise {best.exercise + 1}
+              </a>
+            ) : (
+              name
+            )}
           </span>
         );
       })}

@@ -3,7 +3,7 @@ import { useEffect } from "preact/hooks";
 import { standing } from "../../logbook.ts";
 import { observeAll, observed } from "../../observed.ts";
 import { flightsWords } from "../../outcome-words.ts";
-import { flightAddress } from "../../place.ts";
+import { aimedAddress } from "../../place.ts";
 import { Habits } from "../habits/habits.tsx";
 import { Naming } from "./naming.tsx";
 
@@ -26,7 +26,7 @@ export function LogbookHabits() {
       {now.leftOut > 0 && <p class="fine">Left out here: {flightsWords(now.leftOut)}, made up.</p>}
       <Habits
         flights={now.flights}
-        address={flightAddress}
+        address={aimedAddress}
         naming={(ids) => !now.areMadeUp && <Naming ids={ids} />}
       />
     </>

@@ -1,5 +1,6 @@
 /** One flight of the list. */
 import { clock, day, plain, shownName, windLabel } from "../../../src/index.ts";
+import { decided } from "../../decided.ts";
 import { titleOf, verdictsOf } from "../../listing.ts";
 import { ticked } from "../../logbook.ts";
 import { flightAddress } from "../../place.ts";
@@ -24,10 +25,13 @@ function Verdicts({ row }: { row: FlightRow }) {
     cannotTell ? <i>{cannotTell} cannot tell</i> : null,
     notFlown ? <span class="grey">{notFlown} not flown</span> : null,
   ].filter((part) => part !== null);
-  return parts.length > 0 ? (
-    parts.flatMap((part, i) => (i === 0 ? [part] : [", ", part]))
-  ) : (
-    <span class="grey">{row.summary ? "not judged" : ""}</span>
+  if (parts.length === 0) return <span class="grey">{row.summary ? "not judged" : ""}</span>;
+  const { overruled } = decided(row);
+  return (
+    <>
+      {parts.flatMap((part, i) => (i === 0 ? [part] : [", ", part]))}
+      {overruled > 0 && <span class="fine">{overruled} as the instructor decided</span>}
+    </>
   );
 }
 

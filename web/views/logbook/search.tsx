@@ -57,7 +57,7 @@ export function SearchPanel() {
           <input
             type="search"
             value={asked.words}
-            placeholder="title, file, name, tag, remark"
+            placeholder="any words: 9 June, TARNO, not met"
             onInput={(event) => change({ words: event.currentTarget.value })}
           />
         </label>

@@ -1,0 +1,34 @@
+/** A few places of a flight, by which its log is known again, in whatever file it lies. */
+import type { Degrees } from "../quantity/units.ts";
+import type { Track } from "../track/track.ts";
+
+/** Chosen: enough that no two flights share them, few enough to read. */
+const PARTS = 10;
+/** Digits after the point: some 11 m, about what a receiver knows. */
+const DIGITS = 4;
+
+const placed = (degrees: Degrees): Degrees => Number(degrees.toFixed(DIGITS));
+
+/** The first row at or after a time. */
+function rowAt({ time, length }: Track, at: number): number {
+  let [low, high] = [0, length - 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (time[middle]! < at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/**
+ * Latitude and longitude (WGS84, degrees, rounded to 4 digits) where the flight begins, at each tenth of its time and
+ * where it ends; of a log without times at each tenth of its points.
+ */
+export function traceOf(track: Track, timed: boolean): [latitude: Degrees, longitude: Degrees][] {
+  const last = track.length - 1;
+  const [first, span] = [track.time[0]!, track.time[last]! - track.time[0]!];
+  return Array.from({ length: PARTS + 1 }, (_, part) => {
+    const row = timed ? rowAt(track, first + (span * part) / PARTS) : Math.round((last * part) / PARTS);
+    return [placed(track.latitude[row]!), placed(track.longitude[row]!)];
+  });
+}
