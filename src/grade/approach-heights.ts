@@ -38,8 +38,7 @@ function aboveMinimum({ minimum, missed }: ApproachFacts) {
 function minimumNotFlown(facts: ApproachFacts, { minimumDescent }: TestStandard["approach"]): Found | null {
   const { minimum, outcome } = facts;
   const decision = minimum?.kind === "decision";
-  if (outcome === "touch-and-go-or-low-pass") return { cannotTell: "landing-or-go-around" };
-  if (outcome === "landed" || outcome === "touch-and-go")
+  if (["landed", "touch-and-go", "touch-and-go-or-low-pass"].includes(outcome))
     return decision ? { notFlown: "no-missed-approach" } : { cannotTell: "left-for-landing" };
   if (decision && outcome === "left-final") return { notFlown: "turned-away" };
   if (decision && outcome === "log-ends") return { cannotTell: "log-ends" };

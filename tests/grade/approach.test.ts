@@ -217,7 +217,7 @@ describe("the minimum: US +100/-0 ft at a minimum descent altitude; Europe +50/-
     expect(one(us, "approach-minimum-below", { outcome: "landed" })!.reason).toBe("left-for-landing");
   });
   // Part-FCL Appendix 7 holds the go-around to the decision altitude: without one there is nothing to hold to it
-  it.each(["landed", "touch-and-go-or-low-pass"] as const)(
+  it.each(["landed", "touch-and-go", "touch-and-go-or-low-pass"] as const)(
     "%s: no missed approach, so that nothing is judged of the decision altitude",
     (outcome) => {
       for (const side of ["below", "above"]) {

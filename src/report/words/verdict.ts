@@ -48,7 +48,6 @@ const REASONS: Readonly<Record<string, string>> = {
   "turned-away-before": "the final was left by a turn away before it",
   "climbed-above": "the missed approach was begun above it, and it was never flown down to",
   "climbed-before": "the missed approach was begun before it",
-  "landing-or-go-around": "whether it was a landing or a go-around cannot be told",
   "fix-not-passed": "the final fix was not passed on the way in",
   "gate-not-passed": "the log does not pass that height on the way down the final",
   "minimum-not-reached":
