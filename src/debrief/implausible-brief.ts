@@ -10,7 +10,7 @@ import type { Motion } from "../track/motion.ts";
 import { FASTEST, usualSpeed } from "./implausible-log.ts";
 
 /** A place farther from all of the flight. Chosen: twice what the widest radio aid serves (130 NM, from memory). */
-const FAR: NauticalMiles = 300;
+export const FAR: NauticalMiles = 300;
 /** A declination farther from the model. Chosen: stations keep an old one for decades, and it ages 0.1° a year or so. */
 const DECLINATION_OFF: TurnDegrees = 4;
 /** A runway's course farther from its number. Chosen: numbers are kept for years and rounded to 10°, and a slip of the pen exchanges its ends. */
@@ -25,9 +25,9 @@ const WIND_SHARE = 0.5;
 /** Places of the flight that are looked at. Chosen: of an hour every 36 s, a mile at 100 kt. */
 const LOOKS = 100;
 
-type Path = { readonly latitude: Float64Array; readonly longitude: Float64Array };
+export type Path = { readonly latitude: Float64Array; readonly longitude: Float64Array };
 
-function nearestNm(place: Position, { latitude, longitude }: Path): NauticalMiles {
+export function nearestNm(place: Position, { latitude, longitude }: Path): NauticalMiles {
   const step = Math.max(1, Math.floor(latitude.length / LOOKS));
   let nearest = Number.POSITIVE_INFINITY;
   for (let i = 0; i < latitude.length; i += step)

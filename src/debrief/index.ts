@@ -17,6 +17,7 @@ import { estimateWind, measuredAir, windByHeight, windRecord } from "../wind/ind
 import { chooseFlight } from "./choose-flight.ts";
 import type { DebriefDocument } from "./document.ts";
 import { briefedExercises, fittedExercises } from "./exercise-records.ts";
+import { fixesAside } from "./fix-aside.ts";
 import { heightUnitIssue, withHeightUnit, withoutHeights } from "./height-unit.ts";
 import { implausibleAirspeed, implausiblePlaces } from "./implausible-brief.ts";
 import { implausibleLog } from "./implausible-log.ts";
@@ -147,6 +148,11 @@ function asLogged({
       })),
       issues: [
         ...implausiblePlaces(brief, path, start),
+        ...fixesAside(
+          brief,
+          brief.exercises.map((_, i) => exercises[i]!.record.match !== null),
+          path,
+        ),
         ...(airspeedOff ? [airspeedOff] : []),
         ...brief.issues,
         ...unknownStandard(brief, named ?? given),

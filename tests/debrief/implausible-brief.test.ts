@@ -89,3 +89,40 @@ it.each(SAMPLES)("the brief of %s fits its flight", async (name) => {
   const codes = (await sampleDebrief(name)).document.brief!.issues.map(({ code }) => code);
   expect(codes.filter((code) => /-(far|off)$/.test(code))).toEqual([]);
 });
+
+describe("by construction: a fix 40 NM aside of that flight due north, while another lies on it", () => {
+  const two = (tarno: string, course: string) =>
+    `brief: 1\nfixes:\n  KESTI: { lat: 35.7, lon: 172.3 }\n  BELVO: { lat: 35.62, lon: 172.3 }\n  TARNO: { ${tarno}, kind: vor }\nexercises:\n  - { leg: [BELVO, KESTI], scale: rnav-1 }\n  - { course: ${course}, from: TARNO }\n`;
+  const said = async (tarno: string, course: string) =>
+    logCautions((await debriefOf(gpxText(north), two(tarno, course))).document);
+
+  // 0.82 degrees of longitude at 35.6N are 40 NM
+  it("is doubted at the top", async () => {
+    const [first, ...others] = await said("lat: 35.6, lon: 173.12", "0T");
+    expect(first).toMatch(/TARNO lies (39|40|41) NM aside of this flight .* is a digit of its latitude/);
+    expect(others).toEqual([]);
+  });
+  it.each([
+    ["on the flight", "lat: 35.6, lon: 172.3", "0T"],
+    ["15 NM off, not flown to", "lat: 35.6, lon: 172.6", "0T"],
+  ])("%s it is not", async (_, tarno, course) => {
+    expect(await said(tarno, course)).toEqual([]);
+  });
+  it("40 NM behind, of which the radial was flown, it is not", async () => {
+    const behind = two("lat: 34.93, lon: 172.3", "0T").replace(
+      / {2}- \{ leg.*\n/,
+      "  - { descent: KESTI, to_ft: 1800 }\n",
+    );
+    const { document } = await debriefOf(gpxText(north), behind);
+    expect(document.exercises.map(({ match }) => match !== null)).toContain(true);
+    expect(logCautions(document)).toEqual([]);
+  });
+  it("where no place lies on the flight, it is the brief of another, and no fix is doubted alone", async () => {
+    const other = two("lat: 35.6, lon: 173.12", "0T").replaceAll("lon: 172.3 ", "lon: 173.3 ");
+    expect(logCautions((await debriefOf(gpxText(north), other)).document)).toEqual([]);
+  });
+  it.each([5, 20])("an airspeed of %d kt is said at the top and not used", async (tas) => {
+    const fix = "lat: 35.6, lon: 172.3, kind: vor, declination: 2.5";
+    expect((await cautionsOf(fix, tas))[0]).toContain(`a true airspeed of ${tas} kt does not fit the flight`);
+  });
+});

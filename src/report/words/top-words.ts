@@ -9,6 +9,8 @@ const counted = (n: number, one: string, many: string): string =>
 export const TOP_WORDS: Readonly<Record<string, (facts: DocumentIssue["facts"]) => string>> = {
   "brief-place-far": (f) =>
     `${f.ident} lies ${count(Number(f.awayNm))} NM from this flight: is a sign or a digit wrong? ${f.slip ? `Check ${f.slip}; the other way it would lie near.` : "Correct its latitude and longitude."}`,
+  "brief-fix-aside": (f) =>
+    `${f.ident} lies ${count(Number(f.awayNm))} NM aside of this flight at the nearest, other places of the brief lie on it, and nothing that the brief asks for at ${f.ident} was found: is a digit of its latitude or longitude wrong? It was used as written.`,
   "brief-runway-number-off": (f) =>
     `runway ${f.ident} runs ${f.course} from its threshold to its far end, which its number does not agree with. ${f.exchanged ? "The runway’s ends may be exchanged." : "Its number, its threshold or its far end is wrong."} It was used as written.`,
   "brief-declination-off": (f) =>
