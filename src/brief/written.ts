@@ -16,6 +16,10 @@ const ident = z.string().min(1);
 const latitude = z.number().min(-90).max(90).describe("WGS84, degrees, north positive");
 const longitude = z.number().min(-180).max(180).describe("WGS84, degrees, east positive");
 const altitude = z.number().min(-2000).max(60_000).describe("feet above mean sea level");
+/** A height to fly at; 4.500, which YAML reads as four and a half, is not one. */
+const flown = altitude.refine((feet) => Number.isInteger(feet) || Math.abs(feet) >= 100, {
+  error: "whole feet, as in 4500",
+});
 const direction = z
   .union([z.number().min(0).max(360), z.string().regex(DIRECTION_PATTERN)])
   .describe("degrees, magnetic unless written with a T, as in 218T");
@@ -24,7 +28,7 @@ const clock = z.string().regex(CLOCK_PATTERN);
 const scale = z.enum(SCALE_IDS).describe("what full scale of the needle means");
 
 const anyExercise = {
-  altitude_ft: altitude.optional(),
+  altitude_ft: flown.optional(),
   between: z.tuple([clock, clock]).optional().describe("UTC, from and to; may run over midnight"),
 };
 
@@ -57,7 +61,7 @@ const hold = z.strictObject({
 });
 const descent = z.strictObject({
   descent: ident.describe("the fix"),
-  to_ft: altitude,
+  to_ft: flown,
   before_nm: z.number().min(0).max(60).optional(),
   ...anyExercise,
 });
@@ -81,17 +85,17 @@ const approach = z.strictObject({
     station: ident.optional().describe("VOR: the station, unless the final fix is one"),
     course: direction.optional().describe("the final course, unless it lies along the runway"),
     final_fix: ident.optional(),
-    final_fix_ft: altitude.optional().describe("altitude over the final fix"),
+    final_fix_ft: flown.optional().describe("altitude over the final fix"),
     glide_path_deg: z.number().positive().max(10).optional(),
     threshold_crossing_ft: z.number().min(0).max(200).optional().describe("path above the threshold"),
-    decision_ft: altitude.optional(),
-    minimum_ft: altitude.optional().describe("minimum descent altitude"),
+    decision_ft: flown.optional(),
+    minimum_ft: flown.optional().describe("minimum descent altitude"),
     step_downs: z
       .array(
         z.strictObject({
           fix: ident.optional(),
           before_nm: z.number().min(0).max(30).optional().describe("before the threshold"),
-          not_below_ft: altitude,
+          not_below_ft: flown,
         }),
       )
       .optional()

@@ -103,6 +103,13 @@ describe("each problem has its code, line and column", () => {
       { value: "vot", didYouMean: "vor" },
     ],
     [
+      "thousands parted by a point",
+      "{ course: 218, to: TARNO, altitude_ft: 4.500 }",
+      "brief-not-allowed",
+      44,
+      { value: 4.5, allowed: "whole feet, as in 4500" },
+    ],
+    [
       "angular scale on a leg",
       "{ leg: [TARNO, BELVO], scale: vor }",
       "brief-angular-scale-on-leg",
