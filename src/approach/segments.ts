@@ -11,7 +11,7 @@ import { ceilRow, type Moment, passing, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { joinable } from "./joinable.ts";
 import type { ApproachRows } from "./rows.ts";
-import { type OverRunway, overRunway } from "./touch.ts";
+import { endsInRoll, type OverRunway, overRunway } from "./touch.ts";
 
 /** Flown along the final, not across or against it: a fix or threshold is passed so. Chosen: half-way to square. */
 export const INBOUND: AngleSize = 60;
@@ -72,7 +72,7 @@ export function segmentsOf(
   const near = passedInbound(rows, FINAL_LENGTH, until);
   const start = fix ? ceilRow(fix) : Math.max(joined ?? 0, near ? ceilRow(near) : 0);
   const climb = climbAway(rows, start);
-  const landed = hasLanded(rows, abeam, length);
+  const landed = hasLanded(rows, abeam, length) || (!climb && endsInRoll(rows, abeam, length));
   const left = brokenOff(rows, start, Math.min(until, climb ? climb.start.row + 1 : rows.length), landed);
   // a turn before the climb is a part of it; a climb long after one is of another approach
   const turned =

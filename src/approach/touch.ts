@@ -33,7 +33,7 @@ export interface OverRunway {
 export function overRunway(
   rows: ApproachRows,
   threshold: Moment,
-  { lowest }: ClimbAway,
+  { lowest }: Pick<ClimbAway, "lowest">,
   length: NauticalMiles,
 ): OverRunway {
   const low = !(rows.heightFt[lowest]! >= TOUCH + 2 * rows.heightSdFt[lowest]!);
@@ -50,6 +50,12 @@ export function overRunway(
     if (since >= 0) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[since]!) / 1000);
   }
   return { slowest: low ? slowest : null, levelS: longest >= ROLL_FOR ? longest : null, low };
+}
+
+/** Whether a log that shows no climb ends in the roll, slowed on the runway as only wheels are. */
+export function endsInRoll(rows: ApproachRows, threshold: Moment | null, length: NauticalMiles): boolean {
+  const lowest = rows.length - 1;
+  return threshold !== null && overRunway(rows, threshold, { lowest }, length).slowest !== null;
 }
 
 /** The roll of a touch-and-go and the climb out of it; null where there was none. */
