@@ -17,6 +17,8 @@ const WORTH_TELLING: NauticalMiles = 0.5;
 const MISTIMED: NauticalMiles = 0.25;
 /** Left so far before its last radial, an arc was cut short. Chosen: more than any lead. */
 const CUT_SHORT: NauticalMiles = 2;
+/** A distance held with no more scatter (one standard deviation) was meant. Chosen: half of what a flown arc strays in wind. */
+const STEADY_NM: NauticalMiles = 0.15;
 
 export function arcFindings(
   exercise: ArcExercise,
@@ -45,7 +47,10 @@ export function arcFindings(
       ? [
           {
             code: "arc-never-joined",
-            facts: { worstNm: deviation.maxNm, meanNm: deviation.meanNm },
+            facts: {
+              ...{ worstNm: deviation.maxNm, meanNm: deviation.meanNm },
+              heldNm: isSteady(deviation) ? facts.radiusNm + deviation.meanNm : null,
+            },
             evidence: evidence(rows, judged.span),
           },
         ]
@@ -55,7 +60,8 @@ export function arcFindings(
     ...told.flatMap((e) => [trackOffFinding(exercise, rows, e), ...excursionCauses(facts, e)]),
   ];
   const large = Math.abs(deviation.maxNm) >= WORTH_TELLING;
-  const turns = [...turnInFinding(facts), ...turnOffFinding(exercise, facts)];
+  // who never joined it has not turned onto it, nor off it
+  const turns = never.length > 0 ? [] : [...turnInFinding(facts), ...turnOffFinding(exercise, facts)];
   return [
     ...never,
     ...(large
@@ -64,6 +70,10 @@ export function arcFindings(
     ...gaps(rows, judged.span),
   ];
 }
+
+/** Another distance was held all along: the brief may give the wrong one. */
+const isSteady = ({ meanNm, rmsNm }: ArcFacts["deviation"]): boolean =>
+  rmsNm * rmsNm - meanNm * meanNm < STEADY_NM * STEADY_NM;
 
 /** The track told before the distance did: the same as of a course, but outside and inside. */
 function trackOffFinding(exercise: ArcExercise, rows: ArcRows, e: ExcursionRows): Finding {

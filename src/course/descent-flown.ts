@@ -7,7 +7,7 @@ import type { DescentFacts } from "./descent-facts.ts";
 import type { DescentRows } from "./descent-rows.ts";
 
 /** The height is reached from this much above it. FAA-S-ACS-8C: heights are held to 100 ft. */
-const REACHED: Feet = 100;
+export const REACHED: Feet = 100;
 /** Level: losing less than this; told as a level-off from so long, so far above the height. Chosen: a third of a slow descent; longer than a wander. */
 const LEVEL: FeetPerMinute = 150;
 const LEVEL_FOR: Seconds = 20;

@@ -21,6 +21,7 @@ import {
   meanOf,
   mostNeeded,
   neededAt,
+  REACHED,
   reachedRow,
 } from "./descent-flown.ts";
 import { type DescentRows, gradientAt, measureDescentRows } from "./descent-rows.ts";
@@ -62,7 +63,10 @@ export function measureDescent({
   const n = path.latitude.length;
   if (!(span.end - span.start >= 2 && span.start >= 0 && span.end <= n))
     throw new RangeError(`invalid span of an exercise: ${span.start} to ${span.end}`);
-  const rows = measureDescentRows(exercise, path, span, motion, earlier);
+  const found = measureDescentRows(exercise, path, span, motion, earlier);
+  // from the height, or from below it, nobody descends to it
+  const rows =
+    found.began && found.began.from <= exercise.toAltitude + REACHED ? { ...found, began: null } : found;
   const { clock, toGoNm, point, passage, began, timed } = rows;
   const start = path.time?.[0] ?? 0;
   const utcOf = (seconds: Seconds) => utcText(start + seconds * 1000);

@@ -64,6 +64,15 @@ describe("by construction: what was made of the arc", () => {
     expect(findings[0]!.facts.side).toBe("outside");
   });
 
+  it("2 NM inside of the brief's radius all the way: never joined, another distance held, and no turn of it told", () => {
+    const { facts, findings } = flyArc(arcExercise(station, 300, 350, "right"), () => -2).measured;
+    const never = findings.find(({ code }) => code === "arc-never-joined");
+    near(Number(never?.facts.heldNm), facts.radiusNm - 2, 0.05, "NM");
+    expect(findings.map(({ code }) => code).filter((code) => code.startsWith("arc-turned"))).toEqual([]);
+    const strayed = flyArc(arcExercise(station, 300, 350, "right"), (share) => -1.5 - share).measured;
+    expect(strayed.findings.find(({ code }) => code === "arc-never-joined")?.facts.heldNm).toBeNull();
+  });
+
   it("a DME reads the slant: at 1 NM (6,076 ft) over a station 10 NM away, 0.05 NM more", () => {
     const { facts } = flyArc(arcExercise(station, 340, 20, "right"), () => 0).measured;
     near(facts.dmeReadsMoreNm!, Math.sqrt(101) - 10, 1e-3, "NM");

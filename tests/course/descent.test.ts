@@ -74,6 +74,17 @@ function flyDown(
   return measureDescent({ exercise, path, span: { start: 0, end: places.length }, motion, wind: null });
 }
 
+describe("by construction: from the height itself, or from below it, nobody descends to it", () => {
+  it.each([
+    ["300 ft below it all the way", 5700, "descent-crossed-low"],
+    ["level at it", 6000, "descent-crossed-at"],
+  ])("%s", (_, height, lead) => {
+    const { facts, findings } = flyDown(exerciseAt(35.6, 172.3, 6000, 1), height, 9, 500);
+    expect(facts).toMatchObject({ began: null, flown: null, mostNeeded: null });
+    expect(findings[0]?.code).toBe(lead);
+  });
+});
+
 describe("arithmetic of a descent: 120 kt, 4,000 to 2,000 ft", () => {
   // 2,000 ft at 500 ft/min take 4 minutes, 8 NM at 120 kt: 250 ft/NM, 2.36°. 318 ft/NM: 6.29 NM.
   const exercise = exerciseAt(35.668, 172.069, 2000, 1);

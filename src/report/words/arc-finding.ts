@@ -52,7 +52,7 @@ export const ARC_WORDS: Readonly<Record<string, FindingWords>> = {
   "arc-within": (f) =>
     `Farthest ${offArc(num(f.worstNm))}, on radial ${directionFact(f, "radial")}; within half a mile of the arc ${percent(num(f.withinHalfNm))} of the ${f.shareOf ?? "time"}.`,
   "arc-never-joined": (f) =>
-    `Never joined the arc, which takes the distance within 1 NM of it and the track within 20° of the tangent for 10 seconds. Farthest ${offArc(num(f.worstNm))}.`,
+    `Never joined the arc, which takes the distance within 1 NM of it and the track within 20° of the tangent for 10 seconds. Farthest ${offArc(num(f.worstNm))}.${given(f.heldNm) === null ? "" : ` ${num(f.heldNm).toFixed(1)} NM from the station was held instead: is the radius of the brief right?`}`,
   "arc-drifted": drifted,
   "arc-wind-uncorrected": (f) =>
     `The wind was left uncorrected: the heading was within ${Math.max(1, Math.ceil(Math.abs(num(f.flownOutDeg))))}° of the tangent, and ${needed(f)}.`,

@@ -23,7 +23,7 @@ const REASONS: Readonly<Record<string, string>> = {
 
 const NO_RACETRACK = {
   "wind-too-strong": "no heading holds the inbound course at this airspeed",
-  "does-not-close": "the turns alone are carried farther than any outbound leg can undo",
+  "does-not-close": "the turns alone are carried farther than an outbound leg of that length can undo",
 } as const;
 
 const FLAGS = {
