@@ -105,7 +105,7 @@ test("reading is cancelled half-way: the sheet, its notices and its remark stand
   await dropLog(page);
   await page.waitForFunction(() => Number(document.querySelector("progress")?.getAttribute("value")) > 0.1);
   await page.getByRole("button", { name: "Cancel" }).click();
-  expect(await page.getByRole("status").textContent()).toBe("");
+  expect(await page.locator(".underway").textContent()).toBe("");
   await page.waitForTimeout(1500);
   expect(await stands()).toEqual(before);
   expect(await page.getByRole("alert").textContent()).toBe(said);
