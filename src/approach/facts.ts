@@ -181,4 +181,9 @@ export const approachAdviceSchema = z
   .nullable();
 
 export type ApproachFacts = z.infer<typeof approachFactsSchema>;
+
+/** Whether the wheels were on the runway for certain: a landing, also one that was gone on from. */
+export const onWheels = (outcome: ApproachFacts["outcome"]): boolean =>
+  outcome === "landed" || outcome === "touch-and-go";
+
 export type ApproachAdvice = z.infer<typeof approachAdviceSchema>;

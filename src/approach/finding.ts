@@ -4,7 +4,7 @@ import type { Share } from "../quantity/units.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import { belowLimits, likely } from "./below-limits.ts";
-import type { ApproachFacts } from "./facts.ts";
+import { type ApproachFacts, onWheels } from "./facts.ts";
 import { neverDownTo } from "./far-above.ts";
 import { within } from "./tracking-finding.ts";
 import { unstable, unsteady } from "./unstable.ts";
@@ -94,8 +94,7 @@ function joined({
 /** A minimum descent altitude left before the visual descent point on the way to a landing. */
 function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding[] {
   const point = descent?.visualDescentPointNm;
-  const landed = outcome === "landed" || outcome === "touch-and-go";
-  if (!landed || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
+  if (!onWheels(outcome) || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
   if (minimum.passedNm - point < EARLY_NM) return [];
   return [
     {
