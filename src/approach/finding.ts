@@ -5,7 +5,7 @@ import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import { belowLimits, likely } from "./below-limits.ts";
 import { type ApproachFacts, onWheels } from "./facts.ts";
-import { neverDownTo } from "./far-above.ts";
+import { downToMinimum } from "./far-above.ts";
 import { within } from "./tracking-finding.ts";
 import { unstable, unsteady } from "./unstable.ts";
 
@@ -133,7 +133,7 @@ function ended({
       minimum: minimum?.kind ?? null,
       aboveMinimumFt: minimum && missed.altitudeFt - minimum.altitudeFt,
       aboveMinimum95Ft: minimum && missed.altimeter95Ft,
-      neverDownToIt: neverDownTo({ minimum, missed }),
+      downToIt: downToMinimum({ minimum, missed }),
       // at a minimum descent altitude that is as it should be
       levelNm: (minimum?.kind === "decision" && missed.level?.nm) || null,
       levelS: (minimum?.kind === "decision" && missed.level?.seconds) || null,

@@ -46,7 +46,7 @@ function climbed(f: Finding["facts"]): string {
     Math.abs(past) < 0.05
       ? "at the missed approach point"
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}${f.neverDownToIt === true ? fromMinimum(f) : ""}${afterLevel(f)}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}${f.downToIt === "yes" ? "" : fromMinimum(f)}${afterLevel(f)}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
 }
 
 /** How high above or below the minimum a climb was begun, where the brief gives one. */
@@ -54,7 +54,7 @@ function fromMinimum(f: Finding["facts"]): string {
   const [above, doubt] = [given(f.aboveMinimumFt), given(f.aboveMinimum95Ft)];
   if (above === null) return "";
   const name = f.minimum === "descent" ? "the minimum descent altitude" : "the decision altitude";
-  if (f.neverDownToIt === true)
+  if (f.downToIt === "no")
     return `, ${feet(above)}${doubt === null ? "" : ` (± ${feet(doubt)})`} above ${name}, which it never came down to`;
   if (doubt !== null) {
     if (Math.abs(above) <= doubt) return `, at ${name} as far as this log tells (± ${feet(doubt)})`;

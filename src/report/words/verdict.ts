@@ -42,7 +42,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "a landing goes below it by right, and a log does not show when the runway came in sight",
   "maybe-touched": "over the runway a touch is not ruled out, and a landing goes below it by right",
   "no-missed-approach":
-    "no missed approach was flown; with the runway in sight a landing or a low pass goes below it by right",
+    "no missed approach was flown; with the runway in sight a landing goes below it by right",
   "turned-away": "no missed approach was flown; the final was left by a turn away",
   "turned-away-above": "the final was left by a turn away above it",
   "turned-away-before": "the final was left by a turn away before it",
