@@ -46,6 +46,28 @@ export function triesOf(approach: Approach, path: FlownPath, runs: readonly Run[
   return tries;
 }
 
+/** Whether a try was flown from the final fix to close in. */
+function isWhole({ course, finalFix }: ApproachExercise, path: FlownPath, one: readonly Run[]): boolean {
+  const ruler = courseRuler(course);
+  const before = ({ latitude, longitude }: { latitude: number; longitude: number }): NauticalMiles => {
+    ruler.measure(latitude, longitude);
+    return -nauticalMilesFromMetres(ruler.along);
+  };
+  const from = finalFix ? before(finalFix) : FINAL_LEAST;
+  return before(placeOf(path, one[0]!.core.start)) >= from && cameClose({ course }, path, one.at(-1)!);
+}
+
+/** Whether a run belongs to the last try that was flown whole. */
+export function isLastWhole(
+  exercise: ApproachExercise,
+  path: FlownPath,
+  runs: readonly Run[],
+  { core }: Run,
+): boolean {
+  const last = triesOf(exercise, path, runs).findLast((one) => isWhole(exercise, path, one));
+  return last?.some((run) => run.core === core) ?? false;
+}
+
 /**
  * The weighed runs, of tries at the same procedure the last whole one first: faults do not choose between them. Whole is
  * from the final fix to close in; of the same procedure, where its way down does not fit far worse. `runs`: as weighed,
@@ -58,18 +80,11 @@ export function lastTryFirst(
   weighed: readonly Run[],
 ): Run[] {
   const raised = new Map(runs.map(({ core }, i) => [core, weighed[i]!] as const));
-  const ruler = courseRuler(exercise.course);
-  const before = ({ latitude, longitude }: { latitude: number; longitude: number }): NauticalMiles => {
-    ruler.measure(latitude, longitude);
-    return -nauticalMilesFromMetres(ruler.along);
-  };
-  const from = exercise.finalFix ? before(exercise.finalFix) : FINAL_LEAST;
   let highest = 0;
   for (const one of triesOf(exercise, path, runs)) {
-    const whole = before(placeOf(path, one[0]!.core.start)) >= from && cameClose(exercise, path, one.at(-1)!);
     const chosen = one.reduce((a, b) => (raised.get(b.core)!.score > raised.get(a.core)!.score ? b : a));
     const { score } = raised.get(chosen.core)!;
-    if (!whole || score < OTHER_WAY_DOWN * chosen.score) continue;
+    if (!isWhole(exercise, path, one) || score < OTHER_WAY_DOWN * chosen.score) continue;
     raised.set(chosen.core, { ...chosen, score: Math.max(score, highest > 0 ? highest + LATER : 0) });
     highest = raised.get(chosen.core)!.score;
   }

@@ -133,17 +133,18 @@ function overThreshold(f: Finding["facts"]): string {
   return `${height === null ? "" : `, over the threshold at ${feet(height)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground`;
 }
 
-/** `times`: in all; `asked`: by exercises of the brief; `last`: none was flown after this. */
+/** `times`: in all; `asked`: by exercises of the brief; `last`: none was flown after this; `lastWhole`: none whole. */
 function flownAgain(
-  { times, asked, last }: Finding["facts"],
+  { times, asked, last, lastWhole }: Finding["facts"],
   { evidence: { fromUtc, toUtc } }: Finding,
 ): string {
   const when = fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : "";
   const several = num(asked ?? 1) > 1;
   const others = num(times) - num(asked ?? 1);
+  const whole = lastWhole === true ? "the last that was flown whole" : "the one that fits best";
   const which = several
     ? `the brief asks for ${asked} of them. ${others > 1 ? "The first other one" : "The other one"}`
-    : `this is ${last === true ? "the last time" : "the one that fits best"}. ${others > 1 ? "The first other one" : "The other"}`;
+    : `this is ${last === true ? "the last time" : whole}. ${others > 1 ? "The first other one" : "The other"}`;
   return `Flown ${times} times on this flight; ${which} was on the final${when}; written into the brief for each time, or with between, it is measured too.`;
 }
 
