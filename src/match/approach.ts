@@ -94,10 +94,10 @@ function passesBy({ start, end }: Span, { along, across }: Against, altitude: Co
   return down < COMES_DOWN_FT_PER_NM && across.subarray(start, end).every((nm) => Math.abs(nm) > ON_FINAL);
 }
 
-/** ... and for so far where the next exercise begins at once, as a hold at the field does: the climb away is of both. Chosen: a minute at 120 kt. */
+/** Where the next exercise begins at once, as a hold at the field does, it is followed for so far: the climb away is of both. Chosen: a minute at 120 kt. */
 const CLIMBED_NM: NauticalMiles = 2;
 
-/** The row where what followed an approach is over: after so far, or where the next exercise begins. */
+/** The row where what followed an approach is over: after so far, or less where the next exercise begins, but then never less than the climb away. */
 export function followedTo(end: number, next: number, { flown }: Flown): number {
   const gone = (row: number): NauticalMiles => flown[row]! - flown[end - 1]!;
   let row = end;

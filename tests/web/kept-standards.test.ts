@@ -73,6 +73,21 @@ test("a saved logbook carries the standards kept", async () => {
   expect((await keptStandards()).map(({ yaml }) => yaml)).toEqual([SCHOOL("a")]);
 });
 
+test("a saved logbook carries which standard is usual, for a browser where none is", async () => {
+  await keepStandard("a", SCHOOL("a"));
+  await makeUsual("a");
+  const saved = new Uint8Array(await (await writeArchive("2026-10-17T00:00:00Z")).arrayBuffer());
+  const usual = async () => (await keptStandards()).filter((one) => one.usual).map(({ yaml }) => yaml);
+  await dropStandard("a");
+  await readArchive(saved, "logbook.zip");
+  expect(await usual()).toEqual([SCHOOL("a")]);
+  await dropStandard("a");
+  await keepStandard("b", SCHOOL("b"));
+  await makeUsual("b");
+  await readArchive(saved, "logbook.zip");
+  expect(await usual()).toEqual([SCHOOL("b")]);
+});
+
 test("kept standards are no briefs to fly again; one of them is usual, also after it is given anew", async () => {
   await keepTemplate("Radials", "brief: 1\nfixes: {}\nexercises: []\n");
   await keepStandard("a", SCHOOL("a"));

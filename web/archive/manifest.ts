@@ -44,7 +44,8 @@ export const manifestSchema = z.object({
   /** When it was saved, UTC. */
   saved: text,
   flights: z.array(flightSchema),
-  templates: z.array(z.object({ name: text, saved: z.number(), path: text })),
+  /** Briefs by name, and schools' standards, of which one may be the usual one. */
+  templates: z.array(z.object({ name: text, saved: z.number(), path: text, usual: z.boolean().optional() })),
   places: z.array(z.object({ name: text, saved: z.number(), path: text })),
 });
 

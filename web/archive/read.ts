@@ -142,10 +142,14 @@ async function keepRest(entries: Entries, { templates, places }: Manifest): Prom
     all.map((one) => ({ ...one, bytes: entries(one.path) }));
   const [briefs, lists] = [read(templates), read(places)];
   await writing(["templates", "places"], async (t) => {
-    for (const { name, saved, bytes } of briefs) {
-      const here = await t.objectStore("templates").get(name);
+    const store = t.objectStore("templates");
+    // which standard is the usual one is chosen here; the file's choice counts where there is none
+    const chosen = (await store.getAll()).some(({ usual }) => usual);
+    for (const { name, saved, usual, bytes } of briefs) {
+      const here = await store.get(name);
+      const isUsual = chosen ? here?.usual : usual;
       if (bytes && (!here || here.saved < saved))
-        await t.objectStore("templates").put({ name, saved, yaml: strFromU8(bytes) });
+        await store.put({ name, saved, yaml: strFromU8(bytes), ...(isUsual && { usual: isUsual }) });
     }
     for (const { name, saved, bytes } of lists) {
       const here = await t.objectStore("places").get(name);

@@ -86,7 +86,10 @@ async function manifestOf(saved: string) {
     version: 1,
     saved,
     flights,
-    templates: briefs.map(({ name, saved }, i) => ({ name, saved, path: `templates/${i + 1}.yaml` })),
+    templates: briefs.map(({ name, saved, usual }, i) => ({
+      ...{ name, saved, path: `templates/${i + 1}.yaml` },
+      ...(usual && { usual }),
+    })),
     places: lists.map(({ name, saved }, i) => ({ name, saved, path: `places/${i + 1}-${safeName(name)}` })),
   };
   return { manifest, briefs, lists };

@@ -175,7 +175,9 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "glide-path-within": (f) =>
     num(f.worstNeedle) > 1
       ? `Over full scale ${f.side} the glide path, ${feet(Math.abs(num(f.worstFt)))}, ${beforeThreshold(f.worstAtNm)}.`
-      : `The glide path was held within ${needleWords(f.worstNeedle)}, worst ${feet(Math.abs(num(f.worstFt)))} ${f.side} it.`,
+      : num(f.worstNeedle) > 0.5
+        ? `The glide path needle reached ${needleWords(f.worstNeedle)}, ${feet(Math.abs(num(f.worstFt)))} ${f.side} the path, ${beforeThreshold(f.worstAtNm)}.`
+        : `The glide path was held within ${needleWords(f.worstNeedle)}, worst ${feet(Math.abs(num(f.worstFt)))} ${f.side} it.`,
   "left-minimum-early": (f) =>
     `The minimum of ${count(num(f.altitudeFt))} ft was left ${miles(f.leftNm)} before the threshold; a descent on ${num(f.angleDeg)}° begins ${miles(f.visualDescentPointNm)} before it.`,
   "missed-approach": (f) => `Missed approach ${climbed(f)}`,

@@ -36,7 +36,7 @@ const NO_CODES = new Set([
   "log-silent-there",
   "flown-other-way",
 ]);
-const issueCodes = codesIn(/^(import|track(?!\/(cause|joining)\b)|brief|debrief|cli)\//).filter(
+const issueCodes = codesIn(/^(import|track(?!\/(cause|joining|weave)\b)|brief|debrief|cli)\//).filter(
   (c) => !NO_CODES.has(c),
 );
 /** Findings of courses, whose words are tried on the facts below. */
