@@ -1,5 +1,7 @@
 /** Hindtrack: a track log and a brief become a debrief. The one door. */
 
+// whether the wheels were on the runway for certain
+export { onWheels } from "./approach/facts.ts";
 // what should have been flown
 export type { Exercise as BriefExercise } from "./brief/brief.ts";
 export {

@@ -144,7 +144,7 @@ export const approachFactsSchema = z.strictObject({
   stepDowns: stepDownsSchema,
   minimum: minimumSchema,
   missedPoint: z.strictObject({ distanceNm: z.number(), passedUtc: utc.nullable() }),
-  /** `touch-and-go`: slowed on the runway as only wheels are, then a climb; where its speed does not tell, `touch-and-go-or-low-pass`. */
+  /** `touch-and-go`: slowed on the runway as only wheels are, its height as in a roll, then a climb; where level there without so low a speed, `touch-and-go-or-low-pass`. */
   outcome: z.enum([
     "landed",
     "touch-and-go",
@@ -181,4 +181,9 @@ export const approachAdviceSchema = z
   .nullable();
 
 export type ApproachFacts = z.infer<typeof approachFactsSchema>;
+
+/** Whether the wheels were on the runway for certain: a landing, also one that was gone on from. */
+export const onWheels = (outcome: ApproachFacts["outcome"]): boolean =>
+  outcome === "landed" || outcome === "touch-and-go";
+
 export type ApproachAdvice = z.infer<typeof approachAdviceSchema>;

@@ -4,8 +4,8 @@ import type { Share } from "../quantity/units.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
 import { belowLimits, likely } from "./below-limits.ts";
-import type { ApproachFacts } from "./facts.ts";
-import { neverDownTo } from "./far-above.ts";
+import { type ApproachFacts, onWheels } from "./facts.ts";
+import { downToMinimum } from "./far-above.ts";
 import { within } from "./tracking-finding.ts";
 import { unstable, unsteady } from "./unstable.ts";
 
@@ -94,8 +94,7 @@ function joined({
 /** A minimum descent altitude left before the visual descent point on the way to a landing. */
 function early({ minimum, descent, glidePath, outcome }: ApproachFacts): Finding[] {
   const point = descent?.visualDescentPointNm;
-  const landed = outcome === "landed" || outcome === "touch-and-go";
-  if (!landed || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
+  if (!onWheels(outcome) || minimum?.kind !== "descent" || !point || minimum.passedNm === null) return [];
   if (minimum.passedNm - point < EARLY_NM) return [];
   return [
     {
@@ -134,7 +133,7 @@ function ended({
       minimum: minimum?.kind ?? null,
       aboveMinimumFt: minimum && missed.altitudeFt - minimum.altitudeFt,
       aboveMinimum95Ft: minimum && missed.altimeter95Ft,
-      neverDownToIt: neverDownTo({ minimum, missed }),
+      downToIt: downToMinimum({ minimum, missed }),
       // at a minimum descent altitude that is as it should be
       levelNm: (minimum?.kind === "decision" && missed.level?.nm) || null,
       levelS: (minimum?.kind === "decision" && missed.level?.seconds) || null,

@@ -35,6 +35,7 @@ const LOW: Feet = 600;
 const CLIMBED_OUT: Seconds = 60;
 /** Aligned with the final all the while. Chosen: wider than a wind correction being found. */
 const ALIGNED: AngleSize = 20;
+
 export function interceptOf(rows: ApproachRows, { established }: Segments): ApproachFacts["intercept"] {
   const intercept = measureIntercept(rows, established);
   if (!intercept || established === null) return null;

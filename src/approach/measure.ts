@@ -23,7 +23,7 @@ import { findDepartures } from "./departures.ts";
 import { descentOf } from "./descent.ts";
 import { crossTrackFacts, judgedFacts, needleFacts } from "./deviation.ts";
 import { landingOf, logEndOf } from "./end.ts";
-import type { ApproachAdvice, ApproachFacts } from "./facts.ts";
+import { type ApproachAdvice, type ApproachFacts, onWheels } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
 import { gatesOf } from "./gates.ts";
@@ -96,7 +96,7 @@ export function measureApproach({
   const logEnds = span.end === path.latitude.length;
   const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
   const { final, fix, outcome, threshold } = segments;
-  const wheels = outcome === "landed" || outcome === "touch-and-go";
+  const wheels = onWheels(outcome);
   const parts = partsOf(rows, segments);
   const weights = intervals(rows, final);
   const down = beforeClimb(rows, segments);

@@ -1,7 +1,7 @@
 /** The approach as parts in flown order: each with its kind and its rows. */
 import type { Span } from "../quantity/span.ts";
 import { ceilRow, utcOfRow } from "./column.ts";
-import type { ApproachFacts } from "./facts.ts";
+import { type ApproachFacts, onWheels } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
 
@@ -14,7 +14,7 @@ export interface Part extends Span {
 /** Whole and without overlap: every row of the approach belongs to one part, and no part is empty. */
 export function partsOf({ length }: ApproachRows, segments: Segments): Part[] {
   const { established, final, threshold, missed, climbOut, brokeOff, outcome } = segments;
-  const wheels = outcome === "landed" || outcome === "touch-and-go";
+  const wheels = onWheels(outcome);
   const onFinal = Math.min(established ?? final.start, final.start);
   const marks: [Part["kind"], number][] = [
     ["joining", 0],

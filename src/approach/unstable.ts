@@ -2,7 +2,7 @@
 import type { Finding } from "../quantity/record.ts";
 import type { AngleSize, Knots } from "../quantity/units.ts";
 import { BANK_FROM, STABILISED } from "../standard/stabilised.ts";
-import type { ApproachFacts } from "./facts.ts";
+import { type ApproachFacts, onWheels } from "./facts.ts";
 
 type Gate = ApproachFacts["gates"][number];
 
@@ -49,7 +49,7 @@ export function unstable({ gates, glidePath, outcome, missed, runway }: Approach
           verticalNeedle: gate.vertical?.value ?? null,
           verticalFpm: gate.verticalFpm,
           bankDeg: gate.bankDeg,
-          continued: outcome === "landed" || outcome === "touch-and-go" || lowest !== null,
+          continued: onWheels(outcome) || lowest !== null,
           lowestAboveThresholdFt: lowest,
         },
         evidence: { fromUtc: gate.utc, toUtc: gate.utc },

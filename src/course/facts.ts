@@ -36,7 +36,6 @@ export const courseFactsSchema = z.strictObject({
   judged: judgedSchema,
   /** Flown without ever being established on it; missing where it was, without times, and of a fitted line. */
   neverEstablished: z.literal(true).optional(),
-  /** What of the time that the brief gave was flown along the course before it was established, and is not judged; null or missing where nothing was. */
   /** The time before it was joined, which is not judged, where that is over a minute or strayed far; null or missing where it is not. */
   beforeJoining: z
     .strictObject({
@@ -46,6 +45,7 @@ export const courseFactsSchema = z.strictObject({
     })
     .nullable()
     .optional(),
+  /** What of the time that the brief gave was flown along the course before it was established, and is not judged; null or missing where nothing was. */
   beforeEstablished: z
     .strictObject({
       windowS: z.number(),

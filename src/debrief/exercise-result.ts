@@ -37,6 +37,7 @@ export interface Flown {
   /** Where else it was flown. */
   readonly again?: readonly Span[];
   readonly asked?: number;
+  readonly lastWhole?: boolean;
 }
 
 /** The flight as the exercises are measured on it. */
@@ -225,7 +226,10 @@ export function approachResult(
 }
 
 /** Said last: that this is one of several, and when the first other one was. */
-function flownAgain({ span, again = [], asked = 1 }: Flown, motion: Motion | null): Finding[] {
+function flownAgain(
+  { span, again = [], asked = 1, lastWhole = false }: Flown,
+  motion: Motion | null,
+): Finding[] {
   const [first] = again;
   if (!first || !span) return [];
   const [fromUtc, toUtc] = [first.start, first.end - 1].map((row) =>
@@ -233,5 +237,5 @@ function flownAgain({ span, again = [], asked = 1 }: Flown, motion: Motion | nul
   );
   const evidence = { fromUtc: fromUtc!, toUtc: toUtc! };
   const last = again.every(({ start }) => start < span.end);
-  return [{ code: "flown-again", facts: { times: again.length + asked, asked, last }, evidence }];
+  return [{ code: "flown-again", facts: { times: again.length + asked, asked, last, lastWhole }, evidence }];
 }

@@ -1,6 +1,6 @@
 /** The criteria of heights by the altimeter on an approach: over the final fix, at step-downs, at the minimum. */
-import type { ApproachFacts } from "../approach/facts.ts";
-import { FAR_ABOVE, groundNear } from "../approach/index.ts";
+import { type ApproachFacts, onWheels } from "../approach/facts.ts";
+import { aboveMinimum, downToMinimum, groundNear } from "../approach/index.ts";
 import type { MinimumLimits, TestStandard } from "../standard/test-standard.ts";
 import { doubtOfHeight } from "./altitude.ts";
 import { momentUntold } from "./approach-gates.ts";
@@ -26,30 +26,24 @@ const OVER_FIX: Criterion<ApproachFacts> = {
   },
 };
 
-/** How far above the minimum, with its doubt: at a minimum descent altitude the lowest height counts, at a decision altitude the one where the climb was begun. */
-function aboveMinimum({ minimum, missed }: ApproachFacts) {
-  if (minimum?.kind === "descent")
-    return { margin: minimum.marginFt, doubt95: minimum.altimeter95Ft, utc: minimum.lowestUtc };
-  const margin = missed && minimum ? missed.altitudeFt - minimum.altitudeFt : null;
-  return { margin, doubt95: missed?.altimeter95Ft ?? null, utc: missed?.startUtc ?? null };
-}
-
 /** What is said of a minimum that was gone below by right, or never flown down to; null where it is judged. */
 function minimumNotFlown(facts: ApproachFacts, { minimumDescent }: TestStandard["approach"]): Found | null {
   const { minimum, outcome } = facts;
   const decision = minimum?.kind === "decision";
-  if (["landed", "touch-and-go", "touch-and-go-or-low-pass"].includes(outcome))
+  const perhaps = outcome === "touch-and-go-or-low-pass";
+  if (decision && perhaps) return { cannotTell: "maybe-touched" };
+  if (perhaps || onWheels(outcome))
     return decision ? { notFlown: "no-missed-approach" } : { cannotTell: "left-for-landing" };
   if (decision && outcome === "left-final") return { notFlown: "turned-away" };
   if (decision && outcome === "log-ends") return { cannotTell: "log-ends" };
   const { margin, doubt95 } = aboveMinimum(facts);
   if (margin === null || doubt95 === null) return { cannotTell: "crossing-not-known" };
   if (outcome === "missed" && margin < 0 && groundNear(facts)) return { cannotTell: "maybe-touched" };
-  if (outcome === "log-ends" || minimum?.passedNm !== null || minimum.passedIn) return null;
+  if (outcome === "log-ends") return null;
   const turned = outcome === "left-final";
-  const most = turned ? (minimumDescent.above?.limit ?? FAR_ABOVE) : FAR_ABOVE;
-  if (margin <= most) return null;
-  if (margin - doubt95 <= most) return { cannotTell: "minimum-not-reached" };
+  const down = downToMinimum(facts, turned ? minimumDescent.above?.limit : undefined);
+  if (down === "yes") return null;
+  if (down === "perhaps") return { cannotTell: "minimum-not-reached" };
   return { notFlown: turned ? "turned-away-above" : "climbed-above" };
 }
 

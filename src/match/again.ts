@@ -16,13 +16,11 @@ export function flownAgain(
   { flown }: Flown,
   runs: readonly Run[],
   cores: readonly Span[],
-  taken: Run,
 ): Span[] {
-  const own = runs.find(({ core }) => core === taken.core) ?? taken;
   const before = ({ core }: Run, row: number) =>
     core.end <= row && flown[Math.min(row, flown.length - 1)]! - flown[core.end - 1]! > LED_TO;
   const apart = (run: Run) => cores.every(({ start, end }) => before(run, start) || run.core.start >= end);
-  return triesOf(exercise, path, runs, own.score).flatMap((one) => {
+  return triesOf(exercise, path, runs).flatMap((one) => {
     if (!one.every(apart)) return [];
     return one.reduce((a, b) => (b.score > a.score ? b : a)).core;
   });

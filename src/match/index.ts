@@ -9,7 +9,7 @@ import { type Flown, type FlownPath, flownOf } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { inOrder, withOutOfOrder } from "./order.ts";
 import { type Run, runsOf } from "./runs.ts";
-import { lastTryFirst } from "./tries.ts";
+import { isLastWhole, lastTryFirst } from "./tries.ts";
 import { weighedByHeight } from "./way-down.ts";
 
 export type { FlownPath } from "./flown.ts";
@@ -82,10 +82,11 @@ function findInOrder(
     const next = Math.min(path.latitude.length, ...after.map((core) => core.start));
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
-    const again = isApproach ? flownAgain(exercise, path, flown, runs[i]!, cores, run) : [];
+    const again = isApproach ? flownAgain(exercise, path, flown, runs[i]!, cores) : [];
     if (!isApproach || again.length === 0) return { exercise: i, span, by: "geometry", confidence };
     const asked = brief.exercises.filter((e, k) => isSame(exercise, e) && (chosen[k] || isSpan(windows[k])));
-    return { exercise: i, span, by: "geometry", confidence, again, asked: asked.length };
+    const lastWhole = isLastWhole(exercise, path, runs[i]!, run);
+    return { exercise: i, span, by: "geometry", confidence, again, asked: asked.length, lastWhole };
   });
 }
 

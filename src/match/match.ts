@@ -21,4 +21,6 @@ export interface Match {
   readonly again?: readonly Span[];
   /** With `again`: how many exercises of the brief are this approach and were flown, this one among them. */
   readonly asked?: number;
+  /** With `again`: this is the last that was flown whole, from the final fix to close in; else it is the one that fits best. */
+  readonly lastWhole?: boolean;
 }

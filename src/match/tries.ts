@@ -30,19 +30,42 @@ const cameClose = ({ course }: Approach, path: FlownPath, { core }: Run): boolea
   inverse(placeOf(path, core.end - 1), course.origin).distance <= CLOSE_IN * METRES_PER_NAUTICAL_MILE;
 
 /**
- * Runs that fit at least half as well as a score, as tries in flown order. After one the aircraft had come close in, or it
+ * Runs that fit at least half as well as the best of them, as tries in flown order. After one the aircraft had come close in, or it
  * climbed: a turn once round to lose time, and the laps of a hold on the final, belong to the try that they delay.
  * Without heights only a try that came close in is told from the next.
  */
-export function triesOf(approach: Approach, path: FlownPath, runs: readonly Run[], score: Share): Run[][] {
+export function triesOf(approach: Approach, path: FlownPath, runs: readonly Run[]): Run[][] {
+  const best = Math.max(0, ...runs.map(({ score }) => score));
   const tries: Run[][] = [];
-  for (const run of runs.filter((r) => r.score >= TRIED * score)) {
+  for (const run of runs.filter(({ score }) => score >= TRIED * best)) {
     const last = tries.at(-1)?.at(-1);
     if (last && !cameClose(approach, path, last) && !climbed(path, last.core.end - 1, run.core.start))
       tries.at(-1)!.push(run);
     else tries.push([run]);
   }
   return tries;
+}
+
+/** Whether a try was flown from the final fix to close in. */
+function isWhole({ course, finalFix }: ApproachExercise, path: FlownPath, one: readonly Run[]): boolean {
+  const ruler = courseRuler(course);
+  const before = ({ latitude, longitude }: { latitude: number; longitude: number }): NauticalMiles => {
+    ruler.measure(latitude, longitude);
+    return -nauticalMilesFromMetres(ruler.along);
+  };
+  const from = finalFix ? before(finalFix) : FINAL_LEAST;
+  return before(placeOf(path, one[0]!.core.start)) >= from && cameClose({ course }, path, one.at(-1)!);
+}
+
+/** Whether a run belongs to the last try that was flown whole. */
+export function isLastWhole(
+  exercise: ApproachExercise,
+  path: FlownPath,
+  runs: readonly Run[],
+  { core }: Run,
+): boolean {
+  const last = triesOf(exercise, path, runs).findLast((one) => isWhole(exercise, path, one));
+  return last?.some((run) => run.core === core) ?? false;
 }
 
 /**
@@ -56,20 +79,12 @@ export function lastTryFirst(
   runs: readonly Run[],
   weighed: readonly Run[],
 ): Run[] {
-  const best = Math.max(0, ...runs.map(({ score }) => score));
   const raised = new Map(runs.map(({ core }, i) => [core, weighed[i]!] as const));
-  const ruler = courseRuler(exercise.course);
-  const before = ({ latitude, longitude }: { latitude: number; longitude: number }): NauticalMiles => {
-    ruler.measure(latitude, longitude);
-    return -nauticalMilesFromMetres(ruler.along);
-  };
-  const from = exercise.finalFix ? before(exercise.finalFix) : FINAL_LEAST;
   let highest = 0;
-  for (const one of triesOf(exercise, path, runs, best)) {
-    const whole = before(placeOf(path, one[0]!.core.start)) >= from && cameClose(exercise, path, one.at(-1)!);
+  for (const one of triesOf(exercise, path, runs)) {
     const chosen = one.reduce((a, b) => (raised.get(b.core)!.score > raised.get(a.core)!.score ? b : a));
     const { score } = raised.get(chosen.core)!;
-    if (!whole || score < OTHER_WAY_DOWN * chosen.score) continue;
+    if (!isWhole(exercise, path, one) || score < OTHER_WAY_DOWN * chosen.score) continue;
     raised.set(chosen.core, { ...chosen, score: Math.max(score, highest > 0 ? highest + LATER : 0) });
     highest = raised.get(chosen.core)!.score;
   }

@@ -169,6 +169,19 @@ describe("a headline ends with how the approach ended, and a circuit has no inte
       /above the decision altitude, which it never came down to; climbing/,
     );
   });
+  it("begun 350 ft above it, the doubt reaching to where it would be one at it: told so, and not that it never came down", () => {
+    const to550 = straightIn(9, centred, (b) => Math.min(1650, beam(b)), { roll: false, to: 1.55 });
+    const end = to550.at(-1)!;
+    const up = climb.map((r, k) => ({
+      ...{ ...r, t: end.t + 1 + k, before: end.before - (k + 1) / 40, height: end.height + 10 * k },
+    }));
+    const { facts, findings } = measured(approachTo(FIELD), [...to550, ...up]);
+    const above = facts.missed!.altitudeFt - facts.minimum!.altitudeFt;
+    expect(above).toBeGreaterThan(300);
+    expect(above - facts.missed!.altimeter95Ft!).toBeLessThan(300);
+    expect(findings.find(({ code }) => code === "missed-approach")!.facts.downToIt).toBe("perhaps");
+    expect(said(findings, "missed-approach")).toMatch(/ above the decision altitude; climbing/);
+  });
   it("a turn from base over full scale is no overshot intercept", () => {
     const rows: Row[] = [];
     const legs = [
@@ -203,7 +216,11 @@ it("an approach flown three times names the first of the others", () => {
   expect(said([found], "flown-again")).toBe(
     "Flown 3 times on this flight; this is the one that fits best. The first other one was on the final from 01:10 to 01:16 UTC; written into the brief for each time, or with between, it is measured too.",
   );
-  const last = { ...found, facts: { times: 2, last: true } };
+  const whole = { ...found, facts: { times: 3, last: false, lastWhole: true } };
+  expect(said([whole], "flown-again")).toContain(
+    "; this is the last that was flown whole. The first other one",
+  );
+  const last = { ...found, facts: { times: 2, last: true, lastWhole: true } };
   expect(said([last], "flown-again")).toMatch(
     /^Flown 2 times on this flight; this is the last time\. The other /,
   );

@@ -41,3 +41,13 @@ it("what was off until then is not met, and a log that ends below the decision a
   expect(verdicts(0.4, 1.5).of("approach-needle")[0]).toBe("not met");
   expect(verdicts(0, 0.2).of("approach-needle")[0]).toBe("met");
 });
+
+it("in the roll, slowed from 90 kt to 60 and not yet slow, it shows a landing; in flight over the runway it does not", () => {
+  const ends = (rows: ReturnType<typeof straightIn>) => measured(approachTo(FIELD), rows).facts.outcome;
+  const path = (b: number) => Math.min(1650, beam(Math.max(b, 0)) - 50 * Number(b <= 0));
+  const rolled = straightIn(9, () => 0, path);
+  const roll = straightIn(9, () => 0, path, { roll: false }).length;
+  // 3 kt a second: after ten seconds 60 kt, where 90 / 1.3 are 69
+  expect(ends(rolled.slice(0, roll + 11))).toBe("landed");
+  expect(ends(rolled.slice(0, roll))).not.toBe("landed");
+});

@@ -100,7 +100,7 @@ describe("without a speed that only a roll leaves", () => {
     const verdicts = gradeApproach(facts, eu).filter(({ criterion }) => /decision/.test(criterion));
     expect(verdicts.length).toBeGreaterThan(0);
     for (const { verdict, reason } of verdicts)
-      expect([verdict, reason]).toEqual(["not flown", "no-missed-approach"]);
+      expect([verdict, reason]).toEqual(["cannot tell", "maybe-touched"]);
   });
   it("a go-around from 50 ft over the runway is a missed approach, of which a touch is not ruled out", () => {
     const round = each(5, (k): [number, number] => [63 - k, 45 - 3 * k]);
@@ -108,6 +108,38 @@ describe("without a speed that only a roll leaves", () => {
     expect([facts.outcome, facts.touchAndGo]).toEqual(["missed", null]);
     const found = findings.find(({ code }) => code === "sank-below-decision")!;
     expect(APPROACH_WORDS[found.code]!(found.facts, found)).toContain("a touch is not ruled out");
+  });
+  // 92 kt over 1.3 is an ordinary climb speed: by itself it shows no wheels on the ground
+  it.each([300, 500])(
+    "a final at 92 kt slowed to 70 in a climb at %s ft/min from 45 ft over the runway is no touch",
+    (rate) => {
+      const fast = straightIn(
+        8,
+        () => 0,
+        (b) => Math.min(1650, beam(Math.max(b, 0), 3, 60)),
+        {
+          ...{ knots: 92, roll: false, to: 0 },
+        },
+      );
+      const round = each(6, (k): [number, number] => [92 - 2 * k, Math.max(45, 60 - 4 * k)]);
+      const away = each(120, (k): [number, number] => [Math.max(70, 82 - 3 * k), 45 + (k * rate) / 60]);
+      const { facts, findings } = measured(exercise, on(on(fast, round), away));
+      expect([facts.outcome, facts.touchAndGo]).toEqual(["missed", null]);
+      expect(findings.map(({ code }) => code)).not.toContain("touch-and-go");
+    },
+  );
+  it("nor is one that floats level at 45 ft, slowed only in its last seconds there: a touch or a low pass", () => {
+    const fast = straightIn(
+      8,
+      () => 0,
+      (b) => Math.min(1650, beam(Math.max(b, 0), 3, 60)),
+      {
+        ...{ knots: 92, roll: false, to: 0 },
+      },
+    );
+    const float = each(14, (k): [number, number] => [92 - 1.6 * k, Math.max(45, 60 - 4 * k)]);
+    const { facts } = measured(exercise, on(on(fast, float), climb(45, 70)));
+    expect([facts.outcome, facts.touchAndGo]).toEqual(["touch-and-go-or-low-pass", null]);
   });
   it("slowed as much 180 ft above the runway, no wheel was on it", () => {
     const slow = [

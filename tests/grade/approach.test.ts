@@ -217,17 +217,27 @@ describe("the minimum: US +100/-0 ft at a minimum descent altitude; Europe +50/-
     expect(one(us, "approach-minimum-below", { outcome: "landed" })!.reason).toBe("left-for-landing");
   });
   // Part-FCL Appendix 7 holds the go-around to the decision altitude: without one there is nothing to hold to it
-  it.each(["landed", "touch-and-go", "touch-and-go-or-low-pass"] as const)(
+  it.each(["landed", "touch-and-go"] as const)(
     "%s: no missed approach, so that nothing is judged of the decision altitude",
     (outcome) => {
       for (const side of ["below", "above"]) {
         const found = one(eu, `approach-decision-${side}`, { minimum: "decision", margin: -190, outcome })!;
         expect(found).toMatchObject({ verdict: "not flown", reason: "no-missed-approach", value: null });
-        expect(verdictSentence(found)).toContain("; no missed approach was flown; with the runway in sight");
+        expect(verdictSentence(found)).toContain(
+          "; no missed approach was flown; with the runway in sight a landing goes below it by right",
+        );
       }
       expect(one(us, "approach-minimum-above", { outcome })!.reason).toBe("left-for-landing");
     },
   );
+  it("a touch or a low pass: whether a missed approach was flown is not known, as the finding says", () => {
+    const outcome = "touch-and-go-or-low-pass";
+    for (const side of ["below", "above"])
+      expect(
+        one(eu, `approach-decision-${side}`, { minimum: "decision", margin: -190, outcome }),
+      ).toMatchObject({ verdict: "cannot tell", reason: "maybe-touched", value: null });
+    expect(one(us, "approach-minimum-above", { outcome })!.reason).toBe("left-for-landing");
+  });
   it("down to 30 ft over the runway, ± 50: a touch is not ruled out, and that is said; from a mile out it is", () => {
     const low = { minimum: "decision", margin: -470 } as const;
     expect(one(eu, "approach-decision-below", { ...low, climbNm: 0.1 })).toMatchObject({

@@ -48,6 +48,7 @@ export {
   needleOf,
   offArc,
   offCourse,
+  onWheels,
   says,
   sided,
   silenceLimit,

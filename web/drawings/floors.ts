@@ -1,6 +1,6 @@
 /** What an approach is not to go below, mile by mile. */
 import type { ApproachWindow } from "./approachWindow.ts";
-import type { ApproachFacts } from "./contract.ts";
+import { type ApproachFacts, onWheels } from "./contract.ts";
 
 export interface Floor {
   readonly fromNm: number;
@@ -21,8 +21,7 @@ export function floors(facts: ApproachFacts, window: Pick<ApproachWindow, "farNm
   }
   if (minimum?.kind !== "descent") return all;
   // who lands leaves the minimum by right from the visual descent point on: FAA AIM 5-4-5, from memory
-  const wheels = outcome === "landed" || outcome === "touch-and-go";
-  const to = wheels ? (descent?.visualDescentPointNm ?? 0) : missedPoint.distanceNm;
+  const to = onWheels(outcome) ? (descent?.visualDescentPointNm ?? 0) : missedPoint.distanceNm;
   if (to < from) all.push({ fromNm: from, toNm: to, altitudeFt: minimum.altitudeFt, isMinimum: true });
   return all;
 }

@@ -46,7 +46,7 @@ function climbed(f: Finding["facts"]): string {
     Math.abs(past) < 0.05
       ? "at the missed approach point"
       : `${miles(past)} ${past > 0 ? "past" : "before"} the missed approach point`;
-  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}${f.neverDownToIt === true ? fromMinimum(f) : ""}${afterLevel(f)}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
+  return `begun ${beforeThreshold(f.distanceNm)}, ${where}${given(f.heightFt) === null ? "" : `, ${aboveThreshold(num(f.heightFt))}`}${f.downToIt === "yes" ? "" : fromMinimum(f)}${afterLevel(f)}; climbing at ${rate(f.climbFpm)} over the first minute, the track ${trackHeld(f)}.`;
 }
 
 /** How high above or below the minimum a climb was begun, where the brief gives one. */
@@ -54,7 +54,7 @@ function fromMinimum(f: Finding["facts"]): string {
   const [above, doubt] = [given(f.aboveMinimumFt), given(f.aboveMinimum95Ft)];
   if (above === null) return "";
   const name = f.minimum === "descent" ? "the minimum descent altitude" : "the decision altitude";
-  if (f.neverDownToIt === true)
+  if (f.downToIt === "no")
     return `, ${feet(above)}${doubt === null ? "" : ` (± ${feet(doubt)})`} above ${name}, which it never came down to`;
   if (doubt !== null) {
     if (Math.abs(above) <= doubt) return `, at ${name} as far as this log tells (± ${feet(doubt)})`;
@@ -133,17 +133,18 @@ function overThreshold(f: Finding["facts"]): string {
   return `${height === null ? "" : `, over the threshold at ${feet(height)}`}, ${Math.round(num(f.groundSpeedKt))} kt over the ground`;
 }
 
-/** `times`: in all; `asked`: by exercises of the brief; `last`: none was flown after this. */
+/** `times`: in all; `asked`: by exercises of the brief; `last`: none was flown after this; `lastWhole`: none whole. */
 function flownAgain(
-  { times, asked, last }: Finding["facts"],
+  { times, asked, last, lastWhole }: Finding["facts"],
   { evidence: { fromUtc, toUtc } }: Finding,
 ): string {
   const when = fromUtc && toUtc ? ` from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : "";
   const several = num(asked ?? 1) > 1;
   const others = num(times) - num(asked ?? 1);
+  const whole = lastWhole === true ? "the last that was flown whole" : "the one that fits best";
   const which = several
     ? `the brief asks for ${asked} of them. ${others > 1 ? "The first other one" : "The other one"}`
-    : `this is ${last === true ? "the last time" : "the one that fits best"}. ${others > 1 ? "The first other one" : "The other"}`;
+    : `this is ${last === true ? "the last time" : whole}. ${others > 1 ? "The first other one" : "The other"}`;
   return `Flown ${times} times on this flight; ${which} was on the final${when}; written into the brief for each time, or with between, it is measured too.`;
 }
 

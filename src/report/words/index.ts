@@ -48,13 +48,11 @@ export {
   type Standing,
   says,
   standing,
-  verdictConfidence,
-  verdictLimit,
-  verdictReason,
   verdictSentence,
   verdictTitle,
-  verdictValue,
 } from "./verdict.ts";
+export { verdictReason } from "./verdict-reason.ts";
+export { verdictConfidence, verdictLimit, verdictValue } from "./verdict-value.ts";
 export {
   acrossWords,
   alongWords,

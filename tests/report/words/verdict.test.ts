@@ -3,12 +3,8 @@ import { describe, expect, it } from "vitest";
 import { type Criterion, judge } from "../../../src/grade/criterion.ts";
 import { standardNamed } from "../../../src/grade/index.ts";
 import { debriefText } from "../../../src/report/text.ts";
-import {
-  decidedBy,
-  decidingVerdict,
-  verdictSentence,
-  verdictValue,
-} from "../../../src/report/words/verdict.ts";
+import { decidedBy, decidingVerdict, verdictSentence } from "../../../src/report/words/verdict.ts";
+import { verdictValue } from "../../../src/report/words/verdict-value.ts";
 import { sampleDebrief } from "../../support/debriefed.ts";
 
 const US = standardNamed("instrument-rating-us")!;
