@@ -42,7 +42,7 @@ export const isSolved = (solved: Racetrack | NoRacetrack | null): solved is Race
 const legOf = ({ leg, standard }: Held): HoldLeg =>
   leg.by === "distance"
     ? { by: "distance", distance: leg.distanceNm }
-    : { by: standard.timed === "inbound" ? "inbound-time" : "outbound-time", seconds: leg.seconds };
+    : { by: standard.timed === "inbound" ? "inbound-time" : "outbound-clock", seconds: leg.seconds };
 
 const questionOf = (held: Held, trueAirspeed: number, wind: HoldQuestion["wind"]): HoldQuestion => ({
   inbound: held.inbound,

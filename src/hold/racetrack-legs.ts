@@ -80,10 +80,52 @@ function forDistance(frame: Framed, distance: NauticalMiles): Legs | null {
   return forOutbound(frame, high);
 }
 
+/** From the turn over the fix, the time until the fix is abeam again, s; null where the outbound leg ends before. */
+export function abeamAfter(frame: Framed, { outbound, outboundSeconds }: Legs): Seconds | null {
+  const { inbound, rate, speed, air } = frame;
+  const turn = secondsToTurn(inbound, outbound, rate);
+  const out = turned(inbound, rate, turn, speed, air).along;
+  const away = (speed * cosDeg(outbound) + air.along) / KNOT_SECONDS_PER_MILE;
+  if (out > 0) return away < 0 && out <= -away * outboundSeconds ? turn - out / away : null;
+  let [low, high] = [turn / 4, turn]; // forward of the fix a quarter through, behind it at the end
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (turned(inbound, rate, middle, speed, air).along > 0) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+/** The clock of an outbound leg: from abeam the fix or from wings level, whichever is later; 0 where it ends before abeam. */
+function clockOfLegs(frame: Framed, legs: Legs): Seconds {
+  const abeam = abeamAfter(frame, legs);
+  if (abeam === null) return 0;
+  const turn = secondsToTurn(frame.inbound, legs.outbound, frame.rate);
+  return Math.min(legs.outboundSeconds, turn + legs.outboundSeconds - abeam);
+}
+
+/** For a time by the clock: the leg between the turns that shows it, by halving; every longer leg shows more. */
+function forClock(frame: Framed, seconds: Seconds): Legs | null {
+  const shown = (time: Seconds): Seconds => {
+    const legs = forOutbound(frame, time);
+    return legs ? clockOfLegs(frame, legs) : 0;
+  };
+  let [low, high] = [seconds, LONGEST];
+  if (shown(low) >= seconds) return forOutbound(frame, low);
+  if (!(shown(high) >= seconds)) return null;
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (shown(middle) < seconds) low = middle;
+    else high = middle;
+  }
+  return forOutbound(frame, high);
+}
+
 /** The legs as they are given; null where they do not close. Throws a RangeError for a leg that is not positive. */
 export function legsFor(frame: Framed, leg: HoldLeg): Legs | null {
   const given: number = leg.by === "distance" ? leg.distance : leg.seconds;
   if (!(given > 0)) throw new RangeError(`invalid leg: ${given}`);
   if (leg.by === "distance") return forDistance(frame, given);
+  if (leg.by === "outbound-clock") return forClock(frame, given);
   return leg.by === "inbound-time" ? forInbound(frame, given) : forOutbound(frame, given);
 }

@@ -14,12 +14,13 @@ import type { Wind } from "../wind/index.ts";
 import { airInFrame, type InFrame, rateOfBank } from "../wind/index.ts";
 
 /**
- * What is given of the legs. `inbound-time`: between the turns, as US timing asks. `outbound-time`: between the
- * turns. `distance`: from the fix, along the course, to the end of the outbound leg, as a station's distance shows it
- * (slant and sideways offset left out).
+ * What is given of the legs. `inbound-time`: between the turns, as US timing asks. `outbound-clock`: by the rule of
+ * ICAO timing, from abeam the fix or from wings level, whichever is later. `outbound-time`: between the turns.
+ * `distance`: from the fix, along the course, to the end of the outbound leg, as a station's distance shows it (slant and
+ * sideways offset left out).
  */
 export type HoldLeg =
-  | { readonly by: "inbound-time" | "outbound-time"; readonly seconds: Seconds }
+  | { readonly by: "inbound-time" | "outbound-clock" | "outbound-time"; readonly seconds: Seconds }
   | { readonly by: "distance"; readonly distance: NauticalMiles };
 
 export interface HoldQuestion {

@@ -1,32 +1,16 @@
 /** The racetrack solved for the wind: the outbound heading and time that bring a hold back onto its course. */
-import { cosDeg, direction, turnFrom } from "../quantity/angle.ts";
+import { direction, turnFrom } from "../quantity/angle.ts";
 import type { AngleSize, Seconds } from "../quantity/units.ts";
-import { bankOfRate, KNOT_SECONDS_PER_MILE, radiusOf, secondsToTurn, turned } from "../wind/index.ts";
+import { bankOfRate, KNOT_SECONDS_PER_MILE, radiusOf, secondsToTurn } from "../wind/index.ts";
 import type { NoRacetrack, Racetrack } from "./facts.ts";
-import { type Legs, legsFor, outboundEnd } from "./racetrack-legs.ts";
-import { type Framed, framed, type HoldQuestion } from "./racetrack-question.ts";
+import { abeamAfter, legsFor, outboundEnd } from "./racetrack-legs.ts";
+import { framed, type HoldQuestion } from "./racetrack-question.ts";
 
 /** Flags are raised outside these: no pilot flies that. Chosen. */
 const MOST_CORRECTION: AngleSize = 45;
 const OUTBOUND_TIMES: readonly [Seconds, Seconds] = [15, 180];
 /** Inbound corrections smaller than this make no ratio. Chosen: what a pilot cannot fly apart from zero. */
 const LEAST_CORRECTION: AngleSize = 1;
-/** From the turn over the fix, the time until the fix is abeam again, s; null where the outbound leg ends before. */
-function abeamAfter(frame: Framed, { outbound, outboundSeconds }: Legs): Seconds | null {
-  const { inbound, rate, speed, air } = frame;
-  const turn = secondsToTurn(inbound, outbound, rate);
-  const out = turned(inbound, rate, turn, speed, air).along;
-  const away = (speed * cosDeg(outbound) + air.along) / KNOT_SECONDS_PER_MILE;
-  if (out > 0) return away < 0 && out <= -away * outboundSeconds ? turn - out / away : null;
-  let [low, high] = [turn / 4, turn]; // forward of the fix a quarter through, behind it at the end
-  for (let i = 0; i < 40; i++) {
-    const middle = (low + high) / 2;
-    if (turned(inbound, rate, middle, speed, air).along > 0) low = middle;
-    else high = middle;
-  }
-  return high;
-}
-
 /**
  * The racetrack that closes in a steady wind, or why there is none. All directions true; corrections right positive.
  * Throws a RangeError for an airspeed, rate or bank that is not positive.

@@ -32,7 +32,7 @@ const CALM = /^(calm|0+(\s*\/\s*0+)?)\s*(kts?)?$/i;
 const VARIATION = /^(\d+(?:\.\d+)?)\s*°?\s*([EW])$/i;
 
 function readLeg(fields: TypedFields, standard: HoldingStandard, altitude: FeetMsl | null): HoldLeg | null {
-  const by = `${standard.timed}-time` as const;
+  const by = standard.timed === "inbound" ? "inbound-time" : "outbound-clock";
   const text = fields.written("leg");
   if (text === null) return { by, seconds: bandAt(standard, altitude).legTime };
   if (!HOLD_LEG_PATTERN.test(text)) return fields.unreadable("leg");

@@ -44,6 +44,32 @@ function flown(question: HoldQuestion, racetrack: Racetrack, steps?: number) {
   );
 }
 
+describe("a time by the clock, from abeam the fix or from wings level (PANS-OPS, as quoted in standard/holding.ts)", () => {
+  it("shows that time in every wind that has a racetrack, and closes within 1 m when flown by numerical integration", () => {
+    let told = 0;
+    for (let from = 0; from < 360; from += 15) {
+      for (const speed of [0, 8, 15, 25, 35]) {
+        for (const turns of ["right", "left"] as const) {
+          const question = {
+            ...QUESTION,
+            turns,
+            wind: { from, speed },
+            leg: { by: "outbound-clock", seconds: 60 },
+          } as const;
+          const racetrack = solveRacetrack(question);
+          if ("none" in racetrack) continue;
+          told++;
+          const { outboundS, outboundFromAbeamS } = racetrack;
+          near(Math.min(outboundS, outboundFromAbeamS!), 60, 1e-6, "s");
+          const { east, north } = flown(question, racetrack);
+          expect(Math.hypot(east, north)).toBeLessThan(1);
+        }
+      }
+    }
+    expect(told).toBeGreaterThan(200);
+  });
+});
+
 describe("closing, against an independent numerical integration", () => {
   it("100,000 winds, both sides, 1.5 to 3 deg/s, 25 and 30 deg of bank, all kinds of legs: within 1 m", () => {
     const next = sequence(20_261_017);

@@ -47,7 +47,7 @@ describe("a hold as typed", () => {
   it("has the standard’s leg, bank and rate where none is typed", () => {
     expect(read({}).leg).toEqual({ by: "inbound-time", seconds: 60 });
     expect(read({ altitude: "14,001" }).leg).toEqual({ by: "inbound-time", seconds: 90 }); // FAA AIM 5-3-8 j.4
-    expect(read({ timing: "icao" }).leg).toEqual({ by: "outbound-time", seconds: 60 });
+    expect(read({ timing: "icao" }).leg).toEqual({ by: "outbound-clock", seconds: 60 });
     expect(read({}).mostBankDeg).toBe(HOLDING.us.mostBank);
     expect(read({ timing: "ICAO" }).mostBankDeg).toBe(HOLDING.icao.mostBank);
     expect(read({ bank: "20", rate: "1.5" })).toMatchObject({ mostBankDeg: 20, turnRateDegS: 1.5 });
