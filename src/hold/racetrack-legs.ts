@@ -118,7 +118,8 @@ function forClock(frame: Framed, seconds: Seconds): Legs | null {
     if (shown(middle) < seconds) low = middle;
     else high = middle;
   }
-  return forOutbound(frame, high);
+  // where shorter legs undo no drift, the shortest that does may show more
+  return shown(high) - seconds < 1e-6 ? forOutbound(frame, high) : null;
 }
 
 /** The legs as they are given; null where they do not close. Throws a RangeError for a leg that is not positive. */
