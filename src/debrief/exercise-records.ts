@@ -21,6 +21,7 @@ import {
 import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
+import { turnedAtFix } from "./turned-at-fix.ts";
 
 /** What was flown though no brief asked for it, with its rows. */
 interface Beside {
@@ -89,7 +90,12 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
       );
     }
     const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
-    return why ?? silentAt(exercise);
+    const flown = matches.flatMap(({ span }) => span ?? []);
+    return (
+      why ??
+      silentAt(exercise) ??
+      (exercise.kind === "hold" && motion ? turnedAtFix(exercise, motion, flown) : null)
+    );
   };
   const points = brief.exercises.map((exercise, i) => {
     const { span } = matches[i]!;

@@ -23,6 +23,8 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
     return `whether it was flown cannot be told: the log is silent ${count(Number(why.facts.times))} times about its fix, the longest for ${Math.round(Number(why.facts.seconds))} seconds${at}, where parts of it may have been flown`;
   if (why?.code === "log-silent-there")
     return `whether it was flown cannot be told: the log is silent for ${Math.round(Number(why.facts.seconds))} seconds${at}, where it may have been flown`;
+  if (why?.code === "turned-at-fix")
+    return `no lap of it was made out; its fix was passed${at} and again at ${clock(why.evidence.toUtc!)} UTC with turns between, so that an entry may have been flown, or a lap that is not to be told as one`;
   if (why?.code === "flown-other-way")
     return `it was flown the other way round${at && why.evidence.toUtc ? `, ${clock(why.evidence.fromUtc!)} to ${clock(why.evidence.toUtc)} UTC` : ""}, from the last radial of the brief to the first; as the brief gives it, it was not flown`;
   if (why?.code === "height-unit") return `nothing can be told of it: ${HEIGHT_UNIT}`;

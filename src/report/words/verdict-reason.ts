@@ -25,6 +25,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "lap-never-established":
     "a lap was flown without ever being established on the inbound course, which is no keeping of it",
   "log-begins": "the log begins after it, in flight",
+  "turned-at-fix": "no lap was made out, though the fix was passed twice with turns between",
   "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
   "part-of-window":

@@ -34,6 +34,7 @@ const NO_CODES = new Set([
   "log-ends",
   "points-left-out",
   "log-silent-there",
+  "turned-at-fix",
   "flown-other-way",
 ]);
 const issueCodes = codesIn(/^(import|track(?!\/(cause|joining|weave)\b)|brief|debrief|cli)\//).filter(
