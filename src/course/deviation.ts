@@ -28,6 +28,7 @@ import {
 } from "../quantity/weigh.ts";
 import type { NeedleScale } from "../standard/needle.ts";
 import { altimeterDoubt95, HEIGHT_CHANGE_95, heightHeld, heightReached } from "../track/index.ts";
+import { needleAtTheMile } from "./at-the-mile.ts";
 import type { CourseFacts } from "./facts.ts";
 import type { Rows } from "./path.ts";
 
@@ -115,7 +116,7 @@ export function needleFacts(
     mean: weight > 0 ? mean : rows.needle[worst]!,
     // at the station an angular needle has no scale left: its doubt is the whole of it
     doubt95: fullScale > 0 ? Math.min(10, (Z95 * rows.positionSdNm[worst]!) / fullScale) : 10,
-    ...unseenPart(unseenRecord(unseen, rows.needle[worst]!, SPOKEN)),
+    ...unseenPart(unseenRecord(unseen, rows.needle[worst]!, SPOKEN, needleAtTheMile(scale, rows, span))),
     beyondQuarter: beyond(0.25),
     beyondHalf: beyond(0.5),
     beyondThreeQuarter: beyond(0.75),

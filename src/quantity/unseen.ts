@@ -130,9 +130,14 @@ export function unseenHalfRange(
   return most - (highest - lowest) / 2 >= least ? { most, seconds: unseen.seconds } : null;
 }
 
-/** What adds less than `least` to what was seen is not spoken of. */
-export function unseenRecord(unseen: Unseen | null, seen: number, least: number): UnseenRecord | null {
+/** What adds less than `least` to what was seen is not spoken of. `atEnd`: the size that it came to at an end between two points. */
+export function unseenRecord(
+  unseen: Unseen | null,
+  seen: number,
+  least: number,
+  atEnd = 0,
+): UnseenRecord | null {
   if (!unseen) return null;
-  const most = Math.max(Math.abs(unseen.high), Math.abs(unseen.low));
+  const most = Math.max(Math.abs(unseen.high), Math.abs(unseen.low), atEnd);
   return most - Math.abs(seen) >= least ? { most, seconds: unseen.seconds } : null;
 }
