@@ -88,11 +88,13 @@ export function descentAfter(
     const own = descentBefore(clock.subarray(level), altitude.subarray(level), row - level, wanted);
     if (own) return { ...own, start: own.start + level };
   }
-  const from = altitude[earlier]!;
+  let known = earlier;
+  while (known > 0 && Number.isNaN(altitude[known]!)) known--;
+  const from = altitude[known]!;
   return from - altitude[row]! >= LEAST ? { start: earlier, from } : null;
 }
 
-/** The first row from which the height stays level between two rows, above a height; null where it never does. */
+/** The first row from which the height stays level between two rows, above a height; null where it never does. Rows without a height are passed over. */
 function levelOff(
   clock: Float64Array,
   altitude: Column<FeetMsl>,
@@ -100,9 +102,11 @@ function levelOff(
   end: number,
   above: FeetMsl,
 ): number | null {
-  for (let i = start; i < end && altitude[i]! > above; i++) {
+  for (let i = start; i < end && !(altitude[i]! <= above); i++) {
+    if (Number.isNaN(altitude[i]!)) continue;
     let [low, high] = [altitude[i]!, altitude[i]!];
     for (let k = i; k < end; k++) {
+      if (Number.isNaN(altitude[k]!)) continue;
       [low, high] = [Math.min(low, altitude[k]!), Math.max(high, altitude[k]!)];
       if (high - low > LEVEL_WITHIN) break;
       if (clock[k]! - clock[i]! >= LEVEL_OFF) return i;

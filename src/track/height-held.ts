@@ -1,5 +1,6 @@
 /** From where a briefed height was held: who begins an exercise still climbing or descending to it has not lost it. */
 import type { HeightReached } from "../quantity/height-record.ts";
+import { silenceLimit, stepsOf } from "../quantity/silence.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Feet, FeetMsl, Seconds } from "../quantity/units.ts";
 import { altimeterDoubt95 } from "./height-doubt.ts";
@@ -74,13 +75,16 @@ export function heightHeld(
   };
   if (target === null) return { ...whole, allAlong: oneWay(rows.length - 1, ON_PURPOSE) };
   const reach = Math.min(MEANT_MOST, MEANT + altimeterDoubt95(target));
+  const silent = silenceLimit(stepsOf(Float64Array.from(rows, (i) => clock[i]!)));
+  /** Nobody saw whether it was level in a silence. */
+  const isSilent = (k: number) => time(k) - time(k - 1) > silent;
 
   /** Where it is level throughout the time that begins at a row, the mean height of its second half, the first still being soft; null where it is not. */
   const levelFrom = (k: number, { within, seconds }: Level): FeetMsl | null => {
     let [low, high, sum, n] = [at(k), at(k), 0, 0];
     for (let j = k; j < rows.length; j++) {
       [low, high] = [Math.min(low, at(j)), Math.max(high, at(j))];
-      if (high - low > within) return null;
+      if (high - low > within || (j > k && isSilent(j))) return null;
       if (time(j) - time(k) >= seconds / 2) [sum, n] = [sum + at(j), n + 1];
       if (time(j) - time(k) >= seconds) return sum / n;
     }
@@ -115,7 +119,7 @@ export function heightHeld(
     let [low, high, sum, j] = [at(k), at(k), 0, k];
     for (; j < last; j++) {
       [low, high] = [Math.min(low, at(j)), Math.max(high, at(j))];
-      if (high - low > ELSEWHERE.within) break;
+      if (high - low > ELSEWHERE.within || (j > k && isSilent(j))) break;
       sum += at(j);
     }
     const seconds = time(j - 1) - time(k);

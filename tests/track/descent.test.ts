@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { descentBefore } from "../../src/track/index.ts";
+import { descentAfter, descentBefore } from "../../src/track/index.ts";
 import { near } from "../support/near.ts";
 
 /** Heights each second: held, then changed at so many ft/min, for seconds each. */
@@ -15,6 +15,21 @@ function heights(start: number, parts: readonly (readonly [fpm: number, seconds:
   const altitude = Float64Array.from(rows);
   return { altitude, clock: Float64Array.from(rows, (_, i) => i), last: rows.length - 1 };
 }
+
+describe("by construction: a steady descent past the point of an earlier one, with a row of which the log has no height", () => {
+  it.each([160, 150])("row %d: begun at the earlier point all the same, for there is no level", (gap) => {
+    const { altitude, clock, last } = heights(5500, [
+      [0, 60],
+      [-600, 200],
+    ]);
+    const whole = descentAfter(clock, altitude, last, 3500, 150)!;
+    expect(whole.start).toBe(150);
+    altitude[gap] = Number.NaN;
+    const found = descentAfter(clock, altitude, last, 3500, 150)!;
+    expect(found.start).toBe(150);
+    near(found.from, whole.from, 11, "ft"); // a second at 600 ft/min
+  });
+});
 
 describe("by construction: where a descent began", () => {
   it.each([

@@ -27,6 +27,28 @@ const heldOf = (from: number, parts: readonly Part[], target: number | null = 40
 };
 
 describe("from where a briefed 4,000 ft is judged", () => {
+  it("two points of like height on both sides of a silence are no level flight", () => {
+    const { clock, altitude } = heights(5000, [
+      [4550, 56],
+      [4500, 1],
+      [4000, 62],
+      [4000, 120],
+    ]);
+    const late = clock.map((seconds, i) => (i > 56 ? seconds + 100 : seconds));
+    const held = heightHeld(late, altitude, { start: 0, end: altitude.length }, 4000);
+    expect(held.onWay).toMatchObject({ way: "descent", level: null });
+    // the same heights seen level for that time are told
+    const [upper, lower] = [altitude.subarray(0, 57), altitude.subarray(57)];
+    const seen = Float64Array.from([...upper, ...new Array(100).fill(4525), ...lower]);
+    const level = heightHeld(
+      seen.map((_, i) => i),
+      seen,
+      { start: 0, end: seen.length },
+      4000,
+    ).onWay?.level;
+    near(level!.at, 4525, 25, "ft");
+  });
+
   it("held from the beginning: all of it", () => {
     expect(heldOf(4000, [[4000, 300]])).toEqual({ row: 0, onWay: null, allAlong: null });
   });
