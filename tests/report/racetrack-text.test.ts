@@ -14,7 +14,9 @@ describe("the next hold as text", () => {
   it("says the law, the reference of every direction, the rules and the caution", () => {
     const text = said();
     // 2.85 times, 70 s: the worked table of the law for 20 kt square to the course
-    expect(text).toContain("This wind asks for 2.8 times the inbound correction outbound, 70 s from wings level.");
+    expect(text).toContain(
+      "This wind asks for 2.8 times the inbound correction outbound, 70 s from wings level.",
+    );
     expect(text).toContain(
       "Inbound course 247°M, right turns, true airspeed 100 kt; wind from 157°M at 20 kt",
     );
