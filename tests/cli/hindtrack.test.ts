@@ -11,39 +11,23 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "vite";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, describe, expect, inject, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
 import { flyScenario } from "../../src/simulator/index.ts";
+import { run } from "./run.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const scratch = mkdtempSync(join(tmpdir(), "hindtrack-cli-"));
-const program = join(scratch, "cli", "hindtrack.js");
+const program = inject("program");
 const sample = (name: string, file: string) => join(ROOT, "samples", name, file);
 
-function hindtrack(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
-    encoding: "utf8",
-    cwd: scratch,
-    maxBuffer: 1 << 28,
-  });
-  return { status, stdout, stderr };
-}
+const hindtrack = (...args: string[]) => run(program, scratch, args);
 
 function file(name: string, text: string): string {
   writeFileSync(join(scratch, name), text);
   return name;
 }
 
-beforeAll(async () => {
-  await build({
-    configFile: join(ROOT, "src/cli/vite.config.ts"),
-    logLevel: "error",
-    build: { outDir: join(scratch, "cli"), emptyOutDir: true },
-    // the bundle runs outside of the checkout, so it carries its packages
-    ssr: { noExternal: true },
-  });
-});
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 describe("hindtrack debrief", () => {
