@@ -107,6 +107,7 @@ function otherRows({
   intercept,
   altitude,
   judged,
+  part,
   beforeEstablished: before,
   beforeJoining: joining,
 }: CourseFacts): FactRow[] {
@@ -145,7 +146,7 @@ function otherRows({
   rows.push({
     fact: "Judged",
     value: `${length}${judged.distanceNm.toFixed(1)} NM`,
-    note: `${span}${judgedSpan(judged)}`,
+    note: `${span}${judgedSpan(judged, part)}`,
   });
   return rows;
 }

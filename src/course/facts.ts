@@ -9,7 +9,7 @@ import {
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { altitudeSchema, judgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
+import { altitudeSchema, judgedSchema, partJudgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
 
 const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("angular"), fullScaleDeg: z.number(), label: z.string() }),
@@ -34,6 +34,7 @@ export const courseFactsSchema = z.strictObject({
   flownNm: z.number(),
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
+  part: partJudgedSchema.optional(),
   /** Flown without ever being established on it; missing where it was, without times, and of a fitted line. */
   neverEstablished: z.literal(true).optional(),
   /** The time before it was joined, which is not judged, where that is over a minute or strayed far; null or missing where it is not. */

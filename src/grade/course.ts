@@ -3,10 +3,11 @@ import type { CourseFacts } from "../course/facts.ts";
 import { altitudeCriteria } from "./altitude.ts";
 import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
+import { partReason } from "./part.ts";
 
 /** A course never established on was not flown, however small the part of it that was judged strayed. */
-const wholeUnless = ({ neverEstablished }: CourseFacts): { readonly notWhole?: string } =>
-  neverEstablished ? { notWhole: "never-established" } : {};
+const wholeUnless = (facts: CourseFacts): string | null =>
+  facts.neverEstablished ? "never-established" : partReason(facts);
 
 export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
   {
@@ -28,7 +29,7 @@ export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
         beyond: secondsBeyond(limit, facts.needle, facts.judged),
         worstUtc,
         unseen,
-        ...wholeUnless(facts),
+        notWhole: wholeUnless(facts),
         ...part,
       };
       if (!course.briefly || facts.scale.kind === "angular") return found;
@@ -39,5 +40,6 @@ export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
     "course",
     ({ course }) => course.altitude,
     (facts) => facts.altitude,
+    partReason,
   ),
 ];

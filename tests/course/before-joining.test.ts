@@ -29,7 +29,7 @@ describe("by construction: the time before joining", () => {
   it("a cut of two minutes is said with its length alone", () => {
     const { facts, words } = flown({ along: -15, across: -1.8 }, [
       [30, 125],
-      [0, 200],
+      [0, 430], // to the mile before the station
     ]);
     near(facts.beforeJoining!.seconds, 128, 8, "s");
     expect(facts.beforeJoining!.strayed).toBeNull();

@@ -9,6 +9,7 @@ import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { seconds } from "./measured.ts";
 import { capital, clock, degreesDoubt, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
+import { partNote } from "./part.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
@@ -26,10 +27,10 @@ const REASONS: Readonly<Record<string, string>> = {
 export function courseSentence(exercise: CourseRecord, facts: CourseFacts): string {
   const { findings } = exercise;
   const lead = findings[0];
-  if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.`;
+  if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.${partly(facts)}`;
   const stayed =
     lead.code === "chased" ? ` It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.` : "";
-  return `${findingSentence(lead, exercise)}${stayed}${leftOut(facts)}`;
+  return `${findingSentence(lead, exercise)}${stayed}${leftOut(facts)}${partly(facts)}`;
 }
 
 /** As in " The 2 min 10 s before it was joined are not judged."; with how far off it was flown along meanwhile. Empty where little was left out. */
@@ -40,6 +41,9 @@ function leftOut({ beforeJoining: before }: CourseFacts): string {
     : "";
   return ` The ${seconds(before.seconds)} before it was joined are not judged${off}.`;
 }
+
+const partly = ({ part, judged, form, fix, fromFix }: CourseFacts): string =>
+  partNote(part, judged.distanceNm, (form === "leg" ? fromFix : fix) ?? "its beginning", fix ?? "its end");
 
 function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
   const { crossTrack, needle } = facts;

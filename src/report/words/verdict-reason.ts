@@ -20,6 +20,10 @@ const REASONS: Readonly<Record<string, string>> = {
     "it was flown level at another height for a while before the briefed altitude was come to, and a log does not show whether that was cleared",
   "log-ends": "the log ends before it, in flight",
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
+  "log-ends-within": "the log ends in flight before all of it was flown, and what followed is not known",
+  "log-begins-within": "the log begins in flight after its beginning, and what came before is not known",
+  "left-early": "it was left before its end, and what was flown of it is a part",
+  "joined-late": "it was joined after the most of it, and what was flown of it is a part",
   "never-established": "the course was never established on, and what was judged is no flying along it",
   "final-never-joined": "the final was never established on, and what was judged is no flying along it",
   "lap-never-established":
