@@ -37,12 +37,17 @@ export const courseFactsSchema = z.strictObject({
   part: partJudgedSchema.optional(),
   /** Flown without ever being established on it; missing where it was, without times, and of a fitted line. */
   neverEstablished: z.literal(true).optional(),
-  /** The time before it was joined, which is not judged, where that is over a minute or strayed far; null or missing where it is not. */
+  /** The time before it was joined, which is not judged, where that is over a minute, strayed far or drifted from it; null or missing where it is not. */
   beforeJoining: z
     .strictObject({
       seconds: z.number(),
       /** The farthest that it was flown along the course and not toward it, over three quarters of full scale; null where it was not. */
       strayed: z.strictObject({ needle: z.number(), crossTrackNm: z.number() }).nullable(),
+      /** ... and the farthest that it went off once it had been within half scale and nearly along, over half scale; null where it did not. A drift, or the way to an intercept. */
+      drifted: z
+        .strictObject({ needle: z.number(), crossTrackNm: z.number(), utc: utc.nullable() })
+        .nullable()
+        .optional(),
     })
     .nullable()
     .optional(),

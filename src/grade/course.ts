@@ -9,6 +9,14 @@ import { partReason } from "./part.ts";
 const wholeUnless = (facts: CourseFacts): string | null =>
   facts.neverEstablished ? "never-established" : partReason(facts);
 
+/** Along the course before what is judged: in the time that the brief gives, or in a drift from the course that came before it was established on. */
+function since({ judged: { fromUtc }, beforeEstablished: before, beforeJoining }: CourseFacts) {
+  if (before) return { part: { fromUtc, before: Math.abs(before.worstNeedle) } };
+  const drifted = beforeJoining?.drifted;
+  if (!drifted) return {};
+  return { part: { fromUtc, before: Math.abs(drifted.needle), why: "drifted-before-established" } };
+}
+
 export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
   {
     id: "course-needle",
@@ -19,10 +27,6 @@ export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
       const untold = facts.cannotTell.find(({ fact }) => fact === "needle");
       if (untold) return { cannotTell: untold.reason };
       const { max, doubt95, maxUtc: worstUtc, unseen } = facts.needle;
-      const { beforeEstablished: before } = facts;
-      const part = before
-        ? { part: { fromUtc: facts.judged.fromUtc, before: Math.abs(before.worstNeedle) } }
-        : {};
       const found = {
         value: Math.abs(max),
         doubt95,
@@ -30,7 +34,7 @@ export const COURSE_CRITERIA: readonly Criterion<CourseFacts>[] = [
         worstUtc,
         unseen,
         notWhole: wholeUnless(facts),
-        ...part,
+        ...since(facts),
       };
       if (!course.briefly || facts.scale.kind === "angular") return found;
       return { ...found, leave: { upTo: course.briefly.limit } };

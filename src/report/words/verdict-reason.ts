@@ -34,6 +34,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "points-left-out": "much of the log could not be used, and it may have been flown then",
   "part-of-window":
     "only a part of the time that the brief gives is judged, and before it, along the course, the needle was past the limit",
+  "drifted-before-established":
+    "before that it went from within half scale past the limit, nearly along the course, and whether that was a drift or the way to an intercept is not seen",
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
