@@ -45,6 +45,7 @@ export {
   METRES_PER_FOOT,
   nauticalMilesFromMetres,
   needleOf,
+  needleSize,
   offArc,
   offCourse,
   onWheels,

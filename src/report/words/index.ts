@@ -36,6 +36,7 @@ export {
 export { entryDirection } from "./hold.ts";
 export { issueSentence } from "./issue.ts";
 export { logCautions, noFlight } from "./log-cautions.ts";
+export { needleSize } from "./measured.ts";
 export { fileStem, shownName } from "./name.ts";
 export * from "./number.ts";
 export { type RacetrackWords, racetrackWords } from "./racetrack.ts";
