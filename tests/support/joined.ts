@@ -352,6 +352,16 @@ export const JOINED: readonly Joined[] = [
     ],
   },
   {
+    name: "hold left -> out and back, 2 min -> hold right on another inbound course at the same fix",
+    start: arriving("TARNO", FINAL + 30, 5, 3000),
+    parts: [
+      hold("TARNO", FINAL, { turns: "left" }),
+      outAndBack(40, 190),
+      hold("TARNO", FINAL + 90),
+      between(outward),
+    ],
+  },
+  {
     name: "hold of 1 min -> hold of 4 NM at the same fix",
     start: arriving("TARNO", FINAL + 30, 5, 3000),
     parts: [
