@@ -18,6 +18,7 @@ import type { FoundHold } from "./found.ts";
 import { frameOf, type HoldFrame, inFrame, inMotion, meanBetween, rowsBetween } from "./frame.ts";
 import { heightOfHold } from "./height.ts";
 import { type LapMoments, lapFacts, timesOf } from "./lap.ts";
+import { lastTrack } from "./last-track.ts";
 import { legOf } from "./leg-meant.ts";
 import { legOffOf } from "./leg-off.ts";
 import { legsInSilence, usualStep } from "./leg-silence.ts";
@@ -114,7 +115,12 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   };
   return {
     facts,
-    findings: findingsOf(facts, exercise !== null, found.turns),
+    findings: findingsOf(
+      facts,
+      exercise !== null,
+      found.turns,
+      times.map((lap) => lastTrack(frame, lap)),
+    ),
     series: {
       ...seriesOf(frame, found, times),
       solved: question && isSolved(solved) ? outlineOf(question, solved, course) : null,
