@@ -4,7 +4,7 @@ import type { HoldFacts } from "../../src/debrief/document.ts";
 import { type DebriefInput, debriefFlight } from "../../src/debrief/index.ts";
 import { observeFlight } from "../../src/habit/index.ts";
 import { exerciseSentence, readBrief } from "../../src/index.ts";
-import { fly, scenarioNamed } from "../../src/simulator/index.ts";
+import { fly, type Step, scenarioNamed } from "../../src/simulator/index.ts";
 
 const NAME = "hold-direct-well-flown";
 const SEEDS = [5201, 5202, 5203];
@@ -12,7 +12,7 @@ const SEEDS = [5201, 5202, 5203];
 /** The hold of the sample, flown on an inbound course so far to the right of the one that its brief gives, degrees; of several each for a lap. */
 function flown(off: number | readonly number[], seed: number) {
   const base = scenarioNamed(NAME);
-  const script = base.script.flatMap((step) => {
+  const script = base.script.flatMap((step): Step[] => {
     if (step.do !== "hold") return [step];
     if (typeof off === "number") return [{ ...step, inbound: step.inbound + off }];
     return off.map((one) => ({ ...step, inbound: step.inbound + one, laps: 1 }));
