@@ -65,9 +65,8 @@ const ENTRY: Criterion<HoldFacts> = {
     if (facts.legsUnseen && facts.legsUnseen.toUtc <= entry.utc) return { cannotTell: "log-silent-there" };
     if (!entry.flown) return { cannotTell: "entry-not-clear" };
     if (entry.heading95Deg === null) return { cannotTell: "wind-not-known" };
-    const toward = outsideSector(facts, entry);
-    const value = Math.max(0, toward);
-    return { value, toward, doubt95: entry.heading95Deg, beyond: null, worstUtc: entry.utc };
+    const value = outsideSector(facts, entry);
+    return { value, oneSided: true, doubt95: entry.heading95Deg, beyond: null, worstUtc: entry.utc };
   },
 };
 
@@ -182,7 +181,7 @@ const SPEED: Criterion<HoldFacts> = {
   find({ speed }): Found {
     if (!speed) return { cannotTell: "wind-not-known" };
     const { indicatedKt: value, doubt95Kt: doubt95 } = speed;
-    return { value, toward: value, doubt95, beyond: null, worstUtc: null };
+    return { value, oneSided: true, doubt95, beyond: null, worstUtc: null };
   },
 };
 
