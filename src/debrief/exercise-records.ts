@@ -16,12 +16,12 @@ import {
   type ExerciseResult,
   type Flight,
   holdResult,
-  unmeasured,
 } from "./exercise-result.ts";
 import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
 import { turnedAtFix } from "./turned-at-fix.ts";
+import { unmeasured } from "./unmeasured.ts";
 
 /** What was flown though no brief asked for it, with its rows. */
 interface Beside {
