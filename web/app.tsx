@@ -2,17 +2,14 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo } from "preact/hooks";
 import { type HoldFacts, notesOf } from "../src/index.ts";
-import { adding } from "./adding.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { dropOnSheet } from "./dropping.ts";
-import { type Flight, flight, moveOn, notices, question, work } from "./flight.ts";
+import { type Flight, flight, moveOn, question, work } from "./flight.ts";
 import { flownBy, standing } from "./logbook.ts";
 import { isMaking, Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
-import { renew, renewal } from "./offline/renewal.ts";
 import { address, aim, go, type Place, place, shownFlight } from "./place.ts";
 import { rowKeeper } from "./row-notes.ts";
-import { cancel } from "./show.ts";
 import { start } from "./start.ts";
 import { Columns } from "./views/columns.tsx";
 import { Entry } from "./views/logbook/entry.tsx";
@@ -24,6 +21,7 @@ import { RouteOffers } from "./views/route-offers.tsx";
 import { SaveAsPage } from "./views/save-as-page.tsx";
 import { Sheet } from "./views/sheet.tsx";
 import { StandardChoice } from "./views/standard-choice.tsx";
+import { AllUnderWay, Notices, Renewal } from "./views/under-way.tsx";
 
 function useDroppedFiles(): void {
   useEffect(() => {
@@ -46,73 +44,6 @@ function Way({ to, words, here }: { to: Place; words: string; here: Place }) {
     <a href={address(to)} aria-current={to === here ? "page" : undefined} onClick={moveOn}>
       {words}
     </a>
-  );
-}
-
-/** The button goes with the work: whoever works by keyboard goes on from the content. */
-function stop(end: () => void): void {
-  end();
-  document.getElementById("content")?.focus();
-}
-
-interface UnderWayProps {
-  readonly words: string;
-  readonly share: number | null;
-  readonly end: () => void;
-}
-
-function UnderWay({ words, share, end }: UnderWayProps) {
-  return (
-    <p>
-      <span>{words}</span> <progress value={share ?? undefined} max={1} aria-label={words} />{" "}
-      <button type="button" onClick={() => stop(end)}>
-        Cancel
-      </button>
-    </p>
-  );
-}
-
-/** What is done for the sheet, and what is done for the logbook meanwhile. */
-function AllUnderWay() {
-  const now = work.value;
-  const many = adding.value;
-  return (
-    <div class="underway screen" role="status">
-      {now && <UnderWay words={now.words} share={now.share} end={cancel} />}
-      {many && (
-        <UnderWay
-          words={many.of > 1 ? `${many.words}, ${many.done + 1} of ${many.of}` : many.words}
-          share={many.of > 1 ? many.done / many.of : null}
-          end={many.stop}
-        />
-      )}
-    </div>
-  );
-}
-
-function Renewal() {
-  const now = renewal.value;
-  return (
-    <div class="renewal screen" aria-live="polite">
-      {now !== "none" && (
-        <p>
-          {now === "ready" ? "A new version of Hindtrack is ready." : "Hindtrack was renewed in another tab."}{" "}
-          <button type="button" onClick={renew}>
-            {now === "ready" ? "Take it now" : "Reload this one"}
-          </button>
-        </p>
-      )}
-    </div>
-  );
-}
-
-function Notices() {
-  return (
-    <div class="notices screen" role="alert">
-      {notices.value.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
-    </div>
   );
 }
 

@@ -1,8 +1,6 @@
 /** The facts of one approach as flown, gathered: joining, fix, final, path, minimum, gates, missed approach, columns. */
 import type { ApproachExercise } from "../brief/brief.ts";
-import { inverse, positionOn } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
-import { feetFromMetres, metresFromNauticalMiles } from "../quantity/factor.ts";
 import { gapFindings } from "../quantity/gap-finding.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
@@ -14,6 +12,7 @@ import type { Motion } from "../track/motion.ts";
 import { measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import { adviceFor } from "./advice.ts";
+import { askedFacts } from "./asked.ts";
 import { beforeClimb } from "./before-climb.ts";
 import { brokeOffFacts } from "./break-off.ts";
 import { untold } from "./cannot-tell.ts";
@@ -28,7 +27,7 @@ import { findingsOf } from "./finding.ts";
 import { fixPassage } from "./fix-passage.ts";
 import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
-import { fullScaleAt, guideOf, onFinal } from "./guidance.ts";
+import { guideOf, onFinal } from "./guidance.ts";
 import { heightDatum, untied } from "./height.ts";
 import { interceptOf, joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
@@ -116,39 +115,8 @@ export function measureApproach({
   const speed = weigh(rows.groundSpeedKt, final, weights);
   const errors = weigh(rows.trackErrorDeg, final, weights);
   const worst = rowOfLargest(rows.trackErrorDeg, final);
-  const { runway } = exercise;
-  const at = ({ latitude, longitude }: { latitude: number; longitude: number }): [number, number] => [
-    latitude,
-    longitude,
-  ];
   const facts: ApproachFacts = {
-    runway: {
-      ident: runway.ident,
-      threshold: at(runway.threshold),
-      end: at(runway.end),
-      elevationFt: Number.isFinite(runway.elevation) ? runway.elevation : null,
-      lengthFt: feetFromMetres(inverse(runway.threshold, runway.end).distance),
-      courseTrueDeg: inverse(runway.threshold, runway.end).azimuthAtStart,
-    },
-    finalCourseTrueDeg: exercise.course.azimuth,
-    finalCourseMagneticDeg: exercise.magnetic,
-    variation: { ...exercise.variation },
-    guidance: {
-      kind: guide.kind,
-      label: guide.label,
-      citation: guide.citation,
-      supposed: guide.supposed,
-      halfAngleDeg: guide.halfAngle,
-      fullScaleAtThresholdNm: fullScaleAt(guide, 0),
-    },
-    finalFix:
-      exercise.finalFix && fixDistance !== null
-        ? { ident: exercise.finalFix.ident, distanceNm: fixDistance, altitudeFt: exercise.finalFixAltitude }
-        : null,
-    line: {
-      start: at(positionOn(exercise.course, metresFromNauticalMiles(Math.min(0, rows.alongNm[0]!)))),
-      end: at(exercise.course.origin),
-    },
+    ...askedFacts(exercise, guide, rows),
     height: known
       ? {
           anchored: datum.anchored,

@@ -3,7 +3,7 @@ import type { ApproachExercise } from "../brief/brief.ts";
 import { inverse, measureColumns } from "../geodesy/index.ts";
 import { direction, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
+import { longestSilence, silencesOf } from "../quantity/silence.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, DegreesPerSecond, NauticalMiles, Seconds } from "../quantity/units.ts";
@@ -119,7 +119,8 @@ export function procedureTurnFacts(
   const rollOut = onFinal(exercise, place(end));
   const steep = Math.abs(away.turn) > STEEP_AWAY;
   const middle = (away.span.end + back.span.start) >> 1;
-  const silentS = longestSilence(motion, outboundStart, back.span.end);
+  const clock = motion.time.map((ms) => (ms - motion.time[0]!) / 1000);
+  const silentS = longestSilence(silencesOf(clock), outboundStart, back.span.end);
   return {
     kind: steep ? "80/260" : "45/180",
     side: away.turn > 0 ? "right" : "left",
@@ -142,14 +143,4 @@ export function procedureTurnFacts(
       distanceNm: rollOut.before,
     },
   };
-}
-
-/** The longest silence of the log from a row up to another, with the step after it; 0 where there is none. */
-function longestSilence({ time }: Motion, from: number, to: number): Seconds {
-  const seconds = time.map((ms) => (ms - time[0]!) / 1000);
-  const limit = silenceLimit(stepsOf(seconds));
-  let longest = 0;
-  for (let i = from + 1; i <= Math.min(to, seconds.length - 1); i++)
-    longest = Math.max(longest, silenceBefore(seconds, i, limit) ?? 0);
-  return longest;
 }

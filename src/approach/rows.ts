@@ -11,9 +11,9 @@ import {
   nauticalMilesFromMetres,
   STANDARD_GRAVITY,
 } from "../quantity/factor.ts";
-import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
+import { type SilentBefore, silencesOf } from "../quantity/silence.ts";
 import type { Span } from "../quantity/span.ts";
-import type { Degrees, FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
+import type { Degrees, FeetMsl, UtcMillis } from "../quantity/units.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
 import type { AlongLine } from "../track/index.ts";
 import { SLOW_POSITION_SD } from "../track/index.ts";
@@ -66,7 +66,7 @@ export interface ApproachRows extends AlongLine {
   /** From the path to a full vertical deflection. */
   readonly pathFullScaleFt: Float64Array;
   /** The length of the silence of the log that ends at a row; null where none does, and without times. */
-  readonly silentBefore: (row: number) => Seconds | null;
+  readonly silentBefore: SilentBefore;
 }
 
 export interface RowsFrom {
@@ -95,7 +95,6 @@ export function measureRows(from: RowsFrom): ApproachRows {
   const cut = (source: Float64Array | undefined | null) => source?.subarray(start, end) ?? column();
   const airspeed = wind?.alongFlight.trueAirspeed;
   const seconds = path.time?.subarray(start, end).map((ms) => ms / 1000);
-  const limit = seconds ? silenceLimit(stepsOf(seconds)) : 0;
   const rows = {
     length,
     pathStart: start,
@@ -127,7 +126,7 @@ export function measureRows(from: RowsFrom): ApproachRows {
     pathNeedleSd: column(),
     pathFullScaleFt: column(),
     gapBefore: new Uint8Array(length),
-    silentBefore: (row: number) => (seconds ? silenceBefore(seconds, row, limit) : null),
+    silentBefore: seconds ? silencesOf(seconds) : () => null,
   };
   for (const s of motion?.spans ?? [])
     if (s.start > start && s.start < end) rows.gapBefore[s.start - start] = 1;

@@ -4,7 +4,7 @@ import { courseThrough, measureColumns } from "../geodesy/index.ts";
 import { cosDeg, direction, turnFrom } from "../quantity/angle.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { magneticCourse } from "../quantity/magnetic.ts";
-import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
+import { silencesOf } from "../quantity/silence.ts";
 import { firstAtOrAfter, type Span, spanLength } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { DegreesPerSecond, Seconds, TrueDegrees } from "../quantity/units.ts";
@@ -56,10 +56,10 @@ const BESIDE: Seconds = 3;
 /** Whether the log is silent in a turn or beside it: then where it began and ended is not seen. */
 export function turnUnseen({ time }: Motion, { span }: Leg): boolean {
   const seconds = time.map((ms) => (ms - time[0]!) / 1000);
-  const limit = silenceLimit(stepsOf(seconds));
+  const silentBefore = silencesOf(seconds);
   const [from, to] = [seconds[span.start]! - BESIDE, seconds[span.end - 1]! + BESIDE];
   for (let i = Math.max(1, firstAtOrAfter(seconds, from)); i < seconds.length && seconds[i - 1]! <= to; i++)
-    if (silenceBefore(seconds, i, limit) !== null) return true;
+    if (silentBefore(i) !== null) return true;
   return false;
 }
 

@@ -1,12 +1,12 @@
 /** A descent row by row: how far to go along the way flown, what is needed from there, what is flown. */
 import type { DescentExercise } from "../brief/brief.ts";
-import { distanceFlown, measureAround } from "../geodesy/index.ts";
+import { distanceFlown } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
-import { silenceBefore, silenceLimit, stepsOf } from "../quantity/silence.ts";
+import { type SilentBefore, silencesOf } from "../quantity/silence.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { knownAtEnds, SPOKEN_FT, strayedInHeight } from "../quantity/unseen.ts";
-import { descentAfter, descentBefore, passageRow } from "../track/index.ts";
+import { descentAfter, descentBefore, descentPoint } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import type { CoursePath } from "./path.ts";
 
@@ -32,7 +32,7 @@ export interface DescentRows {
   /** Null where no descent was begun before the point. */
   readonly began: { readonly row: number; readonly from: number; readonly afterEarlier: boolean } | null;
   /** The length of the silence of the log that ends at a row; null where none does, and without times. */
-  readonly silentBefore: (row: number) => Seconds | null;
+  readonly silentBefore: SilentBefore;
 }
 
 /** Without times, seconds are those of this ground speed. Common practice for training aircraft, no source. */
@@ -40,33 +40,18 @@ const UNTIMED_KT = 100;
 /** Without times a gradient is taken over this far on either side. Chosen: long against the steps of a logged height. */
 const GRADIENT_OVER: NauticalMiles = 0.3;
 
-/** Where the height is wanted, on the way flown: its place along that, NM, and the first row at it or past it. */
-function pointOf(
-  { fix, before }: DescentExercise,
-  { latitude, longitude }: Pick<CoursePath, "latitude" | "longitude">,
-  span: Span,
-  flownNm: Float64Array,
-) {
-  const { distance } = measureAround(
-    fix,
-    latitude.subarray(span.start, span.end),
-    longitude.subarray(span.start, span.end),
-  );
-  const nearest = passageRow(distance, 0, distance.length);
-  const passage = span.start + nearest;
-  const at = flownNm[passage]! - before;
-  const point = Math.max(span.start, Math.min(passage, firstAtOrAfter(flownNm, at)));
-  return { passage, passedNm: nauticalMilesFromMetres(distance[nearest]!), at, point };
-}
-
 /** The row of the path at which the height of a descent was wanted; `span`: rows in which it was flown. */
-export const descentPoint = (
+export const pointOfDescent = (
   exercise: DescentExercise,
   path: Pick<CoursePath, "latitude" | "longitude">,
   span: Span,
 ): number =>
-  pointOf(exercise, path, span, distanceFlown(path.latitude, path.longitude).map(nauticalMilesFromMetres))
-    .point;
+  descentPoint(
+    exercise,
+    path,
+    span,
+    distanceFlown(path.latitude, path.longitude).map(nauticalMilesFromMetres),
+  ).row;
 
 /** `earlier`: the point of a descent before this one, whose rows are not its own; null where there was none. */
 export function measureDescentRows(
@@ -82,7 +67,7 @@ export function measureDescentRows(
   const clock: Float64Array = time
     ? time.map((t) => (t - time[0]!) / 1000)
     : flownNm.map((miles): Seconds => (miles / UNTIMED_KT) * 3600);
-  const { passage, passedNm, at, point } = pointOf(exercise, path, span, flownNm);
+  const { passage, passedNm, atNm: at, row: point } = descentPoint(exercise, path, span, flownNm);
   const unknown = () => new Float64Array(n).fill(Number.NaN);
   const found =
     earlier !== null && earlier < point
@@ -96,7 +81,6 @@ export function measureDescentRows(
   const downFpm = motion ? motion.verticalSpeed.map((up) => -up) : unknown();
   const read =
     time && share < 1 ? strayedInHeight(clock[point]! - clock[point - 1]!, knownAtEnds(downFpm, point)) : 0;
-  const limit = silenceLimit(stepsOf(clock));
   return {
     timed: time !== null,
     pointClock: between(clock),
@@ -111,7 +95,7 @@ export function measureDescentRows(
     passage,
     passedNm,
     began: found && { row: found.start, from: found.from, afterEarlier: found.start === earlier },
-    silentBefore: (row) => (time ? silenceBefore(clock, row, limit) : null),
+    silentBefore: time ? silencesOf(clock) : () => null,
   };
 }
 

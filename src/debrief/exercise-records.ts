@@ -1,7 +1,7 @@
 /** Each exercise of the brief, then the holds and finals that were found beside it; without a brief the long straights too: as they stand in the document. */
 import { findApproaches } from "../approach/index.ts";
 import type { Brief, Exercise } from "../brief/brief.ts";
-import { descentPoint, fitCourses } from "../course/index.ts";
+import { fitCourses, pointOfDescent } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { matchExercises } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
@@ -16,12 +16,12 @@ import {
   type ExerciseResult,
   type Flight,
   holdResult,
-  unmeasured,
 } from "./exercise-result.ts";
 import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
 import { turnedAtFix } from "./turned-at-fix.ts";
+import { unmeasured } from "./unmeasured.ts";
 
 /** What was flown though no brief asked for it, with its rows. */
 interface Beside {
@@ -99,7 +99,7 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   };
   const points = brief.exercises.map((exercise, i) => {
     const { span } = matches[i]!;
-    return span && exercise.kind === "descent" ? descentPoint(exercise, columnsOf(flight), span) : null;
+    return span && exercise.kind === "descent" ? pointOfDescent(exercise, columnsOf(flight), span) : null;
   });
   const held: Span[] = [];
   const results = brief.exercises.map((exercise, i): ExerciseResult => {

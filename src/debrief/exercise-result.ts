@@ -5,19 +5,14 @@ import type {
   ArcExercise,
   CourseExercise,
   DescentExercise,
-  Exercise,
   HoldExercise,
 } from "../brief/brief.ts";
 import { measureArc, measureCourse, measureDescent } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { gradeApproach, gradeArc, gradeCourse, gradeDescent, gradeHold } from "../grade/index.ts";
-import type { Verdict } from "../grade/verdict.ts";
 import { type FoundHold, measureHold } from "../hold/index.ts";
-import type { Match } from "../match/index.ts";
 import { threeFigures } from "../quantity/angle.ts";
-import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
-import { utcText } from "../quantity/time.ts";
 import { HOLDING, type HoldingStandard } from "../standard/holding.ts";
 import type { TestStandard } from "../standard/test-standard.ts";
 import type { Leg } from "../track/leg.ts";
@@ -25,20 +20,10 @@ import type { Motion } from "../track/motion.ts";
 import type { Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
+import { type Flown, flownAgain, told } from "./flown.ts";
 import type { LeftOut } from "./not-seen.ts";
 import { descendedOnPressure, heldOnPressure } from "./pressure-heights.ts";
 import type { ExerciseSeries, PathSeries } from "./series.ts";
-
-/** When an exercise was flown: as matched, found, or where a line was fitted. */
-export interface Flown {
-  readonly span: Span | null;
-  readonly by: Match["by"] | "fitted" | "found";
-  readonly confidence: number;
-  /** Where else it was flown. */
-  readonly again?: readonly Span[];
-  readonly asked?: number;
-  readonly lastWhole?: boolean;
-}
 
 /** The flight as the exercises are measured on it. */
 export interface Flight {
@@ -69,55 +54,6 @@ export const columnsOf = ({ path, motion, heightsBy }: Flight) => ({
   altitude: path.altitudeFt,
   ...(heightsBy && { heightsBy }),
 });
-
-/** What the document says of every exercise, of whatever kind. */
-function told(title: string, source: DocumentExercise["source"], flown: Flown, { motion }: Flight) {
-  const { span, by, confidence } = flown;
-  return {
-    title,
-    source,
-    startUtc: span && motion ? utcText(motion.time[span.start]!) : null,
-    endUtc: span && motion ? utcText(motion.time[span.end - 1]!) : null,
-    match: span ? { by, confidence } : null,
-  };
-}
-
-function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
-  switch (kind) {
-    case "course":
-      return gradeCourse(null, standard);
-    case "arc":
-      return gradeArc(null, standard);
-    case "descent":
-      return gradeDescent(null, standard);
-    case "approach":
-      return gradeApproach(null, standard);
-    case "hold":
-      return gradeHold(null, standard);
-  }
-}
-
-/** Not found on this flight; `why`: the reason that it may have been flown all the same. */
-export function unmeasured(
-  exercise: Exercise,
-  flown: Flown,
-  flight: Flight,
-  why: Finding | null,
-): ExerciseResult {
-  const { kind, title } = exercise;
-  const { standard } = flight;
-  const verdicts = standard ? notFlown(kind, standard) : [];
-  const record = {
-    ...told(title, "brief", flown, flight),
-    facts: null,
-    findings: why ? [why] : [],
-    verdicts: verdicts.map((v) =>
-      why && why.code !== "flown-other-way" ? { ...v, verdict: "cannot tell" as const, reason: why.code } : v,
-    ),
-    whatWouldHaveWorked: null,
-  };
-  return { record: { kind, ...record }, series: null };
-}
 
 export function courseResult(
   exercise: CourseExercise,
@@ -223,19 +159,4 @@ export function approachResult(
   const record = { ...told(exercise.title, source, { ...flown, span }, flight), verdicts };
   const findings = [...measured.findings, ...flownAgain(flown, motion)];
   return { record: { kind: "approach", ...record, ...measured, findings }, series };
-}
-
-/** Said last: that this is one of several, and when the first other one was. */
-function flownAgain(
-  { span, again = [], asked = 1, lastWhole = false }: Flown,
-  motion: Motion | null,
-): Finding[] {
-  const [first] = again;
-  if (!first || !span) return [];
-  const [fromUtc, toUtc] = [first.start, first.end - 1].map((row) =>
-    motion ? utcText(motion.time[row]!) : null,
-  );
-  const evidence = { fromUtc: fromUtc!, toUtc: toUtc! };
-  const last = again.every(({ start }) => start < span.end);
-  return [{ code: "flown-again", facts: { times: again.length + asked, asked, last, lastWhole }, evidence }];
 }

@@ -1,4 +1,5 @@
 /** A few places of a flight, by which its log is known again, in whatever file it lies. */
+import { firstAtOrAfter } from "../quantity/span.ts";
 import type { Degrees } from "../quantity/units.ts";
 import type { Track } from "../track/track.ts";
 
@@ -9,17 +10,6 @@ const DIGITS = 4;
 
 const placed = (degrees: Degrees): Degrees => Number(degrees.toFixed(DIGITS));
 
-/** The first row at or after a time. */
-function rowAt({ time, length }: Track, at: number): number {
-  let [low, high] = [0, length - 1];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (time[middle]! < at) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
-
 /**
  * Latitude and longitude (WGS84, degrees, rounded to 4 digits) where the flight begins, at each tenth of its time and
  * where it ends; of a log without times at each tenth of its points.
@@ -28,7 +18,9 @@ export function traceOf(track: Track, timed: boolean): [latitude: Degrees, longi
   const last = track.length - 1;
   const [first, span] = [track.time[0]!, track.time[last]! - track.time[0]!];
   return Array.from({ length: PARTS + 1 }, (_, part) => {
-    const row = timed ? rowAt(track, first + (span * part) / PARTS) : Math.round((last * part) / PARTS);
+    const row = timed
+      ? firstAtOrAfter(track.time, first + (span * part) / PARTS, 0, last)
+      : Math.round((last * part) / PARTS);
     return [placed(track.latitude[row]!), placed(track.longitude[row]!)];
   });
 }

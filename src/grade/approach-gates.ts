@@ -64,10 +64,9 @@ export function gateCriteria(heightFt: number): Criterion<ApproachFacts>[] {
         const gate = gateOf(facts);
         if (!gate?.utc) return notPassed(facts, gate);
         if (gate.verticalFpm === null || gate.vertical95Fpm === null) return { cannotTell: "log-silent" };
-        const toward = -gate.verticalFpm;
         return {
-          value: Math.max(0, toward),
-          toward,
+          value: -gate.verticalFpm,
+          oneSided: true,
           doubt95: gate.vertical95Fpm,
           beyond: null,
           worstUtc: gate.utc,

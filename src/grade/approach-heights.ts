@@ -72,8 +72,8 @@ function minimumCriterion(kind: "descent" | "decision", side: keyof MinimumLimit
       if (side === "above" && kind === "descent" && margin > limit && unseen && -unseen.most <= limit)
         return { cannotTell: "log-silent" };
       return {
-        value: Math.max(0, toward),
-        toward,
+        value: toward,
+        oneSided: true,
         doubt95: above.doubt95!,
         beyond: null,
         worstUtc: above.utc,
@@ -107,10 +107,9 @@ const STEP_DOWN: Criterion<ApproachFacts> = {
         : { notFlown: facts.outcome === "left-final" ? "turned-away-before" : "climbed-before" };
     const worst = flown.reduce((a, b) => (b.marginFt! < a.marginFt! ? b : a));
     const unseen = flown.flatMap((step) => step.unseen ?? []).sort((a, b) => b.most - a.most)[0];
-    const toward = -worst.marginFt!;
     return {
-      value: Math.max(0, toward),
-      toward,
+      value: -worst.marginFt!,
+      oneSided: true,
       doubt95: worst.altimeter95Ft!,
       beyond: null,
       worstUtc: worst.lowestUtc ?? null,

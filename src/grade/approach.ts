@@ -68,7 +68,7 @@ const FINAL: readonly Criterion<ApproachFacts>[] = [
         return {
           ...{
             value: ft,
-            toward: ft,
+            oneSided: true,
             doubt95: doubt95Ft,
             beyond: null,
             worstUtc: utc,

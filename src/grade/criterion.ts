@@ -8,10 +8,9 @@ import type { Verdict } from "./verdict.ts";
 /** What a criterion finds. */
 export type Found =
   | {
-      /** Size of the deviation that decides, never negative. */
+      /** The deviation that decides: its size, or where one side only is out, that toward it, negative on the other. */
       readonly value: number;
-      /** Where one side only is out: the deviation toward it, negative on the other side. Not given: either side is out. */
-      readonly toward?: number;
+      readonly oneSided?: true;
       readonly doubt95: number;
       readonly beyond: Seconds | null;
       /** The most that the value may have come to where the log is silent; of a deviation to one side, negative on the other. */
@@ -96,14 +95,14 @@ function verdictOf<Facts>(
   }
   if ("kept" in found) return { ...line, ...without, verdict: found.kept ? "met" : "not met", reason: null };
   const { value, doubt95, beyond: beyondS, worstUtc, leave, doubtIs = "doubt-straddles-limit" } = found;
-  const short = confidenceBelow(found.toward ?? value, doubt95, limit);
-  const within = found.toward === undefined ? confidenceWithin : confidenceBelow;
-  const inside = within(found.toward ?? value, doubt95, limit);
+  const short = confidenceBelow(value, doubt95, limit);
+  const within = found.oneSided ? confidenceBelow : confidenceWithin;
+  const inside = within(value, doubt95, limit);
   const part = {
     ...(found.part ? { partFromUtc: found.part.fromUtc } : {}),
     ...(found.laps ? { laps: found.laps } : {}),
   };
-  const told = { ...line, ...part, value: found.toward ?? value, doubt95, beyondS, worstUtc };
+  const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
   const { unseen } = found;
   const unseenInside = unseen ? within(unseen.most, doubt95, limit) : inside;
   if (inside >= SURE && unseen && unseenInside < SURE) {

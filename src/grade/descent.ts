@@ -31,7 +31,7 @@ export const DESCENT_CRITERIA: readonly Criterion<DescentFacts>[] = [
       if (!lowest) return null;
       const { underFt, doubt95Ft, utc: worstUtc } = lowest;
       const doubtIs = doubtOfHeight({ cannotTell });
-      return { value: underFt, toward: underFt, doubt95: doubt95Ft, beyond: null, worstUtc, doubtIs };
+      return { value: underFt, oneSided: true, doubt95: doubt95Ft, beyond: null, worstUtc, doubtIs };
     },
   },
 ];

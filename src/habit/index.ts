@@ -10,14 +10,13 @@ export {
 } from "./flight.ts";
 export {
   type Habit,
-  type HabitPoint,
   type HabitReport,
   type HabitStatus,
   habitsOf,
-  LEAST_EXERCISES,
   SMALL,
   shownBest,
 } from "./habits.ts";
 export { type Practise, practiseNext } from "./practise.ts";
 export { TENDENCIES } from "./tendencies.ts";
 export type { Shown, TendencyUnit, WhyUntold } from "./tendency.ts";
+export { type HabitPoint, LEAST_EXERCISES } from "./tried.ts";

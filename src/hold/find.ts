@@ -146,7 +146,7 @@ function holdAs(
   const alone = laps.length === 1 && entered.entry !== "parallel" && !overFix;
   if (alone && (!standsAlone(ground, laps[0]!, known) || leadsIntoReversal(ground, laps[0]!))) return null;
   const { start, end } = ground.span;
-  const rowAt = (time: number) => firstAtOrAfter(motion.time as Float64Array, time, start, end);
+  const rowAt = (time: number) => firstAtOrAfter(motion.time, time, start, end);
   const fix = ground.position(known.fix);
   const inbound95 = Math.hypot(Z95 * MODEST * known.courseSd, LEAST_95);
   return {
@@ -170,7 +170,7 @@ function holdAs(
 /** The rows about a span, within its run without gaps. */
 function about(motion: Motion, { start, end }: Span): Span {
   const run = motion.spans.find((s) => s.start <= start && start < s.end)!;
-  const time = motion.time as Float64Array;
+  const time = motion.time;
   return {
     start: firstAtOrAfter(time, time[start]! - BEFORE_SECONDS * 1000, run.start, run.end),
     end: firstAtOrAfter(time, time[Math.min(end, run.end - 1)]! + AFTER_SECONDS * 1000, run.start, run.end),

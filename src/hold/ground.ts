@@ -70,7 +70,7 @@ export function groundOf(motion: Motion, span: Span, turning: Span): Ground {
   }
   const { time, velocityEast, velocityNorth } = motion;
   const rowAt = (t: UtcMillis) =>
-    Math.max(start, Math.min(end - 2, firstAtOrAfter(time as Float64Array, t + 1e-6, start, end) - 1));
+    Math.max(start, Math.min(end - 2, firstAtOrAfter(time, t + 1e-6, start, end) - 1));
   return {
     ...{
       span,

@@ -128,7 +128,7 @@ function abeamAfter(
 }
 
 function rowsOf(motion: Motion, { start, end }: Span, times: LapTimes) {
-  const row = (t: UtcMillis) => firstAtOrAfter(motion.time as Float64Array, t, start, end);
+  const row = (t: UtcMillis) => firstAtOrAfter(motion.time, t, start, end);
   const span = (from: UtcMillis, to: UtcMillis): Span => ({
     start: row(from),
     end: Math.max(row(from), row(to)),

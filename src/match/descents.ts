@@ -4,7 +4,7 @@ import { measureAround } from "../geodesy/index.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import type { Feet, Seconds, Share } from "../quantity/units.ts";
-import { descentAfter, descentBefore, passageRow } from "../track/index.ts";
+import { descentAfter, descentBefore, descentPoint, passageRow, rowBefore } from "../track/index.ts";
 import type { Flown, FlownPath } from "./flown.ts";
 import type { Match } from "./match.ts";
 import { half } from "./score.ts";
@@ -39,16 +39,9 @@ export function withDescents(brief: Brief, found: readonly Match[], path: FlownP
       matches[i] = descentMatch(exercise, i, within, path, altitude, flown, clock, crossed);
     }
     const { span } = matches[i]!;
-    if (span) crossed.push(crossingIn(exercise, span, path, flown));
+    if (span) crossed.push(descentPoint(exercise, path, span, flown.flown).row);
   });
   return matches;
-}
-
-/** The row at which the height is wanted, before the row of a span that is nearest to the fix. */
-function crossingIn({ fix, before }: DescentExercise, span: Span, path: FlownPath, { flown }: Flown): number {
-  const { distance } = measureAround(fix, path.latitude, path.longitude);
-  const passage = passageRow(distance, span.start, span.end);
-  return Math.max(0, firstAtOrAfter(flown, flown[passage]! - before));
 }
 
 /** Seconds from the first row. */
@@ -69,7 +62,7 @@ function descentMatch(
 ): Match {
   const { distance } = measureAround(exercise.fix, path.latitude, path.longitude);
   const candidates = passages(distance, within).map((row) => {
-    const crossing = Math.max(0, firstAtOrAfter(flown, flown[row]! - exercise.before));
+    const crossing = rowBefore(flown, row, exercise.before, 0);
     const earlier = Math.max(...crossed.filter((r) => r < crossing));
     const descent = Number.isFinite(earlier)
       ? descentAfter(clock, altitude, crossing, exercise.toAltitude, earlier)

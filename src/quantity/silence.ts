@@ -16,7 +16,20 @@ export const stepsOf = (clock: Float64Array): Float64Array =>
   clock.subarray(1).map((at, i) => at - clock[i]!);
 
 /** The length of the silence that ends at a row; null where the step to it is none. */
-export function silenceBefore(clock: Float64Array, row: number, limit: Seconds): Seconds | null {
-  const seconds = row > 0 && row < clock.length ? clock[row]! - clock[row - 1]! : 0;
-  return seconds > limit ? seconds : null;
+export type SilentBefore = (row: number) => Seconds | null;
+
+/** The silences of a rising column of seconds. */
+export function silencesOf(clock: Float64Array): SilentBefore {
+  const limit = silenceLimit(stepsOf(clock));
+  return (row) => {
+    const seconds = row > 0 && row < clock.length ? clock[row]! - clock[row - 1]! : 0;
+    return seconds > limit ? seconds : null;
+  };
+}
+
+/** The longest silence between two rows; 0 where there is none. */
+export function longestSilence(silentBefore: SilentBefore, from: number, to: number): Seconds {
+  let longest = 0;
+  for (let row = from + 1; row <= to; row++) longest = Math.max(longest, silentBefore(row) ?? 0);
+  return longest;
 }

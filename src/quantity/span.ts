@@ -11,7 +11,12 @@ export const maskOf = ({ start, end }: Span, length: number): Uint8Array =>
   new Uint8Array(length).fill(1, start, end);
 
 /** First index whose value is not below the limit, in a column that never falls. */
-export function firstAtOrAfter(column: Float64Array, limit: number, start = 0, end = column.length): number {
+export function firstAtOrAfter(
+  column: ArrayLike<number>,
+  limit: number,
+  start = 0,
+  end = column.length,
+): number {
   let low = start;
   let high = end;
   while (low < high) {

@@ -1,4 +1,5 @@
 /** How the course was joined: the cut, where it began, and how far it went past. */
+import { longestSilence } from "../quantity/silence.ts";
 import { utcText } from "../quantity/time.ts";
 import type {
   AngleSize,
@@ -96,26 +97,22 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
   const errors = rows.trackErrorDeg.slice(start, last + 1);
   const steady = errors.filter((_, k) => Math.abs(rows.turnRate[start + k]!) < STEADY);
   const angle = median(steady.length > 0 ? steady : errors);
+  const silent = (row: number) =>
+    rows.gapBefore[row] ? (rows.timeMs[row]! - rows.timeMs[row - 1]!) / 1000 : null;
+  const silentS = longestSilence(silent, start, joined);
   return {
     startUtc: utcText(rows.timeMs[start]!),
     angleDeg: angle,
     startCrossTrackNm: rows.crossTrackNm[start]!,
     joinedUtc: utcText(rows.timeMs[joined]!),
     overshootNm: overshoot(rows, last, joined, side, Math.abs(angle)),
-    ...silentBetween(rows, start, joined),
+    ...(silentS > 0 ? { silentS } : {}),
   };
 }
 
 /** Toward the line by a cut, on whichever side of it; track less line, right positive. */
 export const isCut = (trackError: TurnDegrees, crossTrack: number): boolean =>
   -trackError * Math.sign(crossTrack) >= CUT;
-
-function silentBetween(rows: AgainstCourse, start: number, joined: number): { readonly silentS?: Seconds } {
-  let longest = 0;
-  for (let i = start + 1; i <= joined; i++)
-    if (rows.gapBefore[i]) longest = Math.max(longest, (rows.timeMs[i]! - rows.timeMs[i - 1]!) / 1000);
-  return longest > 0 ? { silentS: longest } : {};
-}
 
 /** A cut was flown, not only swept through by a turn: straight for long enough. */
 function heldSteady(rows: AgainstCourse, start: number, last: number): boolean {

@@ -9,7 +9,7 @@ import { isTold } from "./told-excursion.ts";
 const LEAST_CHANGES = 3;
 /** ... at this rate a minute from the first to the last. Chosen: three quarters of the rate of chasing; slower than 80 s a side it is no hunting of the needle. */
 const LEAST_RATE = 0.75;
-/** Each nearer than the one before by this share at least, they are bracketing that converges. As of swings. */
+/** The fewest changes of side, each excursion nearer than the one before by this share at least, are bracketing that converges; more of them are a weave however they shrink. As of swings. */
 const CONVERGING = 0.75;
 
 /** The first excursion of each stretch that went to one side. */
@@ -19,7 +19,7 @@ const sidesOf = <E extends ExcursionRows>(told: readonly E[]): E[] =>
 /**
  * The swings that excursions in flown order make; null where they are no weave. One wind does not carry an aircraft to
  * both sides in turn: what a weave is made of has one cause, and not the opposite ones that each side alone would tell.
- * `minutes`: what is judged.
+ * Sought on courses, not on arcs and finals. `minutes`: what is judged.
  */
 export function weaveOf(
   { timeMs }: { readonly timeMs: Float64Array },

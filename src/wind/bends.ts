@@ -4,6 +4,7 @@
  * changes at it is the wind's, not the throttle's.
  */
 import { directionOf, turnFrom } from "../quantity/angle.ts";
+import { firstAtOrAfter } from "../quantity/span.ts";
 import type { Seconds } from "../quantity/units.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
@@ -39,7 +40,7 @@ function cutStraight(motion: Motion, leg: Leg): Leg[] {
       if (other > most) [best, most] = [j, other];
     }
     const first = rowUpTo(motion, from, end, time[best]! - HALF * 1000);
-    const after = rowAt(motion, from, end, time[best]! + HALF * 1000);
+    const after = firstAtOrAfter(motion.time, time[best]! + HALF * 1000, from, end - 1);
     parts.push({ kind: "straight", span: { start: from, end: first }, turn: 0 });
     parts.push({
       kind: "turn",
@@ -75,9 +76,9 @@ function bendAt(motion: Motion, way: Way, from: number, end: number, k: number):
   const after = time[k]! + HALF * 1000;
   if (before - REACH * 1000 < time[from]! || after + REACH * 1000 > time[end - 1]!) return 0;
   const first = rowUpTo(motion, from, end, before);
-  const last = rowAt(motion, from, end, after);
+  const last = firstAtOrAfter(motion.time, after, from, end - 1);
   const course = directionOver(way, rowUpTo(motion, from, end, before - REACH * 1000), first);
-  const next = directionOver(way, last, rowAt(motion, from, end, after + REACH * 1000));
+  const next = directionOver(way, last, firstAtOrAfter(motion.time, after + REACH * 1000, from, end - 1));
   const turn = turnFrom(course, next);
   const inside = turnFrom(motion.trackAngle[first]!, motion.trackAngle[last]!);
   return inside * Math.sign(turn) >= SHARP * Math.abs(turn) ? turn : 0;
@@ -86,20 +87,8 @@ function bendAt(motion: Motion, way: Way, from: number, end: number, k: number):
 const directionOver = ({ start, east, north }: Way, from: number, to: number): number =>
   directionOf(east[to - start]! - east[from - start]!, north[to - start]! - north[from - start]!);
 
-/** The first row at or after a time. */
-function rowAt({ time }: Motion, from: number, end: number, at: number): number {
-  let low = from;
-  let high = end - 1;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (time[middle]! < at) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
-
 /** The last row at or before a time. */
 function rowUpTo(motion: Motion, from: number, end: number, at: number): number {
-  const row = rowAt(motion, from, end, at);
+  const row = firstAtOrAfter(motion.time, at, from, end - 1);
   return row > from && motion.time[row]! > at ? row - 1 : row;
 }

@@ -6,35 +6,17 @@
  * Sources: Bierman, Factorization Methods for Discrete Sequential Estimation, 1977, chapter X; Bell, "The iterated
  * Kalman smoother as a Gauss-Newton method", SIAM J. Optimization 4 (1994) 626-636.
  */
-import { AIRSPEED, EAST_PRIOR, type Facts, LEVEL_PRIOR } from "./facts.ts";
-import {
-  AIRSPEED_SHEARS,
-  type Belief,
-  carry,
-  fade,
-  fadeBoth,
-  firstCovariance,
-  type Kept,
-  keptOf,
-  LEVEL,
-  N,
-} from "./state.ts";
+import { FactModel, learn } from "./fact-model.ts";
+import type { Facts } from "./facts.ts";
+import { type Belief, carry, fade, fadeBoth, firstCovariance, type Kept, keptOf, N } from "./state.ts";
 
 /** A copy at hand for the inner loops: looking up an imported value there doubles the time. */
 const W: number = N;
 const NN = W * W;
 
-export class FactSmoother {
-  readonly facts: Facts;
+export class FactSmoother extends FactModel {
   /** By the time constants of the belief at first. */
   readonly kept: Kept;
-  /** Smoothed state of each fact. */
-  readonly state: Float64Array;
-  /** Unit vector of the air velocity at each fact, for the linearisation. */
-  readonly noseEast: Float64Array;
-  readonly noseNorth: Float64Array;
-  /** Factor on each fact's variance, 1 or more, for robustness. */
-  readonly doubtFactor: Float64Array;
   /** Smoothed variances of the wind and of the airspeed. */
   readonly varianceEast: Float64Array;
   readonly varianceNorth: Float64Array;
@@ -54,14 +36,10 @@ export class FactSmoother {
   private readonly gain = new Float64Array(W);
 
   constructor(facts: Facts, belief: Belief) {
+    super(facts);
     const n = facts.count;
-    this.facts = facts;
     this.kept = keptOf(belief, facts);
     const column = (width = 1) => new Float64Array(n * width);
-    this.state = column(W);
-    this.noseEast = column();
-    this.noseNorth = column();
-    this.doubtFactor = column().fill(1);
     this.varianceEast = column();
     this.varianceNorth = column();
     this.covariance = column();
@@ -73,89 +51,6 @@ export class FactSmoother {
     this.gains = column(W);
     this.adjoint = column(W);
     this.adjointMatrix = column(NN);
-  }
-
-  /** Directions of the nose for a wind that is the same throughout. */
-  startFrom(airEast: number, airNorth: number): void {
-    const { count, east, north } = this.facts;
-    for (let i = 0; i < count; i++) this.setNose(i, east[i]! - airEast, north[i]! - airNorth);
-  }
-
-  /** Directions of the nose from the last path. */
-  relinearise(): void {
-    const { count, east, north } = this.facts;
-    for (let i = 0; i < count; i++) {
-      this.setNose(i, east[i]! - this.windEast(i), north[i]! - this.windNorth(i));
-    }
-  }
-
-  /** Smoothed wind of a fact. */
-  windEast(i: number): number {
-    const s = i * W;
-    return this.state[s]! + this.state[s + 2]! + this.state[s + 7]! * this.facts.thousands[i]!;
-  }
-
-  windNorth(i: number): number {
-    const s = i * W + 1;
-    return this.state[s]! + this.state[s + 2]! + this.state[s + 7]! * this.facts.thousands[i]!;
-  }
-
-  private setNose(i: number, east: number, north: number): void {
-    const size = Math.hypot(east, north) || 1;
-    this.noseEast[i] = east / size;
-    this.noseNorth[i] = north / size;
-  }
-
-  /** The coefficients of fact i into `h`; returns the measured value. */
-  coefficients(i: number, h: Float64Array): number {
-    const { kind, east, north, excess, growth, wanderShare, turning, thousands } = this.facts;
-    h.fill(0);
-    if (kind[i] === AIRSPEED) {
-      const u = this.noseEast[i]!;
-      const v = this.noseNorth[i]!;
-      h[0] = u;
-      h[1] = v;
-      h[2] = u;
-      h[3] = v;
-      h[LEVEL] = growth[i]!;
-      h[5] = wanderShare[i]!;
-      h[6] = -turning[i]!;
-      h[7] = u * thousands[i]!;
-      h[8] = v * thousands[i]!;
-      h[AIRSPEED_SHEARS] = thousands[i]!;
-      return u * east[i]! + v * north[i]! + excess[i]!;
-    }
-    if (kind[i] === LEVEL_PRIOR) h[LEVEL] = growth[i]!;
-    else if (kind[i] === EAST_PRIOR) {
-      h[0] = 1;
-      h[2] = 1;
-      h[7] = thousands[i]!;
-    } else {
-      h[1] = 1;
-      h[3] = 1;
-      h[8] = thousands[i]!;
-    }
-    return east[i]!;
-  }
-
-  /** What a state foretells of fact i: coefficients into h, covariance times them into gain. */
-  foretell(
-    i: number,
-    x: Float64Array,
-    p: Float64Array,
-    h: Float64Array,
-    gain: Float64Array,
-  ): { readonly surprise: number; readonly variance: number } {
-    let surprise = this.coefficients(i, h);
-    let variance = this.facts.noise[i]! * this.doubtFactor[i]!;
-    for (let a = 0; a < W; a++) {
-      let sum = 0;
-      for (let b = 0; b < W; b++) sum += p[a * W + b]! * h[b]!;
-      gain[a] = sum;
-      surprise -= h[a]! * x[a]!;
-      variance += h[a]! * sum;
-    }
-    return { surprise, variance };
   }
 
   /** Forward; returns minus twice the log likelihood of all facts, less a constant. */
@@ -248,20 +143,5 @@ export class FactSmoother {
       fade(kept, i, l);
       fadeBoth(kept, i, m);
     }
-  }
-}
-
-/** State and covariance take in what was foretold wrongly, in place. */
-export function learn(
-  x: Float64Array,
-  p: Float64Array,
-  gain: Float64Array,
-  surprise: number,
-  variance: number,
-): void {
-  for (let a = 0; a < W; a++) {
-    const k = gain[a]! / variance;
-    x[a] = x[a]! + k * surprise;
-    for (let b = 0; b < W; b++) p[a * W + b] = p[a * W + b]! - k * gain[b]!;
   }
 }

@@ -8,8 +8,10 @@
  * Method: response of the filter's innovations to an additive change (A. Willsky, H. Jones, IEEE Trans. Automatic
  * Control 21 (1976) 108-112, from memory), a normal prior on its size, and moments of the mixture of the two.
  */
+
+import { learn } from "./fact-model.ts";
 import type { Facts } from "./facts.ts";
-import { type FactSmoother, learn } from "./filter.ts";
+import type { FactSmoother } from "./filter.ts";
 import { type Later, laterFacts, withLater } from "./later.ts";
 import { apply } from "./matrix.ts";
 import type { Run } from "./runs.ts";

@@ -42,13 +42,13 @@ describe("by construction: how sure a value is to lie within its limit", () => {
 
 describe("by construction: verdicts on a needle in the middle whose doubt is nearly the whole limit", () => {
   const standard = TEST_STANDARDS[0]!;
-  const verdict = (toward: { toward?: number }, doubt95 = 1.19) =>
+  const verdict = (sides: { oneSided?: true }, doubt95 = 1.19) =>
     judge(
       [
         {
           ...({ id: "x", title: "X", unit: "share" } as const),
           limit: () => ({ limit: 1, edge: "within", citation: "by construction" }),
-          find: () => ({ value: 0, ...toward, doubt95, beyond: null, worstUtc: null }),
+          find: () => ({ value: 0, ...sides, doubt95, beyond: null, worstUtc: null }),
         },
       ],
       {},
@@ -57,7 +57,7 @@ describe("by construction: verdicts on a needle in the middle whose doubt is nea
   it("cannot be told where both sides are out, met where one is", () => {
     expect(verdict({}).verdict).toBe("cannot tell");
     near(verdict({}).confidence!, 0.9, 0.001, "");
-    expect(verdict({ toward: 0 }).verdict).toBe("met");
+    expect(verdict({ oneSided: true }).verdict).toBe("met");
   });
   it("a doubt many times the limit proves nothing, though little of it lies inside", () => {
     expect(verdict({}, 100)).toMatchObject({ verdict: "cannot tell" });

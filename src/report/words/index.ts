@@ -13,8 +13,6 @@ export {
 } from "./exercise.ts";
 export { findingSentence } from "./finding.ts";
 export {
-  flightName,
-  HABITS_RULES,
   habitEffect,
   habitInterval,
   habitMean,
@@ -23,16 +21,20 @@ export {
   habitSentence,
   habitSides,
   habitStatus,
-  habitsHead,
-  habitsWhose,
   habitTitle,
   habitTolerance,
   habitToleranceFrom,
   habitTrend,
-  noPractise,
-  pilotLine,
   practiseSentence,
 } from "./habit.ts";
+export {
+  flightName,
+  HABITS_RULES,
+  habitsHead,
+  habitsWhose,
+  noPractise,
+  pilotLine,
+} from "./habits-whole.ts";
 export { entryDirection } from "./hold.ts";
 export { issueSentence } from "./issue.ts";
 export { logCautions, noFlight } from "./log-cautions.ts";

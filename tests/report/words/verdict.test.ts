@@ -9,13 +9,13 @@ import { sampleDebrief } from "../../support/debriefed.ts";
 
 const US = standardNamed("instrument-rating-us")!;
 /** Judged to one side, as a height above a minimum. */
-function above(toward: number, doubt95: number, limit: number) {
+function above(value: number, doubt95: number, limit: number) {
   const criterion: Criterion<null | object> = {
     id: "above",
     title: "Above the minimum",
     unit: "ft",
     limit: () => ({ limit, edge: "within", citation: "made for this test" }),
-    find: () => ({ value: Math.max(0, toward), toward, doubt95, beyond: null, worstUtc: null }),
+    find: () => ({ value, oneSided: true, doubt95, beyond: null, worstUtc: null }),
   };
   return judge([criterion], {}, US)[0]!;
 }
