@@ -4,9 +4,9 @@ import { join } from "node:path";
 import { csvParse } from "d3-dsv";
 import { describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
-import { debriefs, flySeason, habits, logs, made } from "./season.ts";
+import { debriefs, habits, logs, made, tidyUp } from "./season.ts";
 
-flySeason();
+tidyUp();
 
 /** A debrief as the page saves it, with who flew. */
 function withFlownBy(path: string, pilot: string, aircraft: string): void {

@@ -13,9 +13,19 @@ import { join } from "node:path";
 import { csvParse } from "d3-dsv";
 import { describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
-import { debriefs, flySeason, habits, logs, made, newFolder, program, stems } from "./season.ts";
+import {
+  debriefs,
+  habits,
+  habitsOnAllCores,
+  logs,
+  made,
+  newFolder,
+  program,
+  stems,
+  tidyUp,
+} from "./season.ts";
 
-flySeason();
+tidyUp();
 
 // each starts the program several times, on a machine that may have other things to do
 describe("hindtrack habits in trouble", { timeout: 180_000 }, () => {
@@ -27,7 +37,7 @@ describe("hindtrack habits in trouble", { timeout: 180_000 }, () => {
     writeFileSync(join(folder, "lesson-2.yaml"), brief.replace("Two courses", "Again two courses"));
     const torn = join(out, made(out).find((name) => name.startsWith("lesson-3."))!);
     writeFileSync(torn, readFileSync(torn, "utf8").slice(0, 900));
-    expect(habits(folder, "--out", out).status).toBe(0);
+    expect(habitsOnAllCores(folder, "--out", out).status).toBe(0);
     expect(stems(made(out))).toEqual(["lesson-1", "lesson-2", "lesson-3", "lesson-4"]);
     const kept = made(out).filter((name) => statSync(join(out, name)).mtimeMs === before.get(name));
     expect(stems(kept)).toEqual(["lesson-1"]);
@@ -100,7 +110,7 @@ describe("hindtrack habits in trouble", { timeout: 180_000 }, () => {
     writeFileSync(join(folder, "bad.gpx"), "no log at all");
     writeFileSync(join(folder, "torn.debrief.json"), '{ "format": "hindtrack-debrief", "version": 1');
     writeFileSync(join(folder, "lesson-5.yaml"), "brief: 1\nexercises:\n  - { corse: 12 }\n");
-    const { status, stdout, stderr } = habits(folder);
+    const { status, stdout, stderr } = habitsOnAllCores(folder);
     expect(status).toBe(1);
     expect(stdout).toContain("4 flights, ");
     expect(stderr).toMatch(/bad\.gpx.*not a track log/);

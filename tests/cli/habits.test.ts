@@ -7,7 +7,6 @@ import { describe, expect, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
 import {
   debriefs,
-  flySeason,
   habits,
   LESSONS,
   logs,
@@ -15,10 +14,11 @@ import {
   newFolder,
   season,
   seasonOut,
+  tidyUp,
   whole,
 } from "./season.ts";
 
-flySeason();
+tidyUp();
 
 // each starts the program several times, on a machine that may have other things to do
 describe("hindtrack habits", { timeout: 180_000 }, () => {

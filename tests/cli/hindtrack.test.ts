@@ -11,39 +11,23 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "vite";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, describe, expect, inject, it } from "vitest";
 import { documentSchema } from "../../src/debrief/document.ts";
 import { flyScenario } from "../../src/simulator/index.ts";
+import { run } from "./run.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const scratch = mkdtempSync(join(tmpdir(), "hindtrack-cli-"));
-const program = join(scratch, "cli", "hindtrack.js");
+const program = inject("program");
 const sample = (name: string, file: string) => join(ROOT, "samples", name, file);
 
-function hindtrack(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
-    encoding: "utf8",
-    cwd: scratch,
-    maxBuffer: 1 << 28,
-  });
-  return { status, stdout, stderr };
-}
+const hindtrack = (...args: string[]) => run(program, scratch, args);
 
 function file(name: string, text: string): string {
   writeFileSync(join(scratch, name), text);
   return name;
 }
 
-beforeAll(async () => {
-  await build({
-    configFile: join(ROOT, "src/cli/vite.config.ts"),
-    logLevel: "error",
-    build: { outDir: join(scratch, "cli"), emptyOutDir: true },
-    // the bundle runs outside of the checkout, so it carries its packages
-    ssr: { noExternal: true },
-  });
-});
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 describe("hindtrack debrief", () => {
@@ -277,7 +261,9 @@ describe("hindtrack racetrack", () => {
   it("prints the answer in words, or as a record", () => {
     const { status, stdout, stderr } = hindtrack(...call, "--turns", "right");
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
-    expect(stdout).toContain("This wind asks for 2.8 times the inbound correction outbound, 70 s.");
+    expect(stdout).toContain(
+      "This wind asks for 2.8 times the inbound correction outbound, 70 s from wings level.",
+    );
     expect(stdout).toMatch(/Not for\s+navigation/);
     const answer = JSON.parse(hindtrack(...call, "--json").stdout);
     expect(answer.asked.reference).toBe("magnetic");

@@ -1,65 +1,30 @@
-/** A season of lessons in a folder, and the built program that a test starts on it as a user does. */
-import { spawnSync } from "node:child_process";
-import {
-  copyFileSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  rmSync,
-  symlinkSync,
-  writeFileSync,
-} from "node:fs";
+/** A season of lessons in folders of a test's own, and the habits that the built program tells of them. */
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "vite";
-import { afterAll, beforeAll } from "vitest";
-import { gpxText } from "../../src/simulator/gpx.ts";
-import { fly, pilotLesson } from "../../src/simulator/index.ts";
+import { afterAll, inject } from "vitest";
+import { type Ended, run } from "./run.ts";
 
-const ROOT = join(import.meta.dirname, "../..");
-export const scratch = mkdtempSync(join(tmpdir(), "hindtrack-habits-"));
-export const program = join(scratch, "cli", "hindtrack.js");
-export const season = join(scratch, "season");
-export const LESSONS = 6;
+export const program = inject("program");
+export const season = inject("season");
+export const LESSONS = inject("lessons");
+export const seasonOut = inject("seasonOut");
+/** What was said of the whole season. */
+export const whole = inject("seasonSaid");
+if (!program) throw new Error("nothing was built: run it with -c tests/vitest.config.ts");
 
-export function habits(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, "habits", ...args], {
-    encoding: "utf8",
-    cwd: scratch,
-  });
-  return { status, stdout, stderr };
-}
+const scratch = mkdtempSync(join(tmpdir(), "hindtrack-habits-"));
+
+/** To be called in each file: what its tests wrote goes with them. */
+export const tidyUp = (): void => afterAll(() => rmSync(scratch, { recursive: true, force: true }));
+
+/** On one core: the season itself was made on all of them, and a thread more starts as slowly as a program. */
+export const habits = (...args: string[]): Ended => run(program, scratch, ["habits", "--jobs", "1", ...args]);
+export const habitsOnAllCores = (...args: string[]): Ended => run(program, scratch, ["habits", ...args]);
 
 export const made = (out: string): string[] =>
   existsSync(out) ? readdirSync(out).filter((name) => name.endsWith(".debrief.json")) : [];
 export const stems = (names: readonly string[]): string[] => names.map((name) => name.split(".")[0] ?? "");
-
-export const lesson = (day: number): string => `lesson-${day}`;
-/** The debriefs of the whole season, and what was said of it. */
-export const seasonOut = join(scratch, "season-out");
-export let whole: ReturnType<typeof habits>;
-
-/** Builds the program, flies the season and debriefs it, before the tests of a file. */
-export function flySeason(): void {
-  beforeAll(async () => {
-    await build({
-      configFile: join(ROOT, "src/cli/vite.config.ts"),
-      logLevel: "error",
-      build: { outDir: join(scratch, "cli"), emptyOutDir: true },
-    });
-    // packages are found from where the program lies
-    symlinkSync(join(ROOT, "node_modules"), join(scratch, "node_modules"), "dir");
-    mkdirSync(season);
-    for (let day = 1; day <= LESSONS; day++) {
-      const scenario = pilotLesson("descends-late", day, "right");
-      writeFileSync(join(season, `${lesson(day)}.gpx`), gpxText(fly(scenario, day).track, 5));
-      writeFileSync(join(season, `${lesson(day)}.yaml`), scenario.brief ?? "");
-    }
-    whole = habits(season, "--out", seasonOut);
-  }, 180_000);
-  afterAll(() => rmSync(scratch, { recursive: true, force: true }));
-}
 
 let times = 0;
 export const newFolder = (): string => {
@@ -72,8 +37,8 @@ export const newFolder = (): string => {
 export function logs(...days: readonly number[]): string {
   const folder = newFolder();
   for (const day of days)
-    for (const ending of ["gpx", "yaml"])
-      copyFileSync(join(season, `${lesson(day)}.${ending}`), join(folder, `${lesson(day)}.${ending}`));
+    for (const name of [`lesson-${day}.gpx`, `lesson-${day}.yaml`])
+      copyFileSync(join(season, name), join(folder, name));
   return folder;
 }
 
@@ -81,7 +46,7 @@ export function logs(...days: readonly number[]): string {
 export function debriefs(folder: string, ...days: readonly number[]): string {
   mkdirSync(folder, { recursive: true });
   for (const name of made(seasonOut))
-    if (days.some((day) => name.startsWith(`${lesson(day)}.`)))
+    if (days.some((day) => name.startsWith(`lesson-${day}.`)))
       copyFileSync(join(seasonOut, name), join(folder, name));
   return folder;
 }

@@ -75,8 +75,11 @@ export const clockFrom = (begins: unknown): string =>
 function legTime(f: Finding["facts"]): string {
   const took = `Lap ${f.lap}: the ${f.leg} leg took ${whole(f.seconds)}`;
   if (f.leg === "outbound") return `${took} ${clockFrom(f.begins)}, not ${Math.round(num(f.askedS))}.`;
+  const from = f.solvedBegins === f.begins ? "" : ` ${clockFrom(f.solvedBegins)}`;
   const asked =
-    given(f.solvedOutboundS) === null ? "" : `; this wind asked for ${whole(f.solvedOutboundS)} outbound`;
+    given(f.solvedOutboundS) === null
+      ? ""
+      : `; this wind asked for ${whole(f.solvedOutboundS)} outbound${from}`;
   return `${took}, not ${Math.round(num(f.askedS))}, after ${whole(f.outboundS)} outbound ${clockFrom(f.begins)}${asked}.`;
 }
 
