@@ -101,7 +101,6 @@ function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
 const FLOWN_OTHERWISE = new Set(["flown-other-way", "held-otherwise"]);
 
 /** Not found on this flight; `why`: the reason that it may have been flown all the same, or what was flown in its place. */
-
 export function unmeasured(
   exercise: Exercise,
   flown: Flown,
