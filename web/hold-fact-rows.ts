@@ -18,15 +18,17 @@ import { offMiddle } from "./fact-rows.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
 function publishedRows(facts: HoldFacts): FactRow[] {
-  const { fix, inboundTrueDeg, inboundMagneticDeg, inbound95Deg, asFlown, sure, maybeCircuit } = facts;
+  const { fix, inboundTrueDeg, inboundMagneticDeg, inbound95Deg, asFlown, sure, maybeCircuit, loneLap } =
+    facts;
   const rows: FactRow[] = [];
   if (fix.doubt95Nm !== null || inbound95Deg !== null) {
     rows.push({
-      fact: "Inbound course, as found",
+      fact: loneLap ? "The way back, as found" : "Inbound course, as found",
       value: `${flownDirection(inboundTrueDeg, inboundMagneticDeg)}${inbound95Deg === null ? "" : ` ${plusMinus(inbound95Deg, 1, "°")}`}`,
       note: [
-        ...(fix.doubt95Nm === null ? [] : [`fix within ${fix.doubt95Nm.toFixed(2)} NM`]),
+        ...(fix.doubt95Nm === null || loneLap ? [] : [`fix within ${fix.doubt95Nm.toFixed(2)} NM`]),
         ...(sure === false ? ["not sure: the inbound legs do not agree"] : []),
+        ...(loneLap ? ["one lap, maybe only a turn to lose time"] : []),
         ...(maybeCircuit ? ["a racetrack, maybe a circuit"] : []),
       ].join("; "),
     });
@@ -97,20 +99,22 @@ function turnRows({ laps }: HoldFacts): FactRow[] {
   ];
 }
 
-function limitRows({ speed, nonHoldingSide: side, altitude, wind }: HoldFacts): FactRow[] {
+function limitRows({ speed, nonHoldingSide: side, altitude, wind, loneLap }: HoldFacts): FactRow[] {
   const rows: FactRow[] = [];
-  if (speed) {
+  if (speed && !loneLap) {
     rows.push({
       fact: "Airspeed, indicated, estimated",
       value: `${Math.round(speed.indicatedKt)} ${plusMinus(speed.doubt95Kt, 0, " kt")}`,
       note: `${speed.mostKt === null ? "" : `at most ${speed.mostKt} kt; `}true ${Math.round(speed.trueKt)} kt; ${speed.citation}`,
     });
   }
-  rows.push({
-    fact: "On the non-holding side",
-    value: side.seconds === 0 ? "never" : `${duration(side.seconds)}, ${side.farthestNm.toFixed(2)} NM`,
-    note: `${side.farthestUtc === null || side.seconds === 0 ? "" : `farthest at ${clockSeconds(side.farthestUtc)}; `}after the entry; geometry, not the procedure’s protected airspace`,
-  });
+  if (!loneLap) {
+    rows.push({
+      fact: "On the non-holding side",
+      value: side.seconds === 0 ? "never" : `${duration(side.seconds)}, ${side.farthestNm.toFixed(2)} NM`,
+      note: `${side.farthestUtc === null || side.seconds === 0 ? "" : `farthest at ${clockSeconds(side.farthestUtc)}; `}after the entry; geometry, not the procedure’s protected airspace`,
+    });
+  }
   if (altitude) {
     rows.push({
       fact: altitude.reached ? "Height in the log, once reached, mean" : "Height in the log, mean",

@@ -3,6 +3,7 @@ import { findApproaches } from "../approach/index.ts";
 import type { Brief, Exercise } from "../brief/brief.ts";
 import { fitCourses, pointOfDescent } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
+import type { FoundHold } from "../hold/index.ts";
 import { matchExercises } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
 import { arcInSilence } from "./arc-in-silence.ts";
@@ -17,6 +18,7 @@ import {
   type Flight,
   holdResult,
 } from "./exercise-result.ts";
+import { heldOtherwise } from "./held-otherwise.ts";
 import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
@@ -36,13 +38,18 @@ const thresholds = (brief: Brief | null, { runways }: Flight): Position[] => [
 ];
 
 /** Holds that no brief asked for, in flown order. */
-function foundHolds(taken: readonly Span[], brief: Brief | null, flight: Flight): Beside[] {
+function foundHolds(taken: readonly Span[], brief: Brief | null, flight: Flight): FoundHold[] {
   const { motion, legs } = flight;
   if (!motion) return [];
   const all = holdsBeside(taken, motion, legs, thresholds(brief, flight));
   // a brief says what was meant: what only may be a hold is not held against it
-  const offered = all.filter((hold) => !brief || !hold.maybeCircuit);
-  return offered.map((hold) => {
+  return all.filter((hold) => !brief || !hold.maybeCircuit);
+}
+
+function besides(holds: readonly FoundHold[], flight: Flight): Beside[] {
+  const { motion } = flight;
+  if (!motion) return [];
+  return holds.map((hold) => {
     const { span } = hold;
     const flown = { span, by: "found", confidence: hold.sure ? 1 : 0.5 } as const;
     return { span, result: holdResult(null, hold, flown, { ...flight, motion }) };
@@ -80,6 +87,16 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     (exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null) ??
     (exercise.kind === "arc" && motion ? arcInSilence(exercise, motion) : null);
   // flown the other way round does not tell that it was not flown as asked where nobody saw it
+  const found = brief.exercises.map((exercise, i) => {
+    const { span } = matches[i]!;
+    if (!span || !motion || exercise.kind !== "hold") return null;
+    return holdWithin(exercise, span, runs.get(i) ?? [], motion, legs);
+  });
+  const beside = foundHolds(
+    found.flatMap((hold) => hold?.span ?? []),
+    brief,
+    flight,
+  );
   const unseen = (i: number) => {
     const exercise = brief.exercises[i]!;
     if (exercise.kind === "arc") {
@@ -89,6 +106,8 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
         notSeen(i, brief.exercises, matches, motion, flight.leftOut)
       );
     }
+    const held = exercise.kind === "hold" && motion ? heldOtherwise(exercise, beside, motion) : null;
+    if (held) return silentAt(exercise) ?? held;
     const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
     const flown = matches.flatMap(({ span }) => span ?? []);
     return (
@@ -101,7 +120,6 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     const { span } = matches[i]!;
     return span && exercise.kind === "descent" ? pointOfDescent(exercise, columnsOf(flight), span) : null;
   });
-  const held: Span[] = [];
   const results = brief.exercises.map((exercise, i): ExerciseResult => {
     const match = matches[i]!;
     const { span } = match;
@@ -111,16 +129,12 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
       return descentResult(exercise, span, match, flight, lastBefore(points[i]!, points.slice(0, i)));
     if (span && exercise.kind === "approach") return approachResult(exercise, span, "brief", match, flight);
     if (!span || !motion || exercise.kind !== "hold") return unmeasured(exercise, match, flight, unseen(i));
-    const found = holdWithin(exercise, span, runs.get(i) ?? [], motion, legs);
-    if (!found) return unmeasured(exercise, match, flight, unseen(i));
-    held.push(found.span);
-    return holdResult(exercise, found, { ...match, span: found.span }, { ...flight, motion });
+    const hold = found[i];
+    if (!hold) return unmeasured(exercise, match, flight, unseen(i));
+    return holdResult(exercise, hold, { ...match, span: hold.span }, { ...flight, motion });
   });
   const flown = matches.flatMap(({ span }) => (span ? [span] : []));
-  return [
-    ...results,
-    ...inFlownOrder([...foundHolds(held, brief, flight), ...foundApproaches(flown, flight)]),
-  ];
+  return [...results, ...inFlownOrder([...besides(beside, flight), ...foundApproaches(flown, flight)])];
 }
 
 /**
@@ -129,7 +143,7 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
  */
 export function fittedExercises(flight: Flight): ExerciseResult[] {
   if (!flight.motion) return [];
-  const found = [...foundHolds([], null, flight), ...foundApproaches([], flight)];
+  const found = [...besides(foundHolds([], null, flight), flight), ...foundApproaches([], flight)];
   const lines = fitCourses(flight.motion, flight.legs)
     .filter(({ span }) => !found.some((other) => shared(span, other.span)))
     .map(({ exercise, span }) => {

@@ -130,7 +130,10 @@ export function holdResult(
   const facts = flight.heightsBy ? heldOnPressure(held) : held;
   const { inboundTrueDeg: inbound, inboundMagneticDeg: magnetic, turns } = facts;
   const course = magnetic === null ? `${threeFigures(inbound)}°T` : `${threeFigures(magnetic)}°M`;
-  const title = exercise?.title ?? `Hold, inbound ${course}, ${turns} turns`;
+  const asFound = facts.loneLap
+    ? `One lap to the ${turns}, back on ${course}`
+    : `Hold, inbound ${course}, ${turns} turns`;
+  const title = exercise?.title ?? asFound;
   const verdicts = flight.standard ? gradeHold(facts, flight.standard) : [];
   const record = { ...told(title, exercise ? "brief" : "found", flown, flight), verdicts };
   return { record: { kind: "hold", ...record, facts, findings, whatWouldHaveWorked: null }, series };

@@ -22,7 +22,10 @@ function notFlown(kind: Exercise["kind"], standard: TestStandard): Verdict[] {
   }
 }
 
-/** Not found on this flight; `why`: the reason that it may have been flown all the same. */
+/** What was seen and was not what the brief asked for: that was not flown. */
+const FLOWN_OTHERWISE = new Set(["flown-other-way", "held-otherwise"]);
+
+/** Not found on this flight; `why`: the reason that it may have been flown all the same, or what was flown in its place. */
 export function unmeasured(
   exercise: Exercise,
   flown: Flown,
@@ -37,7 +40,7 @@ export function unmeasured(
     facts: null,
     findings: why ? [why] : [],
     verdicts: verdicts.map((v) =>
-      why && why.code !== "flown-other-way" ? { ...v, verdict: "cannot tell" as const, reason: why.code } : v,
+      why && !FLOWN_OTHERWISE.has(why.code) ? { ...v, verdict: "cannot tell" as const, reason: why.code } : v,
     ),
     whatWouldHaveWorked: null,
   };

@@ -23,9 +23,10 @@ export function gradeCourse(facts: CourseFacts | null, standard: TestStandard): 
   return facts?.form === "fitted" ? [] : judge(COURSE_CRITERIA, facts, standard);
 }
 
-/** The verdicts of a hold; of one that no brief asked for only what needs no published course; without facts one line, "not flown". */
+/** The verdicts of a hold; of one that no brief asked for only what needs no published course, and of a single lap, which may be no hold, none; without facts one line, "not flown". */
 export function gradeHold(facts: HoldFacts | null, standard: TestStandard): Verdict[] {
   if (!facts) return judge(HOLD_NOT_FLOWN, null, standard);
+  if (facts.loneLap) return [];
   const found = facts.fix.doubt95Nm !== null;
   return judge(found ? HOLD_FOUND_CRITERIA : HOLD_CRITERIA, facts, standard);
 }

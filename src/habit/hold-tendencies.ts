@@ -17,12 +17,14 @@ type Lap = (lap: HoldLap, facts: HoldFacts) => Measured | null;
 
 /**
  * The facts of a hold that was meant. One that was only found counts where no brief says what was meant, its inbound
- * course is sure and it is no circuit; but nothing was asked of its legs. Of one flown on another inbound course only the
+ * course is sure and it is no circuit and no lone lap; but nothing was asked of its legs. Of one flown on another inbound course only the
  * legs' times count.
  */
 function meantFacts({ source, facts }: HoldRecord, { brief }: DebriefDocument, briefed = false) {
   if (!facts || (facts.asFlown?.otherCourse && !briefed)) return null;
-  const meant = source === "brief" || (!briefed && !brief && facts.sure === true && !facts.maybeCircuit);
+  const meant =
+    source === "brief" ||
+    (!briefed && !brief && facts.sure === true && !facts.maybeCircuit && !facts.loneLap);
   return meant ? facts : null;
 }
 

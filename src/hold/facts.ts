@@ -47,6 +47,8 @@ export const holdFactsSchema = z.strictObject({
   sure: z.boolean().nullable(),
   /** "racetrack, maybe a circuit": neither a fix nor a height tells it from a traffic circuit. */
   maybeCircuit: z.boolean(),
+  /** A single lap that no brief asked for and no entry speaks for: maybe only a turn to lose time. Without an entry then; missing in documents of earlier versions. */
+  loneLap: z.boolean().optional(),
   /** Where a published hold was flown: the fix and course that the flight itself shows. */
   asFlown: z
     .strictObject({

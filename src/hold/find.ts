@@ -80,12 +80,17 @@ function sameHold(
     const apart = inverse(first.fix, second.fix).distance / METRES_PER_NAUTICAL_MILE;
     if (second.span.start < first.span.end && second.entry === "parallel") return second;
     if (apart < SAME_FIX)
-      return { ...second, entry: "parallel", span: { ...second.span, start: first.span.start } };
+      return {
+        ...second,
+        entry: "parallel",
+        alone: false,
+        span: { ...second.span, start: first.span.start },
+      };
   }
   if (silenceBetween(motion, first, second) && seconds < SILENT_SECONDS && sameRacetrack(first, second)) {
     const surer = first.laps.length >= second.laps.length ? first : second;
     const span = { start: first.span.start, end: second.span.end };
-    return { ...surer, span, entry: first.entry, laps: [...first.laps, ...second.laps] };
+    return { ...surer, span, entry: first.entry, laps: [...first.laps, ...second.laps], alone: false };
   }
   if (second.span.start >= first.span.end - 1) return null;
   if (meant && meant(first) !== meant(second)) return meant(first) ? first : second;
@@ -164,6 +169,7 @@ function holdAs(
     sure: inbound95 <= SURE_DEGREES && known.elsewhere <= SURE_SHARE && lead >= SURE_SCORE,
     entry: entered.entry,
     laps,
+    alone,
   };
 }
 

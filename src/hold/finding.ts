@@ -1,7 +1,8 @@
 /** What is worth saying of a hold as flown: codes with facts and the times they rest on, what matters most first. */
 import type { Finding } from "../quantity/record.ts";
-import type { AngleSize, Feet, Knots, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
+import type { AngleSize, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
+import { height, nonHoldingSide, overSpeed } from "./around-finding.ts";
 import { asFlownFindings, timesOfHold } from "./as-flown.ts";
 import { isSolved } from "./asked.ts";
 import { sectorOf } from "./entry-facts.ts";
@@ -17,12 +18,6 @@ const PARALLEL: readonly [number, number] = [0.5, 1.5];
 /** Rolled out nearer to the course than this is on it; farther from the fix, where all is larger, within this share of the way to it. Chosen: two thirds of the full scale of a VOR, and as much as that is a minute from the fix at 100 kt. */
 const ROLL_OUT_OFF: NauticalMiles = 0.2;
 const ROLL_OUT_SHARE = 0.12;
-/** From the lowest to the highest; 100 ft to either side is what the tests of both standards allow (FAA-S-ACS-8C III.B, Part-FCL appendix 7). */
-const HEIGHT_SPREAD: Feet = 200;
-/** Chosen: more than a tidy inbound leg ever strays; in a fast aircraft as many seconds of flight. */
-const BEYOND_COURSE: NauticalMiles = 0.3;
-const AT_SPEED: Knots = 100;
-
 /**
  * The findings of a hold; `published` where a brief gave it. Of one that was found, no leg is held against a time that
  * nobody gave; and where its inbound course is not sure, nothing that is counted from it is said. `tracks`: on what
@@ -34,6 +29,7 @@ export function findingsOf(
   flown: TurnSide,
   tracks: readonly (TrueDegrees | null)[],
 ): Finding[] {
+  if (facts.loneLap) return [loneLap(facts), ...legsUnseen(facts)];
   const other = facts.asFlown?.otherCourse === true;
   // what is counted from the published course follows from the other one
   const sure = facts.sure !== false && !other;
@@ -52,6 +48,13 @@ export function findingsOf(
   ];
   return faults.length > 0 || facts.sure === false ? faults : [wellFlown(facts)];
 }
+
+/** Of what may be no hold nothing is said that one is held against. */
+const loneLap = (facts: HoldFacts): Finding => ({
+  code: "one-lap-only",
+  facts: {},
+  evidence: timesOfHold(facts),
+});
 
 /** Not said where the doubt of the heading reaches a sector that allows what was flown. */
 function wrongEntry({ entry, inboundTrueDeg, turns }: HoldFacts, flownTurns: TurnSide): Finding[] {
@@ -161,36 +164,6 @@ function neverEstablished({ laps }: HoldFacts, other: boolean): Finding[] {
       code: "inbound-never-established",
       facts: { laps: never.map(({ lap }) => lap).join(" ") },
       evidence: { fromUtc: first.inbound?.fromUtc ?? null, toUtc: first.inbound?.toUtc ?? null },
-    },
-  ];
-}
-
-function overSpeed(facts: HoldFacts): Finding[] {
-  const { speed } = facts;
-  if (!speed || speed.mostKt === null || !(speed.indicatedKt - speed.doubt95Kt > speed.mostKt)) return [];
-  const { indicatedKt, doubt95Kt, mostKt } = speed;
-  return [
-    { code: "over-speed-limit", facts: { indicatedKt, doubt95Kt, mostKt }, evidence: timesOfHold(facts) },
-  ];
-}
-
-/** Not of one that was climbed or descended in on purpose. */
-function height(facts: HoldFacts): Finding[] {
-  const { altitude } = facts;
-  if (!altitude || altitude.onPurpose || !(altitude.highestFt - altitude.lowestFt > HEIGHT_SPREAD)) return [];
-  const { lowestFt, highestFt, meanFt } = altitude;
-  return [{ code: "height-not-held", facts: { lowestFt, highestFt, meanFt }, evidence: timesOfHold(facts) }];
-}
-
-function nonHoldingSide(facts: HoldFacts): Finding[] {
-  const { seconds, farthestNm, farthestUtc } = facts.nonHoldingSide;
-  const fastest = Math.max(AT_SPEED, ...facts.laps.map((lap) => lap.groundSpeedKt));
-  if (!(farthestNm > (BEYOND_COURSE * fastest) / AT_SPEED)) return [];
-  return [
-    {
-      code: "on-non-holding-side",
-      facts: { seconds, farthestNm },
-      evidence: { fromUtc: farthestUtc, toUtc: null },
     },
   ];
 }

@@ -46,6 +46,8 @@ export interface FoundHold {
   /** Null where the log begins in the hold. */
   readonly entry: HoldEntry | null;
   readonly laps: readonly FoundLap[];
+  /** One lap, which neither a second one nor the entry before it shows to be a hold's: it may be a turn to lose time. */
+  readonly alone: boolean;
   /** When a hold at the same fix before it ended: earlier passes of the fix are of that. Missing where there was none. */
   readonly heldBefore?: UtcMillis;
 }

@@ -1,6 +1,7 @@
 /** How long the legs of a hold were meant to be: as briefed, as the standard has them, or as they were flown. */
 import type { HoldExercise } from "../brief/brief.ts";
-import type { FeetMsl, Seconds } from "../quantity/units.ts";
+import { outboundClock } from "../quantity/outbound-clock.ts";
+import type { FeetMsl, Seconds, UtcMillis } from "../quantity/units.ts";
 import type { HoldingStandard } from "../standard/holding.ts";
 import { bandAt } from "./asked.ts";
 import type { HoldFacts } from "./facts.ts";
@@ -29,8 +30,12 @@ export function legOf(
   return { by: "time", seconds: Math.max(5, seconds) };
 }
 
-/** The leg that the standard times, as flown. */
-function legSeconds({ outboundTurn, inboundTurn, end }: LapMoments, { timed }: HoldingStandard): number[] {
-  if (!inboundTurn || (timed === "inbound" && !end)) return [];
-  return [(timed === "inbound" ? end!.time - inboundTurn.to : inboundTurn.from - outboundTurn.to) / 1000];
+/** The leg that the standard times, as flown and by its clock. */
+function legSeconds(lap: LapMoments, { timed }: HoldingStandard): Seconds[] {
+  const { outboundTurn, inboundTurn, abeam, end } = lap;
+  if (!inboundTurn) return [];
+  if (timed === "inbound") return end ? [(end.time - inboundTurn.to) / 1000] : [];
+  const until = (from: UtcMillis): Seconds => (inboundTurn.from - from) / 1000;
+  const outboundS = until(outboundTurn.to);
+  return [outboundClock({ outboundS, outboundFromAbeamS: abeam === null ? null : until(abeam) }).seconds];
 }

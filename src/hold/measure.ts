@@ -71,6 +71,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   const scale = exercise && scaleAt(exercise.fix.kind);
   const flown = exercise && asFlown(course, { ...found, inbound95 });
   const needle = scale && { ...scale, otherCourse: flown?.otherCourse ?? false };
+  const loneLap = exercise === null && found.alone;
   const first = times[0];
   const reached = first && firstPass(frame, found.entry, first, motion.time[found.span.start]!);
   const speed = speedFacts(
@@ -97,8 +98,9 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     timing: standard.id,
     sure: exercise ? null : found.sure,
     maybeCircuit: exercise ? false : found.maybeCircuit,
+    loneLap,
     asFlown: flown,
-    entry: reached ? entryFacts(frame, found, reached, times, held) : null,
+    entry: reached && !loneLap ? entryFacts(frame, found, reached, times, held) : null,
     scale: scale && { id: scale.id, label: scale.label, kind: scale.kind },
     legTime95S: legTime95(frame.time),
     legsUnseen: legsInSilence(frame, found, times.map(lapTimes)),

@@ -45,6 +45,7 @@ export function foundFromTruth(hold: TrueHold, motion: Motion, legs: readonly Le
     inbound95: 1,
     sure: true,
     maybeCircuit: false,
+    alone: false,
     entry: hold.entry,
     laps,
   };

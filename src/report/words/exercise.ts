@@ -4,9 +4,10 @@ import { APPROACH_TOLD, approachCause, approachNotes, approachSentence } from ".
 import { arcCause, arcNotes, arcSentence } from "./arc.ts";
 import { courseCause, courseNotes, courseSentence } from "./course.ts";
 import { descentCause, descentNotes, descentSentence } from "./descent.ts";
+import { directionFact } from "./fact.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { holdNotes, holdSentence, lapSentence } from "./hold.ts";
-import { capital, clock, count } from "./number.ts";
+import { capital, clock, count, degreesDoubt, degreesToSide } from "./number.ts";
 
 export interface SideNote {
   readonly lead: string;
@@ -27,6 +28,16 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
     return `no lap of it was made out; its fix was passed${at} and again at ${clock(why.evidence.toUtc!)} UTC with turns between, so that an entry may have been flown, or a lap that is not to be told as one`;
   if (why?.code === "flown-other-way")
     return `it was flown the other way round${at && why.evidence.toUtc ? `, ${clock(why.evidence.fromUtc!)} to ${clock(why.evidence.toUtc)} UTC` : ""}, from the last radial of the brief to the first; as the brief gives it, it was not flown`;
+  if (why?.code === "held-otherwise") {
+    const { laps, offDeg, turns, otherSide, doubt95Deg } = why.facts;
+    const held = Number(laps) === 1 ? "a lap was flown" : "a hold was flown";
+    const when =
+      why.evidence.fromUtc && why.evidence.toUtc
+        ? `, ${clock(why.evidence.fromUtc)} to ${clock(why.evidence.toUtc)} UTC,`
+        : "";
+    const side = otherSide ? `, and with turns to the ${turns}` : "";
+    return `not found as the brief gives it; at its fix ${held}${when} on ${directionFact(why.facts, "course")} ${degreesDoubt(Number(doubt95Deg))}, ${degreesToSide(Number(offDeg))} of its inbound course${side}`;
+  }
   if (why?.code === "height-unit") return `nothing can be told of it: ${HEIGHT_UNIT}`;
   if (why?.code === "points-left-out") {
     const { leftOut, points } = why.facts;

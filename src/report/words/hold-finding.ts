@@ -145,4 +145,5 @@ export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "on-non-holding-side": (f) =>
     `It went ${num(f.farthestNm).toFixed(2)} NM beyond the inbound course, on the non-holding side for ${whole(f.seconds)} in all; that is geometry, not the procedure’s protected airspace.`,
   "hold-well-flown": wellFlown,
+  "one-lap-only": () => "One lap, maybe only a turn to lose time.",
 };

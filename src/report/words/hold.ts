@@ -113,6 +113,8 @@ function offOutbound(degrees: number): string {
 /** How a hold that no brief asked for was come by. */
 function found(exercise: HoldRecord, facts: HoldFacts): string | null {
   if (exercise.source !== "found") return null;
+  if (facts.loneLap)
+    return "It was found in the track; no brief names it. Whether a hold was meant, at what fix and with what entry, one lap does not show: it is held against nothing.";
   const fix = facts.fix.doubt95Nm === null ? "" : ` (${plusMinus(facts.fix.doubt95Nm, 2, " NM")})`;
   const course = facts.inbound95Deg === null ? "" : ` (± ${Math.max(1, Math.ceil(facts.inbound95Deg))}°)`;
   const sure = facts.sure === false ? " The inbound course is not sure: it is held against itself only." : "";
@@ -132,7 +134,7 @@ function untold(facts: HoldFacts): string | null {
 export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, string | null][] {
   return [
     ["How it was found.", found(exercise, facts)],
-    ["What this wind asked for.", asked(facts)],
+    ["What this wind asked for.", facts.loneLap ? null : asked(facts)],
     ["Entry.", entry(facts)],
     ["Height.", heightReachedNote(facts.altitude)],
     ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],

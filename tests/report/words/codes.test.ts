@@ -36,6 +36,7 @@ const NO_CODES = new Set([
   "log-silent-there",
   "turned-at-fix",
   "flown-other-way",
+  "held-otherwise",
 ]);
 const issueCodes = codesIn(/^(import|track(?!\/(cause|joining|weave)\b)|brief|debrief|cli)\//).filter(
   (c) => !NO_CODES.has(c),
