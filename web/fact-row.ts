@@ -1,5 +1,5 @@
 /** One row of the table of facts, and the few words that the facts of every kind of exercise share. */
-import { clockSeconds, count } from "../src/index.ts";
+import { type CourseFacts, clockSeconds, count } from "../src/index.ts";
 
 export interface FactRow {
   readonly fact: string;
@@ -14,3 +14,8 @@ export const feet = (ft: number): string => `${count(ft)} ft`;
 
 /** Rounded to tens: no log tells a vertical speed more closely. */
 export const feetPerMinute = (fpm: number): string => `${count(Math.round(fpm / 10) * 10)} ft/min`;
+
+type WentOn = NonNullable<CourseFacts["intercept"]>["wentOn"];
+/** How far past its line an intercept went on after the turn onto it, and when; nothing where it did not. */
+export const onward = (wentOn: WentOn): string =>
+  wentOn ? `, then on to ${wentOn.nm.toFixed(2)} NM ${at(wentOn.utc)}` : "";

@@ -44,7 +44,6 @@ export function interceptOf(rows: ApproachRows, { established }: Segments): Appr
   return {
     ...intercept,
     joinedDistanceNm: rows.distanceNm[established]!,
-    overshootNeedle: intercept.overshootNm / rows.fullScaleNm[established]!,
     corrections: turningPoints(rows.trackErrorDeg, span, CORRECTION).length,
   };
 }
