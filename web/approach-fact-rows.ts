@@ -1,7 +1,16 @@
 /** The facts of one approach as rows of a table, from what led onto the final to how it ended. */
 
 import type { ApproachFacts } from "../src/index.ts";
-import { duration, flownDirection, percent, plain, plusMinus, sided, trueDirection } from "../src/index.ts";
+import {
+  alongWords,
+  duration,
+  flownDirection,
+  percent,
+  plain,
+  plusMinus,
+  sided,
+  windLabel,
+} from "../src/index.ts";
 import { before, minima, vertical } from "./approach-descent-rows.ts";
 import { causeRows } from "./cause-rows.ts";
 import { at, type FactRow, feet, feetPerMinute, onward } from "./fact-row.ts";
@@ -91,11 +100,8 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
   if (wind?.fromTrueDeg != null && wind.speedKt !== null)
     rows.push({
       fact: "Wind from",
-      value: `${trueDirection(wind.fromTrueDeg)}, ${Math.round(wind.speedKt)} kt`,
-      note:
-        wind.alongKt === null
-          ? ""
-          : `${Math.abs(Math.round(wind.alongKt))} kt ${wind.alongKt < 0 ? "head" : "tail"}wind`,
+      value: windLabel(wind),
+      note: wind.alongKt === null ? "" : alongWords(wind.alongKt),
     });
   if (missed)
     rows.push({

@@ -19,3 +19,8 @@ type WentOn = NonNullable<CourseFacts["intercept"]>["wentOn"];
 /** How far past its line an intercept went on after the turn onto it, and when; nothing where it did not. */
 export const onward = (wentOn: WentOn): string =>
   wentOn ? `, then on to ${wentOn.nm.toFixed(2)} NM ${at(wentOn.utc)}` : "";
+
+type Reached = NonNullable<CourseFacts["altitude"]>["reached"];
+/** From when a height is judged that was climbed or descended to, as in "from 09:14:20 on, "; nothing where all of it is. */
+export const sinceReached = (reached: Reached): string =>
+  reached ? `from ${reached.utc ? clockSeconds(reached.utc) : "where it is judged"} on, ` : "";

@@ -155,6 +155,8 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
   "below-minimum": (f) =>
     `Down to ${feet(f.belowFt)} below the minimum descent altitude of ${count(num(f.altitudeFt))} ft${told(f)}.`,
+  "level-below-minimum": (f) =>
+    `Level for ${seconds(f.seconds)} ${feet(f.belowFt)} below the minimum descent altitude of ${count(num(f.altitudeFt))} ft, ${miles(f.fromNm).replace(" NM", "")} to ${miles(f.toNm)} before the threshold${told(f)}. Below it a descent to land is by right once the runway is in sight, which no log shows.`,
   "sank-below-decision": sank,
   "unstable-at-gate": unstable,
   "unsteady-at-gate": unsteady,
