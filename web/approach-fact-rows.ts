@@ -1,14 +1,24 @@
 /** The facts of one approach as rows of a table, from what led onto the final to how it ended. */
 
 import type { ApproachFacts } from "../src/index.ts";
-import { duration, flownDirection, percent, plain, plusMinus, sided, trueDirection } from "../src/index.ts";
+import {
+  alongWords,
+  duration,
+  flownDirection,
+  percent,
+  plain,
+  plusMinus,
+  sided,
+  windLabel,
+} from "../src/index.ts";
 import { before, minima, vertical } from "./approach-descent-rows.ts";
 import { causeRows } from "./cause-rows.ts";
-import { at, type FactRow, feet, feetPerMinute } from "./fact-row.ts";
+import { at, type FactRow, feet, feetPerMinute, onward } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
-const past = (nm: number): string => (nm < 0.005 ? "" : `past the course by ${nm.toFixed(2)} NM, `);
+const past = ({ overshootNm: nm, wentOn }: NonNullable<ApproachFacts["intercept"]>): string =>
+  nm < 0.005 && !wentOn ? "" : `past the course by ${nm.toFixed(2)} NM${onward(wentOn)}, `;
 const unseen = (silence: { seconds: number } | undefined): string =>
   silence ? `; in ${duration(silence.seconds)} without a point` : "";
 const corrections = (n: number): string =>
@@ -25,7 +35,7 @@ function waysIn({ intercept, finalFix, finalFixPassage: passage, joinedFrom }: A
     rows.push({
       fact: "Established",
       value: `${intercept.joinedDistanceNm.toFixed(1)} NM`,
-      note: `before the threshold, ${at(intercept.joinedUtc)}; ${past(intercept.overshootNm)}${corrections(intercept.corrections)} in the two minutes after${intercept.silentS === undefined ? "" : `; ${duration(intercept.silentS)} of it without a point`}`,
+      note: `before the threshold, ${at(intercept.joinedUtc)}; ${past(intercept)}${corrections(intercept.corrections)} in the two minutes after${intercept.silentS === undefined ? "" : `; ${duration(intercept.silentS)} of it without a point`}`,
     });
   }
   if (finalFix && passage) {
@@ -90,11 +100,8 @@ function ending({ missed, landing, groundSpeedKt, wind }: ApproachFacts): FactRo
   if (wind?.fromTrueDeg != null && wind.speedKt !== null)
     rows.push({
       fact: "Wind from",
-      value: `${trueDirection(wind.fromTrueDeg)}, ${Math.round(wind.speedKt)} kt`,
-      note:
-        wind.alongKt === null
-          ? ""
-          : `${Math.abs(Math.round(wind.alongKt))} kt ${wind.alongKt < 0 ? "head" : "tail"}wind`,
+      value: windLabel(wind),
+      note: wind.alongKt === null ? "" : alongWords(wind.alongKt),
     });
   if (missed)
     rows.push({

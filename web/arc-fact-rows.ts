@@ -12,7 +12,7 @@ import {
   windLabel,
 } from "../src/index.ts";
 import { causeRows } from "./cause-rows.ts";
-import { at, type FactRow } from "./fact-row.ts";
+import { at, type FactRow, sinceReached } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
@@ -80,7 +80,7 @@ function windRows({ wind, windCorrection, groundSpeedKt, altitude }: ArcFacts): 
     rows.push({ fact: "Over the ground", value: `${Math.round(groundSpeedKt)} kt`, note: "" });
   if (altitude)
     rows.push({
-      fact: altitude.reached ? "Height in the log, once reached, mean" : "Height in the log, mean",
+      fact: `Height in the log, ${sinceReached(altitude.reached)}mean`,
       value: `${count(altitude.meanFt)} ft`,
       note: altitude.targetFt === null ? "" : `briefed ${count(altitude.targetFt)} ft`,
     });

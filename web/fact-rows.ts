@@ -12,7 +12,7 @@ import {
   sided,
 } from "../src/index.ts";
 import { causeRows } from "./cause-rows.ts";
-import { at, type FactRow } from "./fact-row.ts";
+import { at, type FactRow, onward, sinceReached } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
@@ -133,12 +133,12 @@ function otherRows({
     rows.push({
       fact: "Intercept",
       value: sided(intercept.angleDeg, 0, "°"),
-      note: `from ${sided(intercept.startCrossTrackNm, 2, " NM")}, joined ${at(intercept.joinedUtc)}, ${intercept.silentS === undefined ? "" : `${duration(intercept.silentS)} of it without a point, as far as seen `}past it by ${intercept.overshootNm.toFixed(2)} NM`,
+      note: `from ${sided(intercept.startCrossTrackNm, 2, " NM")}, joined ${at(intercept.joinedUtc)}, ${intercept.silentS === undefined ? "" : `${duration(intercept.silentS)} of it without a point, as far as seen `}past it by ${intercept.overshootNm.toFixed(2)} NM${onward(intercept.wentOn)}`,
     });
   }
   if (altitude) {
     rows.push({
-      fact: altitude.reached ? "Height in the log, once reached, mean" : "Height in the log, mean",
+      fact: `Height in the log, ${sinceReached(altitude.reached)}mean`,
       value: `${count(altitude.meanFt)} ft`,
       note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}${maybeUnseen(altitude.unseenRange, offMiddle)}`,
     });

@@ -9,11 +9,11 @@ import {
   isFull,
   plusMinus,
   sided,
-  trueDirection,
   windDoubt,
   windHeadline,
+  windLabel,
 } from "../src/index.ts";
-import type { FactRow } from "./fact-row.ts";
+import { type FactRow, sinceReached } from "./fact-row.ts";
 import { offMiddle } from "./fact-rows.ts";
 import { maybeUnseen, untoldRows } from "./not-seen.ts";
 
@@ -117,7 +117,7 @@ function limitRows({ speed, nonHoldingSide: side, altitude, wind, loneLap }: Hol
   }
   if (altitude) {
     rows.push({
-      fact: altitude.reached ? "Height in the log, once reached, mean" : "Height in the log, mean",
+      fact: `Height in the log, ${sinceReached(altitude.reached)}mean`,
       value: `${count(altitude.meanFt)} ft`,
       note: `${count(altitude.lowestFt)} to ${count(altitude.highestFt)} ft${altitude.targetFt === null ? "" : `, briefed ${count(altitude.targetFt)} ft`}${maybeUnseen(altitude.unseenRange, offMiddle)}`,
     });
@@ -125,7 +125,7 @@ function limitRows({ speed, nonHoldingSide: side, altitude, wind, loneLap }: Hol
   if (wind && isFull(wind)) {
     rows.push({
       fact: "Wind in the hold",
-      value: `${trueDirection(wind.fromTrueDeg)} ${Math.round(wind.speedKt)} kt`,
+      value: windLabel(wind),
       note: windDoubt({ ...wind, altitudeFt: null }),
     });
   } else if (wind) rows.push({ fact: "Wind in the hold", value: "cannot tell", note: windHeadline(wind) });

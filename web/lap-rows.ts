@@ -1,6 +1,6 @@
 /** The laps of a hold as rows of a table: what was flown, and under it what the lap's own wind asked for. */
 import type { HoldFacts, HoldLap, Racetrack, WindRecord } from "../src/index.ts";
-import { count, isFull, isLight, outboundClock, plusMinus, sided, trueDirection } from "../src/index.ts";
+import { count, isFull, isLight, outboundClock, plusMinus, sided, windLabel } from "../src/index.ts";
 
 export interface LapCells {
   readonly outboundTime: string;
@@ -36,8 +36,8 @@ const doubt = (value: number | null | undefined, digits: number, unit = ""): str
 
 function windCells(wind: WindRecord | null): readonly [flown: string, asked: string] {
   if (!wind || !isFull(wind)) return [NOT_KNOWN, EMPTY];
-  const from = isLight(wind) ? "direction not sure" : trueDirection(wind.fromTrueDeg);
-  return [`${from} ${Math.round(wind.speedKt)} kt`, doubt(wind.ellipse95Kt?.majorKt, 1, " kt").trim()];
+  const shown = isLight(wind) ? `direction not sure ${Math.round(wind.speedKt)} kt` : windLabel(wind);
+  return [shown, doubt(wind.ellipse95Kt?.majorKt, 1, " kt").trim()];
 }
 
 function flownCells(lap: HoldLap): LapCells {

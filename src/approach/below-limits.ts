@@ -14,7 +14,8 @@ const OVER_THRESHOLD_NM = 0.2;
 export const likely = ({ facts: { belowFt, doubt95Ft } }: Finding): boolean =>
   Number(belowFt) > Number(doubt95Ft ?? Infinity) / Z95;
 
-export function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFacts): Finding[] {
+export function belowLimits(facts: ApproachFacts): Finding[] {
+  const { minimum, stepDowns, missed, runway } = facts;
   const found: Finding[] = [];
   for (const step of stepDowns) {
     if (!(step.marginFt !== null && step.marginFt < -BELOW_LEAST_FT)) continue;
@@ -50,7 +51,29 @@ export function belowLimits({ minimum, stepDowns, missed, runway }: ApproachFact
       evidence: { fromUtc: minimum.passedUtc, toUtc: minimum.lowestUtc },
     });
   }
-  return found;
+  return [...found, ...levelBelowMinimum(facts)];
+}
+
+/** Below a minimum descent altitude a landing goes by right, but not level: the longest stretch that was flown so, where no climb away tells of the lowest. */
+function levelBelowMinimum({ minimum, missed, descent }: ApproachFacts): Finding[] {
+  if (minimum?.kind !== "descent" || missed || !descent) return [];
+  const under = descent.levels.filter((level) => minimum.altitudeFt - level.altitudeFt > BELOW_LEAST_FT);
+  if (under.length === 0) return [];
+  const { altitudeFt, altimeter95Ft, seconds, fromNm, toNm, fromUtc, toUtc } = under.reduce((a, b) =>
+    b.seconds > a.seconds ? b : a,
+  );
+  const belowFt = minimum.altitudeFt - altitudeFt;
+  return [
+    {
+      code: "level-below-minimum",
+      facts: {
+        ...{ altitudeFt: minimum.altitudeFt, belowFt, doubt95Ft: altimeter95Ft ?? null },
+        sure: belowFt > (altimeter95Ft ?? Infinity),
+        ...{ seconds, fromNm, toNm },
+      },
+      evidence: { fromUtc, toUtc },
+    },
+  ];
 }
 
 /** How high above the threshold the lowest was before a climb away, where over it the doubt does not keep it off the ground; null where it does. */

@@ -12,7 +12,7 @@ import type { Span } from "../quantity/span.ts";
 import type { Feet, FeetPerMinute, NauticalMiles, Seconds } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { THRESHOLD_CROSSING } from "../standard/approach-guidance.ts";
-import { meanOf, utcOfRow, valueAt } from "./column.ts";
+import { altimeter95, meanOf, utcOfRow, valueAt } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
@@ -37,12 +37,14 @@ function levelsOf(rows: ApproachRows, { final }: Segments): (Level & { readonly 
     while (i + 1 < final.end && Math.abs(rows.verticalFpm[i + 1]!) < LEVEL) i++;
     const seconds = (rows.timeMs[i]! - rows.timeMs[start]!) / 1000;
     if (!(seconds >= LEVEL_FOR)) continue;
+    const altimeter95Ft = altimeter95(rows, (start + i) >> 1);
     found.push({
       fromUtc: utcOfRow(rows, start)!,
       toUtc: utcOfRow(rows, i)!,
       fromNm: rows.distanceNm[start]!,
       toNm: rows.distanceNm[i]!,
       altitudeFt: meanOf(rows.altitudeFt, start, i + 1),
+      ...(altimeter95Ft === null ? {} : { altimeter95Ft }),
       seconds,
       end: i,
     });

@@ -5,6 +5,7 @@ import {
   causeSchema,
   joiningSchema,
   reversalsSchema,
+  wentOnSchema,
 } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { utcSchema as utc } from "../quantity/record.ts";
@@ -86,6 +87,8 @@ export const approachFactsSchema = z.strictObject({
       joinedDistanceNm: z.number(),
       overshootNm: z.number(),
       overshootNeedle: z.number(),
+      overshootUtc: utc.optional(),
+      wentOn: wentOnSchema.optional(),
       /** The longest silence of the log from the cut until it was joined: then how far past it went may be unseen. */
       silentS: z.number().optional(),
       /** Turns of 5° or more, back and forth, in the two minutes after joining. */

@@ -3,6 +3,7 @@ import type { Finding } from "../quantity/record.ts";
 import type { Share } from "../quantity/units.ts";
 import { GLIDE_PATH } from "../standard/approach-guidance.ts";
 import { OVERSHOT_NEEDLE } from "../standard/tracking.ts";
+import { wentOnFacts } from "../track/index.ts";
 import { belowLimits, likely } from "./below-limits.ts";
 import { type ApproachFacts, onWheels } from "./facts.ts";
 import { downToMinimum } from "./far-above.ts";
@@ -66,13 +67,15 @@ function joined({
   const { startUtc, joinedUtc, angleDeg } = intercept;
   const evidence = { fromUtc: startUtc, toUtc: joinedUtc };
   // the base leg of a circuit is no cut of the final: beside it, near the runway, any turn goes over full scale
-  if (joinedFrom !== "circuit" && intercept.overshootNeedle >= OVERSHOT_NEEDLE)
+  const past = Math.max(intercept.overshootNeedle, intercept.wentOn?.needle ?? 0);
+  if (joinedFrom !== "circuit" && past >= OVERSHOT_NEEDLE)
     found.push({
       code: "final-overshot",
       facts: {
         side: intercept.startCrossTrackNm > 0 ? "left" : "right",
         overshootNm: intercept.overshootNm,
         overshootNeedle: intercept.overshootNeedle,
+        ...wentOnFacts(intercept.wentOn),
         angleDeg: Math.abs(angleDeg),
       },
       evidence,

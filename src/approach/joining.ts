@@ -1,22 +1,18 @@
-/** How the final was joined: the cut, the overshoot and the corrections, and what led onto it. */
+/** What led onto the final: a cut, an arc, a hold, a circuit or a course reversal. */
 import type { ApproachExercise } from "../brief/brief.ts";
 import { measureColumns } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import { turnFrom } from "../quantity/angle.ts";
 import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
-import type { AngleSize, Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
-import { measureIntercept, turningPoints } from "../track/index.ts";
+import type { Span } from "../quantity/span.ts";
+import type { AngleSize, DegreesPerSecond, Feet, NauticalMiles, Seconds } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
-import { rowsWithin } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { isArc } from "./joined-by-arc.ts";
 import { isLap } from "./joined-by-lap.ts";
 import type { ApproachRows } from "./rows.ts";
 import type { Segments } from "./segments.ts";
 
-/** A turn of the track back by this is a correction: the trade's small correction. */
-const CORRECTION: AngleSize = 5;
-const CORRECTED_WITHIN: Seconds = 120;
 /** What led onto the final is looked for so far back. Chosen: a procedure turn with its outbound leg, or a lap of a hold. */
 const LOOK_BACK: Seconds = 420;
 /** Turned back on itself: a procedure turn, whose outbound track was within `OUTBOUND` of the reciprocal. Chosen. */
@@ -33,21 +29,12 @@ const OUTBOUND_TURN: Seconds = 180;
 const OVER_FIELD: NauticalMiles = 1.5;
 const LOW: Feet = 600;
 const CLIMBED_OUT: Seconds = 60;
+/** A base leg: so near to square to the final, straight for so long. Chosen: a course reversal turns through square, whichever of them it is. */
+const BASE: readonly [AngleSize, AngleSize] = [65, 115];
+const BASE_FOR: Seconds = 15;
+const STRAIGHT: DegreesPerSecond = 1;
 /** Aligned with the final all the while. Chosen: wider than a wind correction being found. */
 const ALIGNED: AngleSize = 20;
-
-export function interceptOf(rows: ApproachRows, { established }: Segments): ApproachFacts["intercept"] {
-  const intercept = measureIntercept(rows, established);
-  if (!intercept || established === null) return null;
-  const joined = rows.timeMs[established]!;
-  const span = rowsWithin(rows, joined, joined + CORRECTED_WITHIN * 1000);
-  return {
-    ...intercept,
-    joinedDistanceNm: rows.distanceNm[established]!,
-    overshootNeedle: intercept.overshootNm / rows.fullScaleNm[established]!,
-    corrections: turningPoints(rows.trackErrorDeg, span, CORRECTION).length,
-  };
-}
 
 /** Null where the log has no times. `stations`: about which an arc may have been flown. */
 export function joinedFrom(
@@ -92,7 +79,19 @@ export function joinedFrom(
   const before = { start: first, end: last + 1 };
   if (isLap(motion, before, exercise.course.azimuth, across)) return "hold";
   if (isArc(motion, before, stations)) return "arc";
-  return outbound && most - least >= BACK ? "procedure-turn" : "vectors";
+  const reversed = outbound && most - least >= BACK;
+  return reversed && !hasBase(motion, before, error) ? "procedure-turn" : "vectors";
+}
+
+/** Whether a straight about square to the final was flown, as between the outbound and the inbound of a box pattern. */
+function hasBase(motion: Motion, { start, end }: Span, error: (row: number) => number): boolean {
+  let seconds = 0;
+  for (let i = start + 1; i < end; i++) {
+    const straight = Math.abs(motion.turnRate[i]!) < STRAIGHT && within(Math.abs(error(i)), BASE);
+    seconds = straight ? seconds + (motion.time[i]! - motion.time[i - 1]!) / 1000 : 0;
+    if (seconds >= BASE_FOR) return true;
+  }
+  return false;
 }
 
 /**

@@ -29,7 +29,8 @@ import { gatesOf } from "./gates.ts";
 import { glidePathFacts } from "./glide.ts";
 import { guideOf, onFinal } from "./guidance.ts";
 import { heightDatum, untied } from "./height.ts";
-import { interceptOf, joinedFrom } from "./joining.ts";
+import { interceptOf } from "./intercept.ts";
+import { joinedFrom } from "./joining.ts";
 import { minimumOf } from "./minimum.ts";
 import { missedOf } from "./missed.ts";
 import { partsOf, segmentFacts } from "./parts.ts";
@@ -91,7 +92,8 @@ export function measureApproach({
   const guide = guideOf(exercise);
   const pathGuide = pathGuideOf(exercise);
   const fixDistance = exercise.finalFix && onFinal(exercise, exercise.finalFix).before;
-  const rows = measureRows({ exercise, guide, pathGuide, path, span, motion, wind, datum });
+  const from = { exercise, guide, pathGuide, path, span, motion, wind, datum };
+  const rows = measureRows(from);
   const logEnds = span.end === path.latitude.length;
   const segments = segmentsOf(exercise, rows, fixDistance, logEnds);
   const { final, fix, outcome, threshold } = segments;
@@ -127,7 +129,7 @@ export function measureApproach({
     segments: segmentFacts(rows, parts),
     joinedFrom: led,
     procedureTurn: reversal && procedureTurnFacts(exercise, motion!, reversal),
-    intercept: interceptOf(rows, segments),
+    intercept: interceptOf(from, rows, segments, led),
     finalFixPassage: fixPassage(rows, segments, known),
     judged: judgedFacts(rows, segments),
     crossTrack: crossTrackFacts(rows, final, weights),

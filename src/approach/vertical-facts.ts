@@ -62,6 +62,8 @@ export const descentSchema = z
         fromNm: z.number(),
         toNm: z.number(),
         altitudeFt: z.number(),
+        /** Against what the altimeter showed, set at the field; missing where that is not known. */
+        altimeter95Ft: z.number().optional(),
         seconds: z.number(),
       }),
     ),

@@ -8,7 +8,6 @@ import {
   causesOf,
   countReversals,
   findExcursions,
-  type Intercept,
   type Joining,
   ofOneWind,
   type Reversals,
@@ -17,7 +16,7 @@ import {
 import type { Motion } from "../track/motion.ts";
 import { wasChased } from "./finding.ts";
 import { isFitted } from "./fit.ts";
-import { courseJoining } from "./joining.ts";
+import { type CourseCut, courseJoining } from "./joining.ts";
 import type { Judged } from "./judged.ts";
 import type { CoursePath, Rows } from "./path.ts";
 
@@ -37,7 +36,7 @@ export function findDepartures(given: {
   readonly motion: Motion | null;
   readonly rows: Rows;
   readonly judged: Judged;
-  readonly intercept: Intercept | null;
+  readonly intercept: CourseCut | null;
   readonly correctionOver: (span: Span) => Correction | null;
 }): Departures {
   const { exercise, path, span, motion, rows, judged, intercept, correctionOver } = given;

@@ -159,7 +159,7 @@ function clockOf(rows: WeighedRows, { start, end }: Span): Float64Array {
   return clock;
 }
 
-/** Heights as logged, from where a briefed one was first come to; null where the log has none. The worst is farthest from the target, or from the mean. */
+/** Heights as logged; where it began on the way to a briefed one, from where the height that was held was come to; null where the log has none. The worst is farthest from the target, or from the mean. */
 export function altitudeFacts(
   { altitude: target }: Pick<CourseExercise, "altitude">,
   rows: Parameters<typeof unseenOf>[0] & Pick<Rows, "altitudeFt">,

@@ -5,6 +5,7 @@ import {
   causeSchema,
   joiningSchema,
   reversalsSchema,
+  wentOnSchema,
 } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
@@ -112,8 +113,10 @@ export const courseFactsSchema = z.strictObject({
       joinedUtc: utc,
       /** How far past the course before coming back, never negative. */
       overshootNm: z.number(),
-      /** ... as a share of full scale where it was joined; null within a mile of a station. */
+      /** ... as a share of full scale there; null within a mile of a station. */
       overshootNeedle: z.number().nullable().optional(),
+      overshootUtc: utc.optional(),
+      wentOn: wentOnSchema.optional(),
       /** The longest silence of the log from the cut until it was joined: then how far past it went may be unseen. */
       silentS: z.number().optional(),
     })

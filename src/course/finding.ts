@@ -15,6 +15,7 @@ import {
   type Reversals,
   toldExcursions,
   turnedFindings,
+  wentOnFacts,
 } from "../track/index.ts";
 import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
@@ -37,8 +38,6 @@ export interface FindingsFrom {
   readonly joining: Joining | null;
   /** Correction over the drifting rows of an excursion; null where the wind is not known. */
   readonly correctionOver: (span: Span) => Correction | null;
-  /** Share of full scale that the overshoot of the intercept came to. */
-  readonly overshootNeedle: number;
 }
 
 export function findingsOf(from: FindingsFrom): Finding[] {
@@ -112,9 +111,10 @@ function turned(from: FindingsFrom): Finding[] {
   return past.length > 0 ? past : turnedFindings(from.joining);
 }
 
-function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {
-  const { intercept } = facts;
-  if (!intercept || !(overshootNeedle >= OVERSHOT_NEEDLE)) return [];
+function overshot({ facts: { intercept } }: FindingsFrom): Finding[] {
+  const overshootNeedle = intercept?.overshootNeedle;
+  if (!intercept || overshootNeedle == null) return [];
+  if (!(Math.max(overshootNeedle, intercept.wentOn?.needle ?? 0) >= OVERSHOT_NEEDLE)) return [];
   return [
     {
       code: "intercept-overshot",
@@ -122,6 +122,7 @@ function overshot({ facts, overshootNeedle }: FindingsFrom): Finding[] {
         side: intercept.startCrossTrackNm > 0 ? "left" : "right",
         overshootNm: intercept.overshootNm,
         overshootNeedle,
+        ...wentOnFacts(intercept.wentOn),
         angleDeg: Math.abs(intercept.angleDeg),
       },
       evidence: { fromUtc: intercept.startUtc, toUtc: intercept.joinedUtc },

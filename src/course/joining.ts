@@ -1,10 +1,11 @@
 /** The turn onto a course, and the cut that led to it, which may lie before what was matched. */
 import type { CourseExercise } from "../brief/brief.ts";
-import type { Span } from "../quantity/span.ts";
-import type { NauticalMiles, Seconds } from "../quantity/units.ts";
+import { firstAtOrAfter, type Span } from "../quantity/span.ts";
+import type { NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import { findJoining, type Intercept, type Joining, measureIntercept } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
+import { nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 
 /** The turn may lie before what was matched, by so much. Chosen: a cut and its turn take less. */
@@ -20,7 +21,7 @@ export function courseJoining(
   path: CoursePath,
   span: Span,
   motion: Motion | null,
-  established: Intercept | null,
+  established: CourseCut | null,
 ): Joining | null {
   const rows = motion && rowsFromBefore(exercise, path, span, motion);
   return rows && findJoining(rows, established, () => MISTURNED);
@@ -39,10 +40,10 @@ export function flownThrough(
   span: Span,
   motion: Motion | null,
   established: number | null,
-): Intercept | null {
+): CourseCut | null {
   if (!motion || established === null) return null;
   const rows = rowsFromBefore(exercise, path, span, motion);
-  const intercept = measureIntercept(rows, established + span.start - rows.pathStart);
+  const intercept = cutOnto(exercise, rows, established + span.start - rows.pathStart);
   if (!intercept || !(intercept.overshootNm >= MISTURNED)) return null;
   const side = Math.sign(intercept.startCrossTrackNm);
   const startMs = Date.parse(intercept.startUtc);
@@ -58,6 +59,19 @@ export function flownThrough(
   const atStart = form !== "to" && Math.abs(rows.alongNm[crossed]!) <= AT_START;
   const past = rows.needle.subarray(crossed, established + span.start - rows.pathStart);
   return atStart || past.every((needle) => Math.abs(needle) <= 1) ? intercept : null;
+}
+
+/** A cut, with the needle where it went farthest past; null within a mile of a station. */
+export type CourseCut = Omit<Intercept, "overshootNeedle"> & { readonly overshootNeedle: Share | null };
+
+/** The cut that ended in being established at a row; null where there was none. */
+export function cutOnto(exercise: CourseExercise, rows: Rows, established: number | null): CourseCut | null {
+  const cut = measureIntercept(rows, established);
+  if (!cut) return null;
+  const farthest = firstAtOrAfter(rows.timeMs, Date.parse(cut.overshootUtc));
+  return nearStation(exercise, rows, Math.min(farthest, rows.length - 1))
+    ? { ...cut, overshootNeedle: null }
+    : cut;
 }
 
 function rowsFromBefore(exercise: CourseExercise, path: CoursePath, span: Span, motion: Motion): Rows {

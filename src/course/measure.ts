@@ -3,18 +3,10 @@ import type { CourseExercise } from "../brief/brief.ts";
 import { positionOn } from "../geodesy/index.ts";
 import { direction } from "../quantity/angle.ts";
 import { metresFromNauticalMiles } from "../quantity/factor.ts";
-import { acrossAt } from "../quantity/needle.ts";
 import type { Finding } from "../quantity/record.ts";
 import { maskOf, type Span } from "../quantity/span.ts";
 import { distanceFlown, intervals, weigh } from "../quantity/weigh.ts";
-import {
-  countReversals,
-  isTold,
-  joiningRecord,
-  measureIntercept,
-  reversalsRecord,
-  worstCauses,
-} from "../track/index.ts";
+import { countReversals, isTold, joiningRecord, reversalsRecord, worstCauses } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { knownAlongOnly, measureCorrection, windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate } from "../wind/wind.ts";
@@ -27,8 +19,8 @@ import type { CourseFacts, WhatWouldHaveWorked } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
 import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
-import { flownThrough } from "./joining.ts";
-import { judgedSpan, nearStation } from "./judged.ts";
+import { cutOnto, flownThrough } from "./joining.ts";
+import { judgedSpan } from "./judged.ts";
 import { askedOf, partJudged } from "./part-judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
@@ -69,14 +61,9 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   // where most headings are not known, the wind of their mean is no better known: one truth in an exercise
   const windFact = measured ? over : over && knownAlongOnly(over);
   const reversals = countReversals(rows, judged.span);
-  const cut = fitted ? null : measureIntercept(rows, judged.establishedAt);
+  const cut = fitted ? null : cutOnto(exercise, rows, judged.establishedAt);
   const through = fitted ? null : flownThrough(exercise, path, span, motion, judged.establishedAt);
   const intercept = through && through.overshootNm > (cut?.overshootNm ?? 0) ? through : cut;
-  const joinedRow = judged.establishedAt ?? 0;
-  const overshootNeedle =
-    intercept && !nearStation(exercise, rows, joinedRow)
-      ? intercept.overshootNm / acrossAt(exercise.scale, 1, rows.distanceToFixNm[joinedRow]!)
-      : null;
   const correctionOver = (s: Span) => (motion && wind ? measureCorrection(rows, s, motion, wind) : null);
   const before = beforeEstablished(exercise, rows, judged);
   const unjudged = beforeJoining(exercise, rows, judged);
@@ -126,7 +113,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
       headingFlownTrueDeg: direction(measured.course + measured.flown),
       headingNeededTrueDeg: direction(measured.course + measured.needed),
     },
-    intercept: intercept && { ...intercept, overshootNeedle },
+    intercept,
     joining: joining && joiningRecord(joining),
     excursions: excursions.map((e) => e.record),
     causes: worstCauses(excursions.filter(isTold), joining, chased),
@@ -145,7 +132,6 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     weave,
     joining,
     correctionOver,
-    overshootNeedle: overshootNeedle ?? 0,
   });
   const findings = [...partFindings(before, rows, judged), ...told, ...edgeFindings(edges)];
   return {

@@ -25,6 +25,8 @@ export type Found =
       };
       /** Where not all laps of a hold could be judged: how many were, of those flown to the fix. */
       readonly laps?: { readonly judged: number; readonly flown: number };
+      /** Of several legs of a hold, the one whose value this is. */
+      readonly leg?: NonNullable<Verdict["leg"]>;
       /** Why, as a code, what was seen is not the whole of what is judged: then nothing is *met*. */
       readonly notWhole?: string | null;
       /** Why the doubt is what it is, as a code, where a reader should know; else the reason is `doubt-straddles-limit`. */
@@ -101,6 +103,7 @@ function verdictOf<Facts>(
   const part = {
     ...(found.part ? { partFromUtc: found.part.fromUtc } : {}),
     ...(found.laps ? { laps: found.laps } : {}),
+    ...(found.leg ? { leg: found.leg } : {}),
   };
   const told = { ...line, ...part, value, doubt95, beyondS, worstUtc };
   const { unseen } = found;

@@ -2,6 +2,7 @@
 import type { HoldFacts } from "../hold/facts.ts";
 import type { UnseenRecord } from "../quantity/unseen.ts";
 import type { Criterion, Found } from "./criterion.ts";
+import type { Verdict } from "./verdict.ts";
 
 type Lap = HoldFacts["laps"][number];
 
@@ -47,9 +48,17 @@ export const LEG_TIME: Criterion<HoldFacts> = {
     const { lap, off: value, hidden } = found;
     const worstUtc = (lap.legOff?.leg === "inbound" ? lap.inbound?.fromUtc : lap.outbound.fromUtc) ?? null;
     const doubt95 = legTime95S + (hidden?.most ?? 0);
-    return { value, doubt95, ...silentDoubt(hidden), beyond: null, worstUtc, unseen: unseenLegs(facts) };
+    const which = { leg: legOf(facts, lap, lap.legOff!.seconds!), worstUtc, unseen: unseenLegs(facts) };
+    return { value, doubt95, ...silentDoubt(hidden), beyond: null, ...which };
   },
 };
+
+/** Which leg it is, as a reader finds it. */
+const legOf = ({ laps }: HoldFacts, lap: Lap, off: number): NonNullable<Verdict["leg"]> => ({
+  lap: laps.indexOf(lap) + 1,
+  leg: lap.legOff!.leg,
+  off: off > 0 ? "long" : "short",
+});
 
 /** Why the doubt of a leg is as wide as it is. */
 const silentDoubt = (hidden: LegOff["hidden"]) => (hidden ? { doubtIs: "leg-end-silent" } : {});
@@ -76,6 +85,7 @@ export const LEG_LENGTH: Criterion<HoldFacts> = {
     const seen95 = Math.hypot((2 * lap.groundSpeedKt) / 3600, lap.rollOut?.across95Nm ?? 0);
     const doubt95 = seen95 + (hidden?.most ?? 0);
     const worstUtc = lap.outbound.toUtc;
-    return { value, doubt95, ...silentDoubt(hidden), beyond: null, worstUtc, unseen: unseenLegs(facts) };
+    const which = { leg: legOf(facts, lap, lap.legOff!.distanceNm!), worstUtc, unseen: unseenLegs(facts) };
+    return { value, doubt95, ...silentDoubt(hidden), beyond: null, ...which };
   },
 };

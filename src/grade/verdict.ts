@@ -14,6 +14,10 @@ export const verdictSchema = z.strictObject({
   partFromUtc: utc.nullable().optional(),
   /** Where not all laps of a hold could be judged: how many were, of those flown to the fix. */
   laps: z.strictObject({ judged: z.number(), flown: z.number() }).optional(),
+  /** Of several legs of a hold, the one whose value this is: in which lap, counted from 1, and whether it was too long or too short. */
+  leg: z
+    .strictObject({ lap: z.number(), leg: z.enum(["outbound", "inbound"]), off: z.enum(["long", "short"]) })
+    .optional(),
   /** The silence of the log that leaves it open, seconds, where that is the reason; null without times. */
   silentS: z.number().nullable().optional(),
   /** The deciding value, with the half-width of its 95 % interval, and its limit; negative on the side that is never out, where one side only is; null where there is none. */

@@ -28,7 +28,7 @@ export function heightBetween(
   return { meanFt: mean, worstFt: frame.altitude[worst]!, worstUtc: utcText(frame.time[worst]!) };
 }
 
-/** Of the whole hold, from where a briefed height was first come to. */
+/** Of the whole hold; where it began on the way to a briefed height, from where the height that was held was come to. */
 export function heightOfHold(
   frame: HoldFrame,
   begin: UtcMillis,

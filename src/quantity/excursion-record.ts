@@ -59,6 +59,9 @@ export const joiningSchema = z.strictObject({
   turned: z.enum(["in-time", "late", "early"]),
 });
 
+/** How far past the line an intercept went on after its turn, before it was joined: NM, share of full scale there, and when. */
+export const wentOnSchema = z.strictObject({ nm: z.number(), needle: z.number(), utc });
+
 export type JoiningRecord = z.infer<typeof joiningSchema>;
 export type Cause = z.infer<typeof causeSchema>;
 export type ExcursionRecord = z.infer<typeof excursionSchema>;

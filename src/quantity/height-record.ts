@@ -7,7 +7,7 @@ const waySchema = z.enum(["climb", "descent"]);
 /** It climbed or went down on purpose all along: by much and one way where no height was briefed, and toward the briefed one without reaching it. Missing where it did not. */
 export const onPurposeSchema = waySchema.optional();
 
-/** It began still on the way to the briefed height: the heights are those from when that was first come to. Missing where it was there from the beginning. */
+/** It began still on the way to the briefed height: the heights are those from when the one that was held was come to, or the briefed one was gone through. Missing where it was there from the beginning. */
 export const heightReachedSchema = z
   .strictObject({
     way: waySchema,

@@ -49,7 +49,7 @@ export interface HeightHeld {
  * Of some rows, from which on a height is judged against the briefed `target`; all of them where none was briefed.
  * `clock` in seconds, rising; rows without a height are passed over.
  *
- * It is judged from where the height that was held was first come to. Who climbs through it and comes back is judged from
+ * It is judged from where the height that was held, the briefed one or another, was first come to. Who climbs through it and comes back is judged from
  * the crossing, for going past it is the fault, and no part of the climb; so is who goes on through it and never comes
  * back. Who reached it and lost it later is judged with what was lost. One that was held near the target by the log counts
  * as the target, because an altimeter may have shown it there.

@@ -38,6 +38,7 @@ export {
   joiningRecord,
   NEARLY_ALONG,
   turnedFindings,
+  wentOnFacts,
 } from "./joining.ts";
 export { findLegs } from "./legs.ts";
 export { passageRow } from "./passage.ts";

@@ -32,6 +32,8 @@ const OVERSHOOT_WITHIN: Seconds = 60;
 const FLOWN_THROUGH: Seconds = 240;
 /** Moving back by this, past the course or short of it, the intercept is over. Chosen: over a receiver’s noise, under any cut. */
 const COMING_BACK: NauticalMiles = 0.004;
+/** Farther out than where the turn ended by this, it went on. Chosen: over what a steady track wanders in half a minute. */
+const WENT_ON: NauticalMiles = 0.05;
 /** Still closing by more than this, the aircraft is on its way onto the course. Tuned: twice the wander. */
 export const CLOSING: AngleSize = 4;
 
@@ -43,6 +45,11 @@ export interface Intercept {
   readonly joinedUtc: string;
   /** How far past the course before coming back, never negative. */
   readonly overshootNm: NauticalMiles;
+  /** Share of full scale there, and when; where it went past by nothing, where it was joined. */
+  readonly overshootNeedle: Share;
+  readonly overshootUtc: string;
+  /** Still on the far side after that turn, and not yet joined, it went on to here. Missing where it came back from where the turn ended. */
+  readonly wentOn?: { readonly nm: NauticalMiles; readonly needle: Share; readonly utc: string };
   /** The longest silence of the log from the cut until it was joined: how far past it went may be unseen then. Missing where there was none. */
   readonly silentS?: Seconds;
 }
@@ -105,7 +112,7 @@ export function measureIntercept(rows: AgainstCourse, joined: number | null): In
     angleDeg: angle,
     startCrossTrackNm: rows.crossTrackNm[start]!,
     joinedUtc: utcText(rows.timeMs[joined]!),
-    overshootNm: overshoot(rows, last, joined, side, Math.abs(angle)),
+    ...overshoot(rows, last, joined, side, Math.abs(angle)),
     ...(silentS > 0 ? { silentS } : {}),
   };
 }
@@ -132,8 +139,8 @@ export function rolledOut(rows: AgainstCourse, row: number, side: number, cut: A
 }
 
 /**
- * The farthest past the course before coming back to it, NM, never negative. Rolled out past it, or short of it and
- * moving off again, what comes later is not of the intercept but how the course was kept.
+ * The farthest past the course before coming back to it, never negative. Rolled out past it, or short of it and
+ * moving off again, what comes later is not of the intercept but how the course was kept, or of the way on until it was joined.
  */
 function overshoot(
   rows: AgainstCourse,
@@ -141,15 +148,27 @@ function overshoot(
   joined: number,
   side: number,
   cut: AngleSize,
-): NauticalMiles {
+): Pick<Intercept, "overshootNm" | "overshootNeedle" | "overshootUtc" | "wentOn"> {
   const until = rows.timeMs[joined]! + OVERSHOOT_WITHIN * 1000;
-  let farthest = Number.NEGATIVE_INFINITY;
-  for (let i = from; i < rows.length && rows.timeMs[i]! <= until; i++) {
-    const beyond = -rows.crossTrackNm[i]! * side;
-    farthest = Math.max(farthest, beyond);
-    if (beyond < farthest - COMING_BACK) break;
-    const onItsWay = beyond < 0 && -rows.trackErrorDeg[i]! * side > CLOSING;
-    if (!onItsWay && rolledOut(rows, i, side, cut)) break;
+  const past = (row: number) => -rows.crossTrackNm[row]! * side;
+  let [row, farthest] = [from, from];
+  for (; row < rows.length && rows.timeMs[row]! <= until; row++) {
+    const beyond = past(row);
+    if (beyond > past(farthest)) farthest = row;
+    if (beyond < past(farthest) - COMING_BACK) break;
+    const onItsWay = beyond < 0 && -rows.trackErrorDeg[row]! * side > CLOSING;
+    if (!onItsWay && rolledOut(rows, row, side, cut)) break;
   }
-  return Math.max(0, farthest);
+  const overshootNm = Math.max(0, past(farthest));
+  const at = overshootNm > 0 ? farthest : joined;
+  const told = {
+    overshootNm,
+    overshootNeedle: overshootNm > 0 ? Math.abs(rows.needle[at]!) : 0,
+    overshootUtc: utcText(rows.timeMs[at]!),
+  };
+  let on = farthest;
+  for (; row < joined && past(row) > 0; row++) if (past(row) > past(on)) on = row;
+  if (past(on) < overshootNm + WENT_ON) return told;
+  const needle = Math.abs(rows.needle[on]!);
+  return { ...told, wentOn: { nm: past(on), needle, utc: utcText(rows.timeMs[on]!) } };
 }

@@ -32,7 +32,7 @@ export interface Joining {
  */
 export function findJoining(
   rows: AgainstCourse,
-  established: Intercept | null,
+  established: Pick<Intercept, "startUtc" | "angleDeg"> | null,
   misturned: (row: number) => NauticalMiles,
   within: Share = ESTABLISHED_NEEDLE,
 ): Joining | null {
@@ -105,3 +105,7 @@ export function turnedFindings(joining: Joining | null): Finding[] {
   const facts = { side: crossTrackNm > 0 ? "right" : "left", byNm: Math.abs(crossTrackNm) };
   return [{ code, facts, evidence: { fromUtc: utcText(time), toUtc: null } }];
 }
+
+/** How far past the line an intercept went on after its turn, as facts of a finding. */
+export const wentOnFacts = (wentOn: Intercept["wentOn"]): Finding["facts"] =>
+  wentOn ? { wentOnNm: wentOn.nm, wentOnNeedle: wentOn.needle, wentOnUtc: wentOn.utc } : {};

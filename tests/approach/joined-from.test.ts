@@ -66,3 +66,25 @@ describe("by construction: ways round that are no lap of a hold", () => {
     expect(joined(rows)).toBe("hold");
   });
 });
+
+describe("by construction: a way round that has a base leg is a box, and no course reversal", () => {
+  const joined = (rows: ReturnType<typeof tracks>) =>
+    measured(approachTo(FIELD, { finalFix: null, finalFixAltitude: null }), rows, 0, 60).facts.joinedFrom;
+
+  it("outbound beside the final, 20 seconds square to it, and in", () => {
+    const box = tracks(6, 1.45, [
+      [180, 90],
+      [270, 30 + 20],
+      [360, 300],
+    ]);
+    expect(joined(box)).toBe("vectors");
+  });
+  it("outbound aside of it by 20 degrees and in by one turn of 230, as a teardrop: reversed", () => {
+    const teardrop = tracks(5, 0, [
+      [160, 86],
+      [390, 77 + 5],
+      [360, 240],
+    ]);
+    expect(joined(teardrop)).toBe("procedure-turn");
+  });
+});

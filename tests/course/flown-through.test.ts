@@ -1,7 +1,7 @@
 /** A cut that is flown through the course, and the way back to it from the other side. */
 import { describe, expect, it } from "vitest";
 import type { CourseRecord } from "../../src/debrief/document.ts";
-import { exerciseSentence } from "../../src/report/index.ts";
+import { exerciseSentence, findingSentence } from "../../src/report/index.ts";
 import { courseExercise, measured, type Row, tracksOff } from "../support/flown-course.ts";
 import { near } from "../support/near.ts";
 
@@ -18,7 +18,7 @@ function flown(form: "to" | "from" | "leg", rows: readonly Row[], from: number) 
   const scale = form === "leg" ? "rnav-1" : "vor";
   const { facts, findings } = measured(courseExercise(form, 8, scale), rows, true, from);
   const record = { kind: "course", facts, findings, source: "brief" } as unknown as CourseRecord;
-  return { facts, findings, words: exerciseSentence(record) };
+  return { facts, findings, record, words: exerciseSentence(record) };
 }
 
 describe("by construction: a course flown through", () => {
@@ -78,5 +78,37 @@ describe("by construction: a course flown through", () => {
   it("is no turn over the station that a radial leads from", () => {
     const { facts } = flown("from", through(0.2), 75);
     expect(facts.intercept?.overshootNm ?? 0).toBeLessThan(0.1);
+  });
+});
+
+/** A cut of 60 degrees from a mile left of the course, a turn that ends short of its direction on the far side, 20 degrees off for a minute and a half, and a cut back. */
+const wentOn = tracksOff({ along: -16, across: -1 }, [
+  [60, 42],
+  [20, 90],
+  [-45, 60],
+  [0, 60],
+]);
+
+describe("by construction: an intercept whose turn ended and which went on past its course", () => {
+  const { facts, findings, record } = flown("to", wentOn, 0);
+
+  it("is told by where the turn ended, and by how far it went on from there and when", () => {
+    const past = farthest(wentOn);
+    const { intercept } = facts;
+    expect(intercept!.overshootNm).toBeLessThan(past - 0.5);
+    near(intercept!.wentOn!.nm, past, 0.02, "NM");
+    const when = wentOn.find(({ across }) => across === past)!.t;
+    near((Date.parse(intercept!.wentOn!.utc) - Date.UTC(2026, 9, 17, 1)) / 1000, when, 4, "s");
+    const told = findings.find(({ code }) => code === "intercept-overshot")!;
+    expect(findingSentence(told, record)).toMatch(/until the turn onto it was over, and on to \d\.\d\d NM, /);
+  });
+
+  it("has its needle by the scale of where it was farthest, not of where it was joined", () => {
+    // 10 degrees of full scale at the station: the angle of what was past there, over ten
+    const { intercept } = facts;
+    const at = (utc: string) => wentOn[Math.round((Date.parse(utc) - Date.UTC(2026, 9, 17, 1)) / 1000)]!;
+    const needle = ({ along, across }: Row) => (Math.atan2(across, -along) * 180) / Math.PI / 10;
+    near(intercept!.overshootNeedle!, needle(at(intercept!.overshootUtc!)), 0.01, "");
+    near(intercept!.wentOn!.needle, needle(at(intercept!.wentOn!.utc)), 0.01, "");
   });
 });

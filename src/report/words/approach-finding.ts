@@ -4,7 +4,7 @@ import type { Finding } from "../../debrief/document.ts";
 import { unstable, unsteady } from "./approach-gates.ts";
 import { CAUSE_WORDS } from "./cause.ts";
 import { directionFact, type FindingWords, given, num } from "./fact.ts";
-import { feet, miles, needleWords, rate, seconds } from "./measured.ts";
+import { feet, miles, needleWords, rate, seconds, wentOn } from "./measured.ts";
 import { clock, count, degreesToSide } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
@@ -155,6 +155,8 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
     `${feet(f.belowFt)} below ${count(num(f.limitFt))} ft before passing ${f.name}${told(f)}.`,
   "below-minimum": (f) =>
     `Down to ${feet(f.belowFt)} below the minimum descent altitude of ${count(num(f.altitudeFt))} ft${told(f)}.`,
+  "level-below-minimum": (f) =>
+    `Level for ${seconds(f.seconds)} ${feet(f.belowFt)} below the minimum descent altitude of ${count(num(f.altitudeFt))} ft, ${miles(f.fromNm).replace(" NM", "")} to ${miles(f.toNm)} before the threshold${told(f)}. Below it a descent to land is by right once the runway is in sight, which no log shows.`,
   "sank-below-decision": sank,
   "unstable-at-gate": unstable,
   "unsteady-at-gate": unsteady,
@@ -163,7 +165,7 @@ export const APPROACH_WORDS: Readonly<Record<string, FindingWords>> = {
   "procedure-turn-far": (f) =>
     `The procedure turn went ${miles(f.farthestNm)} from ${f.from === "threshold" ? "the threshold" : f.from}; unless a procedure says otherwise ${num(f.limitNm)} NM are allowed.`,
   "final-overshot": (f) =>
-    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the final to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over.`,
+    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the final to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over${wentOn(f)}.`,
   "joined-inside-final-fix": (f) =>
     `Established only ${miles(f.joinedNm)} before the threshold, inside ${f.fix}${given(f.needle) === null ? "" : `, which was passed with the needle ${needleWords(f.needle)} off`}.`,
   "final-chased": (f) =>

@@ -25,7 +25,9 @@ export function toStation(outDeg: number): string {
 
 /** As in "20 kt away from the station"; outward positive. */
 export const windFromStation = (outKt: number): string =>
-  `${Math.abs(Math.round(outKt))} kt ${outKt >= 0 ? "away from" : "toward"} the station`;
+  Math.round(outKt) === 0
+    ? "under 1 kt from or to the station"
+    : `${Math.abs(Math.round(outKt))} kt ${outKt >= 0 ? "away from" : "toward"} the station`;
 
 function drifted(f: Finding["facts"], finding: Finding): string {
   const grew = f.side === "outside" ? "grew" : "shrank";

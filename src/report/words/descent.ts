@@ -1,11 +1,15 @@
 /** A descent in words: its findings, the sentence over the drawing, and the notes beside it. */
 
 import type { ConstantDescent, DescentFacts, DescentRecord, Finding } from "../../debrief/document.ts";
+import type { FeetPerMinute } from "../../quantity/units.ts";
 import { type FindingWords, given, num } from "./fact.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { feet, miles, rate, seconds } from "./measured.ts";
 import { capital, clockSeconds, count, plain } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
+
+/** No light aircraft descends so fast in training. Chosen: twice a brisk descent of 1,500 ft/min. */
+const NO_DESCENT: FeetPerMinute = 3000;
 
 const gradient = (ftPerNm: unknown): string => `${count(num(ftPerNm))} ft/NM`;
 
@@ -61,10 +65,13 @@ export const DESCENT_WORDS: Readonly<Record<string, FindingWords>> = {
   "descent-went-below": (f) =>
     `Down to ${feet(f.altitudeFt)} ${source(f)} ${miles(f.toGoNm)} before the point, ${feet(f.underFt)} below ${count(num(f.toFt))} ft${f.sure === true ? ` (± ${feet(f.doubt95Ft)})` : `, but ${f.by === "pressure" ? "such a" : "a GPS"} height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`}.`,
   "descent-not-begun": (f) => `No descent was begun before the point ${place(f.fix, f.beforeNm)}.`,
-  "descent-begun-late": (f) => `${began(f)} earlier. From where it began ${neededThere(f)} was needed.`,
+  "descent-begun-late": (f) =>
+    num(f.neededDownFpm) > NO_DESCENT
+      ? `${began(f)} earlier. From where it began no usable rate of descent would have reached it.`
+      : `${began(f)} earlier. From where it began ${neededThere(f)} was needed.`,
   "descent-begun-early": (f) => `${began(f)} later.`,
   "descent-too-shallow": (f) =>
-    `${f.onward === true ? "Flown on from the descent before" : "Begun in time"}, ${miles(f.toGoNm)} before the point, where ${neededThere(f)} was needed; ${rate(f.downFpm)} was flown.`,
+    `${f.onward === true ? "Flown on from the descent before" : "Begun in time"}, ${miles(f.toGoNm)} before the point, where ${num(f.neededDownFpm) > NO_DESCENT ? "no usable rate of descent would have reached it" : `${neededThere(f)} was needed`}; ${rate(f.downFpm)} was flown.`,
   "descent-levelled-off": (f) =>
     `Level at about ${count(Math.round(num(f.altitudeFt) / 100) * 100)} ft for ${seconds(f.seconds)} on the way down.`,
 };
@@ -107,7 +114,11 @@ function flownNote({ flown, began: from, reached, mostNeeded }: DescentFacts): s
     ? `Flown as one with the descent before and counted from its point, ${miles(from.toGoNm)} before this one: `
     : "";
   const start = `${on}${unseen ? `${unseen}; from there ` : ""}${feet(flown.lostFt)} lost in ${miles(flown.distanceNm)} at ${mean} in the mean`;
-  const most = mostNeeded ? `; at most ${rate(mostNeeded.downFpm)} was needed` : "";
+  const most = mostNeeded
+    ? mostNeeded.downFpm > NO_DESCENT
+      ? "; at last no usable rate of descent would have reached it"
+      : `; at most ${rate(mostNeeded.downFpm)} was needed`
+    : "";
   const level =
     reached === null
       ? "; the height was not reached"

@@ -7,7 +7,7 @@ import { CAUSE_WORDS } from "./cause.ts";
 import { DESCENT_WORDS } from "./descent.ts";
 import { given, num } from "./fact.ts";
 import { HOLD_WORDS } from "./hold-finding.ts";
-import { needleSize, needleWords, seconds } from "./measured.ts";
+import { needleSize, needleWords, seconds, wentOn } from "./measured.ts";
 import { clock, offCourse, percent, plain } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
@@ -39,7 +39,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   chased: (f) =>
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute of all that is judged${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "intercept-overshot": (f) =>
-    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over.`,
+    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over${wentOn(f)}.`,
   "judged-in-part": (f, finding) =>
     `Only ${seconds(f.judgedS)} of the ${seconds(f.windowS)} that the brief gives are judged, from ${finding.evidence.fromUtc ? `${clock(finding.evidence.fromUtc)} UTC on, when` : "where"} it was first established on the course. Before that it was flown along the course up to ${offCourse(num(f.worstNm))}, ${needleWords(f.worstNeedle)}.`,
   "gap-in-exercise": (f) =>

@@ -1,4 +1,4 @@
-/** In words how a briefed height was come to at first, and that it was climbed or descended all along. */
+/** In words how the height that was held was come to at first, and that it was climbed or descended all along. */
 import type { CourseFacts, HoldFacts } from "../../debrief/document.ts";
 import { feet, seconds } from "./measured.ts";
 import { clockSeconds } from "./number.ts";

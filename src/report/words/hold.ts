@@ -42,7 +42,7 @@ export function holdSentence(exercise: HoldRecord, facts: HoldFacts): string {
 function asked(facts: HoldFacts): string | null {
   const { solved, solvedDoubt: doubt, wind } = facts;
   if (!solved || !wind) return null;
-  const day = `Wind ${windHeadline(wind).replace("From", "from")}`;
+  const day = `Wind ${windHeadline(wind).replace("From", "from").replace("Calm", "calm")}`;
   if ("none" in solved) return `${day}: in it no racetrack closes, as ${NO_RACETRACK[solved.none]}.`;
   const inbound = degreesToSide(solved.inboundCorrectionDeg);
   const degrees = (size: number | undefined) => (size === undefined ? "" : ` ${degreesDoubt(size)}`);

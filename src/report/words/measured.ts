@@ -1,5 +1,6 @@
 /** Heights, rates, distances and times in words, no finer than a GPS tells them. */
-import { count, duration } from "./number.ts";
+import type { Finding } from "../../debrief/document.ts";
+import { clockSeconds, count, duration } from "./number.ts";
 
 const ten = (value: unknown): number => Math.round(Number(value) / 10) * 10;
 
@@ -25,3 +26,9 @@ export function needleSize(needle: unknown): string {
   const size = Math.abs(Number(needle)).toFixed(2);
   return `${size} ${Number(size) > 1 ? "times" : "of"} full scale`;
 }
+
+/** As in ", and on to 0.82 NM, over full scale, at 09:16:40 UTC"; empty where it came back from where the turn ended. */
+export const wentOn = ({ wentOnNm, wentOnNeedle, wentOnUtc }: Finding["facts"]): string =>
+  typeof wentOnNm === "number"
+    ? `, and on to ${wentOnNm.toFixed(2)} NM, ${needleWords(wentOnNeedle)}, at ${clockSeconds(String(wentOnUtc))} UTC`
+    : "";

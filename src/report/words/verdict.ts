@@ -17,13 +17,16 @@ import {
 export const NOT_JUDGED =
   "The airspeed indicator and the heading indicator are not in a log and are not judged; a speed that is judged is estimated from the log.";
 
-/** As in "Needle, worst, from 19:30 UTC on" or "…, in 3 of 4 laps": with what is judged, where that is a part only. */
-export const verdictTitle = ({ title, partFromUtc: from, laps }: Verdict): string =>
-  [
+/** As in "Needle, worst, from 19:30 UTC on", "…, the outbound leg of lap 2, too long" or "…, in 3 of 4 laps": with what is judged, where that is a part only. */
+export function verdictTitle({ title, partFromUtc: from, laps, leg, value, unit }: Verdict): string {
+  const isOff = value !== null && Number(amount(value, unit)) > 0;
+  return [
     title,
     ...(from ? [`from ${clock(from)} UTC on`] : []),
+    ...(leg ? [`the ${leg.leg} leg of lap ${leg.lap}${isOff ? `, too ${leg.off}` : ""}`] : []),
     ...(laps ? [`in ${laps.judged} of ${laps.flown} laps`] : []),
   ].join(", ");
+}
 
 /** The same for the middle of a sentence. */
 function nameOf(verdict: Verdict): string {

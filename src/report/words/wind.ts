@@ -24,9 +24,13 @@ export const isFull = (wind: WindRecord): wind is FullWind =>
 /** A wind whose 95 % ellipse holds calm: its direction means nothing. */
 export const isLight = (wind: WindRecord): boolean => windReach(wind)?.direction === null;
 
-/** As in "From 192° true, 20 kt". */
+/** Rounded to nothing: it has no direction that a reader could use. */
+const isCalm = (kt: number): boolean => Math.round(Math.abs(kt)) === 0;
+
+/** As in "From 192° true, 20 kt"; "Calm, under 1 kt". */
 export function windHeadline(wind: WindRecord): string {
   if (isFull(wind)) {
+    if (isCalm(wind.speedKt)) return "Calm, under 1 kt";
     return `From ${threeFigures(wind.fromTrueDeg)}° true, ${Math.round(wind.speedKt)} kt`;
   }
   if (wind.knowledge === "along" && wind.alongKt !== null)
@@ -36,11 +40,15 @@ export function windHeadline(wind: WindRecord): string {
 
 /** As in "13 kt from behind". */
 export const alongWords = (alongKt: number): string =>
-  `${Math.abs(Math.round(alongKt))} kt ${alongKt >= 0 ? "from behind" : "from ahead"}`;
+  isCalm(alongKt)
+    ? "under 1 kt from ahead or behind"
+    : `${Math.abs(Math.round(alongKt))} kt ${alongKt >= 0 ? "from behind" : "from ahead"}`;
 
 /** As in "13 kt from the left": a wind that pushes to the right. */
 export const acrossWords = (acrossKt: number): string =>
-  `${Math.abs(Math.round(acrossKt))} kt from the ${acrossKt >= 0 ? "left" : "right"}`;
+  isCalm(acrossKt)
+    ? "under 1 kt from either side"
+    : `${Math.abs(Math.round(acrossKt))} kt from the ${acrossKt >= 0 ? "left" : "right"}`;
 
 /** The wind as the name of its arrow: "wind from 192° true, 20 kt". */
 export function windName(wind: WindRecord): string {
@@ -52,7 +60,10 @@ export function windName(wind: WindRecord): string {
 
 /** Short enough to stand under an arrow: "192°T 20 kt". */
 export function windLabel(wind: WindRecord): string {
-  if (isFull(wind)) return `${trueDirection(wind.fromTrueDeg)} ${Math.round(wind.speedKt)} kt`;
+  if (isFull(wind))
+    return isCalm(wind.speedKt)
+      ? "calm"
+      : `${trueDirection(wind.fromTrueDeg)} ${Math.round(wind.speedKt)} kt`;
   if (wind.knowledge === "along" && wind.alongKt !== null)
     return alongWords(wind.alongKt).replace("from ", "");
   return "not known";
@@ -81,7 +92,10 @@ export function windSentence(document: DebriefDocument): string {
   const priors = wind.priorsUsed.length > 0 ? ` The brief gave: ${wind.priorsUsed.join("; ")}.` : "";
   if (wind.knowledge !== "full") return `${whatWouldHaveTold(document)}${priors}`;
   const at = wind.altitudeFt === null ? "" : ` at ${heightWords(wind.altitudeFt)}`;
-  const light = isLight(wind) ? " It is light against its doubt, so its direction is not sure." : "";
+  const light =
+    isLight(wind) && !isCalm(wind.speedKt ?? 0)
+      ? " It is light against its doubt, so its direction is not sure."
+      : "";
   const ellipse = wind.ellipse95Kt;
   const doubt = ellipse ? `, 95 % within ${ellipse.majorKt.toFixed(1)} kt` : "";
   const prior =
