@@ -158,6 +158,7 @@ export { type Issue, UnusableInput, type Where } from "./quantity/issue.ts";
 export { compassVariation } from "./quantity/magnetic.ts";
 // how a needle answers, for drawings
 export { acrossAt, needleOf } from "./quantity/needle.ts";
+export { outboundClock } from "./quantity/outbound-clock.ts";
 // where a log is silent, for drawings alike
 export { silenceLimit, stepsOf } from "./quantity/silence.ts";
 // words, tables and maps

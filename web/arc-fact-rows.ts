@@ -95,7 +95,7 @@ export const arcFactRows = (facts: ArcFacts): FactRow[] => [
   {
     fact: "Judged",
     value: `${facts.judged.seconds === null ? "" : `${duration(facts.judged.seconds)}, `}${facts.judged.distanceNm.toFixed(1)} NM`,
-    note: `${facts.flownSweepDeg.toFixed(0)}° of ${facts.sweepDeg.toFixed(0)}°; ${judgedSpan(facts.judged)}`,
+    note: `${facts.flownSweepDeg.toFixed(0)}° of ${facts.sweepDeg.toFixed(0)}°; ${judgedSpan(facts.judged, facts.part)}`,
   },
   ...untoldRows(facts.cannotTell),
 ];

@@ -1,7 +1,16 @@
 /** The facts of one course as rows of a table: what, how much with its doubt, and when or of what. */
 
 import type { CourseFacts } from "../src/index.ts";
-import { clockSeconds, count, duration, flownHeading, percent, plusMinus, sided } from "../src/index.ts";
+import {
+  clockSeconds,
+  count,
+  duration,
+  flownHeading,
+  needleSize,
+  percent,
+  plusMinus,
+  sided,
+} from "../src/index.ts";
 import { causeRows } from "./cause-rows.ts";
 import { at, type FactRow } from "./fact-row.ts";
 import { judgedSpan } from "./judged-span.ts";
@@ -11,7 +20,6 @@ const beyond = (needle: CourseFacts["needle"]): string =>
   [needle.beyondQuarter, needle.beyondHalf, needle.beyondThreeQuarter, needle.beyondFull]
     .map(percent)
     .join(" · ");
-const share = (value: number): string => `${value.toFixed(2)} of full scale`;
 
 export const offMiddle = (ft: number): string => `${count(ft)} ft off its middle`;
 
@@ -36,8 +44,8 @@ function deviationRows(facts: CourseFacts): FactRow[] {
     ...rows,
     {
       fact: "Needle, worst",
-      value: `${share(Math.abs(needle.max))} ${plusMinus(needle.doubt95, 2)}`,
-      note: `${at(needle.maxUtc)}${maybeUnseen(needle.unseen, share)}`,
+      value: `${needleSize(needle.max)} ${plusMinus(needle.doubt95, 2)}`,
+      note: `${at(needle.maxUtc)}${maybeUnseen(needle.unseen, needleSize)}`,
     },
     { fact: "Needle beyond ¼ · ½ · ¾ · full", value: beyond(needle), note: of },
   ];
@@ -103,10 +111,20 @@ function windRows({ drift, windCorrection: correction, variation }: CourseFacts)
   return rows;
 }
 
+/** How far off it was meanwhile, along the course or drifting from it. */
+function strayedNote({ drifted, strayed }: NonNullable<CourseFacts["beforeJoining"]>): string {
+  const off = drifted ?? strayed;
+  if (!off) return "";
+  const how = drifted ? "from within half scale" : "flown along the course";
+  const when = drifted ? ` ${at(drifted.utc)}` : "";
+  return `; ${how} up to ${sided(off.crossTrackNm, 2, " NM")}, needle ${needleSize(off.needle)}${when}`;
+}
+
 function otherRows({
   intercept,
   altitude,
   judged,
+  part,
   beforeEstablished: before,
   beforeJoining: joining,
 }: CourseFacts): FactRow[] {
@@ -129,13 +147,13 @@ function otherRows({
     rows.push({
       fact: "Before it was established",
       value: duration(before.alongS),
-      note: `along the course, not judged; of the ${duration(before.windowS)} that the brief gives ${duration(before.judgedS)} are judged; farthest ${sided(before.worstNm, 2, " NM")}, needle ${share(Math.abs(before.worstNeedle))} ${at(before.worstUtc)}`,
+      note: `along the course, not judged; of the ${duration(before.windowS)} that the brief gives ${duration(before.judgedS)} are judged; farthest ${sided(before.worstNm, 2, " NM")}, needle ${needleSize(before.worstNeedle)} ${at(before.worstUtc)}`,
     });
   if (joining)
     rows.push({
       fact: "Before it was joined",
       value: duration(joining.seconds),
-      note: `not judged${joining.strayed ? `; flown along the course up to ${sided(joining.strayed.crossTrackNm, 2, " NM")}, needle ${share(Math.abs(joining.strayed.needle))}` : ""}`,
+      note: `not judged${strayedNote(joining)}`,
     });
   const length = judged.seconds === null ? "" : `${duration(judged.seconds)}, `;
   const span =
@@ -145,7 +163,7 @@ function otherRows({
   rows.push({
     fact: "Judged",
     value: `${length}${judged.distanceNm.toFixed(1)} NM`,
-    note: `${span}${judgedSpan(judged)}`,
+    note: `${span}${judgedSpan(judged, part)}`,
   });
   return rows;
 }

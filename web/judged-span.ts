@@ -1,5 +1,5 @@
 /** Which part of an exercise is judged, in words, from the codes that say where it begins and ends. */
-import { plain } from "../src/index.ts";
+import { type CourseFacts, plain } from "../src/index.ts";
 
 const BEGINS: Readonly<Record<string, string>> = {
   established: "once established",
@@ -19,8 +19,15 @@ const ENDS: Readonly<Record<string, string>> = {
   threshold: "to the threshold",
   "log-silent": "to where the log falls silent",
   "broke-off": "to where it was left",
+  "left-early": "to where it was left",
+  "log-ends": "to where the log ends",
 };
 
-/** As in "once established, to a mile before the station". */
-export const judgedSpan = ({ begins, ends }: { begins: string; ends: string }): string =>
-  `${BEGINS[begins] ?? plain(begins)}, ${ENDS[ends] ?? plain(ends)}`;
+type Part = CourseFacts["part"];
+
+/** As in "once established, to a mile before the station"; an end that is not its own is named. */
+export function judgedSpan({ begins, ends }: { begins: string; ends: string }, part?: Part): string {
+  const from = part?.before?.why === "log-begins" ? "from where the log begins" : BEGINS[begins];
+  const to = part?.after ? ENDS[part.after.why] : ENDS[ends];
+  return `${from ?? plain(begins)}, ${to ?? plain(ends)}`;
+}

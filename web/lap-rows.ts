@@ -1,6 +1,6 @@
 /** The laps of a hold as rows of a table: what was flown, and under it what the lap's own wind asked for. */
 import type { HoldFacts, HoldLap, Racetrack, WindRecord } from "../src/index.ts";
-import { clockOutbound, count, isFull, isLight, plusMinus, sided, trueDirection } from "../src/index.ts";
+import { count, isFull, isLight, outboundClock, plusMinus, sided, trueDirection } from "../src/index.ts";
 
 export interface LapCells {
   readonly outboundTime: string;
@@ -72,7 +72,7 @@ function askedCells(lap: HoldLap, facts: HoldFacts): LapCells {
   const { doubt: d } = lap;
   const target = facts.altitude?.targetFt ?? null;
   return {
-    outboundTime: solved ? `${seconds(clockOutbound(solved))}${doubt(d?.outbound95S, 0)}` : none,
+    outboundTime: solved ? `${seconds(outboundClock(solved).seconds)}${doubt(d?.outbound95S, 0)}` : none,
     outboundCorrection: solved
       ? `${degrees(solved.outboundCorrectionDeg)}${doubt(d?.outboundCorrection95Deg, 0, "°")}`
       : none,

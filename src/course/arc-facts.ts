@@ -4,7 +4,7 @@ import { causedExcursionSchema } from "../quantity/excursion-record.ts";
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { altitudeSchema, judgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
+import { altitudeSchema, judgedSchema, partJudgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
 
 /** What the wind did on a stretch, NM a minute away from the station: the wind's part, and what the nose made of it. */
 const driftSchema = z.strictObject({
@@ -75,6 +75,7 @@ export const arcFactsSchema = z.strictObject({
   flownNm: z.number(),
   /** Begins: "joined", "start-of-match"; ends: "turn-off", "end-of-arc", "end-of-match". */
   judged: judgedSchema,
+  part: partJudgedSchema.optional(),
   deviation: z.strictObject({
     maxNm: z.number(),
     maxUtc: utc.nullable(),

@@ -14,6 +14,15 @@ export const judgedSchema = z.strictObject({
   ends: z.string(),
 });
 
+/** What was asked and lies before or after what is judged, more than a turn at either end takes; missing where the whole is judged. */
+export const partJudgedSchema = z.strictObject({
+  /** Of the whole; null where it has no beginning or no end, as a course to a fix. */
+  ofNm: z.number().nullable(),
+  before: z.strictObject({ nm: z.number(), why: z.enum(["log-begins", "joined-late"]) }).nullable(),
+  after: z.strictObject({ nm: z.number(), why: z.enum(["log-ends", "left-early"]) }).nullable(),
+});
+export type PartJudged = z.infer<typeof partJudgedSchema>;
+
 export const trackAngleErrorSchema = z.strictObject({
   meanDeg: z.number(),
   rmsDeg: z.number(),

@@ -9,7 +9,7 @@ import {
 import { variationSchema } from "../quantity/magnetic.ts";
 import { unseenSchema, utcSchema as utc } from "../quantity/record.ts";
 import { windSchema } from "../wind/record.ts";
-import { altitudeSchema, judgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
+import { altitudeSchema, judgedSchema, partJudgedSchema, trackAngleErrorSchema } from "./fact-parts.ts";
 
 const scaleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ id: z.string(), kind: z.literal("angular"), fullScaleDeg: z.number(), label: z.string() }),
@@ -34,14 +34,20 @@ export const courseFactsSchema = z.strictObject({
   flownNm: z.number(),
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
+  part: partJudgedSchema.optional(),
   /** Flown without ever being established on it; missing where it was, without times, and of a fitted line. */
   neverEstablished: z.literal(true).optional(),
-  /** The time before it was joined, which is not judged, where that is over a minute or strayed far; null or missing where it is not. */
+  /** The time before it was joined, which is not judged, where that is over a minute, strayed far or drifted from it; null or missing where it is not. */
   beforeJoining: z
     .strictObject({
       seconds: z.number(),
       /** The farthest that it was flown along the course and not toward it, over three quarters of full scale; null where it was not. */
       strayed: z.strictObject({ needle: z.number(), crossTrackNm: z.number() }).nullable(),
+      /** ... and the farthest that it went off once it had been within half scale and nearly along, over half scale; null where it did not. A drift, or the way to an intercept. */
+      drifted: z
+        .strictObject({ needle: z.number(), crossTrackNm: z.number(), utc: utc.nullable() })
+        .nullable()
+        .optional(),
     })
     .nullable()
     .optional(),

@@ -19,6 +19,7 @@ import { turnInFacts, turnOffFacts, turnUnseen } from "./arc-turns.ts";
 import { arcRemedy, correctionOnArc, driftFacts, driftSpan } from "./arc-wind.ts";
 import type { CannotTell } from "./cannot-tell.ts";
 import { altitudeFacts, judgedFacts, trackFacts } from "./deviation.ts";
+import { partJudged } from "./part-judged.ts";
 import type { CoursePath } from "./path.ts";
 import type { ArcSeries } from "./series.ts";
 import { edgeFindings, silentEdges } from "./silent-edges.ts";
@@ -63,10 +64,13 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
           end: judged.span.end + rows.pathStart,
         })
       : null;
-  const edges = silentEdges(rows, judged.span, motion, {
+  const room = {
     before: milesRound(rows.goneDeg[judged.span.start]!),
     after: milesRound(sweep - rows.goneDeg[judged.span.end - 1]!),
-  });
+  };
+  const edges = silentEdges(rows, judged.span, motion, room);
+  const asked = { room, lengthNm: milesRound(sweep), window: exercise.between !== null };
+  const part = partJudged(rows, judged.span, motion, path.latitude.length, asked);
   const altitude = altitudeFacts(exercise, rows, judged.span, edges);
   const speed = weigh(rows.groundSpeedKt, judged.span, weights);
   const heights = weigh(rows.altitudeFt, judged.span, weights);
@@ -102,6 +106,7 @@ export function measureArc({ exercise, path, span, motion, legs, wind }: ArcToMe
       ...judgedFacts(rows, judged, weights),
       distanceNm: rows.flownNm[judged.span.end - 1]! - rows.flownNm[judged.span.start]!,
     },
+    ...(part ? { part } : {}),
     deviation: deviationFacts(rows, judged.span, weights, exercise.variation, edges),
     dmeReadsMoreNm:
       heights.weight > 0 ? slantOver(exercise.radius, heights.mean - (exercise.fix.elevation ?? 0)) : null,

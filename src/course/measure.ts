@@ -29,6 +29,7 @@ import { isFitted } from "./fit.ts";
 import { heldCorrection } from "./held-correction.ts";
 import { flownThrough } from "./joining.ts";
 import { judgedSpan, nearStation } from "./judged.ts";
+import { askedOf, partJudged } from "./part-judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import type { CourseSeries } from "./series.ts";
@@ -83,7 +84,12 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
   const { chased, weave, excursions, ...left } = findDepartures(departures);
   // minutes along the course, off it, are no turn that ended short of it
   const joining = before ? null : left.joining;
-  const edges = fitted ? [] : silentEdges(rows, judged.span, motion, roomOf(exercise, rows, judged.span));
+  const room = roomOf(exercise, rows, judged.span);
+  const edges = fitted ? [] : silentEdges(rows, judged.span, motion, room);
+  const part =
+    fitted || judged.allNearStation
+      ? null
+      : partJudged(rows, judged.span, motion, path.latitude.length, askedOf(exercise, room));
   const altitude = altitudeFacts(exercise, rows, judged.span, edges);
   const cannotTell: CannotTell[] = [
     ...wholeReasons(rows, judged, altitude === null),
@@ -102,6 +108,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     line: lineOf(exercise, rows, judged.span),
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
+    ...(part ? { part } : {}),
     ...(!fitted && rows.timed && judged.establishedAt === null ? { neverEstablished: true as const } : {}),
     ...(before ? { beforeEstablished: before } : {}),
     ...(unjudged && !before ? { beforeJoining: unjudged } : {}),

@@ -8,6 +8,8 @@ import type { Seconds } from "../quantity/units.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { askedAgain, partsFor } from "./hold-parts.ts";
+import { atOneFix, holdsBetweenPasses } from "./holds-at-one-fix.ts";
+import { ownShare } from "./own-laps.ts";
 
 /** A run of a hold outweighs any inbound leg of its own that is taken for a course. Chosen: a course scores 1 at most. */
 const HELD = 1;
@@ -88,15 +90,19 @@ export function runsOfHolds(brief: Brief, motion: Motion, legs: readonly Leg[]):
   const runs = new Map<number, HeldRun[]>();
   for (const exercise of brief.exercises) {
     if (exercise.kind !== "hold") continue;
-    const holds = holdsOf(exercise, motion, legs);
-    const own = askedAgain(exercise, brief.exercises)
-      ? inARow(holds, motion).flatMap((row) =>
-          partsFor(exercise, brief.exercises, row, motion).map(({ hold, score }) => {
-            const run = runOf(hold, exercise);
-            return { ...run, score: run.score * score };
-          }),
-        )
-      : holds.map((hold) => runOf(hold, exercise));
+    const atFix = atOneFix(exercise, brief.exercises, motion);
+    const whole = holdsOf(exercise, motion, legs);
+    const between = atFix ? holdsBetweenPasses(atFix, legs) : [];
+    const rows = [...inARow(whole, motion), ...between.map((hold) => [hold])];
+    const parts = askedAgain(exercise, brief.exercises)
+      ? rows.flatMap((row) => partsFor(exercise, brief.exercises, row, motion))
+      : rows.flat().map((hold) => ({ hold, score: 1 }));
+    const holds = parts.map(({ hold }) => hold);
+    const own = parts.map(({ hold, score }) => {
+      const run = runOf(hold, exercise);
+      const share = atFix ? ownShare(atFix, hold, holds) : 1;
+      return { ...run, score: run.score * score * share };
+    });
     runs.set(
       exercise.index,
       own.sort((a, b) => a.span.start - b.span.start),
@@ -129,6 +135,14 @@ export function shared(first: Span, second: Span): boolean {
   return both > (first.end - first.start) / 2;
 }
 
+/** Whether more than half of the first lies in the others together. */
+function covered({ start, end }: Span, others: readonly Span[]): boolean {
+  let rows = 0;
+  for (let row = start; row < end; row++)
+    if (others.some((other) => row >= other.start && row < other.end)) rows++;
+  return rows > (end - start) / 2;
+}
+
 /** Holds that no brief asked for: all that were found and are not among those taken. A circuit round a known runway is none. */
 export function holdsBeside(
   taken: readonly Span[],
@@ -136,7 +150,5 @@ export function holdsBeside(
   legs: readonly Leg[],
   runways: readonly Position[],
 ): FoundHold[] {
-  return findHolds(motion, legs, { runways }).filter(
-    (hold) => !taken.some((span) => shared(hold.span, span)),
-  );
+  return findHolds(motion, legs, { runways }).filter(({ span }) => !covered(span, taken));
 }

@@ -34,22 +34,20 @@ const onPurposeUntold = ({ onPurpose, targetFt }: Heights): string | null =>
   onPurpose ? `${onPurpose}-${targetFt === null ? "without-height" : "all-along"}` : null;
 
 /** What was climbed or descended to is judged from there; one that was flown level elsewhere for a while before is *met* by no part of it. */
-const sinceReached = ({ reached }: Heights) =>
-  reached
-    ? {
-        part: { fromUtc: reached.utc, before: 0 },
-        ...(reached.level ? { notWhole: "level-elsewhere-before" } : {}),
-      }
-    : {};
+const sinceReached = ({ reached }: Heights, notWhole: string | null) => ({
+  ...(reached ? { part: { fromUtc: reached.utc, before: 0 } } : {}),
+  notWhole: reached?.level ? "level-elsewhere-before" : notWhole,
+});
 
 /**
  * Half of the whole range tells, whatever the altimeter showed: who ranges over more than twice the limit was
- * outside it at least once. Against the briefed height itself a GPS can seldom tell.
+ * outside it at least once. Against the briefed height itself a GPS can seldom tell. `partOf`: why, as a code, what was seen is not the whole.
  */
 export function altitudeCriteria<Facts extends Untold>(
   kind: string,
   limit: (standard: TestStandard) => Limit<Feet> | null,
   heightsOf: (facts: Facts) => Heights | null,
+  partOf: (facts: Facts) => string | null = () => null,
 ): Criterion<Facts>[] {
   return [
     {
@@ -69,7 +67,7 @@ export function altitudeCriteria<Facts extends Untold>(
           beyond: null,
           worstUtc,
           unseen,
-          ...sinceReached(heights),
+          ...sinceReached(heights, partOf(facts)),
         };
       },
     },
@@ -93,7 +91,7 @@ export function altitudeCriteria<Facts extends Untold>(
           worstUtc,
           unseen,
           doubtIs: doubtOfHeight(facts),
-          ...sinceReached(heights),
+          ...sinceReached(heights, partOf(facts)),
         };
       },
     },

@@ -17,7 +17,12 @@ export type Found =
       readonly unseen?: UnseenRecord | null | undefined;
       readonly worstUtc: string | null;
       /** Where only a part of the time that was given is judged: when it begins, and the worst of what came before. */
-      readonly part?: { readonly fromUtc: string | null; readonly before: number };
+      readonly part?: {
+        readonly fromUtc: string | null;
+        readonly before: number;
+        /** Why, as a code, nothing is *met* where that is past the limit; else `part-of-window`. */
+        readonly why?: string;
+      };
       /** Where not all laps of a hold could be judged: how many were, of those flown to the fix. */
       readonly laps?: { readonly judged: number; readonly flown: number };
       /** Why, as a code, what was seen is not the whole of what is judged: then nothing is *met*. */
@@ -105,7 +110,7 @@ function verdictOf<Facts>(
     return { ...told, verdict: "cannot tell", ...silent };
   }
   if (inside >= SURE && found.part && confidenceWithin(found.part.before, doubt95, limit) < SURE) {
-    return { ...told, verdict: "cannot tell", reason: "part-of-window", confidence: null };
+    return { ...told, verdict: "cannot tell", reason: found.part.why ?? "part-of-window", confidence: null };
   }
   if (inside >= SURE && found.notWhole) {
     return { ...told, verdict: "cannot tell", reason: found.notWhole, confidence: null };

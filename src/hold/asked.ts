@@ -83,10 +83,3 @@ export function inStillAir(
   const racetrack = solveRacetrack(question);
   return isSolved(racetrack) ? { question, racetrack } : null;
 }
-
-/** The outbound leg by the rule that flown ones are timed by: from abeam the fix or from wings level, whichever is later. */
-export const clockOf = ({
-  outboundS,
-  outboundFromAbeamS,
-}: Pick<Racetrack, "outboundS" | "outboundFromAbeamS">): Seconds =>
-  Math.min(outboundS, outboundFromAbeamS ?? outboundS);

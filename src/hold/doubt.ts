@@ -1,6 +1,7 @@
 /** How sure a solved racetrack is: the doubt of wind and airspeed carried through the solution. */
 
 import { cosDeg, sinDeg, turnFrom } from "../quantity/angle.ts";
+import { outboundClock } from "../quantity/outbound-clock.ts";
 import type { Knots } from "../quantity/units.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import { windOfAir } from "../wind/index.ts";
@@ -28,7 +29,7 @@ function change(question: HoldQuestion, east: Knots, north: Knots, speed: Knots)
   return {
     inbound: half((r) => r.inboundCorrectionDeg),
     outbound: turnFrom(minus.outboundCorrectionDeg, plus.outboundCorrectionDeg) / 2,
-    seconds: half((r) => r.outboundS),
+    seconds: half((r) => outboundClock(r).seconds),
     factor: plus.factor === null || minus.factor === null ? null : (plus.factor - minus.factor) / 2,
   };
 }

@@ -1,6 +1,6 @@
 /** What is worth saying of a hold as flown: codes with facts and the times they rest on, what matters most first. */
 import type { Finding } from "../quantity/record.ts";
-import type { AngleSize, Feet, Knots, NauticalMiles } from "../quantity/units.ts";
+import type { AngleSize, Feet, Knots, NauticalMiles, TrueDegrees } from "../quantity/units.ts";
 import type { TurnSide } from "../standard/holding.ts";
 import { asFlownFindings, timesOfHold } from "./as-flown.ts";
 import { isSolved } from "./asked.ts";
@@ -25,15 +25,21 @@ const AT_SPEED: Knots = 100;
 
 /**
  * The findings of a hold; `published` where a brief gave it. Of one that was found, no leg is held against a time that
- * nobody gave; and where its inbound course is not sure, nothing that is counted from it is said.
+ * nobody gave; and where its inbound course is not sure, nothing that is counted from it is said. `tracks`: on what
+ * each lap came to the fix.
  */
-export function findingsOf(facts: HoldFacts, published: boolean, flown: TurnSide): Finding[] {
+export function findingsOf(
+  facts: HoldFacts,
+  published: boolean,
+  flown: TurnSide,
+  tracks: readonly (TrueDegrees | null)[],
+): Finding[] {
   const other = facts.asFlown?.otherCourse === true;
   // what is counted from the published course follows from the other one
   const sure = facts.sure !== false && !other;
   const correctionsOff = sure ? corrections(facts, flown) : [];
   const faults = [
-    ...asFlownFindings(facts),
+    ...asFlownFindings(facts, tracks),
     ...(facts.sure !== false ? wrongEntry(facts, flown) : []),
     ...gathered(correctionsOff),
     ...neverEstablished(facts, other),

@@ -15,6 +15,7 @@ import {
   inFrame,
   inMotion,
   meanBetween,
+  meanDirection,
   offInbound,
   rowsBetween,
   valueAt,
@@ -91,6 +92,14 @@ function alongCourse(frame: HoldFrame, from: UtcMillis, to: UtcMillis): UtcMilli
   return to - since >= ALONG_FOR * 1000 ? since : null;
 }
 
+/** From the end of the inbound turn to the fix, from when on along the course, and on what track: of that stretch, where there is one. */
+export function wayBack(frame: HoldFrame, { inboundTurn, end }: Pick<LapMoments, "inboundTurn" | "end">) {
+  if (!inboundTurn || !end || !(end.time > inboundTurn.to)) return null;
+  const [from, to] = [inboundTurn.to, end.time];
+  const along = alongCourse(frame, from, to);
+  return { from, to, along, track: meanDirection(frame, frame.track, along ?? from, to) };
+}
+
 function turnRecord(turn: TurnFlown) {
   return { rateDegS: turn.rate, bankDeg: turn.bank, seconds: turn.seconds };
 }
@@ -125,9 +134,8 @@ export function lapFacts(
   const wind = frame.wind && lapRows.end > lapRows.start ? windOver(frame.wind, frame.motion, lapRows) : null;
   const { solved, doubt, rules } = askedBy(wind, held);
   const outbound = directionOfLeg(frame, inbound + 180, inbound95, Math.min(level, to), to);
-  const back =
-    inboundTurn && end && end.time > inboundTurn.to ? { from: inboundTurn.to, to: end.time } : null;
-  const along = back && alongCourse(frame, back.from, back.to);
+  const back = wayBack(frame, times);
+  const along = back?.along ?? null;
   const inboundLeg = back && directionOfLeg(frame, inbound, inbound95, along ?? back.from, back.to);
   const unseen = inboundTurn && rollOutUnseen(frame, inboundTurn.to);
   const need = factorOfNeed(outbound, wind, inbound, inbound95);

@@ -1,7 +1,8 @@
 /** Legs of a hold that were not flown for the time or to the distance given, and those that nobody saw. */
+import { outboundClock } from "../quantity/outbound-clock.ts";
 import type { Finding } from "../quantity/record.ts";
 import { LEG_DISTANCE, LEG_TIME } from "../standard/tolerance.ts";
-import { clockOf, isSolved } from "./asked.ts";
+import { isSolved } from "./asked.ts";
 import type { HoldFacts } from "./facts.ts";
 
 /** Legs against the time or distance given, on the leg that the standard times. */
@@ -24,6 +25,7 @@ export function legFindings(facts: HoldFacts): Finding[] {
     const outboundTimed = legOff.leg === "outbound";
     const unseen = (outboundTimed ? outbound : inbound)?.unseen?.most ?? 0;
     if (!(Math.abs(legOff.seconds ?? 0) - unseen > LEG_TIME)) return [];
+    const asked = isSolved(solved) ? outboundClock(solved) : null;
     return [
       {
         code: "leg-time-off",
@@ -34,7 +36,8 @@ export function legFindings(facts: HoldFacts): Finding[] {
           askedS: leg.seconds,
           begins: outbound.begins,
           outboundS: outbound.seconds,
-          solvedOutboundS: isSolved(solved) ? clockOf(solved) : null,
+          solvedOutboundS: asked?.seconds ?? null,
+          solvedBegins: asked?.begins ?? null,
         },
         evidence: outboundTimed
           ? { fromUtc: outbound.fromUtc, toUtc: outbound.toUtc }

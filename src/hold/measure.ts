@@ -11,6 +11,7 @@ import { windOver, windRecord } from "../wind/index.ts";
 import type { WindEstimate, WindFact } from "../wind/wind.ts";
 import { asFlown } from "./as-flown.ts";
 import { askedBy, type Held, inStillAir, isSolved } from "./asked.ts";
+import { courseLean } from "./course-lean.ts";
 import { entryFacts, firstPass } from "./entry-facts.ts";
 import type { HoldFacts } from "./facts.ts";
 import { findingsOf } from "./finding.ts";
@@ -18,6 +19,7 @@ import type { FoundHold } from "./found.ts";
 import { frameOf, type HoldFrame, inFrame, inMotion, meanBetween, rowsBetween } from "./frame.ts";
 import { heightOfHold } from "./height.ts";
 import { type LapMoments, lapFacts, timesOf } from "./lap.ts";
+import { lastTrack } from "./last-track.ts";
 import { legOf } from "./leg-meant.ts";
 import { legOffOf } from "./leg-off.ts";
 import { legsInSilence, usualStep } from "./leg-silence.ts";
@@ -54,9 +56,10 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   const { begin, end } = timeHeld(frame, found, times);
   const heights = heightOfHold(frame, begin, end, exercise?.altitude ?? null);
   const altitude: FeetMsl | null = exercise?.altitude ?? heights?.meanFt ?? null;
+  const inbound95 = Math.max(found.inbound95, courseLean(frame, times, found.inbound));
   const held: Held = {
     inbound: course.azimuth,
-    inbound95: exercise ? 0 : found.inbound95,
+    inbound95: exercise ? 0 : inbound95,
     turns,
     leg: legOf(exercise, times, standard, altitude),
     standard,
@@ -66,7 +69,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   const { question, solved, doubt } = askedBy(windFact, held);
   const still = inStillAir(windFact?.trueAirspeed ?? null, held);
   const scale = exercise && scaleAt(exercise.fix.kind);
-  const flown = exercise && asFlown(course, found);
+  const flown = exercise && asFlown(course, { ...found, inbound95 });
   const needle = scale && { ...scale, otherCourse: flown?.otherCourse ?? false };
   const first = times[0];
   const reached = first && firstPass(frame, found.entry, first, motion.time[found.span.start]!);
@@ -88,7 +91,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     inboundTrueDeg: course.azimuth,
     inboundMagneticDeg: exercise ? exercise.magnetic : magneticCourse(course.azimuth, variation),
     variation: { ...variation },
-    inbound95Deg: exercise ? null : found.inbound95,
+    inbound95Deg: exercise ? null : inbound95,
     turns,
     leg: held.leg,
     timing: standard.id,
@@ -114,7 +117,12 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
   };
   return {
     facts,
-    findings: findingsOf(facts, exercise !== null, found.turns),
+    findings: findingsOf(
+      facts,
+      exercise !== null,
+      found.turns,
+      times.map((lap) => lastTrack(frame, lap)),
+    ),
     series: {
       ...seriesOf(frame, found, times),
       solved: question && isSolved(solved) ? outlineOf(question, solved, course) : null,

@@ -36,6 +36,7 @@ export type NoRacetrack = z.infer<typeof noRacetrackSchema>;
 export const racetrackDoubtSchema = z.strictObject({
   inboundCorrection95Deg: z.number(),
   outboundCorrection95Deg: z.number(),
+  /** Of the outbound leg by the clock. */
   outbound95S: z.number(),
   factor95: z.number().nullable(),
 });

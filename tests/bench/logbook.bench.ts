@@ -1,11 +1,7 @@
 /** The logbook of 1,000 flights in a real Chromium: opened, searched, saved as one file and taken in again. */
-import { mkdtempSync, rmSync, statSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
-import { build, preview } from "vite";
-import { chromiumPath, LAUNCH_ARGUMENTS } from "../browser/chromium.ts";
+import { statSync } from "node:fs";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { served } from "./served.ts";
 import type { Line } from "./time.ts";
 
 const FLIGHTS = 1000;
@@ -16,8 +12,6 @@ const RUNS = 5;
 /** Nobody searches in the second in which the page opens. */
 const SETTLE_MS = 1000;
 const SEARCHES = ["lesson", "lesson 7", "night 2025", "9 june not met", "nobody at all", ""];
-
-const configFile = fileURLToPath(new URL("../../web/vite.config.ts", import.meta.url));
 
 /** One flight worked out by the page itself, then copied with other names and days. */
 async function fill(page: Page): Promise<void> {
@@ -121,14 +115,8 @@ async function takingIn(browser: Browser, address: string, path: string): Promis
   return (performance.now() - start) / 1000;
 }
 
-export default async function bench(): Promise<Line[]> {
-  const outDir = mkdtempSync(join(tmpdir(), "hindtrack-bench-"));
-  const options = { configFile, logLevel: "error", build: { outDir }, preview: { port: 0 } } as const;
-  await build(options);
-  const server = await preview(options);
-  const address = server.resolvedUrls!.local[0]!;
-  const browser = await chromium.launch({ executablePath: chromiumPath(), args: LAUNCH_ARGUMENTS });
-  try {
+export default (): Promise<Line[]> =>
+  served(async (browser, address) => {
     const context = await browser.newContext({ locale: "en-GB" });
     const page = await context.newPage();
     await page.goto(address);
@@ -167,9 +155,4 @@ export default async function bench(): Promise<Line[]> {
         text: `${FLIGHTS} flights saved as one file of ${Math.round(statSync(path).size / 1e6)} MB in ${seconds.toFixed(1)} s, taken in again in ${taken.toFixed(1)} s`,
       },
     ];
-  } finally {
-    await browser.close();
-    await server.close();
-    rmSync(outDir, { recursive: true, force: true });
-  }
-}
+  });

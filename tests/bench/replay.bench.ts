@@ -1,12 +1,8 @@
 /** The sheet of a flight of 10,000 points in a real Chromium: frames a second of the replay, and how soon pointing is answered. */
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { chromium, type Page } from "playwright-core";
-import { build, preview } from "vite";
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import { flyScenario, SCENARIOS } from "../../src/simulator/index.ts";
-import { chromiumPath, LAUNCH_ARGUMENTS } from "../browser/chromium.ts";
+import { served } from "./served.ts";
 import type { Line } from "./time.ts";
 
 const POINTS = 10_000;
@@ -16,8 +12,6 @@ const ANSWER_MS = 50;
 const WATCHED_MS = 6000;
 const MOVES = 60;
 const LESSON = "strong-crosswind-badly-corrected";
-
-const configFile = fileURLToPath(new URL("../../web/vite.config.ts", import.meta.url));
 
 /** The lesson flown again and again, a point each half second, cut off at so many. */
 function longLog(): string {
@@ -71,16 +65,10 @@ const answers = (page: Page): Promise<number[]> =>
 const at = (values: readonly number[], share: number): number =>
   values.toSorted((a, b) => a - b)[Math.min(values.length - 1, Math.floor(share * values.length))]!;
 
-export default async function bench(): Promise<Line[]> {
-  const outDir = mkdtempSync(join(tmpdir(), "hindtrack-bench-"));
-  await build({ configFile, logLevel: "error", build: { outDir } });
-  const server = await preview({
-    ...{ configFile, logLevel: "error", build: { outDir }, preview: { port: 0 } },
-  });
-  const browser = await chromium.launch({ executablePath: chromiumPath(), args: LAUNCH_ARGUMENTS });
-  try {
+export default (): Promise<Line[]> =>
+  served(async (browser, address) => {
     const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-    await page.goto(server.resolvedUrls!.local[0]!);
+    await page.goto(address);
     const brief = readFileSync(new URL(`../../samples/${LESSON}/brief.yaml`, import.meta.url));
     await page
       .locator('input[type="file"]')
@@ -112,9 +100,4 @@ export default async function bench(): Promise<Line[]> {
         ok: worst <= ANSWER_MS,
       },
     ];
-  } finally {
-    await browser.close();
-    await server.close();
-    rmSync(outDir, { recursive: true, force: true });
-  }
-}
+  });

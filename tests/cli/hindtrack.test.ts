@@ -261,7 +261,9 @@ describe("hindtrack racetrack", () => {
   it("prints the answer in words, or as a record", () => {
     const { status, stdout, stderr } = hindtrack(...call, "--turns", "right");
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
-    expect(stdout).toContain("This wind asks for 2.8 times the inbound correction outbound, 70 s.");
+    expect(stdout).toContain(
+      "This wind asks for 2.8 times the inbound correction outbound, 70 s from wings level.",
+    );
     expect(stdout).toMatch(/Not for\s+navigation/);
     const answer = JSON.parse(hindtrack(...call, "--json").stdout);
     expect(answer.asked.reference).toBe("magnetic");

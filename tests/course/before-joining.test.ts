@@ -1,15 +1,18 @@
 /** What is left out before a course is joined is said: how long it was, and how far off it was flown along meanwhile. */
 import { describe, expect, it } from "vitest";
 import type { CourseRecord } from "../../src/debrief/document.ts";
+import { gradeCourse, standardNamed } from "../../src/grade/index.ts";
 import { exerciseSentence } from "../../src/report/index.ts";
 import { courseExercise, measured, tracksOff } from "../support/flown-course.ts";
 import { near } from "../support/near.ts";
 
+const us = standardNamed("instrument-rating-us")!;
 const exercise = courseExercise("to", 241, "vor");
 const flown = (begin: { along: number; across: number }, parts: readonly (readonly [number, number])[]) => {
   const { facts, findings } = measured(exercise, tracksOff(begin, parts));
   const record = { kind: "course", facts, findings, source: "brief" } as unknown as CourseRecord;
-  return { facts, words: exerciseSentence(record) };
+  const needle = gradeCourse(facts, us).find(({ criterion }) => criterion === "course-needle")!;
+  return { facts, needle, words: exerciseSentence(record) };
 };
 
 describe("by construction: the time before joining", () => {
@@ -23,17 +26,37 @@ describe("by construction: the time before joining", () => {
     near(facts.beforeJoining!.seconds, 348, 8, "s");
     // 100 kt for 240 s, times the sine of 12 degrees: 1.4 miles, where full scale is 10 degrees of 8.5 miles
     expect(facts.beforeJoining!.strayed!.crossTrackNm).toBeGreaterThan(1.2);
-    expect(words).toMatch(/The 5 min \d+ s before it was joined are not judged; .* up to 1\.\d\d NM right/);
+    expect(words).toMatch(
+      /The 5 min \d+ s before it was joined, at 01:05:\d\d UTC, are not judged; .* to 1\.\d\d NM right/,
+    );
+  });
+
+  it.each([
+    ["on the course, and then 12° off it: it cannot be told", 12, "cannot tell"],
+    ["past it at 40°, and back to it from there: an intercept, and met", 40, "met"],
+  ] as const)("%s", (_, off, verdict) => {
+    const { facts, needle, words } = flown({ along: -15, across: 0 }, [
+      [off, off === 12 ? 240 : 90],
+      [-30, off === 12 ? 100 : 138],
+      [0, 330],
+    ]);
+    expect(Math.abs(facts.needle.max)).toBeLessThan(0.75);
+    expect(needle.verdict).toBe(verdict);
+    if (verdict === "met") return;
+    // 1.4 miles aside, 11 before the station: its needle reaches 7 of the 10 degrees of full scale, and more as the station nears
+    expect(needle.reason).toBe("drifted-before-established");
+    expect(needle.partFromUtc).toBe(facts.judged.fromUtc);
+    expect(words).toMatch(/in them it went from within half scale to 1\.\d\d NM right of course/);
   });
 
   it("a cut of two minutes is said with its length alone", () => {
     const { facts, words } = flown({ along: -15, across: -1.8 }, [
       [30, 125],
-      [0, 200],
+      [0, 430], // to the mile before the station
     ]);
     near(facts.beforeJoining!.seconds, 128, 8, "s");
     expect(facts.beforeJoining!.strayed).toBeNull();
-    expect(words).toMatch(/The 2 min \d+ s before it was joined are not judged\.$/);
+    expect(words).toMatch(/The 2 min \d+ s before it was joined, at 01:02:\d\d UTC, are not judged\.$/);
   });
 
   it("a short cut is not spoken of, nor a course that is judged from its beginning", () => {

@@ -17,10 +17,10 @@ const late = tracksOff({ along: -9, across: -1.2 }, [
   [30, 91],
   [0, 120],
 ]);
-/** A cut of 30 degrees from 3 NM left, then five minutes on the course. */
+/** A cut of 30 degrees from 3 NM left, then nine minutes on the course, to the end of its 11.1 NM. */
 const cut = tracksOff({ along: -9, across: -3 }, [
   [30, 216],
-  [0, 300],
+  [0, 540],
 ]);
 
 const needle = ({ facts }: ReturnType<typeof measured>) =>

@@ -76,6 +76,8 @@ describe.each(JOINED)("by simulation, wind up to 25 kt: $name", (joined) => {
   it.each([1, 5])("each is found and measured in its place, log of %d s", (every) => {
     for (const seed of SEEDS) {
       const { exercises, truth } = debriefed(joined, seed, every);
+      const beside = exercises.slice(exercisesOf(joined).length).map(({ title }) => title);
+      expect(beside, `seed ${seed}: beside what the brief names`).toEqual([]);
       inOrder(joined, truth).forEach((part, i) => {
         const told = exercises[i]!;
         const at = `seed ${seed}, ${told.title}`;

@@ -4,17 +4,19 @@ import type { HoldFacts } from "../../src/debrief/document.ts";
 import { type DebriefInput, debriefFlight } from "../../src/debrief/index.ts";
 import { observeFlight } from "../../src/habit/index.ts";
 import { exerciseSentence, readBrief } from "../../src/index.ts";
-import { fly, scenarioNamed } from "../../src/simulator/index.ts";
+import { fly, type Step, scenarioNamed } from "../../src/simulator/index.ts";
 
 const NAME = "hold-direct-well-flown";
 const SEEDS = [5201, 5202, 5203];
 
-/** The hold of the sample, flown on an inbound course so far to the right of the one that its brief gives, degrees. */
-function flown(off: number, seed: number) {
+/** The hold of the sample, flown on an inbound course so far to the right of the one that its brief gives, degrees; of several each for a lap. */
+function flown(off: number | readonly number[], seed: number) {
   const base = scenarioNamed(NAME);
-  const script = base.script.map((step) =>
-    step.do === "hold" ? { ...step, inbound: step.inbound + off } : step,
-  );
+  const script = base.script.flatMap((step): Step[] => {
+    if (step.do !== "hold") return [step];
+    if (typeof off === "number") return [{ ...step, inbound: step.inbound + off }];
+    return off.map((one) => ({ ...step, inbound: step.inbound + one, laps: 1 }));
+  });
   const { track } = fly({ ...base, script }, seed);
   const log = { name: "simulated", file: "simulated.gpx", kind: "gpx", track };
   const more = { waypoints: [], routes: [], issues: [], pointsSeen: track.length, dropped: {} };
@@ -48,3 +50,21 @@ it.each(SEEDS)("seed %i, flown on its own course: nothing of the kind", (seed) =
   expect(facts.asFlown!.otherCourse).toBe(false);
   expect(exercise.findings.map(({ code }) => code)).not.toContain("other-inbound-course");
 });
+
+it.each(SEEDS)(
+  "seed %i, two of three laps on another course: said of these, and what the other one came on",
+  (seed) => {
+    for (const [offs, laps, other] of [
+      [[15, 15, 0], "1 and 2", 3],
+      [[0, 15, 15], "2 and 3", 1],
+    ] as const) {
+      const { exercise, facts } = flown(offs, seed);
+      const [said] = exercise.findings;
+      const told = new RegExp(
+        `^In laps ${laps} the inbound leg was flown on 2\\d\\d°M \\(± \\d°\\), \\d+° right of this hold’s 247°M; lap ${other} came in on 24\\d°M\\.$`,
+      );
+      expect(exerciseSentence(exercise)).toMatch(told);
+      expect(Math.abs(Number(said!.facts.othersFromTrueDeg) - facts.inboundTrueDeg)).toBeLessThan(5);
+    }
+  },
+);

@@ -14,7 +14,9 @@ describe("the next hold as text", () => {
   it("says the law, the reference of every direction, the rules and the caution", () => {
     const text = said();
     // 2.85 times, 70 s: the worked table of the law for 20 kt square to the course
-    expect(text).toContain("This wind asks for 2.8 times the inbound correction outbound, 70 s.");
+    expect(text).toContain(
+      "This wind asks for 2.8 times the inbound correction outbound, 70 s from wings level.",
+    );
     expect(text).toContain(
       "Inbound course 247°M, right turns, true airspeed 100 kt; wind from 157°M at 20 kt",
     );
@@ -45,13 +47,14 @@ describe("the next hold as text", () => {
   it("says plainly where nothing closes, and what calm asks for", () => {
     expect(said({ wind: "247/60" })).toContain("No solution with this leg");
     expect(said({ wind: "247/60" })).toContain("Without a correction for 60 s");
-    expect(said({ wind: "calm" })).toContain("In still air: no correction, 60 s outbound.");
+    expect(said({ wind: "calm" })).toContain("In still air: no correction, 60 s outbound from wings level.");
     expect(said({ wind: "157/120" })).toContain(
       "No solution: a wind of 120 kt is no weaker than the true airspeed, 100 kt.",
     );
-    // by hand: (180 kt x 60 s inbound + 80 kt x 120 s of turning) / 20 kt outbound
+    // by hand: (180 kt x 60 s inbound + 80 kt x 120 s of turning) / 20 kt outbound make 1020 s;
+    // a turn of 60 s ends 80 kt x 60 s past the fix, so that abeam it comes 240 s after
     expect(said({ wind: "67/80" })).toContain(
-      "none outbound, 1020 s. That is outside 15 to 180 s, and hardly flyable as it stands.",
+      "none outbound, 780 s from abeam the fix. That is outside 15 to 180 s, and hardly flyable as it stands.",
     );
   });
 

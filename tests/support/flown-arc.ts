@@ -40,12 +40,13 @@ const TURN = 100 / ((3 / DEGREES) * 3600);
 /**
  * At 100 kt: straight out on the first radial, a standard-rate turn onto the arc, round it at `off(share)` NM outside,
  * a turn inward and straight in on the last radial. Turns are circles on the plane about the station (in still air two
- * circles that touch), so distances from the station are exact.
+ * circles that touch), so distances from the station are exact. `logged`: the share of the arc after which the log ends.
  */
 export function flyArc(
   exercise: ArcExercise,
   off: (share: number) => number,
   timed = true,
+  logged = 1,
 ): { readonly track: Track; readonly measured: ArcMeasured; readonly arcRows: [number, number] } {
   const { fix, radius, fromRadial, toRadial, turns } = exercise;
   const side = turns === "right" ? 1 : -1;
@@ -79,6 +80,8 @@ export function flyArc(
     at(toRadial, reach(r1) + TURN * Math.cos(a), -TURN + TURN * Math.sin(a));
   }
   for (let d = reach(r1); d > radius - 4; d -= step) at(toRadial, d, 0);
+  const until = logged < 1 ? first + Math.round((last - first) * logged) : last + 35;
+  if (logged < 1) places.splice(until);
   const track: Track = {
     name: "by ruler",
     kind: "simulated",
@@ -97,7 +100,7 @@ export function flyArc(
   const measured = measureArc({
     exercise,
     path,
-    span: { start: first, end: last + 35 },
+    span: { start: first, end: until },
     motion,
     legs,
     wind,

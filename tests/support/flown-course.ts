@@ -95,12 +95,13 @@ function trackOf(exercise: CourseExercise, rows: readonly Row[], timed: boolean)
   };
 }
 
-/** Measures a course flown by ruler, with what its own log tells of the wind; the match may begin at a later row. */
+/** Measures a course flown by ruler, with what its own log tells of the wind; the match may begin at a later row and end at an earlier one. */
 export function measured(
   exercise: CourseExercise,
   rows: readonly Row[],
   timed = true,
   start = 0,
+  end = rows.length,
 ): CourseMeasured {
   const track = trackOf(exercise, rows, timed);
   const motion = timed ? smoothTrack(track) : null;
@@ -114,7 +115,7 @@ export function measured(
       longitude: motion?.longitude ?? track.longitude,
       altitude: motion?.altitude ?? track.altitude,
     },
-    span: { start, end: rows.length },
+    span: { start, end },
     motion,
     wind,
   });

@@ -189,6 +189,8 @@ const LEVEL_TO_THE_END = {
 } as const;
 const outward: Step = { do: "heading", seconds: 60 };
 const straightOn = (seconds: number): Step => ({ do: "heading", seconds });
+/** Straight on from a fix for so long, and turned to fly back to it. */
+const outAndBack = (seconds: number, by: number) => between(straightOn(seconds), { do: "turn", by });
 
 export const JOINED: readonly Joined[] = [
   {
@@ -323,6 +325,41 @@ export const JOINED: readonly Joined[] = [
     name: "hold -> hold on another inbound course at the same fix",
     start: arriving("TARNO", FINAL + 30, 5, 3000),
     parts: [hold("TARNO", FINAL), hold("TARNO", FINAL + 90), between(outward)],
+  },
+  {
+    name: "hold left -> out and back, 2 min -> hold right at the same fix",
+    start: arriving("TARNO", FINAL + 30, 5, 3000),
+    parts: [
+      hold("TARNO", FINAL, { turns: "left" }),
+      outAndBack(45, 190),
+      hold("TARNO", FINAL),
+      between(outward),
+    ],
+  },
+  {
+    name: "hold right -> out and back, 2 min -> hold on another inbound course at the same fix",
+    start: arriving("TARNO", FINAL + 30, 5, 3000),
+    parts: [hold("TARNO", FINAL), outAndBack(45, 190), hold("TARNO", FINAL + 90), between(outward)],
+  },
+  {
+    name: "hold right -> out and back, 3 min -> hold left on another inbound course at the same fix",
+    start: arriving("TARNO", FINAL + 30, 5, 3000),
+    parts: [
+      hold("TARNO", FINAL),
+      outAndBack(60, -190),
+      hold("TARNO", FINAL + 90, { turns: "left" }),
+      between(outward),
+    ],
+  },
+  {
+    name: "hold left -> out and back, 2 min -> hold right on another inbound course at the same fix",
+    start: arriving("TARNO", FINAL + 30, 5, 3000),
+    parts: [
+      hold("TARNO", FINAL, { turns: "left" }),
+      outAndBack(40, 190),
+      hold("TARNO", FINAL + 90),
+      between(outward),
+    ],
   },
   {
     name: "hold of 1 min -> hold of 4 NM at the same fix",

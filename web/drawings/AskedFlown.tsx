@@ -1,5 +1,5 @@
 /** What was flown against what the wind asked for, a row a lap: the outbound factor and the outbound time, at fixed scales. */
-import { clockOutbound, type HoldFacts, type HoldLap } from "./contract.ts";
+import { type HoldFacts, type HoldLap, outboundClock } from "./contract.ts";
 import { Drawing } from "./Drawing.tsx";
 import { line, pathThrough } from "./path.ts";
 import { ticksWithin } from "./rows.ts";
@@ -39,7 +39,7 @@ export const timeRows = ({ laps }: Pick<HoldFacts, "laps">): AskedFlownRow[] =>
     return {
       flown: lap.outbound.seconds,
       flown95: null,
-      asked: solved && clockOutbound(solved),
+      asked: solved && outboundClock(solved).seconds,
       asked95: lap.doubt?.outbound95S ?? null,
     };
   });

@@ -1,23 +1,19 @@
 /** The figure of a course: needle, track angle error and wind against one axis, at the fixed scale, row under row. */
-import { useSignalEffect } from "@preact/signals";
-import { Chart, Filler, LinearScale, LineController, LineElement, PointElement } from "chart.js";
-import { useLayoutEffect, useRef } from "preact/hooks";
+import { useRef } from "preact/hooks";
+import { CourseCanvas } from "./CourseCanvas.tsx";
 import { CursorRule } from "./CursorRule.tsx";
 import type { CourseFacts, CourseRecord, CourseSeries, DocumentLeg } from "./contract.ts";
-import { courseChart } from "./courseChart.ts";
 import { abscissa, isTimed } from "./courseColumns.ts";
-import { type CourseRow, limitDrawn, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
-import { type Cursor, markedSpan } from "./cursor.ts";
+import { limitDrawn, MINUTE_MS, margins, rowSize } from "./courseLayout.ts";
+import type { Cursor } from "./cursor.ts";
 import { InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
-import { fixedScales, PAPER_PIXEL_RATIO, PX_PER_MM } from "./scale.ts";
+import { fixedScales, PX_PER_MM } from "./scale.ts";
 import { silenceWords } from "./silences.ts";
 import { type Surroundings, surroundings } from "./surroundings.ts";
 import { useDrawnWidth } from "./useWidth.ts";
 import { WindStrip } from "./WindStrip.tsx";
-import { clockText, millimetreText } from "./words.ts";
-
-Chart.register(LineController, LineElement, PointElement, LinearScale, Filler);
+import { millimetreText } from "./words.ts";
 
 /** On paper a course a little longer than a row is brought into one: a second row would cost a page. Own choice. */
 const FITS_ON_PAPER = 1.35;
@@ -95,7 +91,7 @@ function Rows(props: {
           };
           return (
             <div class="course-row" key={row.from}>
-              <RowCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
+              <CourseCanvas {...given} title={title} cursorSignal={cursor} paper={paper} />
               {timed && !paper && (
                 <CursorRule
                   cursor={cursor}
@@ -136,71 +132,6 @@ function Rows(props: {
         {silenceWords(series.timeMs)}
       </p>
     </>
-  );
-}
-
-type RowProps = Omit<CourseRow, "marked" | "devicePixelRatio"> & {
-  title: string;
-  cursorSignal: Cursor;
-  paper: boolean;
-};
-
-function RowCanvas(props: RowProps) {
-  const { cursorSignal: cursor, series, title, paper, from, to, pxPerUnit, narrow } = props;
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const chart = useRef<Chart<"line"> | null>(null);
-  const size = rowSize(props);
-  const timed = isTimed(series);
-  useLayoutEffect(() => {
-    if (!canvas.current) return;
-    const marked = () => (paper || !timed ? null : markedSpan(cursor).peek());
-    canvas.current.width = size.width;
-    canvas.current.height = size.height;
-    const ratio = paper ? PAPER_PIXEL_RATIO : Math.max(1, devicePixelRatio);
-    const drawn = new Chart(
-      canvas.current,
-      courseChart({ ...props, marked, devicePixelRatio: ratio }) as never,
-    );
-    chart.current = drawn as unknown as Chart<"line">;
-    return () => {
-      drawn.destroy();
-      chart.current = null;
-    };
-  }, [
-    series,
-    props.facts,
-    from,
-    to,
-    pxPerUnit,
-    narrow,
-    props.palette,
-    paper,
-    size.width,
-    size.height,
-    title,
-  ]);
-  useSignalEffect(() => {
-    void markedSpan(cursor).value;
-    chart.current?.draw();
-  });
-  const point = (event: PointerEvent) => {
-    if (!timed) return;
-    const left = (event.currentTarget as HTMLElement).getBoundingClientRect().left;
-    const moment = from + (event.clientX - left - margins(narrow).left) / pxPerUnit;
-    cursor.value = moment >= from && moment <= to ? Math.round(moment) : null;
-  };
-  const name = `${title}: needle${timed ? ` and track angle error against time, ${clockText(from)} to ${clockText(to)} UTC` : " against distance"}`;
-  return (
-    <canvas
-      ref={canvas}
-      role="img"
-      aria-label={name}
-      onPointerMove={point}
-      onPointerDown={point}
-      onPointerLeave={() => {
-        cursor.value = null;
-      }}
-    />
   );
 }
 

@@ -22,6 +22,22 @@ function soon(work: () => void): () => void {
   };
 }
 
+/** Draws in a task of its own, on paper at once; `draw` gives what takes the drawing back, and so does this. */
+export function drawnLater(draw: () => () => void): () => void {
+  if (surroundings().peek().paper) return draw();
+  let erase: (() => void) | null = null;
+  unfinished.value++;
+  const forget = soon(() => {
+    erase = draw();
+    unfinished.value--;
+  });
+  return () => {
+    if (erase) return erase();
+    forget();
+    unfinished.value--;
+  };
+}
+
 /** `each`: so many children a task. Paper gets all at once. */
 export function InTurn({ children, each = 1 }: { children: ComponentChildren; each?: number }) {
   const parts = toChildArray(children);

@@ -1,6 +1,6 @@
 /** A row of the line-up: one exercise as a dot on the way from needle centred to full scale, always 52 mm. */
 
-import type { CourseRecord } from "./contract.ts";
+import { type CourseRecord, needleSize } from "./contract.ts";
 import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { fixedScales, PX_PER_MM } from "./scale.ts";
@@ -52,7 +52,7 @@ export function needleRms(needle: Float64Array, judged: Uint8Array): number | nu
 /** `rms` is the open dot's place as a share; without it a linear scale takes it from the facts. */
 export function LineUpRow({ exercise, rms = null }: { exercise: CourseRecord; rms?: number | null }) {
   const marks = lineUpMarks(exercise, rms);
-  const name = marks === null ? "not flown" : `needle at worst ${marks.worst.toFixed(2)} of full scale`;
+  const name = marks === null ? "not flown" : `needle at worst ${needleSize(marks.worst)}`;
   return (
     <Drawing kind="line-up" name={name} width={WIDTH_PX} height={HEIGHT_PX}>
       {TICKS.map(([share]) => (

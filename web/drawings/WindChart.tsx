@@ -3,7 +3,7 @@ import { Chart, LinearScale, LineController, LineElement, PointElement } from "c
 import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import type { DocumentLeg } from "./contract.ts";
 import { margins } from "./courseLayout.ts";
-import { InTurn } from "./InTurn.tsx";
+import { drawnLater, InTurn } from "./InTurn.tsx";
 import { cutRows } from "./rows.ts";
 import { fixedScales, PAPER_PIXEL_RATIO, PX_PER_MM } from "./scale.ts";
 import { surroundings } from "./surroundings.ts";
@@ -64,8 +64,11 @@ function RowCanvas(props: Omit<WindRow, "devicePixelRatio"> & { paper: boolean }
     canvas.current.width = size.width;
     canvas.current.height = size.height;
     const ratio = paper ? PAPER_PIXEL_RATIO : Math.max(1, devicePixelRatio);
-    const drawn = new Chart(canvas.current, windTimeChart({ ...props, devicePixelRatio: ratio }) as never);
-    return () => drawn.destroy();
+    const picture = canvas.current;
+    return drawnLater(() => {
+      const drawn = new Chart(picture, windTimeChart({ ...props, devicePixelRatio: ratio }) as never);
+      return () => drawn.destroy();
+    });
   }, [strokes, window, from, to, pxPerMs, narrow, palette, paper, size.width, size.height]);
   const name = `Wind against time, ${clockText(from)} to ${clockText(to)} UTC: ${window.direction ? "direction and speed" : "speed"} of each leg with 95 % doubt; the table of the straights has the numbers`;
   return <canvas ref={canvas} role="img" aria-label={name} />;

@@ -1,6 +1,6 @@
 /** The two readouts of the replay: a rule with a bar for the needle, and the track against the course. */
 
-import { type CourseRecord, flownDirection } from "./contract.ts";
+import { type CourseRecord, flownDirection, needleSize } from "./contract.ts";
 import { Drawing } from "./Drawing.tsx";
 import { line } from "./path.ts";
 import { hachures } from "./plugins/coast.ts";
@@ -9,7 +9,7 @@ import { columnCourse, sideWord } from "./words.ts";
 /** Full scale is 100 px on this rule; the needle goes left when the aircraft is right of course. */
 export function NeedleRule({ needle }: { needle: number }) {
   const x = 125 - Math.max(-1, Math.min(1, needle)) * 100;
-  const name = `needle ${Math.abs(needle).toFixed(2)} of full scale ${sideWord(-needle)}`;
+  const name = `needle ${needleSize(needle)} ${sideWord(-needle)}`;
   return (
     <Drawing kind="" name={name} width={250} height={58}>
       <text class="lab-i" x="125" y="10" text-anchor="middle">

@@ -118,31 +118,11 @@ function legMeant({ timing, altitude, laps }: HoldFacts): { leg: string; assumed
 /** A course read off a flight to less than this may be given as it is, degrees: briefs are to the whole degree. */
 const SURE_DEG = 1;
 
-/** Ways back that mostly met the course at more than this hardly followed it, degrees. Chosen. */
-const CUT_DEG = 10;
-/**
- * Such a course is hardly seen but made out, and leans toward the cut: by up to 5.7 degrees at cuts of 25 on the
- * simulator's holds flown so (seeds 7101 to 7112), where the finder's own doubt was 3. A quarter of the cut holds all.
- */
-const LEAN = 1 / 4;
-
-/** How much the course found may lean toward ways back that cut it; 0 where most followed it. */
-function leanDeg({ laps, inboundTrueDeg }: HoldFacts): number {
-  const cuts = laps
-    .flatMap(({ inbound }) =>
-      inbound ? Math.abs(direction(inbound.trackTrueDeg - inboundTrueDeg + 180) - 180) : [],
-    )
-    .sort((a, b) => a - b);
-  const middle = cuts[cuts.length >> 1] ?? 0;
-  return middle > CUT_DEG ? Math.max(...cuts) * LEAN : 0;
-}
-
 /** How far the inbound course found may be off the one asked for, whole degrees; null where it is as good as published. */
 function inboundWithin(facts: HoldFacts): number | null {
   const { inbound95Deg, sure } = facts;
   if (inbound95Deg === null) return null;
-  const within = Math.max(inbound95Deg, leanDeg(facts));
-  return sure !== false && within <= SURE_DEG ? null : Math.max(1, Math.ceil(within));
+  return sure !== false && inbound95Deg <= SURE_DEG ? null : Math.max(1, Math.ceil(inbound95Deg));
 }
 
 function holdMeant(exercise: DocumentExercise & { kind: "hold" }, known: Known): Intended | null {

@@ -11,6 +11,7 @@ import {
   count,
   decidedBy,
   decidingVerdict,
+  needleSize,
   offArc,
   sided,
   standing,
@@ -42,7 +43,7 @@ export function cameTo(exercise: DocumentExercise): string {
   const off = sided(facts.crossTrack.maxNm, 2, " NM");
   if (exercise.kind === "course" && exercise.facts?.form === "fitted")
     return `strayed to ${off} of its own straight line`;
-  return `needle to ${Math.abs(facts.needle.max).toFixed(2)} of full scale, ${off}`;
+  return `needle to ${needleSize(facts.needle.max)}, ${off}`;
 }
 
 /** As in "490 ft above 1,800 ft (± 160 ft)". */

@@ -6,6 +6,7 @@ import { compassNote } from "./compass.ts";
 import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, degreesDoubt, flownDirection, percent, plain, plusMinus } from "./number.ts";
+import { partNote } from "./part.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
 
@@ -26,7 +27,9 @@ const REASONS: Readonly<Record<string, string>> = {
 /** The sentence of the most telling finding. */
 export function arcSentence({ findings }: ArcRecord, facts: ArcFacts): string {
   const lead = findings[0];
-  return (lead && ARC_WORDS[lead.code]?.(lead.facts, lead)) ?? `Farthest ${offArc(facts.deviation.maxNm)}.`;
+  const told =
+    (lead && ARC_WORDS[lead.code]?.(lead.facts, lead)) ?? `Farthest ${offArc(facts.deviation.maxNm)}.`;
+  return `${told}${partNote(facts.part, facts.judged.distanceNm, "its first radial", "its last radial")}`;
 }
 
 /** The finding that says why, where the first one does not. */

@@ -7,8 +7,18 @@ import { compassNote, flownHeading } from "./compass.ts";
 import { beyondWords, findingSentence, unseenTail } from "./finding.ts";
 import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
-import { seconds } from "./measured.ts";
-import { capital, clock, degreesDoubt, degreesToSide, offCourse, plain, plusMinus } from "./number.ts";
+import { needleSize, seconds } from "./measured.ts";
+import {
+  capital,
+  clock,
+  clockSeconds,
+  degreesDoubt,
+  degreesToSide,
+  offCourse,
+  plain,
+  plusMinus,
+} from "./number.ts";
+import { partNote } from "./part.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { acrossWords, restsOn } from "./wind.ts";
 
@@ -26,20 +36,28 @@ const REASONS: Readonly<Record<string, string>> = {
 export function courseSentence(exercise: CourseRecord, facts: CourseFacts): string {
   const { findings } = exercise;
   const lead = findings[0];
-  if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.`;
+  if (!lead) return `Farthest ${offCourse(facts.crossTrack.maxNm)}.${partly(facts)}`;
   const stayed =
-    lead.code === "chased" ? ` It stayed within ${Math.abs(facts.needle.max).toFixed(2)} of full scale.` : "";
-  return `${findingSentence(lead, exercise)}${stayed}${leftOut(facts)}`;
+    lead.code === "chased"
+      ? ` It ${Math.abs(facts.needle.max) > 1 ? "went to" : "stayed within"} ${needleSize(facts.needle.max)}.`
+      : "";
+  return `${findingSentence(lead, exercise)}${stayed}${leftOut(facts)}${partly(facts)}`;
 }
 
-/** As in " The 2 min 10 s before it was joined are not judged."; with how far off it was flown along meanwhile. Empty where little was left out. */
-function leftOut({ beforeJoining: before }: CourseFacts): string {
+/** As in " The 2 min 10 s before it was joined, at 09:16:02 UTC, are not judged."; with how far off it was flown along meanwhile. Empty where little was left out. */
+function leftOut({ beforeJoining: before, judged, intercept }: CourseFacts): string {
   if (!before) return "";
-  const off = before.strayed
-    ? `; in them it was flown along the course up to ${offCourse(before.strayed.crossTrackNm)}`
-    : "";
-  return ` The ${seconds(before.seconds)} before it was joined are not judged${off}.`;
+  const { drifted, strayed } = before;
+  const joinedUtc = intercept?.joinedUtc ?? (judged.begins === "established" ? judged.fromUtc : null);
+  const when = joinedUtc ? `, at ${clockSeconds(joinedUtc)} UTC,` : "";
+  const off = drifted
+    ? `; in them it went from within half scale to ${offCourse(drifted.crossTrackNm)}, ${needleSize(drifted.needle)}`
+    : strayed && `; in them it was flown along the course up to ${offCourse(strayed.crossTrackNm)}`;
+  return ` The ${seconds(before.seconds)} before it was joined${when} are not judged${off ?? ""}.`;
 }
+
+const partly = ({ part, judged, form, fix, fromFix }: CourseFacts): string =>
+  partNote(part, judged.distanceNm, (form === "leg" ? fromFix : fix) ?? "its beginning", fix ?? "its end");
 
 function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
   const { crossTrack, needle } = facts;
@@ -55,7 +73,7 @@ function cost({ findings: [lead] }: CourseRecord, facts: CourseFacts): string {
   const when = facts.crossTrack.maxUtc ? ` at ${clock(facts.crossTrack.maxUtc)} UTC` : "";
   const beyond = beyondWords(facts.needle, facts.judged.shareOf);
   const doubt = ` (${plusMinus(facts.crossTrack.doubt95Nm, 2, " NM")}${unseen ? " at the points of the log" : ""})`;
-  return `${joinedOff(facts) ? "Once established, farthest" : "Farthest"} ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${Math.abs(facts.needle.max).toFixed(2)} of full scale${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
+  return `${joinedOff(facts) ? "Once established, farthest" : "Farthest"} ${offCourse(facts.crossTrack.maxNm)}${doubt}${when}; needle at most ${needleSize(facts.needle.max)}${beyond ? `, ${beyond}` : ", never beyond a quarter"}.${tail}`;
 }
 
 /** Two distances that contradict each other to a reader. Chosen: hundredths are told. */

@@ -7,20 +7,21 @@ import { CAUSE_WORDS } from "./cause.ts";
 import { DESCENT_WORDS } from "./descent.ts";
 import { given, num } from "./fact.ts";
 import { HOLD_WORDS } from "./hold-finding.ts";
-import { seconds } from "./measured.ts";
+import { needleSize, needleWords, seconds } from "./measured.ts";
 import { clock, offCourse, percent, plain } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding, exercise: DocumentExercise) => string;
 
-const share = (needle: unknown): string => `${Math.abs(num(needle)).toFixed(2)} of full scale`;
+/** What was kept within, or what it came to past full scale. */
+const kept = (needle: unknown): string => `${num(needle) > 1 ? "Up to" : "Within"} ${needleSize(needle)}`;
 
 /** As in " In the 120 seconds between two points it may have been up to 0.94 NM."; nothing where no more than was seen. */
 export function unseenTail({ unseenNm, unseenNeedle, unseenS }: Finding["facts"]): string {
   if (given(unseenNm) === null) return "";
   const between = given(unseenS) === null ? "Between two points" : `In ${seconds(unseenS)} without a point`;
   const needle = given(unseenNeedle);
-  const shown = needle === null ? "" : `, ${needle > 1 ? "over full scale" : share(needle)}`;
+  const shown = needle === null ? "" : `, ${needleWords(needle)}`;
   return ` ${between} it may have been up to ${num(unseenNm).toFixed(2)} NM off${shown}.`;
 }
 
@@ -31,16 +32,16 @@ const WORDS: Readonly<Record<string, Words>> = {
     const off = offCourse(worst).replace("course", line);
     return e.source === "fitted"
       ? `Straight to within ${Math.abs(worst).toFixed(2)} NM of the line fitted to it${unseenTail(f) && " at the points of the log"}.${unseenTail({ ...f, unseenNeedle: null })}`
-      : `Within ${share(f.worstNeedle)}${unseenTail(f) && " where the log shows it"}; farthest ${off}.${unseenTail(f)}`;
+      : `${kept(f.worstNeedle)}${unseenTail(f) && " where the log shows it"}; farthest ${off}.${unseenTail(f)}`;
   },
   "never-established": (f) =>
-    `Never established on the course, which takes the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${share(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
+    `Never established on the course, which takes the needle within half scale and the track within 10° of the course for 10 seconds. The worst was ${needleSize(f.worstNeedle)}, ${offCourse(num(f.worstNm))}.`,
   chased: (f) =>
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute of all that is judged${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "intercept-overshot": (f) =>
-    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${num(f.overshootNeedle) > 1 ? "over full scale" : share(f.overshootNeedle)}, until the turn onto it was over.`,
+    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over.`,
   "judged-in-part": (f, finding) =>
-    `Only ${seconds(f.judgedS)} of the ${seconds(f.windowS)} that the brief gives are judged, from ${finding.evidence.fromUtc ? `${clock(finding.evidence.fromUtc)} UTC on, when` : "where"} it was first established on the course. Before that it was flown along the course up to ${offCourse(num(f.worstNm))}, ${num(f.worstNeedle) > 1 ? "over full scale" : share(f.worstNeedle)}.`,
+    `Only ${seconds(f.judgedS)} of the ${seconds(f.windowS)} that the brief gives are judged, from ${finding.evidence.fromUtc ? `${clock(finding.evidence.fromUtc)} UTC on, when` : "where"} it was first established on the course. Before that it was flown along the course up to ${offCourse(num(f.worstNm))}, ${needleWords(f.worstNeedle)}.`,
   "gap-in-exercise": (f) =>
     `The log is silent for ${seconds(f.silentS)} within this exercise${num(f.gaps) === 1 ? "" : ` (${f.gaps} gaps, the longest ${seconds(f.longestS)})`}: what was flown then was not seen.`,
   "gap-beside-exercise": (f, { evidence }) =>

@@ -75,9 +75,31 @@ export const clockFrom = (begins: unknown): string =>
 function legTime(f: Finding["facts"]): string {
   const took = `Lap ${f.lap}: the ${f.leg} leg took ${whole(f.seconds)}`;
   if (f.leg === "outbound") return `${took} ${clockFrom(f.begins)}, not ${Math.round(num(f.askedS))}.`;
+  const from = f.solvedBegins === f.begins ? "" : ` ${clockFrom(f.solvedBegins)}`;
   const asked =
-    given(f.solvedOutboundS) === null ? "" : `; this wind asked for ${whole(f.solvedOutboundS)} outbound`;
+    given(f.solvedOutboundS) === null
+      ? ""
+      : `; this wind asked for ${whole(f.solvedOutboundS)} outbound${from}`;
   return `${took}, not ${Math.round(num(f.askedS))}, after ${whole(f.outboundS)} outbound ${clockFrom(f.begins)}${asked}.`;
+}
+
+/** As in "lap 2", "laps 1 and 3". */
+const lapsNamed = (laps: unknown): string =>
+  `${String(laps).includes(" ") ? "laps" : "lap"} ${listed(String(laps))}`;
+
+/** Of all laps, or of those that it is true of; then what the others came on. */
+function otherCourse(f: Finding["facts"], hold: HoldFacts): string {
+  const course = (trueDeg: unknown) => flownCourse(num(trueDeg), hold.variation);
+  const meant = `this hold’s ${flownCourse(hold.inboundTrueDeg, hold.variation)}`;
+  const off = `${course(f.flownTrueDeg)} ${doubt(f.doubt95Deg)}, ${degreesToSide(num(f.offDeg))} of ${meant}`;
+  if (f.laps === undefined) return `The inbound legs were flown on ${off}.`;
+  const [from, to] = [f.othersFromTrueDeg, f.othersToTrueDeg].map(
+    (d) => given(d ?? null) !== null && course(d),
+  );
+  const range = from === to ? from : `${from} to ${to}`;
+  if (f.laps === "") return `The inbound legs were flown on no one course but on ${range}, not on ${meant}.`;
+  const others = f.otherLaps === "" ? "" : `; ${lapsNamed(f.otherLaps)} came in on ${range}`;
+  return `In ${lapsNamed(f.laps)} the inbound leg was flown on ${off}${others}.`;
 }
 
 const ENTRY = { direct: "a direct", teardrop: "a teardrop", parallel: "a parallel" } as const;
@@ -98,8 +120,7 @@ function wellFlown(f: Finding["facts"]): string {
 
 export const HOLD_WORDS: Readonly<Record<string, HoldWords>> = {
   "turned-wrong-way": (f) => `Turned to the ${f.flown}; this hold is flown with turns to the ${f.published}.`,
-  "other-inbound-course": (f, hold) =>
-    `The inbound legs were flown on ${flownCourse(num(f.flownTrueDeg), hold.variation)} ${doubt(f.doubt95Deg)}, ${degreesToSide(num(f.offDeg))} of this hold’s ${flownCourse(hold.inboundTrueDeg, hold.variation)}.`,
+  "other-inbound-course": otherCourse,
   "entry-not-by-sector": (f, hold) =>
     `Entered by ${entry(f.flown)}; the heading at the fix, ${flownHeading(num(f.headingTrueDeg), hold.variation)} ${doubt(f.doubt95Deg)}, asks for ${entry(f.asked)}.`,
   "outbound-parallel": (f) =>

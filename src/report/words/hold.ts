@@ -1,6 +1,7 @@
 /** A hold in words: the sentence over the drawing, the notes beside it, and a line a lap. */
 
 import type { HoldFacts, HoldLap, HoldRecord } from "../../debrief/document.ts";
+import { outboundClock } from "../../quantity/outbound-clock.ts";
 import { compassNote, flownCourse, flownHeading } from "./compass.ts";
 import { findingSentence } from "./finding.ts";
 import { heightReachedNote } from "./height-reached.ts";
@@ -9,7 +10,6 @@ import { clockFrom, FACTOR_DOUBT, flownTurns, multiple, pastCourse, pastOf, time
 import { seconds } from "./measured.ts";
 import { capital, degreesDoubt, degreesToSide, plain, plusMinus } from "./number.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
-import { clockOutbound } from "./racetrack.ts";
 import { restsOn, windHeadline } from "./wind.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -49,13 +49,12 @@ function asked(facts: HoldFacts): string | null {
   const sure = solved.factor !== null && doubt?.factor95 != null && doubt.factor95 <= FACTOR_DOUBT;
   const factor = sure ? `${times(solved.factor!)} that outbound, ` : "";
   const heading = flownHeading(solved.outboundHeadingTrueDeg, facts.variation);
-  const clock = clockOutbound(solved);
-  const clockStarts = clockFrom(clock < solved.outboundS ? "abeam" : "wings-level");
-  const seconds = `${Math.round(clock)} s${doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : ""}`;
+  const clock = outboundClock(solved);
+  const seconds = `${Math.round(clock.seconds)} s${doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : ""}`;
   const flags = solved.flags.map((flag) => FLAGS[flag]).join("");
   return (
     `${day}: the inbound course needs ${inbound === "0°" ? "no correction" : inbound}${degrees(doubt?.inboundCorrection95Deg)}. This day asked for ${factor}heading ${heading}, ` +
-    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} ${clockStarts}${lengthOf(facts)}.${flags}${rules(facts)}${compassNote(facts.variation)}`
+    `${degreesToSide(solved.outboundCorrectionDeg)}${degrees(doubt?.outboundCorrection95Deg)}, for ${seconds} ${clockFrom(clock.begins)}${lengthOf(facts)}.${flags}${rules(facts)}${compassNote(facts.variation)}`
   );
 }
 

@@ -38,9 +38,10 @@ export {
 export { entryDirection } from "./hold.ts";
 export { issueSentence } from "./issue.ts";
 export { logCautions, noFlight } from "./log-cautions.ts";
+export { needleSize } from "./measured.ts";
 export { fileStem, shownName } from "./name.ts";
 export * from "./number.ts";
-export { clockOutbound, type RacetrackWords, racetrackWords } from "./racetrack.ts";
+export { type RacetrackWords, racetrackWords } from "./racetrack.ts";
 export { TOP_WORDS } from "./top-words.ts";
 export {
   decidedBy,

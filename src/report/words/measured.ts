@@ -19,3 +19,9 @@ export function needleWords(needle: unknown): string {
   const size = Math.abs(Number(needle));
   return size > 1 ? "over full scale" : `${size.toFixed(2)} of full scale`;
 }
+
+/** The same with the size past it, as in "5.48 times full scale". */
+export function needleSize(needle: unknown): string {
+  const size = Math.abs(Number(needle)).toFixed(2);
+  return `${size} ${Number(size) > 1 ? "times" : "of"} full scale`;
+}

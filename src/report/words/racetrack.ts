@@ -1,6 +1,7 @@
 /** The answer for the next hold in words: the law, the two legs, what the rules of thumb would have come to. */
 import type { AskedHold, AskedRacetrack, RacetrackAnswer } from "../../debrief/document.ts";
-import { multiple, times } from "./hold-finding.ts";
+import { outboundClock } from "../../quantity/outbound-clock.ts";
+import { clockFrom, multiple, times } from "./hold-finding.ts";
 import {
   capital,
   count,
@@ -34,12 +35,6 @@ const seconds = (s: number): string => `${Math.round(s)} s`;
 /** "1 min", "90 s", "4 NM". */
 const legLength = (leg: AskedHold["leg"]): string =>
   leg.by === "distance" ? `${leg.distance} NM` : duration(leg.seconds);
-
-/** Wings level or abeam the fix, whichever is later: so the clock shows the shorter of the two. */
-export const clockOutbound = (racetrack: {
-  readonly outboundS: number;
-  readonly outboundFromAbeamS: number | null;
-}): number => Math.min(racetrack.outboundS, racetrack.outboundFromAbeamS ?? racetrack.outboundS);
 
 const NONE = {
   "wind-too-strong":
@@ -86,26 +81,23 @@ function law({ solved, doubt, asked }: RacetrackAnswer): string {
     return asked.windKt >= asked.trueAirspeedKt
       ? `No solution: a wind of ${asked.windKt} kt is no weaker than the true airspeed, ${asked.trueAirspeedKt} kt.`
       : NONE[solved.none];
-  const out = seconds(solved.outboundS);
+  const { seconds: shown, begins } = outboundClock(solved);
+  const out = seconds(shown);
   const time95 = doubt ? ` (${plusMinus(doubt.outbound95S, 0, " s")})` : "";
-  if (asked.windKt === 0) return `In still air: no correction, ${out} outbound.`;
+  if (asked.windKt === 0) return `In still air: no correction, ${out} outbound ${clockFrom(begins)}.`;
   if (solved.factor === null) {
     const { outboundCorrectionDeg: correction } = solved;
     const outbound =
       Math.round(correction) === 0 ? "none outbound," : `outbound ${degreesToSide(correction)} for`;
-    return `This wind asks for next to no inbound correction, ${outbound} ${out}${time95}.`;
+    return `This wind asks for next to no inbound correction, ${outbound} ${out}${time95} ${clockFrom(begins)}.`;
   }
   const factor95 =
     doubt?.factor95 !== null && doubt?.factor95 !== undefined ? ` (${plusMinus(doubt.factor95, 1)})` : "";
-  return `This wind asks for ${times(solved.factor)}${factor95} the inbound correction outbound, ${out}${time95}.`;
+  return `This wind asks for ${times(solved.factor)}${factor95} the inbound correction outbound, ${out}${time95} ${clockFrom(begins)}.`;
 }
 
 function legs(racetrack: AskedRacetrack, direction: (degrees: number) => string): [string, string][] {
-  const clock = clockOutbound(racetrack);
-  const start =
-    racetrack.outboundFromAbeamS !== null && racetrack.outboundFromAbeamS < racetrack.outboundS
-      ? "abeam the fix"
-      : "wings level";
+  const clock = outboundClock(racetrack);
   const end = `${Math.abs(racetrack.outboundEndAlongNm).toFixed(1)} NM before and ${Math.abs(racetrack.outboundEndAcrossNm).toFixed(1)} NM beside the fix`;
   return [
     [
@@ -116,7 +108,7 @@ function legs(racetrack: AskedRacetrack, direction: (degrees: number) => string)
       "Outbound",
       `heading ${direction(racetrack.outboundHeadingDeg)}, ${correctionWords(racetrack.outboundCorrectionDeg, "reciprocal")}, ${seconds(racetrack.outboundS)} between the turns`,
     ],
-    ["Clock", `${seconds(clock)} outbound, started ${start}; the leg ends ${end}`],
+    ["Clock", `${seconds(clock.seconds)} outbound ${clockFrom(clock.begins)}; the leg ends ${end}`],
     [
       "Turns",
       `${racetrack.turnRateDegS.toFixed(1)}°/s, bank ${Math.round(racetrack.bankDeg)}°, radius ${racetrack.turnRadiusNm.toFixed(2)} NM; a lap takes ${duration(racetrack.lapS)}`,

@@ -20,6 +20,10 @@ const REASONS: Readonly<Record<string, string>> = {
     "it was flown level at another height for a while before the briefed altitude was come to, and a log does not show whether that was cleared",
   "log-ends": "the log ends before it, in flight",
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
+  "log-ends-within": "the log ends in flight before all of it was flown, and what followed is not known",
+  "log-begins-within": "the log begins in flight after its beginning, and what came before is not known",
+  "left-early": "it was left before its end, and what was flown of it is a part",
+  "joined-late": "it was joined after the most of it, and what was flown of it is a part",
   "never-established": "the course was never established on, and what was judged is no flying along it",
   "final-never-joined": "the final was never established on, and what was judged is no flying along it",
   "lap-never-established":
@@ -30,6 +34,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "points-left-out": "much of the log could not be used, and it may have been flown then",
   "part-of-window":
     "only a part of the time that the brief gives is judged, and before it, along the course, the needle was past the limit",
+  "drifted-before-established":
+    "before that it went from within half scale past the limit, nearly along the course, and whether that was a drift or the way to an intercept is not seen",
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",

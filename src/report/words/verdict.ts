@@ -1,5 +1,6 @@
 /** Verdicts as sentences, and which of them decides an exercise. */
 import type { Overrule, Verdict } from "../../debrief/document.ts";
+import { needleSize } from "./measured.ts";
 import { clock } from "./number.ts";
 import { verdictReason } from "./verdict-reason.ts";
 import {
@@ -86,8 +87,8 @@ export function decidedBy(verdict: Verdict): string {
   const name = nameOf(verdict);
   const value = sideValue(verdict);
   if (value === null) return [name, verdictReason(verdict)].filter((part) => part !== "").join(": ");
-  const size = unit === "share" ? " of full scale" : unitWords(unit);
-  return `${name}, ${sidedValue(verdict, `${amount(Math.abs(value), unit)}${size}`)}, limit ${verdictLimit(verdict)}`;
+  const size = unit === "share" ? needleSize(value) : `${amount(Math.abs(value), unit)}${unitWords(unit)}`;
+  return `${name}, ${sidedValue(verdict, size)}, limit ${verdictLimit(verdict)}`;
 }
 
 /** How sure a verdict is that is given though its 95 % interval, half of which counts to each side, reaches over the limit. */
