@@ -19,6 +19,8 @@ export interface Watched {
   readonly close: () => Promise<void>;
 }
 
+/** How long a page is waited for, ms: it may share its machine with another, and with other work. */
+const PATIENCE = 60_000;
 const LOCAL = /^(data|blob):/;
 
 export async function watchedPage(
@@ -29,6 +31,7 @@ export async function watchedPage(
   before: (() => void) | null = null,
 ): Promise<Watched> {
   const context = await browser.newContext({ locale: "en-GB", ...options });
+  context.setDefaultTimeout(PATIENCE);
   const [elsewhere, asked, trouble]: string[][] = [[], [], []];
   context.on("request", (request) => {
     asked.push(request.url());

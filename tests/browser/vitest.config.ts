@@ -8,12 +8,12 @@ export default defineConfig({
   test: {
     include: ["**/*.spec.ts"],
     globalSetup: ["./served.ts"],
-    testTimeout: 90_000,
     // On a busy machine a page answers late; what never comes fails all the same.
+    testTimeout: 180_000,
     expect: { poll: { timeout: 20_000 } },
     hookTimeout: 300_000,
-    // One file at a time: they share one machine.
-    fileParallelism: false,
+    // Two files at a time, each in contexts of its own in the one browser.
+    maxWorkers: 2,
     // They share what they import too.
     isolate: false,
   },
