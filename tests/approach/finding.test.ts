@@ -234,6 +234,31 @@ it("flown three times and asked for twice: three, of which the brief asks for tw
   );
 });
 
+describe("level below a minimum descent altitude on the way to a landing", () => {
+  const exercise = approachTo(FIELD, {
+    guidance: { kind: "lnav", width: null, antenna: null, station: null, rnp: null },
+    glidePath: null,
+    minimum: { kind: "descent", altitude: FIELD.elevation + 480 },
+  });
+  /** Down 320 ft a mile from 5 NM, level at a height from where it is met to a mile before the threshold, and down to 50 ft over it. */
+  const levelAt = (ft: number) => (b: number) =>
+    b > 1 ? Math.min(1650, Math.max(ft, 1650 - (5 - b) * 620)) : 50 + b * (ft - 50);
+  const codes = (ft: number) => measured(exercise, straightIn(9, centred, levelAt(ft))).findings;
+
+  it("has a sentence of its own, with how long and how far below", () => {
+    const words = said(codes(360), "level-below-minimum");
+    // 1,290 ft at 620 ft a mile: 360 ft from 2.9 NM on, and 1.9 NM at 90 kt are 77 s
+    expect(words).toMatch(
+      /^Level for 7\d seconds 120 ft below the minimum descent altitude of 900 ft, 2\.\d to 1\.\d NM/,
+    );
+    expect(words).toContain("by right once the runway is in sight, which no log shows");
+  });
+  it("is not told where it was level at the minimum, or above it", () => {
+    for (const ft of [480, 600])
+      expect(codes(ft).map(({ code }) => code)).not.toContain("level-below-minimum");
+  });
+});
+
 it("the descent from the minimum is told at the path's own angle", () => {
   const steep = approachTo(FIELD, {
     glidePath: { angle: 3.5, crossing: 50 },

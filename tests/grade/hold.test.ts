@@ -208,6 +208,11 @@ describe("common practice, no source: a leg within 10 s of its time, or 0.3 NM o
   ] as const)("legs off by %j s: %s", (legOff, expected) => {
     expect(verdict("hold-leg-time", { legOff })).toMatchObject({ verdict: expected, limit: 10, unit: "s" });
   });
+  it("the worst leg is named, with its lap and its side", () => {
+    const found = verdict("hold-leg-time", { legOff: [5, -14, 8] })!;
+    expect(found.leg).toEqual({ lap: 2, leg: "inbound", off: "short" });
+    expect(verdictSentence(found)).toContain("the inbound leg of lap 2, too short, 14 ± 2 s");
+  });
   it.each([
     [[5, 2], [0, 3], "met", null],
     [[5, 2], [0, 9], "cannot tell", "leg-end-silent"],

@@ -1,6 +1,6 @@
 /** Winds in words: what helps and what hinders is never told the wrong way round. */
 import { describe, expect, it } from "vitest";
-import { acrossWords, alongWords, windLabel, windName } from "../../../src/report/index.ts";
+import { acrossWords, alongWords, windHeadline, windLabel, windName } from "../../../src/report/index.ts";
 import { sampleDebrief } from "../../support/debriefed.ts";
 
 describe("common practice, no source: a tailwind comes from behind, and a wind from the left pushes to the right", () => {
@@ -9,6 +9,14 @@ describe("common practice, no source: a tailwind comes from behind, and a wind f
     expect(alongWords(-13)).toBe("13 kt from ahead");
     expect(acrossWords(7)).toBe("7 kt from the left");
     expect(acrossWords(-7)).toBe("7 kt from the right");
+  });
+
+  it("gives no direction to a wind that rounds to nothing", async () => {
+    expect(alongWords(0.4)).toBe("under 1 kt from ahead or behind");
+    expect(acrossWords(-0.4)).toBe("under 1 kt from either side");
+    const { document } = await sampleDebrief("calm-and-tidy");
+    const calm = { ...document.legs[0]!.wind, knowledge: "full", fromTrueDeg: 210, speedKt: 0.3 } as const;
+    expect([windHeadline(calm), windLabel(calm)]).toEqual(["Calm, under 1 kt", "calm"]);
   });
 
   it("names an arrow by where the wind comes from, and only by the part that is known", async () => {
