@@ -8,8 +8,8 @@ import { type FixPass, madeGood } from "./fix-passes.ts";
 
 /** The other side speaks as much for another hold as so much of course. Chosen: the cut to an inbound course. */
 export const OTHER_SIDE: AngleSize = 30;
-/** A course so far off is as good as none of it. Chosen. */
-const OTHER_COURSE: AngleSize = 90;
+/** A course found so far off is none of it. Chosen: the opposite one. What its laps came in on speaks more for it, so that a lap less is not taken for a course that fits better. */
+const OTHER_COURSE: AngleSize = 180;
 /** In no lap is the fix flown over, so near, but at its two ends, within so many seconds. Chosen: the outbound leg of the slowest hold is as far aside as its turn is wide, less what the wind takes of that. */
 const THROUGH: NauticalMiles = 0.2;
 const AT_ITS_ENDS: Seconds = 25;
