@@ -22,7 +22,7 @@ import { awayAgain } from "../support/away-again.ts";
 /** Codes as they are written where they are made. */
 const CODES = [
   ...["course/arc-finding", "course/descent-finding", "hold/finding"],
-  ...["hold/as-flown", "hold/leg-finding"],
+  ...["hold/around-finding", "hold/as-flown", "hold/leg-finding"],
   ...["approach/finding", "approach/tracking-finding", "approach/unstable"],
 ].flatMap((file) => {
   const source = readFileSync(new URL(`../../src/${file}.ts`, import.meta.url), "utf8");
@@ -141,7 +141,10 @@ function holds(): string[] {
     );
   const gale: Scenario = { ...factor(0), wind: { ...factor(0).wind, from: 165, speed: 40 } };
   const solved = otherwise(distance, "hold", ({ skill }) => ({ skill: { ...skill, factor: "solved" } }));
+  const oneLap = otherwise(direct, "hold", () => ({ laps: 1 }));
   return [
+    // asked for on the opposite course: no brief names the lap that was flown
+    ...said(briefed(oneLap, /inbound: 247/, "inbound: 067")),
     ...said(scenarioNamed(direct), 2),
     ...said(scenarioNamed("hold-outbound-flown-parallel")),
     ...said(scenarioNamed("hold-teardrop-left-turns")),
