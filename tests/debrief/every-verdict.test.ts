@@ -165,14 +165,6 @@ function holds(): string[] {
     ...said(fast(2.1)),
     ...said(fast(2.35)),
     ...said(scenarioNamed(direct), 1, SCHOOL),
-    // one lap, and the brief has another exercise
-    ...said(
-      briefed(
-        otherwise(direct, "hold", () => ({ laps: 1 })),
-        /\{ hold: .*\}/,
-        "{ course: 067, from: TARNO }",
-      ),
-    ),
   ];
 }
 
