@@ -16,6 +16,7 @@ const at = ({ latitude, longitude }: Position): [number, number] => [latitude, l
 
 export function askedFacts(exercise: ApproachExercise, guide: NeedleGuide, rows: ApproachRows): Asked {
   const { runway } = exercise;
+  const along = inverse(runway.threshold, runway.end);
   const fixDistance = exercise.finalFix && onFinal(exercise, exercise.finalFix).before;
   return {
     runway: {
@@ -23,8 +24,8 @@ export function askedFacts(exercise: ApproachExercise, guide: NeedleGuide, rows:
       threshold: at(runway.threshold),
       end: at(runway.end),
       elevationFt: Number.isFinite(runway.elevation) ? runway.elevation : null,
-      lengthFt: feetFromMetres(inverse(runway.threshold, runway.end).distance),
-      courseTrueDeg: inverse(runway.threshold, runway.end).azimuthAtStart,
+      lengthFt: feetFromMetres(along.distance),
+      courseTrueDeg: along.azimuthAtStart,
     },
     finalCourseTrueDeg: exercise.course.azimuth,
     finalCourseMagneticDeg: exercise.magnetic,

@@ -1,6 +1,6 @@
 /** The intercept of the final: the cut, how far it went past, and the corrections after it. One that flew through the final before what was matched is told by its first cut. */
 import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
-import { measureIntercept, turningPoints } from "../track/index.ts";
+import { measureIntercept, turningPoints, withCut } from "../track/index.ts";
 import { rowsWithin } from "./column.ts";
 import type { ApproachFacts } from "./facts.ts";
 import { type ApproachRows, measureRows, type RowsFrom } from "./rows.ts";
@@ -9,8 +9,6 @@ import type { Segments } from "./segments.ts";
 /** A turn of the track back by this is a correction: the trade's small correction. */
 const CORRECTION: AngleSize = 5;
 const CORRECTED_WITHIN: Seconds = 120;
-/** The cut that was flown through the final may lie before what was matched, by so much. As of courses. */
-const LOOK_BACK: Seconds = 180;
 /** Through it, where it went past by this. As of courses: turns timed to 3 s end within 0.12. */
 const THROUGH: NauticalMiles = 0.15;
 
@@ -36,14 +34,10 @@ export function interceptOf(
 }
 
 function flownThrough(from: RowsFrom, rows: ApproachRows, established: number) {
-  const { motion, span } = from;
-  if (!motion) return null;
-  const flown = motion.spans.find((s) => s.start <= span.start && span.start < s.end);
-  let { start } = span;
-  const until = motion.time[start]! - LOOK_BACK * 1000;
-  while (start > (flown?.start ?? start) && motion.time[start - 1]! >= until) start--;
-  if (start === span.start) return null;
-  const wide = measureRows({ ...from, span: { start, end: span.end } });
+  if (!from.motion) return null;
+  const span = withCut(from.motion, from.span);
+  if (span.start === from.span.start) return null;
+  const wide = measureRows({ ...from, span });
   const intercept = measureIntercept(wide, established + rows.pathStart - wide.pathStart);
   return intercept && intercept.overshootNm >= THROUGH ? intercept : null;
 }

@@ -41,7 +41,7 @@ const UNTIMED_KT = 100;
 const GRADIENT_OVER: NauticalMiles = 0.3;
 
 /** The row of the path at which the height of a descent was wanted; `span`: rows in which it was flown. */
-export const pointOfDescent = (
+export const descentPointRow = (
   exercise: DescentExercise,
   path: Pick<CoursePath, "latitude" | "longitude">,
   span: Span,

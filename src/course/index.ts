@@ -1,5 +1,5 @@
 /** The door of the course wing: facts of a course as flown, and courses fitted where there is no brief. */
-export { pointOfDescent } from "./descent-rows.ts";
+export { descentPointRow } from "./descent-rows.ts";
 export { type FittedExercise, fitCourses } from "./fit.ts";
 export { type CourseMeasured, type CourseToMeasure, measureCourse } from "./measure.ts";
 export { type ArcMeasured, type ArcToMeasure, measureArc } from "./measure-arc.ts";

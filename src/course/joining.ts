@@ -1,15 +1,13 @@
 /** The turn onto a course, and the cut that led to it, which may lie before what was matched. */
 import type { CourseExercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { NauticalMiles, Seconds, Share } from "../quantity/units.ts";
+import type { NauticalMiles, Share } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
-import { findJoining, type Intercept, type Joining, measureIntercept } from "../track/index.ts";
+import { findJoining, type Intercept, type Joining, measureIntercept, withCut } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
 import { nearStation } from "./judged.ts";
 import { type CoursePath, measureRows, type Rows } from "./path.ts";
 
-/** The turn may lie before what was matched, by so much. Chosen: a cut and its turn take less. */
-const LOOK_BACK: Seconds = 180;
 /** A leg is crossed where it begins, within this: the turn at its fix came late. Chosen: three turn radii of a light aircraft. */
 const AT_START: NauticalMiles = 2;
 /** Rolled out past the course, or parallel to it and short of it, by this much: late or early. Tuned: turns timed to 3 s end within 0.12. */
@@ -75,9 +73,5 @@ export function cutOnto(exercise: CourseExercise, rows: Rows, established: numbe
 }
 
 function rowsFromBefore(exercise: CourseExercise, path: CoursePath, span: Span, motion: Motion): Rows {
-  let start = span.start;
-  const until = motion.time[span.start]! - LOOK_BACK * 1000;
-  const flown = motion.spans.find((s) => s.start <= span.start && span.start < s.end);
-  while (start > (flown?.start ?? span.start) && motion.time[start - 1]! >= until) start--;
-  return measureRows(exercise, path, { start, end: span.end }, motion, null);
+  return measureRows(exercise, path, withCut(motion, span), motion, null);
 }

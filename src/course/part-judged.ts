@@ -14,7 +14,7 @@ const UNSEEN: NauticalMiles = 0.5;
 const AT_BEGINNING: Seconds = 15;
 /** Left more than this before its end, it was not flown to it. Chosen: a turn of 120° at 140 kt and standard rate that ends on the next course begins 1.3 NM before the fix. */
 const LEFT: NauticalMiles = 2;
-/** ... or this share of a short one; and joined later than this share of it, the most of it was not flown. Chosen. */
+/** Less of a short one: left by so much before its end; and joined after so much of a long one, most of it was not flown. Chosen. */
 const HALF: Share = 0.5;
 
 interface PartRows {
@@ -50,31 +50,25 @@ export function partJudged(
   const beginsIn = rows.pathStart === 0 && soon && flying(0);
   const endsIn =
     span.end === rows.length && rows.pathStart + rows.length === pathLength && flying(pathLength - 1);
-  const most = lengthNm === null ? Number.POSITIVE_INFINITY : HALF * lengthNm;
-  const part = {
-    ofNm: lengthNm,
-    before: missing(room.before, beside.before, {
-      "log-begins": beginsIn ? UNSEEN : null,
-      "joined-late": beginsIn || window || lengthNm === null ? null : Math.max(LEFT, most),
-    }),
-    after: missing(room.after, beside.after, {
-      "log-ends": endsIn ? UNSEEN : null,
-      "left-early": endsIn || window ? null : Math.min(LEFT, most),
-    }),
-  };
-  return part.before || part.after ? part : null;
+  // where it has no length, nothing says how much of it is late
+  const half = lengthNm === null ? Number.POSITIVE_INFINITY : HALF * lengthNm;
+  const [late, early] = window ? [Infinity, Infinity] : [Math.max(LEFT, half), Math.min(LEFT, half)];
+  const before = beginsIn
+    ? missing("log-begins", UNSEEN, room.before, beside.before)
+    : missing("joined-late", late, room.before, beside.before);
+  const after = endsIn
+    ? missing("log-ends", UNSEEN, room.after, beside.after)
+    : missing("left-early", early, room.after, beside.after);
+  return before || after ? { ofNm: lengthNm, before, after } : null;
 }
 
-/** The reason whose least is passed; null stands for one that does not hold. */
-function missing<Why extends string>(
+/** Null where no more than `least` is missing, and where there is no such end to miss. */
+const missing = <Why extends string>(
+  why: Why,
+  least: NauticalMiles,
   room: NauticalMiles,
   beside: NauticalMiles,
-  least: Readonly<Record<Why, NauticalMiles | null>>,
-) {
-  if (!Number.isFinite(room)) return null;
-  const why = (Object.keys(least) as Why[]).find((k) => least[k] !== null && room > least[k]!);
-  return why ? { nm: room + beside, why } : null;
-}
+) => (Number.isFinite(room) && room > least ? { nm: room + beside, why } : null);
 
 /** Between its two fixes a leg is asked for as a whole; a course to a fix begins, and one from a fix ends, anywhere. */
 export function askedOf({ form, scale, course, between }: CourseExercise, room: Asked["room"]): Asked {

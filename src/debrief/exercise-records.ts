@@ -1,7 +1,7 @@
 /** Each exercise of the brief, then the holds and finals that were found beside it; without a brief the long straights too: as they stand in the document. */
 import { findApproaches } from "../approach/index.ts";
 import type { Brief, Exercise } from "../brief/brief.ts";
-import { fitCourses, pointOfDescent } from "../course/index.ts";
+import { descentPointRow, fitCourses } from "../course/index.ts";
 import type { Position } from "../geodesy/position.ts";
 import type { FoundHold } from "../hold/index.ts";
 import { matchExercises } from "../match/index.ts";
@@ -86,7 +86,6 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   const silentAt = (exercise: Exercise) =>
     (exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null) ??
     (exercise.kind === "arc" && motion ? arcInSilence(exercise, motion) : null);
-  // flown the other way round does not tell that it was not flown as asked where nobody saw it
   const found = brief.exercises.map((exercise, i) => {
     const { span } = matches[i]!;
     if (!span || !motion || exercise.kind !== "hold") return null;
@@ -97,6 +96,7 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     brief,
     flight,
   );
+  // what was flown instead does not tell that it was not flown as asked where nobody saw it
   const unseen = (i: number) => {
     const exercise = brief.exercises[i]!;
     if (exercise.kind === "arc") {
@@ -118,7 +118,7 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   };
   const points = brief.exercises.map((exercise, i) => {
     const { span } = matches[i]!;
-    return span && exercise.kind === "descent" ? pointOfDescent(exercise, columnsOf(flight), span) : null;
+    return span && exercise.kind === "descent" ? descentPointRow(exercise, columnsOf(flight), span) : null;
   });
   const results = brief.exercises.map((exercise, i): ExerciseResult => {
     const match = matches[i]!;

@@ -3,17 +3,14 @@ import type { HoldExercise } from "../brief/brief.ts";
 import { inverse } from "../geodesy/index.ts";
 import type { FoundHold } from "../hold/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { magneticCourse } from "../quantity/magnetic.ts";
 import type { Finding } from "../quantity/record.ts";
 import { utcText } from "../quantity/time.ts";
-import type { NauticalMiles } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
+import { OVER_FIX } from "./fix-passes.ts";
 
-/** At the fix, besides the doubt of where it was held. Chosen: a lap that wind carried off comes back so near. */
-const AT_FIX: NauticalMiles = 0.5;
-
-/** The finding, of the one with the most laps; `beside`: the holds found that are none of the brief's. */
+/** The finding, of the one with the most laps that was held at the fix, within the doubt of where it was held; `beside`: the holds found that are none of the brief's. */
 export function heldOtherwise(
   { fix, course, turns, between, variation }: HoldExercise,
   beside: readonly FoundHold[],
@@ -21,7 +18,7 @@ export function heldOtherwise(
 ): Finding | null {
   const [other] = beside
     .filter(
-      (hold) => inverse(fix, hold.fix).distance / METRES_PER_NAUTICAL_MILE <= Math.hypot(AT_FIX, hold.fix95),
+      (hold) => nauticalMilesFromMetres(inverse(fix, hold.fix).distance) <= Math.hypot(OVER_FIX, hold.fix95),
     )
     .filter(
       ({ span }) => !between || (time[span.end - 1]! >= between.start && time[span.start]! <= between.end),

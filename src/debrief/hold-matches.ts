@@ -130,10 +130,7 @@ export function holdWithin(
 }
 
 /** Whether more than half of the first lies in the second. */
-export function shared(first: Span, second: Span): boolean {
-  const both = Math.min(first.end, second.end) - Math.max(first.start, second.start);
-  return both > (first.end - first.start) / 2;
-}
+export const shared = (first: Span, second: Span): boolean => covered(first, [second]);
 
 /** Whether more than half of the first lies in the others together. */
 function covered({ start, end }: Span, others: readonly Span[]): boolean {

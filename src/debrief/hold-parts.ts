@@ -7,9 +7,9 @@ import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import { median } from "../quantity/weigh.ts";
 import type { Motion } from "../track/motion.ts";
+import { atSameFix } from "./same-fix.ts";
 
-/** Holds of a brief so near to each other are the same. Chosen: what rounding does to places and courses. */
-const SAME_FIX: NauticalMiles = 0.1;
+/** Inbound courses of a brief so near to each other are the same. Chosen: what rounding does to courses. */
 const SAME_COURSE: AngleSize = 2;
 /** Legs of a part that fit those asked for worse than this are not it: a quarter too long or short. Chosen. */
 const FITS: Share = 0.75;
@@ -30,7 +30,7 @@ const sameHold = (one: HoldExercise, other: Exercise | undefined): other is Hold
   !other.between &&
   one.turns === other.turns &&
   Math.abs(turnFrom(one.course.azimuth, other.course.azimuth)) <= SAME_COURSE &&
-  inverse(one.fix, other.fix).distance <= SAME_FIX * METRES_PER_NAUTICAL_MILE;
+  atSameFix(one, other);
 
 const legText = ({ leg }: HoldExercise): string => JSON.stringify(leg);
 

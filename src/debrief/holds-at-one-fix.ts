@@ -1,18 +1,17 @@
 /** Several holds that a brief asks for at one fix, on other courses or with other turns: each is looked for between the passes of the fix, for laps that are all its own. */
 import type { Exercise, HoldExercise } from "../brief/brief.ts";
-import { inverse } from "../geodesy/index.ts";
 import { type FoundHold, holdAgainst } from "../hold/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Span } from "../quantity/span.ts";
-import type { NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { AngleSize, Seconds } from "../quantity/units.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { passesOf } from "./fix-passes.ts";
-import { type AtFix, allOwn, OTHER_SIDE } from "./own-laps.ts";
+import { type AtFix, allOwn } from "./own-laps.ts";
+import { atSameFix } from "./same-fix.ts";
 
-/** Fixes of a brief so near to each other are the same. Chosen: what rounding does to places. */
-const SAME_FIX: NauticalMiles = 0.1;
+/** Inbound courses farther apart than this are of other holds; nearer, the laps do not tell them apart. Chosen: half of what the other side speaks for. */
+const APART: AngleSize = 15;
 /** No lap is shorter: two half turns at rate one. */
 const SHORTEST_LAP: Seconds = 120;
 /** The laps are all found where so many passes more added none. Chosen: an entry has two. */
@@ -29,8 +28,8 @@ export function atOneFix(
     (other): other is HoldExercise =>
       other.kind === "hold" &&
       other.index !== index &&
-      inverse(fix, other.fix).distance <= SAME_FIX * METRES_PER_NAUTICAL_MILE &&
-      (other.turns !== turns || Math.abs(turnFrom(course.azimuth, other.course.azimuth)) > OTHER_SIDE / 2),
+      atSameFix(exercise, other) &&
+      (other.turns !== turns || Math.abs(turnFrom(course.azimuth, other.course.azimuth)) > APART),
   );
   return others.length === 0 ? null : { exercise, others, passes: passesOf(fix, motion), motion };
 }

@@ -7,7 +7,7 @@ import type { Motion } from "../track/motion.ts";
 import { type FixPass, madeGood } from "./fix-passes.ts";
 
 /** The other side speaks as much for another hold as so much of course. Chosen: the cut to an inbound course. */
-export const OTHER_SIDE: AngleSize = 30;
+const OTHER_SIDE: AngleSize = 30;
 /** A course found so far off is none of it. Chosen: the opposite one. What its laps came in on speaks more for it, so that a lap less is not taken for a course that fits better. */
 const OTHER_COURSE: AngleSize = 180;
 /** In no lap is the fix flown over, so near, but at its two ends, within so many seconds. Chosen: the outbound leg of the slowest hold is as far aside as its turn is wide, less what the wind takes of that. */
@@ -20,6 +20,8 @@ const LAST_OF_IT: Seconds = 10;
 /** An entry's outbound leg leads so near to the reciprocal, or to a teardrop's track, 30 degrees to the holding side of it. FAA AIM 5-3-8 j.3, with room for wind. */
 const LED_OUT: AngleSize = 40;
 const TEARDROP: AngleSize = 30;
+/** That leg is read between these shares of the time from the beginning to the laps: past the turn at the fix, and before the turn back. Chosen. */
+const OUT: readonly [Share, Share] = [0.1, 0.3];
 /** Of an entry that led out otherwise: something else was flown before the laps. Chosen. */
 const NO_ENTRY: Share = 0.8;
 
@@ -73,9 +75,7 @@ export function ownShare(at: AtFix, hold: FoundHold, holds: readonly FoundHold[]
   const longest = Math.max(1, ...overlapping.map((other) => ownSeconds(at, other)));
   const laps = ownLaps(at, hold).length / hold.laps.length;
   const near = 1 - apart(at.exercise, hold.inbound) / OTHER_COURSE;
-  return (
-    ((laps + ownSeconds(at, hold) / longest) / 2) * Math.max(0, near) * (ledOut(at, hold) ? 1 : NO_ENTRY)
-  );
+  return ((laps + ownSeconds(at, hold) / longest) / 2) * near * (ledOut(at, hold) ? 1 : NO_ENTRY);
 }
 
 /** Whether the outbound leg of an entry was one: along the reciprocal, or a teardrop's. */
@@ -83,7 +83,7 @@ function ledOut({ exercise, motion }: AtFix, { span, entry, laps, turns }: Found
   if (entry !== "parallel" && entry !== "teardrop") return true;
   const begin = motion.time[span.start]!;
   const took = laps[0]!.times.start - begin;
-  const track = madeGood(motion, begin + 0.1 * took, begin + 0.3 * took);
+  const track = madeGood(motion, begin + OUT[0] * took, begin + OUT[1] * took);
   const toHoldingSide = (turns === "right" ? -1 : 1) * turnFrom(exercise.course.azimuth + 180, track);
   return Math.abs(toHoldingSide - (entry === "teardrop" ? TEARDROP : 0)) <= LED_OUT;
 }

@@ -6,11 +6,10 @@ import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, NauticalMiles, Seconds } from "../quantity/units.ts";
+import type { AngleSize, Seconds } from "../quantity/units.ts";
 import type { Motion } from "../track/motion.ts";
+import { OVER_FIX } from "./fix-passes.ts";
 
-/** Over the fix, as whoever holds at it passes it. Chosen: a lap that wind carried off comes back so near. */
-const OVER: NauticalMiles = 0.5;
 /** Turns of an entry, both ways added: a teardrop makes 210 degrees of a lap's 360, a parallel one more. FAA AIM 5-3-8 j.3. */
 const ENTRY: AngleSize = 200;
 /** An entry and a lap of the longest usual leg are over in this. Chosen. */
@@ -31,7 +30,7 @@ export function turnedAtFix(
   for (let row = 1; row < time.length; row++) {
     turned += Math.abs(turnFrom(motion.trackAngle[row - 1]!, motion.trackAngle[row]!));
     const place = { latitude: motion.latitude[row]!, longitude: motion.longitude[row]! };
-    if (inverse(fix, place).distance > OVER * METRES_PER_NAUTICAL_MILE || !isFree(row)) continue;
+    if (inverse(fix, place).distance > OVER_FIX * METRES_PER_NAUTICAL_MILE || !isFree(row)) continue;
     if (last !== null && turned >= ENTRY && time[row]! - time[last]! <= LONGEST * 1000)
       return {
         code: "turned-at-fix",

@@ -53,3 +53,4 @@ export { taxiSpeed } from "./taxi.ts";
 export { excursionFinding, isTold, toldExcursions } from "./told-excursion.ts";
 export type { Column, LogKind, Track } from "./track.ts";
 export { ofOneWind, weaveOf } from "./weave.ts";
+export { withCut } from "./with-cut.ts";

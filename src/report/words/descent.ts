@@ -44,9 +44,13 @@ function began(f: Finding["facts"]): string {
   return `Begun ${miles(f.toGoNm)} before the point; at ${at} ${miles(f.beginToGoNm)} before it would have done, ${by}`;
 }
 
+/** As in "1,240 ft/min was needed"; of a rate that none flies, that there was none. */
+const wasNeeded = (down: FeetPerMinute): string =>
+  down > NO_DESCENT ? "no usable rate of descent would have reached it" : `${rate(down)} was needed`;
+
 const neededThere = (f: Finding["facts"]): string => {
   const needed = given(f.neededDownFpm);
-  return needed === null ? gradient(f.neededDownFtPerNm) : rate(needed);
+  return needed === null ? `${gradient(f.neededDownFtPerNm)} was needed` : wasNeeded(needed);
 };
 
 export const DESCENT_WORDS: Readonly<Record<string, FindingWords>> = {
@@ -65,13 +69,10 @@ export const DESCENT_WORDS: Readonly<Record<string, FindingWords>> = {
   "descent-went-below": (f) =>
     `Down to ${feet(f.altitudeFt)} ${source(f)} ${miles(f.toGoNm)} before the point, ${feet(f.underFt)} below ${count(num(f.toFt))} ft${f.sure === true ? ` (± ${feet(f.doubt95Ft)})` : `, but ${f.by === "pressure" ? "such a" : "a GPS"} height tells the altimeter’s only to ± ${feet(f.doubt95Ft)}`}.`,
   "descent-not-begun": (f) => `No descent was begun before the point ${place(f.fix, f.beforeNm)}.`,
-  "descent-begun-late": (f) =>
-    num(f.neededDownFpm) > NO_DESCENT
-      ? `${began(f)} earlier. From where it began no usable rate of descent would have reached it.`
-      : `${began(f)} earlier. From where it began ${neededThere(f)} was needed.`,
+  "descent-begun-late": (f) => `${began(f)} earlier. From where it began ${neededThere(f)}.`,
   "descent-begun-early": (f) => `${began(f)} later.`,
   "descent-too-shallow": (f) =>
-    `${f.onward === true ? "Flown on from the descent before" : "Begun in time"}, ${miles(f.toGoNm)} before the point, where ${num(f.neededDownFpm) > NO_DESCENT ? "no usable rate of descent would have reached it" : `${neededThere(f)} was needed`}; ${rate(f.downFpm)} was flown.`,
+    `${f.onward === true ? "Flown on from the descent before" : "Begun in time"}, ${miles(f.toGoNm)} before the point, where ${neededThere(f)}; ${rate(f.downFpm)} was flown.`,
   "descent-levelled-off": (f) =>
     `Level at about ${count(Math.round(num(f.altitudeFt) / 100) * 100)} ft for ${seconds(f.seconds)} on the way down.`,
 };

@@ -14,6 +14,17 @@ export interface SideNote {
   readonly text: string;
 }
 
+/** As in "…; at its fix a hold was flown, 09:04 to 09:17 UTC, on 337°M (± 2°), 90° right of its inbound course". */
+function heldOtherwise({ facts, evidence: { fromUtc, toUtc } }: Finding): string {
+  const held = facts.laps === 1 ? "a lap was flown" : "a hold was flown";
+  const when = fromUtc && toUtc ? `, ${clock(fromUtc)} to ${clock(toUtc)} UTC,` : "";
+  const course = `${directionFact(facts, "course")} ${degreesDoubt(Number(facts.doubt95Deg))}`;
+  const off = degreesToSide(Number(facts.offDeg));
+  const from = off === "0°" ? "" : `${off} of `;
+  const side = facts.otherSide ? `, ${from === "" ? "but" : "and"} with turns to the ${facts.turns}` : "";
+  return `not found as the brief gives it; at its fix ${held}${when} on ${course}, ${from}its inbound course${side}`;
+}
+
 /** Why an exercise of the brief has no facts, without capital and full stop. */
 export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercise): string {
   const at = why?.evidence.fromUtc ? ` at ${clock(why.evidence.fromUtc)} UTC` : "";
@@ -28,16 +39,7 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
     return `no lap of it was made out; its fix was passed${at} and again at ${clock(why.evidence.toUtc!)} UTC with turns between, so that an entry may have been flown, or a lap that is not to be told as one`;
   if (why?.code === "flown-other-way")
     return `it was flown the other way round${at && why.evidence.toUtc ? `, ${clock(why.evidence.fromUtc!)} to ${clock(why.evidence.toUtc)} UTC` : ""}, from the last radial of the brief to the first; as the brief gives it, it was not flown`;
-  if (why?.code === "held-otherwise") {
-    const { laps, offDeg, turns, otherSide, doubt95Deg } = why.facts;
-    const held = Number(laps) === 1 ? "a lap was flown" : "a hold was flown";
-    const when =
-      why.evidence.fromUtc && why.evidence.toUtc
-        ? `, ${clock(why.evidence.fromUtc)} to ${clock(why.evidence.toUtc)} UTC,`
-        : "";
-    const side = otherSide ? `, and with turns to the ${turns}` : "";
-    return `not found as the brief gives it; at its fix ${held}${when} on ${directionFact(why.facts, "course")} ${degreesDoubt(Number(doubt95Deg))}, ${degreesToSide(Number(offDeg))} of its inbound course${side}`;
-  }
+  if (why?.code === "held-otherwise") return heldOtherwise(why);
   if (why?.code === "height-unit") return `nothing can be told of it: ${HEIGHT_UNIT}`;
   if (why?.code === "points-left-out") {
     const { leftOut, points } = why.facts;

@@ -6,7 +6,7 @@ type Part = NonNullable<CourseFacts["part"]>;
 const miles = (nm: number): string => `${nm.toFixed(1)} NM`;
 
 /**
- * As in " The log ends in flight 9.0 NM before KESTI: 3.0 of 12.0 NM are judged."; empty where the whole is judged.
+ * As in " The log ends in flight 9.0 NM before KESTI: 3.0 NM of 12.0 NM are judged."; empty where the whole is judged.
  * `from` and `to` name its ends.
  */
 export function partNote(part: Part | undefined, distanceNm: number, from: string, to: string): string {

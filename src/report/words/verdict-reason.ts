@@ -22,8 +22,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
   "log-ends-within": "the log ends in flight before all of it was flown, and what followed is not known",
   "log-begins-within": "the log begins in flight after its beginning, and what came before is not known",
-  "left-early": "it was left before its end, and what was flown of it is a part",
-  "joined-late": "it was joined after the most of it, and what was flown of it is a part",
+  "left-early": "it was left before its end, and so only a part of it was flown",
+  "joined-late": "it was joined after more than half of it, and so only a part of it was flown",
   "never-established": "the course was never established on, and what was judged is no flying along it",
   "final-never-joined": "the final was never established on, and what was judged is no flying along it",
   "lap-never-established":
@@ -35,7 +35,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "part-of-window":
     "only a part of the time that the brief gives is judged, and before it, along the course, the needle was past the limit",
   "drifted-before-established":
-    "before that it went from within half scale past the limit, nearly along the course, and whether that was a drift or the way to an intercept is not seen",
+    "before that it was within half scale and nearly along the course and then went past the limit, and a log does not show whether that was a drift or the way to an intercept",
   "height-by-gps": "a GPS height is too far from an altimeter’s to tell",
   "height-is-pressure": PRESSURE_HEIGHTS,
   "brief-excursion": "the standard lets brief excursions be and does not say how long they last",
