@@ -14,8 +14,6 @@ import type { TurnEdges } from "./turn-edges.ts";
 const ROLLED_OUT = 3;
 /** A turn goes on while the heading changes by so much in two seconds, degrees. Tuned. */
 const STILL_TURNING = 1;
-/** A turn that is taken back by more than this ended where it went farthest, degrees. Chosen. */
-const TAKEN_BACK = 5;
 /** The fix is looked for so long after the turn inbound, s, and passed abeam within so many seconds of flight. Chosen. */
 const INBOUND_SECONDS = 450;
 const ABEAM_SECONDS = 40;
@@ -85,14 +83,16 @@ const compact = (ground: Ground, { start, end, before, after }: TurnEdges): bool
   return (end - start) / 1000 < HESITATION + (SLOWEST * Math.abs(after - before)) / rate;
 };
 
-/** When a turn comes to the inbound heading, or ends before it. It may go on past it, or be taken back, into an intercept. */
+/**
+ * When a turn comes to the inbound heading, or ends before it: where it ceases to turn, which is after its ramp where the
+ * last degrees are turned slowly. It may go on past the heading, or be taken back, into an intercept.
+ */
 function reached(ground: Ground, turn: TurnEdges, heading: TurnDegrees, side: 1 | -1): UtcMillis {
   const wanted = turn.after + turnFrom(turn.after, heading) - side * ROLLED_OUT;
   for (let t = turn.start; t < ground.times[1] - 2000; t += 500) {
     if (side * (ground.headingAt(t) - wanted) >= 0) return t;
     const stillTurning = side * (ground.headingAt(t + 2000) - ground.headingAt(t)) > STILL_TURNING;
-    if (t > turn.end && !stillTurning)
-      return side * (ground.headingAt(t) - turn.after) > TAKEN_BACK ? t : turn.end;
+    if (t > turn.end && !stillTurning) return t;
   }
   return turn.end;
 }
