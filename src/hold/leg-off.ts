@@ -2,6 +2,7 @@
 import { METRES_PER_FOOT, METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
 import type { NauticalMiles, Seconds } from "../quantity/units.ts";
 import { LEG_TIME } from "../standard/tolerance.ts";
+import { isSolved } from "./asked.ts";
 import type { HoldFacts, HoldLap } from "./facts.ts";
 
 /** What may have been read where the outbound leg ended: from the distance along the course to the slant range of a station at the fix. */
@@ -12,7 +13,7 @@ function distanceRead({ outbound, altitude }: Omit<HoldLap, "legOff">): [Nautica
 
 /**
  * Too long positive. The first leg outbound is flown for the time given, to learn from: either that or the leg inbound
- * is right. Null where the leg was not flown to its end.
+ * is right. Null where the leg was not flown to its end, and where no leg outbound makes one inbound of that time.
  */
 export function legOffOf(
   { leg, timing }: Pick<HoldFacts, "leg" | "timing">,
@@ -28,7 +29,7 @@ export function legOffOf(
   const off = (seconds: Seconds) => seconds - leg.seconds;
   const outboundOff = off(outbound.seconds);
   if (timing === "icao") return { leg: "outbound", seconds: outboundOff, distanceNm: null };
-  if (!inbound) return null;
+  if (!inbound || (lap.solved && !isSolved(lap.solved))) return null;
   const inboundOff = off(inbound.seconds);
   const learns = index === 0 && Math.abs(outboundOff) <= LEG_TIME && Math.abs(inboundOff) > LEG_TIME;
   return learns

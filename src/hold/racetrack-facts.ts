@@ -29,7 +29,11 @@ export const racetrackSchema = z.strictObject({
 export type Racetrack = z.infer<typeof racetrackSchema>;
 
 /** Why nothing closes: no headway on the inbound course, or the turns alone are carried too far. */
-export const noRacetrackSchema = z.strictObject({ none: z.enum(["wind-too-strong", "does-not-close"]) });
+export const noRacetrackSchema = z.discriminatedUnion("none", [
+  z.strictObject({ none: z.enum(["wind-too-strong", "does-not-close"]) }),
+  /** Carried out so far by the turns that the inbound leg takes this long without any outbound leg. */
+  z.strictObject({ none: z.literal("inbound-too-short"), leastInboundS: z.number() }),
+]);
 export type NoRacetrack = z.infer<typeof noRacetrackSchema>;
 
 /** Half-widths of 95 % intervals of the solved racetrack, from the doubt of wind and airspeed. */

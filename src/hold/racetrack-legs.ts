@@ -37,6 +37,10 @@ function forOutbound({ air, speed, turning, inboundSpeed }: Framed, seconds: Sec
   };
 }
 
+/** The time inbound that the drift of the turns alone asks for; 0 where it leads toward the fix. */
+export const leastInbound = ({ air, turning, inboundSpeed }: Framed): Seconds =>
+  Math.max(0, (-air.along * turning) / inboundSpeed);
+
 /** For a time inbound: |D - w To| = V To, a quadratic with one positive root while the wind is weaker than the airspeed. */
 function forInbound({ air, speed, turning, inboundSpeed }: Framed, seconds: Seconds): Legs | null {
   const along = -inboundSpeed * seconds - air.along * turning;

@@ -3,7 +3,7 @@ import { direction, turnFrom } from "../quantity/angle.ts";
 import type { AngleSize, Seconds } from "../quantity/units.ts";
 import { bankOfRate, KNOT_SECONDS_PER_MILE, radiusOf, secondsToTurn } from "../wind/index.ts";
 import type { NoRacetrack, Racetrack } from "./facts.ts";
-import { abeamAfter, legsFor, outboundEnd } from "./racetrack-legs.ts";
+import { abeamAfter, leastInbound, legsFor, outboundEnd } from "./racetrack-legs.ts";
 import { framed, type HoldQuestion } from "./racetrack-question.ts";
 
 /** Flags are raised outside these: no pilot flies that. Chosen. */
@@ -20,7 +20,12 @@ export function solveRacetrack(question: HoldQuestion): Racetrack | NoRacetrack 
   if (!frame) return { none: "wind-too-strong" };
   const { leg, inbound, trueAirspeed } = question;
   const legs = legsFor(frame, leg);
-  if (!legs) return { none: "does-not-close" };
+  if (!legs) {
+    const leastInboundS = leastInbound(frame);
+    return leg.by === "inbound-time" && leastInboundS >= leg.seconds
+      ? { none: "inbound-too-short", leastInboundS }
+      : { none: "does-not-close" };
+  }
   const outboundCorrection = turnFrom(180, legs.outbound);
   const abeam = abeamAfter(frame, legs);
   const firstTurn = secondsToTurn(frame.inbound, legs.outbound, frame.rate);

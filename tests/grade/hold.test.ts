@@ -26,6 +26,8 @@ interface Case {
   readonly speed?: number | null;
   readonly heights?: readonly [number, number];
   readonly found?: boolean;
+  /** What the wind asked of each lap. */
+  readonly solved?: HoldFacts["laps"][number]["solved"];
 }
 
 /** A hold inbound 360 at 3,000 ft; the doubts: heading 3 degrees, needle 0.04, time of a leg 2 s, speed 4 kt. */
@@ -40,6 +42,7 @@ function facts(c: Case): HoldFacts {
     },
     outbound: { fromUtc: utc, toUtc: utc },
     groundSpeedKt: 100,
+    solved: c.solved ?? null,
     rollOut: { across95Nm: 0.01 },
     joined: c.joined?.[i] ?? "established",
     tracking:
@@ -237,6 +240,13 @@ describe("common practice, no source: a leg within 10 s of its time, or 0.3 NM o
   });
   it("no leg flown to its end cannot be told", () => {
     expect(verdict("hold-leg-time", { legOff: [null] })).toMatchObject({ reason: "no-whole-leg" });
+  });
+  it("nor can one be off a time that no racetrack has in that wind", () => {
+    const none = { none: "inbound-too-short", leastInboundS: 98 } as const;
+    expect(verdict("hold-leg-time", { legOff: [null], solved: none })).toMatchObject({
+      verdict: "cannot tell",
+      reason: "no-racetrack",
+    });
   });
   it("a leg by distance is held to its length, not to a time", () => {
     expect(verdict("hold-leg-length", { offNm: 0.1 })?.verdict).toBe("met");

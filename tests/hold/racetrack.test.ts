@@ -148,7 +148,20 @@ describe("closing, against an independent numerical integration", () => {
   });
 
   it("there is no solution with an inbound headwind of a third of the airspeed and more (60 s legs), and none against a gale", () => {
-    expect(solveRacetrack({ ...QUESTION, wind: { from: 0, speed: 34 } })).toEqual({ none: "does-not-close" });
+    // by hand: the turns of 120 s drift 34 kt x 120 s, flown back at 66 kt
+    const { none, leastInboundS } = solveRacetrack({
+      ...QUESTION,
+      wind: { from: 0, speed: 34 },
+    }) as { none: string; leastInboundS: number };
+    expect(none).toBe("inbound-too-short");
+    near(leastInboundS, (34 * 120) / 66, 1e-6, "s");
+    expect(
+      solveRacetrack({
+        ...QUESTION,
+        wind: { from: 0, speed: 34 },
+        leg: { by: "inbound-time", seconds: leastInboundS + 1 },
+      }),
+    ).toHaveProperty("outboundS");
     expect("none" in solveRacetrack({ ...QUESTION, wind: { from: 0, speed: 33 } })).toBe(false);
     expect(solveRacetrack({ ...QUESTION, wind: { from: 90, speed: 100 } })).toEqual({
       none: "wind-too-strong",

@@ -106,7 +106,10 @@ describe("the answer", () => {
   });
 
   it("says why nothing closes, and the limit of the standard at the height (FAA AIM 5-3-8 j.2: 200 kt to 6,000 ft)", () => {
-    expect(racetrackFor(read({ wind: "247/60" })).solved).toEqual({ none: "does-not-close" });
+    expect(racetrackFor(read({ wind: "247/60" })).solved).toEqual({
+      none: "inbound-too-short",
+      leastInboundS: expect.closeTo((60 * 120) / 40, 6), // by hand: 120 s of turning at 60 kt, flown back at 40 kt
+    });
     expect(racetrackFor(read({ wind: "157/120" })).solved).toEqual({ none: "wind-too-strong" });
     expect(racetrackFor(read({ altitude: "6000" })).mostIndicatedKt).toBe(200);
     expect(racetrackFor(read({})).mostIndicatedKt).toBeNull();

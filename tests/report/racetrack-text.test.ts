@@ -45,7 +45,10 @@ describe("the next hold as text", () => {
   });
 
   it("says plainly where nothing closes, and what calm asks for", () => {
-    expect(said({ wind: "247/60" })).toContain("No solution with this leg");
+    expect(said({ wind: "247/60" })).toContain(
+      // by hand: 120 s of turning at 60 kt, flown back at 40 kt
+      "No solution with this leg: the wind carries the turns alone so far out that the inbound leg takes 180 s without any outbound leg.",
+    );
     expect(said({ wind: "247/60" })).toContain("Without a correction for 60 s");
     expect(said({ wind: "calm" })).toContain("In still air: no correction, 60 s outbound from wings level.");
     expect(said({ wind: "157/120" })).toContain(

@@ -43,6 +43,8 @@ function asked(facts: HoldFacts): string | null {
   const { solved, solvedDoubt: doubt, wind } = facts;
   if (!solved || !wind) return null;
   const day = `Wind ${windHeadline(wind).replace("From", "from").replace("Calm", "calm")}`;
+  if ("none" in solved && solved.none === "inbound-too-short")
+    return `${day}: in it no racetrack closes${lengthOf(facts).replace("; that makes", " with")}, as the turns alone are carried so far out that the inbound leg takes ${Math.round(solved.leastInboundS)} s without any outbound leg.`;
   if ("none" in solved) return `${day}: in it no racetrack closes, as ${NO_RACETRACK[solved.none]}.`;
   const inbound = degreesToSide(solved.inboundCorrectionDeg);
   const degrees = (size: number | undefined) => (size === undefined ? "" : ` ${degreesDoubt(size)}`);
@@ -130,12 +132,19 @@ function untold(facts: HoldFacts): string | null {
   return `${capital(reasons.map((r) => REASONS[r] ?? plain(r)).join("; "))}.`;
 }
 
+/** Why a first lap with an inbound leg of another time is no fault. */
+function learnedFrom({ laps, leg, timing }: HoldFacts): string | null {
+  if (timing !== "us" || leg.by !== "time" || laps[0]?.legOff?.leg !== "outbound") return null;
+  return `Its outbound leg was flown for ${Math.round(leg.seconds)} s, to learn from; it is judged by that, not by its inbound leg.`;
+}
+
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, string | null][] {
   return [
     ["How it was found.", found(exercise, facts)],
     ["What this wind asked for.", facts.loneLap ? null : asked(facts)],
     ["Entry.", entry(facts)],
+    ["Time of lap 1.", learnedFrom(facts)],
     ["Height.", heightReachedNote(facts.altitude)],
     ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
     ["What cannot be told.", untold(facts)],

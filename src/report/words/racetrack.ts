@@ -77,6 +77,8 @@ function hardlyFlyable({ solved }: RacetrackAnswer): string {
 }
 
 function law({ solved, doubt, asked }: RacetrackAnswer): string {
+  if ("none" in solved && solved.none === "inbound-too-short")
+    return `No solution with this leg: the wind carries the turns alone so far out that the inbound leg takes ${seconds(solved.leastInboundS)} without any outbound leg. A longer leg closes.`;
   if ("none" in solved)
     return asked.windKt >= asked.trueAirspeedKt
       ? `No solution: a wind of ${asked.windKt} kt is no weaker than the true airspeed, ${asked.trueAirspeedKt} kt.`

@@ -62,6 +62,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
   "entry-not-clear": "what entry was flown is not clear",
   "no-whole-leg": "no leg was flown to its end",
+  "no-racetrack": "in this wind no leg outbound makes an inbound one of that time",
   "course-not-flown-inbound": "the inbound course was never flown to the fix",
   "wrong-way": "the turns were flown to the other side",
   "no-times": "the log has no times",
