@@ -1,7 +1,7 @@
 /** The frame around the views: name, ways, what is under way, what there is to say, and files dropped anywhere. */
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo } from "preact/hooks";
-import { type HoldFacts, notesOf } from "../src/index.ts";
+import type { HoldFacts } from "../src/index.ts";
 import { isGrowing } from "./drawings/index.ts";
 import { dropOnSheet } from "./dropping.ts";
 import { type Flight, flight, moveOn, question, work } from "./flight.ts";
@@ -9,7 +9,7 @@ import { flownBy, standing } from "./logbook.ts";
 import { isMaking, Maker, MeanIt } from "./maker/maker.tsx";
 import { filledFrom, typedHold } from "./next-hold.ts";
 import { address, aim, go, type Place, place, shownFlight } from "./place.ts";
-import { rowKeeper } from "./row-notes.ts";
+import { keeperOf } from "./row-notes.ts";
 import { start } from "./start.ts";
 import { Columns } from "./views/columns.tsx";
 import { Entry } from "./views/logbook/entry.tsx";
@@ -58,8 +58,7 @@ function solveNext(facts: HoldFacts): void {
 function OpenedSheet({ flight }: { flight: Flight }) {
   const { id } = flight;
   const keeper = useMemo(
-    () =>
-      id === null ? undefined : { ...rowKeeper(id, notesOf(flight.document)), flownBy: () => flownBy(id) },
+    () => (id === null ? undefined : { ...keeperOf(id, flight.document), flownBy: () => flownBy(id) }),
     [flight],
   );
   return (

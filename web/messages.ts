@@ -59,8 +59,10 @@ export interface Debriefed extends Carried {
   readonly school: string | null;
   /** Standards that this browser keeps. */
   readonly standards: readonly SchoolStandard[];
-  /** Names of files that were given but not read. */
+  /** Names of briefs and standards that were given beside the one that was taken. */
   readonly leftOut: readonly string[];
+  /** Logs given with the one that is shown, which could not be read. */
+  readonly unread: readonly Unread[];
 }
 
 /** One of several flights whose files were given together. */

@@ -9,11 +9,12 @@ const leftOutSentence = (names: readonly string[], log: string): string =>
   `Left out: ${names.map(shownName).join(", ")}. One brief makes a sheet; this one is of ${shownName(log)}.`;
 
 /** What must not wait until the foot of the sheet: files not read, parts of the brief not usable. */
-export function sheetWords({ leftOut, document }: Debriefed): string[] {
+export function sheetWords({ leftOut, unread, document }: Debriefed): string[] {
   const brief =
     document.brief?.issues.filter(({ severity, code }) => severity !== "note" && !(code in TOP_WORDS)) ?? [];
   const log = document.log.issues.filter((issue) => issue.severity === "error");
   return [
+    ...unreadWords(unread),
     ...(leftOut.length > 0 ? [leftOutSentence(leftOut, document.log.file)] : []),
     ...[...brief, ...log].map((issue) => issueSentence(issue)),
   ];

@@ -1,7 +1,7 @@
 /** Files given together are parted into flights, inside the worker. */
 import type { ImportedLog } from "../src/index.ts";
 import type { OpenRequest, WorkerMessage } from "./messages.ts";
-import { type OnRead, readEach } from "./reading.ts";
+import { type OnRead, readEach, unreadSaid } from "./reading.ts";
 import {
   briefsOfFlights,
   eastward,
@@ -72,7 +72,7 @@ export async function partedFlights(
   return {
     kind: "several",
     flights: flights.map((of, i) => ({ files: filesOf(of, taken[i]!) })),
-    unread: unread.map(({ file, error }) => ({ file: file.name, issues: error.issues })),
+    unread: unreadSaid(unread),
     leftOut: leftOutBriefs(flights.map(names), names(briefs)),
   };
 }

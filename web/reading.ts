@@ -6,13 +6,17 @@ import {
   type TableBeginning,
   UnusableInput,
 } from "../src/index.ts";
-import type { OpenRequest } from "./messages.ts";
+import type { OpenRequest, Unread } from "./messages.ts";
 import { BEGINNING_BYTES } from "./sorting.ts";
 
 export interface UnreadFile {
   readonly file: File;
   readonly error: UnusableInput;
 }
+
+/** As it is told to the page. */
+export const unreadSaid = (unread: readonly UnreadFile[]): Unread[] =>
+  unread.map(({ file, error }) => ({ file: file.name, issues: error.issues }));
 
 /** A table whose columns the reader must tell. */
 export interface TableQuestion extends TableBeginning {

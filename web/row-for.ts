@@ -27,7 +27,10 @@ export async function rowFor(
   request: OpenRequest,
   { id, labels }: Arrival,
 ): Promise<RowFound> {
-  const files = keptFiles(request.files);
+  // a list calls a flight by its first file
+  const files = keptFiles(request.files).sort(
+    (a, b) => Number(b.name === document.log.file) - Number(a.name === document.log.file),
+  );
   const choices = choicesOf(request);
   const fingerprint = await fingerprintOf(files);
   const same = fingerprint ? await flightsOf(fingerprint) : [];

@@ -1,5 +1,5 @@
 /** The notes of a flight in the logbook: written down letter by letter at once, and carried into its row a moment later. */
-import type { DebriefDocument, InstructorNotes } from "../src/index.ts";
+import { type DebriefDocument, type InstructorNotes, notesOf } from "../src/index.ts";
 import { orSay } from "./flight.ts";
 import { type NotesKeeper, takeNotes } from "./kept-notes.ts";
 import { changeRows, flightRow } from "./store/flights.ts";
@@ -75,12 +75,28 @@ export function carryMoved({ id, notes: base }: FlightRow, notes: InstructorNote
   else void orSay(changeRows([id], (now) => ({ notes: mergedNotes(base, notes, now.notes) })));
 }
 
+const keepers = new WeakMap<DebriefDocument, NotesKeeper>();
+
+/** The keeper of a flight on the sheet: the same one whenever the sheet comes up again, so that it knows what was written since. */
+export function keeperOf(id: string, document: DebriefDocument): NotesKeeper {
+  const keeper = keepers.get(document) ?? rowKeeper(id, notesOf(document));
+  keepers.set(document, keeper);
+  return keeper;
+}
+
 /** Keeps the notes of one flight; `shown` is what its sheet began with. */
 export function rowKeeper(id: string, shown: InstructorNotes): NotesKeeper {
   let base = shown;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** What stands in the row now, with what is on the way. */
+  const now = async (): Promise<InstructorNotes | null> => {
+    const row = await orSay(flightRow(id));
+    if (!row) return null;
+    const way = onTheWay(id);
+    return way ? mergedNotes(way.base, way.notes, row.notes) : row.notes;
+  };
   return {
-    kept: () => null,
+    kept: () => base,
     keep: (_, notes) => {
       clearTimeout(timer);
       const kept = keepOnTheWay(id, { base: onTheWay(id)?.base ?? base, notes });
@@ -88,13 +104,23 @@ export function rowKeeper(id: string, shown: InstructorNotes): NotesKeeper {
       timer = setTimeout(() => void orSay(carry(id)), PAUSE_MS);
       return kept;
     },
-    follow: (hear) =>
-      onChange(async (what) => {
-        const row = what === "flights" ? await orSay(flightRow(id)) : null;
-        if (!row) return;
-        const way = onTheWay(id);
-        base = way ? mergedNotes(way.base, way.notes, row.notes) : row.notes;
+    follow: (hear) => {
+      let ended = false;
+      const look = async () => {
+        const notes = await now();
+        if (!notes || ended) return;
+        base = notes;
         hear(base);
-      }),
+      };
+      // written by another tab while the sheet was not up
+      void look();
+      const end = onChange((what) => {
+        if (what === "flights") void look();
+      });
+      return () => {
+        ended = true;
+        end();
+      };
+    },
   };
 }

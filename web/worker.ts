@@ -16,7 +16,7 @@ import { listedPoints } from "./listed-points.ts";
 import { middleOf, pointsOfLog } from "./log-points.ts";
 import type { ListRequest, OpenRequest, RouteOffer, WorkerMessage } from "./messages.ts";
 import { partedFlights } from "./parting.ts";
-import { readEach } from "./reading.ts";
+import { readEach, unreadSaid } from "./reading.ts";
 import { sortedFiles } from "./sorting.ts";
 
 const say = (message: WorkerMessage, transfer: Transferable[] = []): void =>
@@ -37,10 +37,13 @@ async function open(request: OpenRequest): Promise<void> {
   // The brief first: it is short, and a mistake in it is said at once.
   const written = briefFile ? { file: briefFile.name, text: await briefFile.text() } : null;
   const lists = await listedPoints();
-  if (written) readBrief(written.text, written.file, { ...lists, near: null });
+  const tryBrief = () => written && readBrief(written.text, written.file, { ...lists, near: null });
+  if (logs.length === 1) tryBrief();
   const school = schoolFile ? readStandard(await schoolFile.text(), schoolFile.name) : null;
+  // of several flights each has its own brief, and a mistake in one is no matter of the others
   const parted = await partedFlights(request, given, sayRead);
   if (parted) return say(parted);
+  tryBrief();
   const each = await readEach(logs, columns, sayRead, (log) => log);
   if (!("read" in each)) return say({ kind: "columns", ...each });
   const { read, unread } = each;
@@ -68,7 +71,8 @@ async function open(request: OpenRequest): Promise<void> {
         briefText,
         school: school?.title ?? null,
         standards: kept.map(asListed),
-        leftOut: [...unread.map(({ file }) => file), ...leftOut].map((f) => f.name),
+        leftOut: leftOut.map((f) => f.name),
+        unread: unreadSaid(unread),
       },
     },
     [...buffers],

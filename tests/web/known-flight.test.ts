@@ -30,6 +30,7 @@ const debriefed = (standard: string | null): Debriefed => {
     school: null,
     standards: [],
     leftOut: [],
+    unread: [],
   } as unknown as Debriefed;
 };
 

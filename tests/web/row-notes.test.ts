@@ -8,9 +8,11 @@ import { documentNamed, eachTestInAnEmptyBrowser, file, NO_CHOICES } from "./sto
 standIn();
 const { flight } = await import("../../web/flight.ts");
 const { requestOf } = await import("../../web/request.ts");
-const { rowKeeper } = await import("../../web/row-notes.ts");
+const { keeperOf, rowKeeper } = await import("../../web/row-notes.ts");
 const { show, showAgain } = await import("../../web/show.ts");
-const { addFlights, documentOf, flightRow, keepDocument } = await import("../../web/store/flights.ts");
+const { addFlights, changeRows, documentOf, flightRow, keepDocument } = await import(
+  "../../web/store/flights.ts"
+);
 const { NO_NOTES } = await import("../../web/store/schema.ts");
 
 eachTestInAnEmptyBrowser();
@@ -28,7 +30,7 @@ const debriefed = (...titles: string[]): Debriefed => {
     exercises,
     overrules: [],
   } as unknown as DebriefDocument;
-  return { document, leftOut: [] } as unknown as Debriefed;
+  return { document, leftOut: [], unread: [] } as unknown as Debriefed;
 };
 const remark = (exercise: number): InstructorNotes => ({
   remarks: [{ exercise, title: "Hold at TARNO", text: "late" }],
@@ -49,6 +51,22 @@ test("a remark just typed, whose exercise moves before it is carried into the ro
   await vi.waitFor(() => expect([...keptWords.keys()]).toEqual([]));
   expect((await flightRow(row!.id))!.notes).toEqual(remark(1));
   expect((await documentOf(row!.id))!.remarks).toEqual(remark(1).remarks);
+});
+
+test("a sheet that is left and comes up again shows what was written on it since, here or in another tab", async () => {
+  const [row] = await addFlights([{ files: FILES, choices: NO_CHOICES, fingerprint: "f" }], null);
+  const { document } = debriefed("Hold at TARNO");
+  keeperOf(row!.id, document).keep(document, remark(0));
+  expect(keeperOf(row!.id, document).kept(document)).toEqual(remark(0));
+  await vi.waitFor(async () => expect((await flightRow(row!.id))!.notes).toEqual(remark(0)));
+  // written elsewhere while no sheet follows
+  const later = { remarks: [{ exercise: 0, title: "Hold at TARNO", text: "in time" }], overrules: [] };
+  await changeRows([row!.id], () => ({ notes: later }));
+  const heard: InstructorNotes[] = [];
+  const end = keeperOf(row!.id, document).follow!((notes) => heard.push(notes));
+  await vi.waitFor(() => expect(heard.at(-1)).toEqual(later));
+  expect(keeperOf(row!.id, document).kept(document)).toEqual(later);
+  end();
 });
 
 test("what was kept by the name of the file goes into the row, once, and out of where it was", async () => {

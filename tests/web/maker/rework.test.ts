@@ -38,6 +38,7 @@ const debriefed = (name: string, text: string | null): Debriefed => {
     school: null,
     standards: [],
     leftOut: [],
+    unread: [],
   } as unknown as Debriefed;
 };
 
