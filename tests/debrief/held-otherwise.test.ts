@@ -54,6 +54,14 @@ describe.each(["left", "right"] as const)(
   },
 );
 
+it.each(SEEDS)("asked for at a time after it: nothing of the kind, seed %i", (seed) => {
+  const asked = `hold: TARNO, inbound: ${FINAL}T, turns: left`;
+  const end = Date.parse(debriefed(asked, seed).truth.t1);
+  const [from, to] = [1, 9].map((minutes) => new Date(end + minutes * 60_000).toISOString().slice(11, 16));
+  const { exercises } = debriefed(`${asked}, between: ["${from}", "${to}"]`, seed);
+  expect(exercises[0]!.findings.map(({ code }) => code)).not.toContain("held-otherwise");
+});
+
 it.each(SEEDS)("asked for at another fix: nothing of the kind, seed %i", (seed) => {
   const { exercises } = debriefed(`hold: LUMDO, inbound: ${FINAL}T, turns: left`, seed);
   expect(exercises[0]!.findings.map(({ code }) => code)).not.toContain("held-otherwise");
