@@ -70,7 +70,7 @@ describe("two holds at one fix", () => {
   });
 
   it("a cut to the course in the first half of the way back is none of its track", () => {
-    expect(own(west, south, flown([247], "right", [170])).all).toBe(true);
+    expect(own(west, south, flown([247], "right", [120])).all).toBe(true);
   });
 
   it("of two on one course it is of the one with its turns", () => {
