@@ -99,21 +99,15 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   // what was flown instead does not tell that it was not flown as asked where nobody saw it
   const unseen = (i: number) => {
     const exercise = brief.exercises[i]!;
-    if (exercise.kind === "arc") {
-      return (
-        silentAt(exercise) ??
-        otherWay(exercise) ??
-        notSeen(i, brief.exercises, matches, motion, flight.leftOut)
-      );
-    }
-    const held = exercise.kind === "hold" && motion ? heldOtherwise(exercise, beside, motion) : null;
-    if (held) return silentAt(exercise) ?? held;
     const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
+    if (exercise.kind === "arc") return silentAt(exercise) ?? why ?? otherWay(exercise);
+    if (exercise.kind !== "hold" || !motion) return why;
     const flown = matches.flatMap(({ span }) => span ?? []);
     return (
       why ??
       silentAt(exercise) ??
-      (exercise.kind === "hold" && motion ? turnedAtFix(exercise, motion, flown) : null)
+      heldOtherwise(exercise, beside, motion) ??
+      turnedAtFix(exercise, motion, flown)
     );
   };
   const points = brief.exercises.map((exercise, i) => {

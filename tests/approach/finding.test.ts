@@ -240,7 +240,7 @@ describe("level below a minimum descent altitude on the way to a landing", () =>
     glidePath: null,
     minimum: { kind: "descent", altitude: FIELD.elevation + 480 },
   });
-  /** Down 320 ft a mile from 5 NM, level at a height from where it is met to a mile before the threshold, and down to 50 ft over it. */
+  /** Down 620 ft a mile from 5 NM, level at a height from where it is met to a mile before the threshold, and down to 50 ft over it. */
   const levelAt = (ft: number) => (b: number) =>
     b > 1 ? Math.min(1650, Math.max(ft, 1650 - (5 - b) * 620)) : 50 + b * (ft - 50);
   const codes = (ft: number) => measured(exercise, straightIn(9, centred, levelAt(ft))).findings;
@@ -256,6 +256,14 @@ describe("level below a minimum descent altitude on the way to a landing", () =>
   it("is not told where it was level at the minimum, or above it", () => {
     for (const ft of [480, 600])
       expect(codes(ft).map(({ code }) => code)).not.toContain("level-below-minimum");
+  });
+  it("is told as a minimum gone below, and not as that, where a climb away followed", () => {
+    const climbs = (b: number) => (b > 1 ? levelAt(360)(b) : 360 + (1 - b) * 600);
+    const { facts, findings } = measured(exercise, straightIn(9, centred, climbs, { roll: false, to: -1.5 }));
+    expect(facts.missed).not.toBeNull();
+    const told = findings.map(({ code }) => code);
+    expect(told).toContain("below-minimum");
+    expect(told).not.toContain("level-below-minimum");
   });
 });
 

@@ -79,6 +79,14 @@ describe("by construction: a way round that has a base leg is a box, and no cour
     ]);
     expect(joined(box)).toBe("vectors");
   });
+  it("outbound beside the final and back by two half turns with a breath between them: reversed", () => {
+    const breath = tracks(6, 1.02, [
+      [180, 90],
+      [270, 30 + 3],
+      [360, 300],
+    ]);
+    expect(joined(breath)).toBe("procedure-turn");
+  });
   it("outbound aside of it by 20 degrees and in by one turn of 230, as a teardrop: reversed", () => {
     const teardrop = tracks(5, 0, [
       [160, 86],

@@ -16,6 +16,18 @@ const flown = (begin: { along: number; across: number }, parts: readonly (readon
 };
 
 describe("by construction: the time before joining", () => {
+  it("on the course before a silence of the log, off it after that: what lies between is not told as a drift", () => {
+    const rows = tracksOff({ along: -15, across: 0 }, [
+      [12, 240],
+      [-30, 100],
+      [0, 330],
+    ]);
+    // half scale is 5 degrees: 0.9 miles there
+    const off = rows.find(({ across }) => across > 1.05)!;
+    const silent = rows.filter(({ t }) => t <= 15 || t >= off.t);
+    expect(measured(exercise, rows).facts.beforeJoining?.drifted).toBeTruthy();
+    expect(measured(exercise, silent).facts.beforeJoining?.drifted ?? null).toBeNull();
+  });
   it("a drift from the course on, regained after minutes: not judged, and said with its length", () => {
     // 12 degrees off for four minutes from the first second on: never established before it came back
     const { facts, words } = flown({ along: -15, across: 0 }, [

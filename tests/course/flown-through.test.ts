@@ -103,6 +103,18 @@ describe("by construction: an intercept whose turn ended and which went on past 
     expect(findingSentence(told, record)).toMatch(/until the turn onto it was over, and on to \d\.\d\d NM, /);
   });
 
+  it("of which a wander of hundredths of a mile after that turn is no going on", () => {
+    const wandered = tracksOff({ along: -16, across: -1 }, [
+      [60, 105],
+      [1, 60],
+      [-45, 100],
+      [0, 60],
+    ]);
+    const { intercept } = flown("to", wandered, 0).facts;
+    expect(farthest(wandered) - intercept!.overshootNm).toBeGreaterThan(0.01);
+    expect(intercept!.wentOn).toBeUndefined();
+  });
+
   it("has its needle by the scale of where it was farthest, not of where it was joined", () => {
     // 10 degrees of full scale at the station: the angle of what was past there, over ten
     const { intercept } = facts;

@@ -59,6 +59,41 @@ describe("by construction: a leg at 100 kt, on its course", () => {
     expect(left(LONG - 0.8).verdicts["course-needle"]!.verdict).toBe("met");
   });
 
+  it("of a short one more than half of it was left: it cannot be told, though it was less than 2 NM", () => {
+    const length = 3;
+    const short = { ...leg, course: { ...leg.course, length: length * 1852 } };
+    const rows = [...flown(0, 1.2)];
+    const after = tracksOff({ along: 1.2, across: 0 }, [
+      [0, 1],
+      [90, 200],
+    ]).map((r) => ({ ...r, t: r.t + rows.length }));
+    const { facts } = told(short, [], measured(short, [...rows, ...after], true, 0, rows.length));
+    expect(facts.part?.after?.why).toBe("left-early");
+  });
+
+  it("joined after the most of it cannot be told for the whole, and after the first miles of it is met", () => {
+    /** From so far aside by a cut of 30 degrees, and on to the end. */
+    const joined = (along: number, aside: number) => {
+      const cut = aside / Math.sin(Math.PI / 6);
+      const left = LONG - along - cut * Math.cos(Math.PI / 6);
+      return told(
+        leg,
+        tracksOff({ along, across: -aside }, [
+          [30, cut * 36],
+          [0, left * 36],
+        ]),
+      );
+    };
+    const late = joined(3, 3); // on it 8.2 NM after its beginning
+    expect(late.verdicts["course-needle"]).toMatchObject({ verdict: "cannot tell", reason: "joined-late" });
+    near(late.facts.part!.before!.nm, 8, 0.6, "NM");
+    expect(late.words).toMatch(/It was joined [78]\.\d NM after TARNO: [23]\.\d NM of 11\.1 NM are judged\./);
+    const soon = joined(1.6, 1); // 3.3 NM after it
+    near(soon.facts.judged.distanceNm, LONG - 3.3, 0.6, "NM");
+    expect(soon.facts.part).toBeUndefined();
+    expect(soon.verdicts["course-needle"]!.verdict).toBe("met");
+  });
+
   it("past its limit in the part that was seen is not met all the same", () => {
     const { verdicts } = told(
       leg,

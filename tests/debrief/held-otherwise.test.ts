@@ -14,11 +14,11 @@ const JOINED = {
   parts: [hold("TARNO", COURSE, { turns: "left" }), between({ do: "heading", seconds: 60 } as const)],
 };
 
-/** Flown on one course with turns to the left; asked for as given. */
-function debriefed(asked: string, seed: number) {
+/** Flown on one course with turns to the left; asked for as given, after what else the brief has. */
+function debriefed(asked: string, seed: number, before = "") {
   const { track, truth, brief } = flown(JOINED, seed, 1);
   const log = { file: "log.gpx", track, waypoints: [], routes: [], pointsSeen: track.length, issues: [] };
-  const text = brief.replace(/- \{ hold: .*/, `- { ${asked}, leg: 1 min }`);
+  const text = brief.replace(/- \{ hold: .*/, `${before}- { ${asked}, leg: 1 min }`);
   const standard = standardNamed("instrument-rating-us")!;
   const { document } = debriefFlight({ log, brief: readBrief(text, "brief.yaml"), standard });
   return { exercises: document.exercises, truth: truth.truth.holds[0]! };
@@ -53,6 +53,21 @@ describe.each(["left", "right"] as const)(
     );
   },
 );
+
+it.each(SEEDS)("after which the log ends in flight: it may have been flown yet, seed %i", (seed) => {
+  const before = `- { course: ${COURSE + 30}T, to: TARNO }\n  `;
+  const { exercises } = debriefed(`hold: TARNO, inbound: ${FINAL}T, turns: right`, seed, before);
+  expect(exercises[0]).toMatchObject({ kind: "course", match: { by: "geometry" } });
+  expect(exercises[1]!.verdicts).toMatchObject([{ verdict: "cannot tell", reason: "log-ends" }]);
+});
+
+it.each(SEEDS)("asked for at a time after it: nothing of the kind, seed %i", (seed) => {
+  const asked = `hold: TARNO, inbound: ${FINAL}T, turns: left`;
+  const end = Date.parse(debriefed(asked, seed).truth.t1);
+  const [from, to] = [1, 9].map((minutes) => new Date(end + minutes * 60_000).toISOString().slice(11, 16));
+  const { exercises } = debriefed(`${asked}, between: ["${from}", "${to}"]`, seed);
+  expect(exercises[0]!.findings.map(({ code }) => code)).not.toContain("held-otherwise");
+});
 
 it.each(SEEDS)("asked for at another fix: nothing of the kind, seed %i", (seed) => {
   const { exercises } = debriefed(`hold: LUMDO, inbound: ${FINAL}T, turns: left`, seed);
