@@ -12,9 +12,9 @@ describe("legs as told", () => {
     expect(inbound.length).toBeGreaterThan(120);
     expect(within95(inbound)).toBeLessThan(3);
     expect(within95(outbound)).toBeLessThan(3);
-    // neither end lies to one side: the simulator's pilot looks each half second, and its abeam stands in whole ones
+    // neither end lies to one side: the simulator's pilot looks each half second
     expect(Math.abs(middle(inbound))).toBeLessThan(0.5);
-    expect(Math.abs(middle(outbound))).toBeLessThan(1);
+    expect(Math.abs(middle(outbound))).toBeLessThan(0.5);
   });
 
   it("inbound, of holds found without a brief", () => {

@@ -28,6 +28,9 @@ const exerciseOf = (hold: TrueHold): HoldExercise => {
   } as HoldExercise;
 };
 
+/** The truth has the fix abeam at the whole second after it: half a second late in the mean, ms. */
+const HALF_A_SECOND = 500;
+
 /** Errors of a flight's legs; none where the hold was not found with all its laps, which the finder's meter counts. */
 function legErrors(name: string, seed: number, briefed: boolean): LegErrors {
   const errors: LegErrors = { outbound: [], inbound: [] };
@@ -49,7 +52,7 @@ function legErrors(name: string, seed: number, briefed: boolean): LegErrors {
   for (const [i, { outboundUtc, abeamUtc, inboundTurnUtc, inboundS }] of hold.laps.entries()) {
     const { outbound, inbound } = facts.laps[i]!;
     // from abeam the fix or on the outbound heading, whichever is later: ICAO Doc 8168, as quoted in national publications
-    const from = Math.max(Date.parse(outboundUtc), abeamUtc ? Date.parse(abeamUtc) : 0);
+    const from = Math.max(Date.parse(outboundUtc), abeamUtc ? Date.parse(abeamUtc) - HALF_A_SECOND : 0);
     errors.outbound.push(outbound.seconds - (Date.parse(inboundTurnUtc) - from) / 1000);
     if (inbound) errors.inbound.push(inbound.seconds - inboundS);
   }
