@@ -3,7 +3,7 @@ import { turnFrom } from "../quantity/angle.ts";
 import type { Span } from "../quantity/span.ts";
 import type { AngleSize, DegreesPerSecond, Knots, Seconds, UtcMillis } from "../quantity/units.ts";
 import { bankOfRate } from "../wind/index.ts";
-import { type HoldFrame, meanBetween, rowsBetween } from "./frame.ts";
+import { directionAt, type HoldFrame, meanBetween, rowsBetween } from "./frame.ts";
 
 /** A turn begins and ends where its rate is this share of what it is in the middle: half, so that smoothing moves neither. */
 const HALF = 0.5;
@@ -98,12 +98,17 @@ function airspeedBetween(frame: HoldFrame, from: UtcMillis, to: UtcMillis): Knot
   return Number.isNaN(speed) ? null : speed;
 }
 
-/** A turn that goes on this far beyond the heading for the leg is a cut back to it. Chosen: more than a heading is missed by. */
-const BEYOND: AngleSize = 8;
+/** An inbound turn ends within this of the heading for the leg: the last degrees are turned slowly. As the finder reads it (`laps.ts`). */
+const ROLLED_OUT: AngleSize = 3;
+/** ... or short of it, but no farther off than this, where the heading changes by no more than so much in so long. Chosen; tuned there. */
+const STILL_TURNING: AngleSize = 1;
+const LOOK_MS = 2000;
+const STEP_MS = 250;
 
 /**
  * An inbound turn ends where the nose (or the track, where the wind is not known) comes to the direction that holds
- * the course, though it may go on to a cut back to it: there a racetrack that closes would have rolled out.
+ * the course, though it may go on to a cut back to it: there a racetrack that closes would have rolled out. Where it
+ * never comes to it, it ends where it ceases to turn.
  */
 export function endedOn(
   frame: HoldFrame,
@@ -113,14 +118,14 @@ export function endedOn(
 ): TurnFlown {
   const nose = correction === null ? frame.track : frame.heading;
   const wanted = frame.course.azimuth + (correction ?? 0);
-  const { start, end } = rowsBetween(frame, (turn.from + turn.to) / 2, turn.to);
-  const beyond = (i: number) => side * turnFrom(wanted, nose[i]!);
-  if (!(beyond(end - 1) > BEYOND)) return turn;
-  for (let i = start + 1; i < end; i++) {
-    const [a, b] = [beyond(i - 1), beyond(i)];
-    if (!(a < 0 && b >= 0)) continue;
-    const to = frame.time[i - 1]! - (a / (b - a)) * (frame.time[i]! - frame.time[i - 1]!);
-    return { ...turn, to, seconds: (to - turn.from) / 1000 };
+  const at = (t: UtcMillis) => directionAt(frame, nose, t);
+  const ending = (to: UtcMillis) => ({ ...turn, to, seconds: (to - turn.from) / 1000 });
+  const last = Math.min(frame.time[frame.length - 1]! - LOOK_MS, turn.to + OUTSIDE * 1000);
+  for (let t = (turn.from + turn.to) / 2; t <= last; t += STEP_MS) {
+    const short = side * turnFrom(at(t), wanted);
+    if (Math.abs(short) < 90 && short <= ROLLED_OUT) return ending(t);
+    const turned = side * turnFrom(at(t), at(t + LOOK_MS));
+    if (t > turn.to && turned <= STILL_TURNING) return ending(t);
   }
   return turn;
 }

@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { cleanTrack } from "../../src/track/index.ts";
 import { falseHolds, HoldMeter, holdsIn, NO_HOLDS, seedsFrom } from "../hold/finding-meter.ts";
+import { legErrorsOf, within95 } from "../hold/leg-times.ts";
 import { readPlainGpx } from "./real.ts";
 
 /** Never used for tuning: that was done on 1 to 600. */
@@ -18,6 +19,14 @@ export function printHolds(count: number, write: (line: string) => void): void {
     const report = meter.report();
     write(`${name}, ${count} flights logged at 1 s, 5 s and adaptively`);
     for (const [key, value] of Object.entries(report)) write(`  ${key} ${figure(value)}`);
+    for (const [how, briefed] of [
+      ["in a brief", true],
+      ["without one", false],
+    ] as const) {
+      const { outbound, inbound } = legErrorsOf(name, seedsFrom(FIRST_SEED, count), briefed);
+      const figures = [outbound, inbound, [...outbound, ...inbound]].map((e) => figure(within95(e)));
+      write(`  legs as told, ${how}, outbound, inbound and all, 95 in 100 within s: ${figures.join(" ")}`);
+    }
   }
   const seeds = seedsFrom(FIRST_SEED, Math.ceil(count / 2));
   write(`flights that hold nowhere, ${seeds.length} each: with a hold found, of those called doubtful`);

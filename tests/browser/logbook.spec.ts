@@ -18,6 +18,34 @@ test("logs of four flights with their briefs, dropped together, are four flights
     expect(await rows(page).count()).toBe(4);
   }));
 
+test("one bad brief among the briefs of many flights spoils its own flight alone", () =>
+  on(async ({ page }) => {
+    const lesson = (sample: string, name: string, change = (text: string) => text) => [
+      { name: `${name}.gpx`, text: sampleFile(sample, "log.gpx") },
+      { name: `${name}.yaml`, text: change(sampleFile(sample, "brief.yaml")) },
+    ];
+    const bad = lesson("needle-chased", "bad", (text) => text.replace("brief: 1", "brief: 9"));
+    await drop(page, [...bad, ...lesson("hold-teardrop-left-turns", "good")]);
+    await expect.poll(() => rows(page).count()).toBe(2);
+    await expect.poll(async () => (await rows(page).allTextContents()).join("\n")).toMatch(/1 hold/);
+    await expect.poll(async () => (await rows(page).allTextContents()).join("\n")).toMatch(/bad\.yaml/);
+  }));
+
+test("a bad log beside a good one is said with its cause, and the flight is called by the good one", () =>
+  on(async ({ page }) => {
+    await drop(page, [
+      { name: "a-empty.gpx", text: "" },
+      { name: "lesson.gpx", text: sampleFile("calm-and-tidy", "log.gpx") },
+      { name: "lesson.yaml", text: sampleFile("calm-and-tidy", "brief.yaml") },
+    ]);
+    await sheetStands(page);
+    expect(await page.getByRole("alert").textContent()).toMatch(/a-empty\.gpx.*empty/);
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
+    const [row] = await rows(page).allTextContents();
+    expect(row).toContain("lesson.gpx");
+    expect(row).not.toContain("a-empty");
+  }));
+
 /** The first quarter of an hour of a sample, and the same flown again four hours later after a stay. */
 function twoFlights(): string {
   const lines = sampleFile("calm-and-tidy", "log.gpx").split("\n");

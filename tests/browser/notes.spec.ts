@@ -53,6 +53,34 @@ test("a remark and an overruled verdict survive a reload, stand beside what was 
   await close();
 });
 
+test("a sheet that is left for the logbook comes up again with what was written on it, and keeps it", async () => {
+  const { page, trouble, close } = await watchedPage(browser);
+  await openSample(page, "A strong crosswind");
+  await writeOn(page);
+  for (const by of ["Sheet", "flight"]) {
+    await page.getByRole("link", { name: "Logbook", exact: true }).click();
+    if (by === "Sheet") await page.getByRole("link", { name: "Sheet", exact: true }).click();
+    else await page.locator(".flights tbody a").first().click();
+    await sheetStands(page);
+    await stands(page);
+  }
+  const remarks = page.getByRole("textbox", { name: "Remarks" });
+  await remarks.fill("Flight well prepared.");
+  await page.getByRole("link", { name: "Logbook", exact: true }).click();
+  await page.getByRole("link", { name: "Sheet", exact: true }).click();
+  await sheetStands(page);
+  await page.getByRole("textbox", { name: "Remarks" }).pressSequentially(" And flown.");
+  await page.reload();
+  await sheetStands(page);
+  await stands(page);
+  expect(await page.getByRole("textbox", { name: "Remarks" }).inputValue()).toContain(" And flown.");
+  expect(await page.getByRole("textbox", { name: "Remarks" }).inputValue()).toContain(
+    "Flight well prepared.",
+  );
+  expect(trouble).toEqual([]);
+  await close();
+});
+
 test("they are in the document, in the tables, on paper, and in the page that opens anywhere", async () => {
   const { page, trouble, close } = await watchedPage(browser);
   await openSample(page, "A strong crosswind");
