@@ -6,7 +6,7 @@ import { utcSchema as utc } from "./record.ts";
 const excursionSchema = z.strictObject({
   /** The side that the aircraft went to. */
   side: z.enum(["left", "right"]),
-  /** A: the track angle error passed its threshold for good. */
+  /** A: the track angle error passed its threshold for good, or led away by less for so long that the needle told of it. */
   trackOffUtc: utc,
   /** Mean track angle error from A to C. */
   trackErrorDeg: z.number(),

@@ -12,7 +12,7 @@ import type { Reversals } from "./reversal.ts";
 const ON_THE_COURSE: AngleSize = 2;
 /** A need smaller than this is not worth a cause. Tuned: the threshold of the track error. */
 const LEAST_NEED: AngleSize = 3;
-/** Over-corrected: beyond the need by more than half; turned downwind, and not merely left on the course: away from it by more than half of it, whatever it is within its doubt. */
+/** Over-corrected: beyond the need by more than half; turned downwind, and not merely left on the course: away from it by more than half of it. */
 const BEYOND: Share = 0.5;
 /** A track error is that of the roll-out when it stands so soon after it, and has changed by no more than this. Tuned on simulated roll-outs. */
 const SINCE_ROLL_OUT: Seconds = 30;
@@ -59,11 +59,9 @@ export function windCause(
   const applied = (m.flown * Math.sign(m.needed)) / size;
   if (!downwind) return applied > 1 + BEYOND ? "over-corrected" : null;
   if (Math.abs(m.flown) <= ON_THE_COURSE) return "wind-uncorrected";
-  if (applied < 0) {
-    // what flown and needed differ by is known well; a need as large as its doubt allows leaves the least of it for a turn downwind
-    const turned = (1 - applied) * size > (1 + BEYOND) * (size + m.doubt95);
-    return turned ? "corrected-wrong-way" : "wind-uncorrected";
-  }
+  // within its doubt of the line the nose cannot be said to be turned downwind
+  const turned = applied < -BEYOND && -m.flown * Math.sign(m.needed) > m.doubt95;
+  if (applied < 0) return turned ? "corrected-wrong-way" : "wind-uncorrected";
   return applied < 1 ? "under-corrected" : null;
 }
 

@@ -3,10 +3,10 @@ import { direction, turnFrom } from "../quantity/angle.ts";
 import type { ExcursionRecord } from "../quantity/excursion-record.ts";
 import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
-import type { AngleSize, NauticalMiles, Seconds, Share } from "../quantity/units.ts";
-import { intervals, type WeighedRows, weigh, Z95 } from "../quantity/weigh.ts";
+import type { NauticalMiles, Share } from "../quantity/units.ts";
+import { intervals, type WeighedRows, weigh } from "../quantity/weigh.ts";
 import type { AgainstCourse } from "./against-course.ts";
-import { correctionRow, TRACK_OFF } from "./first-correction.ts";
+import { correctionRow } from "./first-correction.ts";
 
 /** What is read of rows to tell when they left their line; of an arc `turnRate` is that against its tangent. */
 export interface AlongLine extends AgainstCourse, WeighedRows {
@@ -18,25 +18,9 @@ export interface AlongLine extends AgainstCourse, WeighedRows {
   readonly fullScaleNm: Float64Array;
 }
 
-/** What differs from line to line. */
-export interface ExcursionsOf {
-  /** The judged rows begin beside a station, where the needle was not judged but the track tells. */
-  readonly fromStation?: boolean;
-  /** Carried away by this at least where the needle told of it; see `TOLD_LEAST`. */
-  readonly toldLeast?: NauticalMiles;
-}
-
 /** The needle tells from here. Common practice, no source. */
-const QUARTER: Share = 0.25;
-/** Shorter lulls do not end a run of track error. Tuned on wander of 2 degrees over 20 s. */
-const LULL: Seconds = 15;
-/** ... nor longer ones in which the track still led away by this, while its mean from A on stays off. Tuned likewise. */
-const STILL_AWAY: AngleSize = 1;
-/** Carried away: outward by this, or to a quarter scale. Tuned: five times what wander makes on a course well kept. */
-const CARRIED_AWAY: NauticalMiles = 0.1;
-/** ... where the needle told of it, by this at least: beside a station a quarter scale is less than wander makes. Tuned likewise. */
-const TOLD_LEAST: NauticalMiles = 0.06;
-/** On course for practical purposes: a tenth of full scale, held between these. Tuned likewise. */
+export const QUARTER: Share = 0.25;
+/** On course for practical purposes: a tenth of full scale, held between these. Tuned on wander of 2 degrees over 20 s. */
 const ON_COURSE: Share = 0.1;
 const ON_COURSE_LEAST: NauticalMiles = 0.02;
 const ON_COURSE_MOST: NauticalMiles = 0.08;
@@ -50,92 +34,13 @@ export interface ExcursionRows {
 }
 
 /** Half-width of the strip in which the aircraft counts as on the line. */
-function onCourse({ fullScaleNm }: AlongLine, i: number): NauticalMiles {
+export function onCourse({ fullScaleNm }: AlongLine, i: number): NauticalMiles {
   const strip = ON_COURSE * fullScaleNm[i]!;
   return Math.min(ON_COURSE_MOST, Math.max(ON_COURSE_LEAST, strip));
 }
 
-/** Diverging by more than the threshold (and than its doubt): +1 to the right, -1 to the left, else 0. */
-function diverging(rows: AlongLine, i: number): number {
-  const error = rows.trackErrorDeg[i]!;
-  if (!(Math.abs(error) >= Math.max(TRACK_OFF, Z95 * rows.trackSdDeg[i]!)) || Math.abs(error) > 90) return 0;
-  const side = Math.sign(error);
-  return rows.crossTrackNm[i]! * side >= -onCourse(rows, i) ? side : 0;
-}
-
-/** A run of divergence [start, end): its rows are off to one side, but for lulls. */
-function divergingRun(rows: AlongLine, from: number, end: number, side: number): Span {
-  let start = from;
-  let last = from;
-  let sum = rows.trackErrorDeg[from]! * side;
-  let lull = 0;
-  for (let i = from + 1; i < end; i++) {
-    if (rows.gapBefore[i]) break;
-    const error = rows.trackErrorDeg[i]! * side;
-    sum += error;
-    const forGood = sum >= TRACK_OFF * (i - start + 1);
-    if (diverging(rows, i) === side) {
-      // wander that fell back before the track really left is no beginning
-      if (i > last + 1 && !forGood) {
-        start = i;
-        sum = error;
-      }
-      last = i;
-      lull = 0;
-      continue;
-    }
-    lull += error;
-    const stillAway = forGood && lull >= STILL_AWAY * (i - last);
-    if (error < -TRACK_OFF) break;
-    if (!stillAway && rows.timeMs[i]! - rows.timeMs[last]! > LULL * 1000) break;
-  }
-  return { start, end: last + 1 };
-}
-
-/** Off already where the judged rows begin: the track tells from before, beside a station too, where a needle does not. */
-function begunBefore(rows: AlongLine, from: number, side: number): number {
-  let start = from;
-  for (let i = from - 1; i >= 0 && !rows.gapBefore[i + 1]; i--) {
-    const error = rows.trackErrorDeg[i]! * side;
-    if (error < -TRACK_OFF || error > 90 || rows.timeMs[start]! - rows.timeMs[i]! > LULL * 1000) break;
-    if (error >= TRACK_OFF) start = i;
-  }
-  return start;
-}
-
-/** All excursions of some rows, in flown order. Empty where the log has no times. */
-export function findExcursions(
-  rows: AlongLine,
-  judged: Span,
-  { fromStation = false, toldLeast = TOLD_LEAST }: ExcursionsOf = {},
-): ExcursionRows[] {
-  const found: ExcursionRows[] = [];
-  if (!rows.timed) return found;
-  let i = judged.start;
-  while (i < judged.end) {
-    const side = diverging(rows, i);
-    if (side === 0) {
-      i++;
-      continue;
-    }
-    const begun = fromStation && i === judged.start ? begunBefore(rows, i, side) : i;
-    const run = divergingRun(rows, begun, judged.end, side);
-    const out = (k: number) => rows.crossTrackNm[k]! * side;
-    let far = run.start;
-    for (let k = run.start; k < run.end; k++) if (out(k) > out(far)) far = k;
-    const told = rows.needle[far]! * side >= QUARTER && rows.needle[run.start]! * side < QUARTER;
-    const moved = out(far) - Math.max(0, out(run.start));
-    if (moved >= CARRIED_AWAY || (told && moved >= toldLeast)) {
-      const excursion = excursionFrom(rows, judged, run.start, far, side);
-      found.push(excursion.rows);
-      i = Math.max(i + 1, excursion.back, run.end);
-    } else i = Math.max(i + 1, run.end);
-  }
-  return found;
-}
-
 /** From A at a row, by way of a row that is far off, to back on course or the end of what is judged. */
-function excursionFrom(
+export function excursionFrom(
   rows: AlongLine,
   judged: Span,
   a: number,

@@ -12,7 +12,8 @@ export {
 export { type CleanedTrack, cleanTrack } from "./clean.ts";
 export { type DescentFound, descentAfter, descentBefore } from "./descent.ts";
 export { descentPoint, rowBefore } from "./descent-point.ts";
-export { type AlongLine, type ExcursionRows, findExcursions } from "./excursion.ts";
+export type { AlongLine, ExcursionRows } from "./excursion.ts";
+export { findExcursions } from "./find-excursions.ts";
 export { TRACK_OFF } from "./first-correction.ts";
 export { type Flight, findFlights } from "./flights.ts";
 export {

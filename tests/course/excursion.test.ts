@@ -126,3 +126,42 @@ describe("by construction: the log falls silent while the track is off", () => {
     near(e!.leadS!, 149, 3, "s");
   });
 });
+
+describe("by construction: a slow drift of 2.2° in the mean, in turns of 3.6° and 1.4°", () => {
+  const slow = Array.from({ length: 5 }, () => [
+    [3.6, 12],
+    [1.4, 20],
+  ]).flat() as [number, number][];
+  const rows = tracksOff({ along: -8, across: 0 }, [[0, 20], ...slow, [-20, 12], [0, 40]]);
+  const quarterRow = rows.find((r) => r.across >= -r.along * Math.tan((2.5 * Math.PI) / 180))!;
+
+  it.each([
+    ["right", rows],
+    ["left", mirrored(rows)],
+  ] as const)(
+    "that carries the needle to a quarter is told to the %s, from where it began",
+    (side, flown) => {
+      const { excursions } = measured(courseExercise("to", 241, "vor"), flown).facts;
+      expect(excursions.map((e) => e.side)).toEqual([side]);
+      const [e] = excursions;
+      near(secondsOf(e!.trackOffUtc), 21, 2, "s", "A");
+      near(secondsOf(e!.quarterUtc!), quarterRow.t, 1.5, "s", "B");
+      near(secondsOf(e!.correctedUtc!), 180, 3, "s", "C");
+      near(Math.abs(e!.trackErrorDeg), 2.2, 0.2, "°");
+    },
+  );
+
+  it("is none where the needle never comes to a quarter", () => {
+    const far = tracksOff({ along: -16, across: 0 }, [[0, 20], ...slow, [-20, 12], [0, 40]]);
+    expect(measured(courseExercise("to", 241, "vor"), far).facts.excursions).toEqual([]);
+  });
+
+  it("is none where it only goes to and fro by as much", () => {
+    const wander = Array.from({ length: 6 }, () => [
+      [3.6, 16],
+      [-3.6, 16],
+    ]).flat() as [number, number][];
+    const beside = tracksOff({ along: -6, across: 0.16 }, wander);
+    expect(measured(courseExercise("to", 241, "vor"), beside).facts.excursions).toEqual([]);
+  });
+});

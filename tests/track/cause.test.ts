@@ -35,10 +35,6 @@ describe("by construction: shares of what carried an aircraft 0.4 NM right", () 
     ["next to no wind", 6, 0.5, [["heading-off", 1]]],
     ["turned 8° with the wind that needs 7° the other way", 8, -7, [["corrected-wrong-way", 1]]],
     ["3° with the wind that needs 8°: hardly turned", 3, -8, [["wind-uncorrected", 1]]],
-    // 8° ± 1.5° may be 9.5°; then the nose, 13° from what was needed, was 3.5° downwind and not half of that
-    ["5° with the wind that needs 8°, within the doubt", 5, -8, [["wind-uncorrected", 1]]],
-    // 15° from what was needed: of 9.5° more than half remains
-    ["7° with the wind that needs 8°, beyond the doubt", 7, -8, [["corrected-wrong-way", 1]]],
   ] as const)("%s", (_, flown, needed, expected) => {
     const found = shares(drift(0, 0.4), correction(flown as number, needed as number), null);
     expect(found.map((c) => c.cause)).toEqual(expected.map(([cause]) => cause));
