@@ -57,6 +57,7 @@ const ENTRY: Criterion<HoldFacts> = {
     if (facts.sure === false || !entry) return null;
     if (wrongWay(facts)) return { cannotTell: "wrong-way" };
     if (facts.legsUnseen && facts.legsUnseen.toUtc <= entry.utc) return { cannotTell: "log-silent-there" };
+    if (entry.untold === "log-begins") return { cannotTell: "log-begins-in-hold" };
     if (!entry.flown) return { cannotTell: "entry-not-clear" };
     if (entry.heading95Deg === null) return { cannotTell: "wind-not-known" };
     const value = outsideSector(facts, entry);

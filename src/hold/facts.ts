@@ -75,6 +75,8 @@ export const holdFactsSchema = z.strictObject({
       /** From the heading to the nearest border of the sector asked. */
       fromBorderDeg: z.number(),
       flown: entrySchema.nullable(),
+      /** Why no entry is told: but for `wrong-way` this is then a passage of the fix that may not be the arrival, and its heading and sector tell nothing of it. Missing in documents of earlier versions. */
+      untold: z.enum(["log-begins", "not-clear", "wrong-way"]).optional(),
       fixMissNm: z.number(),
       /** The outbound leg of a teardrop or parallel entry. `trackOffDeg`: off the reciprocal of the inbound course, toward the holding side positive. */
       outbound: z

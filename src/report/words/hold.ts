@@ -85,12 +85,23 @@ export const entryDirection = (
 ): string =>
   `${headingIs} ${(headingIs === "heading" ? flownHeading : flownCourse)(headingTrueDeg, variation)}`;
 
+/** Why no entry is told, to follow "what entry was flown"; null where one is. */
+export function entryUntold({ flown, untold }: NonNullable<HoldFacts["entry"]>): string | null {
+  if (flown !== null) return null;
+  if (untold === "log-begins") return "cannot be told: the log begins in flight, in the hold or close before it";
+  if (untold === "wrong-way")
+    return "by the sectors of this hold cannot be told: the turns were flown to the other side";
+  return "is not clear, and so not which passage of the fix was the arrival";
+}
+
 function entry(facts: HoldFacts): string | null {
   const { entry: e } = facts;
   if (!e) return null;
   const nose = entryDirection(e, facts);
   const miss = `the fix was passed ${e.fixMissNm.toFixed(2)} NM off`;
-  const flown = e.flown === null ? "What entry was flown is not clear" : `${capital(e.flown)} entry`;
+  const untold = entryUntold(e);
+  if (untold && e.untold !== "wrong-way") return `What entry was flown ${untold}.`;
+  const flown = untold ? `What entry it was ${untold}` : `${capital(e.flown!)} entry`;
   const told =
     e.flown === e.asked
       ? `, as ${nose} at the fix asks`

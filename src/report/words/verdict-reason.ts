@@ -60,6 +60,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the final was left above it, and the height is not known well enough to say how far",
   "crossing-not-known": "the log does not show the height there",
   "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
+  "log-begins-in-hold": "the log begins in flight, in the hold or close before it",
   "entry-not-clear": "what entry was flown is not clear",
   "no-whole-leg": "no leg was flown to its end",
   "course-not-flown-inbound": "the inbound course was never flown to the fix",
