@@ -19,6 +19,7 @@ import {
   holdResult,
 } from "./exercise-result.ts";
 import { heldOtherwise } from "./held-otherwise.ts";
+import { holdAtLogEnd } from "./hold-at-log-end.ts";
 import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
@@ -110,11 +111,11 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     if (held) return silentAt(exercise) ?? held;
     const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
     const flown = matches.flatMap(({ span }) => span ?? []);
-    return (
-      why ??
-      silentAt(exercise) ??
-      (exercise.kind === "hold" && motion ? turnedAtFix(exercise, motion, flown) : null)
-    );
+    const sought = why ?? silentAt(exercise);
+    if (sought || exercise.kind !== "hold" || !motion) return sought;
+    const any = (some: typeof matches) => some.some(({ span }) => span !== null);
+    const seen = { before: any(matches.slice(0, i)), after: any(matches.slice(i + 1)) };
+    return holdAtLogEnd(exercise, motion, seen) ?? turnedAtFix(exercise, motion, flown);
   };
   const points = brief.exercises.map((exercise, i) => {
     const { span } = matches[i]!;

@@ -88,7 +88,8 @@ export const entryDirection = (
 /** Why no entry is told, to follow "what entry was flown"; null where one is. */
 export function entryUntold({ flown, untold }: NonNullable<HoldFacts["entry"]>): string | null {
   if (flown !== null) return null;
-  if (untold === "log-begins") return "cannot be told: the log begins in flight, in the hold or close before it";
+  if (untold === "log-begins")
+    return "cannot be told: the log begins in flight, in the hold or close before it";
   if (untold === "wrong-way")
     return "by the sectors of this hold cannot be told: the turns were flown to the other side";
   return "is not clear, and so not which passage of the fix was the arrival";

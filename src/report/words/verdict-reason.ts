@@ -29,6 +29,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "lap-never-established":
     "a lap was flown without ever being established on the inbound course, which is no keeping of it",
   "log-begins": "the log begins after it, in flight",
+  "log-ends-at-fix": "the log ends in flight, soon after the fix was passed",
+  "log-begins-at-fix": "the log begins in flight, soon before the fix was passed",
   "turned-at-fix": "no lap was made out, though the fix was passed twice with turns between",
   "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
