@@ -5,7 +5,7 @@ import type { Seconds, Share } from "../quantity/units.ts";
 import { ENTRY_SECTORS } from "../standard/holding.ts";
 import { altitudeCriteria } from "./altitude.ts";
 import type { Criterion, Found } from "./criterion.ts";
-import { LEG_LENGTH, LEG_TIME, unseenLegs, wrongWay } from "./hold-legs.ts";
+import { LEG_LENGTH, LEG_TIME, lapReason, unseenLegs, wrongWay } from "./hold-legs.ts";
 
 type Lap = HoldFacts["laps"][number];
 
@@ -92,7 +92,7 @@ const NEEDLE: Criterion<HoldFacts> = {
       worstUtc,
       unseen,
       ...(judged < flown.length ? { laps: { judged, flown: flown.length } } : {}),
-      notWhole: never ? "lap-never-established" : null,
+      notWhole: never ? "lap-never-established" : lapReason(facts),
     };
   },
 };
@@ -121,6 +121,7 @@ const HEIGHT = altitudeCriteria<HoldFacts>(
       ? { ...facts.altitude, unseenRange: unseen, unseenTarget: unseen }
       : facts.altitude;
   },
+  lapReason,
 );
 
 export const HOLD_CRITERIA: readonly Criterion<HoldFacts>[] = [

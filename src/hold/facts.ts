@@ -90,6 +90,13 @@ export const holdFactsSchema = z.strictObject({
     })
     .nullable(),
   laps: z.array(lapSchema),
+  /** The log begins or ends in flight in a lap that is not among them: from its first point or the last pass of the fix on, to the first or the last point. Missing in documents of earlier versions. */
+  lapCut: z
+    .strictObject({
+      before: z.strictObject({ fromUtc: utc, toUtc: utc }).nullable(),
+      after: z.strictObject({ fromUtc: utc, toUtc: utc }).nullable(),
+    })
+    .optional(),
   /** The racetrack in still air, at the airspeed of the hold; null where no airspeed is known. */
   stillAir: racetrackSchema.nullable(),
   /** What the wind of all laps together asked for. */

@@ -6,6 +6,7 @@ import { firstAtOrAfter } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share, UtcMillis } from "../quantity/units.ts";
 import { airborneRows } from "../track/index.ts";
+import type { HoldFacts } from "./facts.ts";
 import { directionAt, type HoldFrame, offInbound } from "./frame.ts";
 import type { LapMoments } from "./lap.ts";
 import type { Pass } from "./pass.ts";
@@ -17,6 +18,8 @@ const FARTHER: Share = 1.25;
 const LIKE_A_LAP: AngleSize = 60;
 /** Turned so far to the side of the hold and not come to the fix, a lap was begun. Chosen: half of its first turn. */
 const LAP_BEGUN: AngleSize = 90;
+/** Turned a lap and so far again, it was a whole one, and is told if it was one of this hold. */
+const LAP: AngleSize = 360 + LAP_BEGUN;
 
 /** What an aircraft holding there does not go beyond. */
 interface Reach {
@@ -47,6 +50,8 @@ function within({ motion, course, side }: HoldFrame, from: number, to: number, r
   return { turned };
 }
 
+const inOneLap = ({ turned }: { readonly turned: AngleSize }) => turned >= LAP_BEGUN && turned < LAP;
+
 /**
  * A log that begins in flight within a lap before the fix was first passed, and no farther from it than laps go: what
  * seems an arrival may be the end of a lap that nobody saw begin. `lap`: it turned as one does. Null where it begins
@@ -62,14 +67,24 @@ export function logBeginsIn(
   if (!reach || pass.time - motion.time[0]! > reach.time || airborneRows(motion)[0] !== 1) return null;
   if (Math.abs(offInbound(frame, directionAt(frame, frame.track, pass.time))) > LIKE_A_LAP) return null;
   const seen = within(frame, 0, firstAtOrAfter(motion.time, pass.time), reach.distance);
-  return seen && { lap: seen.turned >= LAP_BEGUN };
+  return seen && { lap: inOneLap(seen) };
 }
 
-/** The lap that the log ends in, in flight: from the last pass of the fix to the last point. Null where none was begun. */
-export function logEndsIn(
+/** The laps that the log begins and ends in, in flight: seen from the first point to the fix, and from the fix to the last point. */
+export function lapsCut(
   frame: HoldFrame,
   laps: readonly LapMoments[],
-): { readonly fromUtc: string; readonly utc: string } | null {
+  reached: Pass,
+): NonNullable<HoldFacts["lapCut"]> {
+  const first = frame.motion.time[0]!;
+  const begun = logBeginsIn(frame, laps, reached)?.lap === true;
+  return {
+    before: begun ? { fromUtc: utcText(first), toUtc: utcText(reached.time) } : null,
+    after: lapEnding(frame, laps),
+  };
+}
+
+function lapEnding(frame: HoldFrame, laps: readonly LapMoments[]) {
   const { motion } = frame;
   const reach = reachOf(frame, laps);
   const pass: UtcMillis | undefined = laps.at(-1)?.end?.time;
@@ -77,5 +92,5 @@ export function logEndsIn(
   if (!reach || pass === undefined || last - pass > reach.time) return null;
   if (airborneRows(motion)[motion.length - 1] !== 1) return null;
   const seen = within(frame, firstAtOrAfter(motion.time, pass), motion.length, reach.distance);
-  return seen && seen.turned >= LAP_BEGUN ? { fromUtc: utcText(pass), utc: utcText(last) } : null;
+  return seen && inOneLap(seen) ? { fromUtc: utcText(pass), toUtc: utcText(last) } : null;
 }

@@ -142,12 +142,27 @@ function untold(facts: HoldFacts): string | null {
   return `${capital(reasons.map((r) => REASONS[r] ?? plain(r)).join("; "))}.`;
 }
 
+/** As in "The log ends in flight, 93 s after the last pass of the fix, in a lap that is not among those told." */
+function lapCut({ lapCut: cut }: HoldFacts): string | null {
+  const span = ({ fromUtc, toUtc }: { readonly fromUtc: string; readonly toUtc: string }) =>
+    `${Math.round((Date.parse(toUtc) - Date.parse(fromUtc)) / 1000)} s`;
+  const told = [
+    cut?.before
+      ? `begins in flight, ${span(cut.before)} before the first pass of the fix that is told here, as in a lap`
+      : null,
+    cut?.after ? `ends in flight, ${span(cut.after)} after the last pass of the fix, as in a lap` : null,
+  ].filter((part) => part !== null);
+  if (told.length === 0) return null;
+  return `The log ${told.join("; it ")}: that is not among the laps told and judged, and what lies beyond the log is not known.`;
+}
+
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, string | null][] {
   return [
     ["How it was found.", found(exercise, facts)],
     ["What this wind asked for.", facts.loneLap ? null : asked(facts)],
     ["Entry.", entry(facts)],
+    ["Laps not seen whole.", lapCut(facts)],
     ["Height.", heightReachedNote(facts.altitude)],
     ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
     ["What cannot be told.", untold(facts)],
