@@ -5,6 +5,7 @@ import {
   count,
   duration,
   entryDirection,
+  entryUntold,
   flownDirection,
   isFull,
   plusMinus,
@@ -46,6 +47,9 @@ function publishedRows(facts: HoldFacts): FactRow[] {
 function entryRows(facts: HoldFacts): FactRow[] {
   const { entry } = facts;
   if (!entry) return [];
+  const untold = entryUntold(entry);
+  if (untold && entry.untold !== "wrong-way")
+    return [{ fact: "Entry", value: "cannot tell", note: `what entry was flown ${untold}` }];
   const allowed = entry.alsoAllowed.length > 0 ? `, ${entry.alsoAllowed.join(" or ")} within 5°` : "";
   return [
     {

@@ -19,6 +19,7 @@ import {
   holdResult,
 } from "./exercise-result.ts";
 import { heldOtherwise } from "./held-otherwise.ts";
+import { holdAtLogEnd } from "./hold-at-log-end.ts";
 import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
@@ -103,9 +104,12 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     if (exercise.kind === "arc") return silentAt(exercise) ?? why ?? otherWay(exercise);
     if (exercise.kind !== "hold" || !motion) return why;
     const flown = matches.flatMap(({ span }) => span ?? []);
+    const any = (some: typeof matches) => some.some(({ span }) => span !== null);
+    const seen = { before: any(matches.slice(0, i)), after: any(matches.slice(i + 1)) };
     return (
       why ??
       silentAt(exercise) ??
+      holdAtLogEnd(exercise, motion, seen) ??
       heldOtherwise(exercise, beside, motion) ??
       turnedAtFix(exercise, motion, flown)
     );

@@ -13,6 +13,12 @@ export const wrongWay = ({ asFlown, turns }: HoldFacts): boolean =>
 export const unseenLegs = ({ legsUnseen }: HoldFacts): UnseenRecord | null =>
   legsUnseen && { most: Number.MAX_VALUE, seconds: legsUnseen.seconds };
 
+/** Why, as a code, the laps are not all that was flown: the log begins or ends in flight in one that is not among them. */
+export function lapReason({ lapCut }: HoldFacts): string | null {
+  if (lapCut?.after) return "log-ends-within";
+  return lapCut?.before ? "log-begins-within" : null;
+}
+
 /** The legs off what was asked, each with what its silences may hide: the one that is surely out, else the one that may be farthest out. */
 function worstLeg(legs: readonly LegOff[], limit: number): LegOff | null {
   const by = (size: (leg: LegOff) => number) =>
@@ -49,7 +55,7 @@ export const LEG_TIME: Criterion<HoldFacts> = {
     const worstUtc = (lap.legOff?.leg === "inbound" ? lap.inbound?.fromUtc : lap.outbound.fromUtc) ?? null;
     const doubt95 = legTime95S + (hidden?.most ?? 0);
     const which = { leg: legOf(facts, lap, lap.legOff!.seconds!), worstUtc, unseen: unseenLegs(facts) };
-    return { value, doubt95, ...silentDoubt(hidden), beyond: null, ...which };
+    return { value, doubt95, ...silentDoubt(hidden), beyond: null, notWhole: lapReason(facts), ...which };
   },
 };
 
@@ -88,6 +94,6 @@ export const LEG_LENGTH: Criterion<HoldFacts> = {
     const doubt95 = seen95 + (hidden?.most ?? 0);
     const worstUtc = lap.outbound.toUtc;
     const which = { leg: legOf(facts, lap, lap.legOff!.distanceNm!), worstUtc, unseen: unseenLegs(facts) };
-    return { value, doubt95, ...silentDoubt(hidden), beyond: null, ...which };
+    return { value, doubt95, ...silentDoubt(hidden), beyond: null, notWhole: lapReason(facts), ...which };
   },
 };

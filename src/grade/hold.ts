@@ -5,7 +5,7 @@ import type { Seconds, Share } from "../quantity/units.ts";
 import { ENTRY_SECTORS } from "../standard/holding.ts";
 import { altitudeCriteria } from "./altitude.ts";
 import type { Criterion, Found } from "./criterion.ts";
-import { LEG_LENGTH, LEG_TIME, unseenLegs, wrongWay } from "./hold-legs.ts";
+import { LEG_LENGTH, LEG_TIME, lapReason, unseenLegs, wrongWay } from "./hold-legs.ts";
 
 type Lap = HoldFacts["laps"][number];
 
@@ -57,6 +57,7 @@ const ENTRY: Criterion<HoldFacts> = {
     if (facts.sure === false || !entry) return null;
     if (wrongWay(facts)) return { cannotTell: "wrong-way" };
     if (facts.legsUnseen && facts.legsUnseen.toUtc <= entry.utc) return { cannotTell: "log-silent-there" };
+    if (entry.untold === "log-begins") return { cannotTell: "log-begins-in-hold" };
     if (!entry.flown) return { cannotTell: "entry-not-clear" };
     if (entry.heading95Deg === null) return { cannotTell: "wind-not-known" };
     const value = outsideSector(facts, entry);
@@ -91,7 +92,7 @@ const NEEDLE: Criterion<HoldFacts> = {
       worstUtc,
       unseen,
       ...(judged < flown.length ? { laps: { judged, flown: flown.length } } : {}),
-      notWhole: never ? "lap-never-established" : null,
+      notWhole: never ? "lap-never-established" : lapReason(facts),
     };
   },
 };
@@ -120,6 +121,7 @@ const HEIGHT = altitudeCriteria<HoldFacts>(
       ? { ...facts.altitude, unseenRange: unseen, unseenTarget: unseen }
       : facts.altitude;
   },
+  lapReason,
 );
 
 export const HOLD_CRITERIA: readonly Criterion<HoldFacts>[] = [

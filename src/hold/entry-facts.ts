@@ -11,6 +11,7 @@ import type { HoldFacts } from "./facts.ts";
 import type { FoundHold } from "./found.ts";
 import { type HoldFrame, meanDirection, rowsBetween } from "./frame.ts";
 import type { LapMoments } from "./lap.ts";
+import { logBeginsIn } from "./log-ends.ts";
 import { nearestPass, type Pass } from "./pass.ts";
 
 /** The heading on reaching the fix is that of these seconds before it: past the last look at the needle, before the turn. Chosen. */
@@ -83,13 +84,34 @@ function outboundLeg(frame: HoldFrame, from: UtcMillis, to: UtcMillis) {
   return times.sort((a, b) => b.to - b.from - (a.to - a.from))[0] ?? null;
 }
 
+type Untold = NonNullable<HoldFacts["entry"]>["untold"];
+
+/**
+ * Why the passage of the fix may not be that of the entry, or its sector not that of the hold as flown. A turn to the
+ * other side, as in a parallel entry, shows an arrival; and where another hold ended there, the log shows that.
+ */
+function untoldOf(
+  frame: HoldFrame,
+  { entry, heldBefore, turns: flownTurns }: EntryFound,
+  pass: Pass,
+  laps: readonly LapMoments[],
+  turns: TurnSide,
+): Untold {
+  if (flownTurns !== turns) return "wrong-way";
+  if (entry !== "parallel" && heldBefore === undefined && logBeginsIn(frame, laps, pass)) return "log-begins";
+  return undefined;
+}
+
+type EntryFound = Pick<FoundHold, "entry" | "heldBefore" | "turns">;
+
 export function entryFacts(
   frame: HoldFrame,
-  { entry: flown, heldBefore }: Pick<FoundHold, "entry" | "heldBefore">,
+  found: EntryFound,
   pass: Pass,
   laps: readonly LapMoments[],
   { inbound, inbound95, turns }: Held,
 ): HoldFacts["entry"] {
+  const { entry: flown, heldBefore } = found;
   const [early, late] = REACHING.map((s) => pass.time - s * 1000) as [number, number];
   const nose = meanDirection(frame, frame.heading, early, late);
   const heading = nose ?? meanDirection(frame, frame.track, early, late);
@@ -109,6 +131,8 @@ export function entryFacts(
     heading: meanDirection(frame, frame.heading, away.from, away.to),
     track: meanDirection(frame, frame.track, away.from, away.to),
   };
+  const clear = flown !== null && entryIsClear(frame, flown, pass, laps, away, heldBefore);
+  const untold = untoldOf(frame, found, pass, laps, turns) ?? (clear ? undefined : "not-clear");
   return {
     utc: utcText(pass.time),
     headingTrueDeg: heading,
@@ -117,7 +141,8 @@ export function entryFacts(
     asked,
     alsoAllowed: [...alsoAllowed],
     fromBorderDeg: fromBorder,
-    flown: flown && entryIsClear(frame, flown, pass, laps, away, heldBefore) ? flown : null,
+    flown: untold ? null : flown,
+    ...(untold ? { untold } : {}),
     fixMissNm: pass.distance,
     outbound:
       away && leg?.track != null

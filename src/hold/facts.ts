@@ -75,6 +75,8 @@ export const holdFactsSchema = z.strictObject({
       /** From the heading to the nearest border of the sector asked. */
       fromBorderDeg: z.number(),
       flown: entrySchema.nullable(),
+      /** Why no entry is told: but for `wrong-way` this is then a passage of the fix that may not be the arrival, and its heading and sector tell nothing of it. Missing in documents of earlier versions. */
+      untold: z.enum(["log-begins", "not-clear", "wrong-way"]).optional(),
       fixMissNm: z.number(),
       /** The outbound leg of a teardrop or parallel entry. `trackOffDeg`: off the reciprocal of the inbound course, toward the holding side positive. */
       outbound: z
@@ -88,6 +90,13 @@ export const holdFactsSchema = z.strictObject({
     })
     .nullable(),
   laps: z.array(lapSchema),
+  /** The log begins or ends in flight in a lap that is not among them: from its first point or the last pass of the fix on, to the first or the last point. Missing in documents of earlier versions. */
+  lapCut: z
+    .strictObject({
+      before: z.strictObject({ fromUtc: utc, toUtc: utc }).nullable(),
+      after: z.strictObject({ fromUtc: utc, toUtc: utc }).nullable(),
+    })
+    .optional(),
   /** The racetrack in still air, at the airspeed of the hold; null where no airspeed is known. */
   stillAir: racetrackSchema.nullable(),
   /** What the wind of all laps together asked for. */

@@ -23,6 +23,7 @@ import { lastTrack } from "./last-track.ts";
 import { legOf } from "./leg-meant.ts";
 import { legOffOf } from "./leg-off.ts";
 import { legsInSilence, usualStep } from "./leg-silence.ts";
+import { lapsCut } from "./log-ends.ts";
 import { outlineOf } from "./outline.ts";
 import type { HoldSeries } from "./series.ts";
 import { nonHoldingSide } from "./side.ts";
@@ -108,6 +109,8 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
       const lap = lapFacts(frame, moments, held, exercise?.altitude ?? null, needle);
       return { ...lap, legOff: legOffOf({ leg: held.leg, timing: standard.id }, lap, i) };
     }),
+    // in a time that the brief gives, that time is the whole
+    ...(reached && !loneLap && !exercise?.between ? { lapCut: lapsCut(frame, times, reached) } : {}),
     stillAir: still?.racetrack ?? null,
     solved,
     solvedDoubt: doubt,

@@ -80,6 +80,8 @@ export function exercisesCsv(document: DebriefDocument, labels = flownBy(documen
       const c = e.kind === "course" ? e.facts : null;
       const a = e.kind === "approach" ? e.facts : null;
       const h = e.kind === "hold" ? e.facts : null;
+      // of a passage that may not be the arrival no sector is told
+      const told = h?.entry && (h.entry.flown !== null || h.entry.untold === "wrong-way");
       const f = c ?? a; // both are held against a line
       const arc = e.kind === "arc" ? e.facts : null;
       const left = worstExcursion<Left>((f ?? arc)?.excursions ?? []);
@@ -100,7 +102,7 @@ export function exercisesCsv(document: DebriefDocument, labels = flownBy(documen
         ...[f?.intercept?.angleDeg, seenOvershoot(f?.intercept), f?.reversals?.perMinute],
         ...[left?.trackOffUtc, left?.silentS, left?.leadS, left?.worstCrossTrackNm, left?.worstNeedle],
         ...[cause?.cause, cause?.share],
-        ...[h?.turns, h?.entry?.flown, h?.entry?.asked, h?.laps.length],
+        ...[h?.turns, h?.entry?.flown, told ? h?.entry?.asked : null, h?.laps.length],
         e.findings.map((finding) => finding.code).join(" "),
         document.remarks.find((r) => r.exercise === i)?.text,
         // an exercise that is no more keeps its title: its remark is none on the flight

@@ -31,6 +31,10 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
   if (why?.code === "log-ends") return `whether it was flown cannot be told: the log ends${at}, in flight`;
   if (why?.code === "log-begins")
     return `whether it was flown cannot be told: the log begins${at}, in flight`;
+  if (why?.code === "log-ends-at-fix")
+    return `whether it was flown cannot be told: the log ends${at}, in flight, ${Math.round(Number(why.facts.seconds))} seconds after its fix was passed`;
+  if (why?.code === "log-begins-at-fix")
+    return `whether it was flown cannot be told: the log begins${at}, in flight, ${Math.round(Number(why.facts.seconds))} seconds before its fix was passed`;
   if (why?.code === "log-silent-there" && Number(why.facts.times) > 1)
     return `whether it was flown cannot be told: the log is silent ${count(Number(why.facts.times))} times about its fix, the longest for ${Math.round(Number(why.facts.seconds))} seconds${at}, where parts of it may have been flown`;
   if (why?.code === "log-silent-there")

@@ -87,12 +87,24 @@ export const entryDirection = (
 ): string =>
   `${headingIs} ${(headingIs === "heading" ? flownHeading : flownCourse)(headingTrueDeg, variation)}`;
 
+/** Why no entry is told, to follow "what entry was flown"; null where one is. */
+export function entryUntold({ flown, untold }: NonNullable<HoldFacts["entry"]>): string | null {
+  if (flown !== null) return null;
+  if (untold === "log-begins")
+    return "cannot be told: the log begins in flight, in the hold or close before it";
+  if (untold === "wrong-way")
+    return "by the sectors of this hold cannot be told: the turns were flown to the other side";
+  return "is not clear, and so not which passage of the fix was the arrival";
+}
+
 function entry(facts: HoldFacts): string | null {
   const { entry: e } = facts;
   if (!e) return null;
   const nose = entryDirection(e, facts);
   const miss = `the fix was passed ${e.fixMissNm.toFixed(2)} NM off`;
-  const flown = e.flown === null ? "What entry was flown is not clear" : `${capital(e.flown)} entry`;
+  const untold = entryUntold(e);
+  if (untold && e.untold !== "wrong-way") return `What entry was flown ${untold}.`;
+  const flown = untold ? `What entry it was ${untold}` : `${capital(e.flown!)} entry`;
   const told =
     e.flown === e.asked
       ? `, as ${nose} at the fix asks`
@@ -138,6 +150,20 @@ function learnedFrom({ laps, leg, timing }: HoldFacts): string | null {
   return `Its outbound leg was flown for ${Math.round(leg.seconds)} s, to learn from; it is judged by that, not by its inbound leg.`;
 }
 
+/** As in "The log ends in flight, 93 s after the last pass of the fix, in a lap that is not among those told." */
+function lapCut({ lapCut: cut }: HoldFacts): string | null {
+  const span = ({ fromUtc, toUtc }: { readonly fromUtc: string; readonly toUtc: string }) =>
+    `${Math.round((Date.parse(toUtc) - Date.parse(fromUtc)) / 1000)} s`;
+  const told = [
+    cut?.before
+      ? `begins in flight, ${span(cut.before)} before the first pass of the fix that is told here, as in a lap`
+      : null,
+    cut?.after ? `ends in flight, ${span(cut.after)} after the last pass of the fix, as in a lap` : null,
+  ].filter((part) => part !== null);
+  if (told.length === 0) return null;
+  return `The log ${told.join("; it ")}: that is not among the laps told and judged, and what lies beyond the log is not known.`;
+}
+
 /** The notes beside the drawing, in reading order; null where there is nothing to say. */
 export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, string | null][] {
   return [
@@ -145,6 +171,7 @@ export function holdNotes(exercise: HoldRecord, facts: HoldFacts): [string, stri
     ["What this wind asked for.", facts.loneLap ? null : asked(facts)],
     ["Entry.", entry(facts)],
     ["Time of lap 1.", learnedFrom(facts)],
+    ["Laps not seen whole.", lapCut(facts)],
     ["Height.", heightReachedNote(facts.altitude)],
     ["The wind rests on", facts.wind?.knowledge === "full" ? `${restsOn(facts.wind)}.` : null],
     ["What cannot be told.", untold(facts)],

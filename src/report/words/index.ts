@@ -35,7 +35,7 @@ export {
   noPractise,
   pilotLine,
 } from "./habits-whole.ts";
-export { entryDirection } from "./hold.ts";
+export { entryDirection, entryUntold } from "./hold.ts";
 export { issueSentence } from "./issue.ts";
 export { logCautions, noFlight } from "./log-cautions.ts";
 export { needleSize } from "./measured.ts";

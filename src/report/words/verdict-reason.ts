@@ -29,6 +29,8 @@ const REASONS: Readonly<Record<string, string>> = {
   "lap-never-established":
     "a lap was flown without ever being established on the inbound course, which is no keeping of it",
   "log-begins": "the log begins after it, in flight",
+  "log-ends-at-fix": "the log ends in flight, soon after the fix was passed",
+  "log-begins-at-fix": "the log begins in flight, soon before the fix was passed",
   "turned-at-fix": "no lap was made out, though the fix was passed twice with turns between",
   "log-silent-there": "the log is silent where it may have been flown",
   "points-left-out": "much of the log could not be used, and it may have been flown then",
@@ -60,6 +62,7 @@ const REASONS: Readonly<Record<string, string>> = {
     "the final was left above it, and the height is not known well enough to say how far",
   "crossing-not-known": "the log does not show the height there",
   "wind-not-known": "the wind is not known here, and with it no heading or airspeed",
+  "log-begins-in-hold": "the log begins in flight, in the hold or close before it",
   "entry-not-clear": "what entry was flown is not clear",
   "no-whole-leg": "no leg was flown to its end",
   "no-racetrack": "in this wind no leg outbound makes an inbound one of that time",

@@ -35,6 +35,8 @@ const NO_CODES = new Set([
   "points-left-out",
   "log-silent-there",
   "turned-at-fix",
+  "log-ends-at-fix",
+  "log-begins-at-fix",
   "flown-other-way",
   "held-otherwise",
 ]);
