@@ -16,7 +16,7 @@ import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf } from "./ground.ts";
 import { lapsOf, trueOnMap } from "./laps.ts";
 import { parted } from "./long-arm.ts";
-import { goingOn, lapsAfter, overlap, rather, sameHold, since } from "./one-after-another.ts";
+import { goingOn, heldAgain, lapsAfter, overlap, rather, sameHold, since } from "./one-after-another.ts";
 import { standsAlone } from "./one-lap.ts";
 import { readRow } from "./reading.ts";
 import { partedThere, type SeenRow, throughFix } from "./through-fix.ts";
@@ -76,7 +76,7 @@ function withRow(
   }
   if (!last) return [hold];
   const next = lapsAfter(last, hold) ? goingOn(motion, last, hold) : null;
-  if (next || !overlap(last, hold)) return [...before, next ?? hold];
+  if (next || !overlap(last, hold)) return [...before, heldAgain(last, next ?? hold)];
   return [...before.slice(0, -1), rather(last, hold, hints.meant)];
 }
 

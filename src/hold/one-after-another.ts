@@ -75,6 +75,12 @@ export function goingOn({ time }: Motion, first: FoundHold, second: FoundHold): 
     : null;
 }
 
+/** A hold that knows when another at its fix ended, before it. */
+export const heldAgain = ({ fix, laps }: FoundHold, hold: FoundHold): FoundHold =>
+  inverse(fix, hold.fix).distance / METRES_PER_NAUTICAL_MILE < SAME_FIX
+    ? { ...hold, heldBefore: laps.at(-1)!.times.end }
+    : hold;
+
 const silenceBetween = (motion: Motion, first: FoundHold, second: FoundHold): boolean =>
   motion.spans.some(({ start }) => start >= first.span.end && start <= second.span.start);
 
