@@ -1,7 +1,7 @@
 /** Where the holds of a brief were flown, for the matcher to put in the brief's order, and what else was held. */
 import type { Brief, HoldExercise } from "../brief/brief.ts";
 import type { Position } from "../geodesy/position.ts";
-import { type FoundHold, findHolds, holdAgainst } from "../hold/index.ts";
+import { type FoundHold, type FoundLap, findHolds, holdAgainst } from "../hold/index.ts";
 import type { Run } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
 import type { Seconds } from "../quantity/units.ts";
@@ -140,12 +140,37 @@ function covered({ start, end }: Span, others: readonly Span[]): boolean {
   return rows > (end - start) / 2;
 }
 
-/** Holds that no brief asked for: all that were found and are not among those taken. A circuit round a known runway is none. */
+/**
+ * Holds that no brief asked for: all that were found and are not among those taken. A circuit round a known runway is
+ * none. Laps that are taken are told there: of a hold that has such, what is left is told only if it is a hold by itself.
+ */
 export function holdsBeside(
   taken: readonly Span[],
   motion: Motion,
   legs: readonly Leg[],
   runways: readonly Position[],
 ): FoundHold[] {
-  return findHolds(motion, legs, { runways }).filter(({ span }) => !covered(span, taken));
+  const hints = { runways };
+  const isTaken = ({ outboundTurn, inbound }: FoundLap) =>
+    covered({ start: outboundTurn.start, end: inbound.end }, taken);
+  return findHolds(motion, legs, hints)
+    .filter(({ span }) => !covered(span, taken))
+    .flatMap((hold) => {
+      if (!hold.laps.some(isTaken)) return [hold];
+      return besideTaken(hold, taken, legs)
+        .flatMap((rest) => findHolds(motion, rest, hints))
+        .filter(({ laps, alone }) => !alone && !laps.some(isTaken));
+    });
+}
+
+/** The legs of a hold that lie outside what is taken, in pieces; the straights that led to it and away from it are among both. */
+function besideTaken({ span }: FoundHold, taken: readonly Span[], legs: readonly Leg[]): Leg[][] {
+  const pieces: Leg[][] = [[]];
+  for (const leg of legs) {
+    if (leg.span.end <= span.start || leg.span.start >= span.end) continue;
+    const own = covered(leg.span, taken);
+    if (!own || leg.kind === "straight") pieces.at(-1)!.push(leg);
+    if (own) pieces.push(leg.kind === "straight" ? [leg] : []);
+  }
+  return pieces.filter((piece) => piece.some(({ kind }) => kind === "turn"));
 }

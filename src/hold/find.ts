@@ -1,14 +1,13 @@
 /** Holds found blind in a flight: rows of same-way half turns, read from both ends, measured, and told from circuits. */
 
-import { inverse } from "../geodesy/index.ts";
 import type { Position } from "../geodesy/position.ts";
-import { turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_NAUTICAL_MILE, nauticalMilesFromMetres } from "../quantity/factor.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
 import { Z95 } from "../quantity/weigh.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { likenessOf } from "./circuit.ts";
+import { partedByCourse } from "./course-changed.ts";
 import { leadsIntoReversal } from "./course-reversal.ts";
 import { entryOf } from "./entry.ts";
 import { byEntry, type Entered, enteringOnce, parity } from "./entry-before.ts";
@@ -17,8 +16,10 @@ import type { FoundHold } from "./found.ts";
 import { type Ground, groundOf } from "./ground.ts";
 import { lapsOf, trueOnMap } from "./laps.ts";
 import { parted } from "./long-arm.ts";
+import { goingOn, heldAgain, lapsAfter, overlap, rather, sameHold, since } from "./one-after-another.ts";
 import { standsAlone } from "./one-lap.ts";
 import { readRow } from "./reading.ts";
+import { partedThere, type SeenRow, throughFix } from "./through-fix.ts";
 import { turnEdges } from "./turn-edges.ts";
 import { type TurnsInARow, turningOf, turnsInARow } from "./turns-in-a-row.ts";
 
@@ -44,68 +45,49 @@ const SURE_SCORE = 3;
 /** A reading so much less likely (log) than the best may still be the hold, where that closes no lap. Tuned on simulation, seeds 1 to 1000. */
 const AS_LIKELY = 12;
 
-/** A pass that ends one hold and begins the next is the same if so near in time, s, and place, NM. Chosen. */
-const SAME_PASS_SECONDS = 30;
-const SAME_FIX = 0.5;
-/** ... and the parts of a hold on both sides of a silence are one within so many degrees and s. Chosen: two laps and some. */
-const SAME_COURSE = 15;
-const SILENT_SECONDS = 600;
-
 /** Every hold on the flight, in flown order. */
 export function findHolds(motion: Motion, legs: readonly Leg[], hints: HoldHints = {}): FoundHold[] {
-  const holds: FoundHold[] = [];
-  for (const row of turnsInARow(motion, legs).flatMap((whole) => parted(motion, whole))) {
-    const hold = holdOf(motion, row, hints);
-    if (!hold) continue;
-    const last = holds.at(-1);
-    const joined = last && sameHold(motion, last, hold, hints);
-    if (!joined) holds.push(hold);
-    else holds[holds.length - 1] = joined;
-  }
-  return holds;
+  const rows = turnsInARow(motion, legs)
+    .flatMap((whole) => parted(motion, whole))
+    .flatMap((whole) => partedByCourse(motion, whole));
+  return [
+    ...rows.reduce<readonly FoundHold[]>((holds, row) => withRow(motion, holds, { row, motion }, hints), []),
+  ];
 }
 
-/**
- * A parallel entry is a lap the other way round, and may be taken for a hold of its own. The hold that both are, or
- * null where they are two.
- */
-function sameHold(
+/** The holds before a row, and those of the row. */
+function withRow(
+  flight: Motion,
+  before: readonly FoundHold[],
+  { row, motion }: SeenRow,
+  hints: HoldHints,
+): readonly FoundHold[] {
+  const last = before.at(-1);
+  const found = holdOf(motion, row, hints);
+  if (!found) return before;
+  const joined = last && sameHold(flight, last, found);
+  if (joined) return [...before.slice(0, -1), joined];
+  const hold = last && lapsAfter(last, found) ? seenAfter(motion, last, found, row, hints) : found;
+  const through = throughFix(motion, hold);
+  if (through) {
+    const parts = partedThere(motion, row, hold, through);
+    const holds = parts.reduce((all, part) => withRow(flight, all, part, hints), before);
+    if (holds.length > before.length) return holds;
+  }
+  if (!last) return [hold];
+  const next = lapsAfter(last, hold) ? goingOn(motion, last, hold) : null;
+  if (next || !overlap(last, hold)) return [...before, heldAgain(last, next ?? hold)];
+  return [...before.slice(0, -1), rather(last, hold, hints.meant)];
+}
+
+/** A hold whose laps began after those of another, with the entry that was flown since. */
+const seenAfter = (
   motion: Motion,
-  first: FoundHold,
-  second: FoundHold,
-  { meant }: HoldHints,
-): FoundHold | null {
-  const seconds = (motion.time[second.span.start]! - first.laps.at(-1)!.times.end) / 1000;
-  if (first.turns !== second.turns && first.laps.length === 1 && seconds < SAME_PASS_SECONDS) {
-    const apart = inverse(first.fix, second.fix).distance / METRES_PER_NAUTICAL_MILE;
-    if (second.span.start < first.span.end && second.entry === "parallel") return second;
-    if (apart < SAME_FIX)
-      return {
-        ...second,
-        entry: "parallel",
-        alone: false,
-        span: { ...second.span, start: first.span.start },
-      };
-  }
-  if (silenceBetween(motion, first, second) && seconds < SILENT_SECONDS && sameRacetrack(first, second)) {
-    const surer = first.laps.length >= second.laps.length ? first : second;
-    const span = { start: first.span.start, end: second.span.end };
-    return { ...surer, span, entry: first.entry, laps: [...first.laps, ...second.laps], alone: false };
-  }
-  if (second.span.start >= first.span.end - 1) return null;
-  if (meant && meant(first) !== meant(second)) return meant(first) ? first : second;
-  return second.laps.length > first.laps.length ? second : first;
-}
-
-const silenceBetween = (motion: Motion, first: FoundHold, second: FoundHold): boolean =>
-  motion.spans.some(({ start }) => start >= first.span.end && start <= second.span.start);
-
-const sameRacetrack = (first: FoundHold, second: FoundHold): boolean =>
-  first.turns === second.turns &&
-  inverse(first.fix, second.fix).distance / METRES_PER_NAUTICAL_MILE <
-    Math.hypot(SAME_FIX, first.fix95, second.fix95) &&
-  Math.abs(turnFrom(first.inbound, second.inbound)) <
-    Math.hypot(SAME_COURSE, first.inbound95, second.inbound95);
+  last: FoundHold,
+  hold: FoundHold,
+  row: TurnsInARow,
+  hints: HoldHints,
+): FoundHold => (overlap(last, hold) ? (holdOf(since(motion, last), row, hints) ?? hold) : hold);
 
 /** The likeliest reading of a row that makes a hold, and the one that is meant before others nearly as likely; null where none does. */
 function holdOf(motion: Motion, row: TurnsInARow, hints: HoldHints): FoundHold | null {

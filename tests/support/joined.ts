@@ -362,6 +362,21 @@ export const JOINED: readonly Joined[] = [
     ],
   },
   {
+    name: "hold right -> out and back, 3 min -> hold left at the same fix",
+    start: arriving("TARNO", FINAL + 30, 5, 3000),
+    parts: [
+      hold("TARNO", FINAL, { laps: 3 }),
+      outAndBack(60, 190),
+      hold("TARNO", FINAL, { turns: "left", laps: 3 }),
+      between(outward),
+    ],
+  },
+  {
+    name: "hold -> out and back, 2 min -> the same hold",
+    start: arriving("TARNO", FINAL + 30, 5, 3000),
+    parts: [hold("TARNO", FINAL), outAndBack(60, 190), hold("TARNO", FINAL), between(outward)],
+  },
+  {
     name: "hold of 1 min -> hold of 4 NM at the same fix",
     start: arriving("TARNO", FINAL + 30, 5, 3000),
     parts: [

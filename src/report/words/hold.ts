@@ -128,7 +128,7 @@ function offOutbound(degrees: number): string {
 function found(exercise: HoldRecord, facts: HoldFacts): string | null {
   if (exercise.source !== "found") return null;
   if (facts.loneLap)
-    return "It was found in the track; no brief names it. Whether a hold was meant, at what fix and with what entry, one lap does not show: it is held against nothing.";
+    return "It was found in the track and is told by itself. Whether a hold was meant, at what fix and with what entry, one lap does not show: it is held against nothing.";
   const fix = facts.fix.doubt95Nm === null ? "" : ` (${plusMinus(facts.fix.doubt95Nm, 2, " NM")})`;
   const course = facts.inbound95Deg === null ? "" : ` (± ${Math.max(1, Math.ceil(facts.inbound95Deg))}°)`;
   const sure = facts.sure === false ? " The inbound course is not sure: it is held against itself only." : "";
