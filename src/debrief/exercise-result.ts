@@ -57,12 +57,13 @@ export const columnsOf = ({ path, motion, heightsBy }: Flight) => ({
 
 export function courseResult(
   exercise: CourseExercise,
-  span: Span,
+  matched: Span,
   source: "brief" | "fitted",
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
   const {
+    span,
     facts: measured,
     findings,
     whatWouldHaveWorked,
@@ -70,13 +71,13 @@ export function courseResult(
   } = measureCourse({
     exercise,
     path: columnsOf(flight),
-    span,
+    span: matched,
     motion: flight.motion,
     wind: flight.wind,
   });
   const facts = flight.heightsBy ? heldOnPressure(measured) : measured;
   const record = {
-    ...told(exercise.title, source, flown, flight),
+    ...told(exercise.title, source, { ...flown, span }, flight),
     verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
   };
   return { record: { kind: "course", ...record, facts, findings, whatWouldHaveWorked }, series };
