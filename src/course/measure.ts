@@ -145,12 +145,8 @@ export function measureCourse({
     joining,
     correctionOver,
   });
-  const findings = [
-    ...partFindings(before, rows, judged),
-    ...told,
-    ...asideFindings(facts.turnedAside),
-    ...edgeFindings(edges),
-  ];
+  const afterwards = [...asideFindings(facts.turnedAside), ...edgeFindings(edges)];
+  const findings = [...partFindings(before, rows, judged), ...told, ...afterwards];
   return {
     span,
     facts,

@@ -24,8 +24,8 @@ const MEANT_TRACK: AngleSize = 25;
 const MEANT_HEADING: AngleSize = 40;
 /** Flown on from the turn for so far where it was clearly meant, and where it may be a drift. Chosen: who drifts has seen it in the second. */
 const WAY_ON: { readonly meant: NauticalMiles; readonly maybe: NauticalMiles } = { meant: 0.5, maybe: 1 };
-/** A heading so near to the course lets the wind have its way: a fault, and no turn aside. Chosen: a roll-out is off by less. */
-const LET_GO: AngleSize = 10;
+/** A heading so near to the course lets the wind have its way, or corrects the wrong way: a fault, and no turn aside. Chosen: less than the 30° of a usual cut. */
+const LET_GO: AngleSize = 20;
 /** Who comes back to the course along it within this had not left it. Chosen. */
 const COMES_BACK: Seconds = 600;
 

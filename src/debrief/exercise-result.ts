@@ -20,7 +20,7 @@ import type { Motion } from "../track/motion.ts";
 import type { Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
-import { type Flown, flownAgain, told } from "./flown.ts";
+import { type Flown, flownAgain, flownAsWell, told } from "./flown.ts";
 import type { LeftOut } from "./not-seen.ts";
 import { descendedOnPressure, heldOnPressure } from "./pressure-heights.ts";
 import type { ExerciseSeries, PathSeries } from "./series.ts";
@@ -65,7 +65,7 @@ export function courseResult(
   const {
     span,
     facts: measured,
-    findings,
+    findings: seen,
     whatWouldHaveWorked,
     series,
   } = measureCourse({
@@ -80,6 +80,7 @@ export function courseResult(
     ...told(exercise.title, source, { ...flown, span }, flight),
     verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
   };
+  const findings = [...seen, ...flownAsWell({ ...flown, span }, flight.motion)];
   return { record: { kind: "course", ...record, facts, findings, whatWouldHaveWorked }, series };
 }
 

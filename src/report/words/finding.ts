@@ -40,6 +40,8 @@ const WORDS: Readonly<Record<string, Words>> = {
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute of all that is judged${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "intercept-overshot": (f) =>
     `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over${wentOn(f)}.`,
+  "flown-as-well": (f, { evidence: { fromUtc, toUtc } }) =>
+    `It was flown ${f.earlier === true ? "before that" : "later"} too${fromUtc && toUtc ? `, from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}, which is not judged; written into the brief once more, or with between, that is measured too.`,
   "turned-aside": (f, { evidence }) =>
     `${evidence.fromUtc ? `At ${clockSeconds(evidence.fromUtc)} UTC the` : "The"} track turned to ${Math.round(num(f.degrees))}° ${f.side} of the course and did not come back, ${offCourse(num(f.farthestNm))}${evidence.toUtc ? ` at ${clock(evidence.toUtc)} UTC` : ""}. A log does not show whether the exercise was over then; what came after is not judged.`,
   "judged-in-part": (f, finding) =>
