@@ -55,10 +55,14 @@ export function arcFindings(
           },
         ]
       : [];
-  const drifted = [
-    ...driftFindings(facts),
-    ...told.flatMap((e) => [trackOffFinding(exercise, rows, e), ...excursionCauses(facts, e)]),
-  ];
+  // who held another distance did not drift there: what brought the aircraft to it was the way in
+  const elsewhere = never.length > 0 && isSteady(deviation);
+  const drifted = elsewhere
+    ? []
+    : [
+        ...driftFindings(facts),
+        ...told.flatMap((e) => [trackOffFinding(exercise, rows, e), ...excursionCauses(facts, e)]),
+      ];
   const large = Math.abs(deviation.maxNm) >= WORTH_TELLING;
   // who never joined it has not turned onto it, nor off it
   const turns = never.length > 0 ? [] : [...turnInFinding(facts), ...turnOffFinding(exercise, facts)];

@@ -36,6 +36,17 @@ export const courseFactsSchema = z.strictObject({
   /** Begins: "established", "start-of-match", "near-station"; ends: "end-of-match", "near-station". */
   judged: judgedSchema,
   part: partJudgedSchema.optional(),
+  /** Left by a turn after which the track did not come back, which may have been meant or not: what came after is not judged. Missing where that is not so, or where it was clearly meant. */
+  turnedAside: z
+    .strictObject({
+      utc,
+      /** Of the mean track after the turn, right positive. */
+      trackErrorDeg: z.number(),
+      /** As far as it went beside the course, right positive, and when. */
+      farthestNm: z.number(),
+      farthestUtc: utc,
+    })
+    .optional(),
   /** Flown without ever being established on it; missing where it was, without times, and of a fitted line. */
   neverEstablished: z.literal(true).optional(),
   /** The time before it was joined, which is not judged, where that is over a minute, strayed far or drifted from it; null or missing where it is not. */

@@ -26,6 +26,7 @@ import { type CoursePath, measureRows, type Rows } from "./path.ts";
 import { whatWouldHaveWorked } from "./rejoin.ts";
 import type { CourseSeries } from "./series.ts";
 import { edgeFindings, roomOf, silentEdges } from "./silent-edges.ts";
+import { asideFindings, turnedAside } from "./turned-aside.ts";
 
 export interface CourseToMeasure {
   readonly exercise: CourseExercise;
@@ -39,6 +40,8 @@ export interface CourseToMeasure {
 }
 
 export interface CourseMeasured {
+  /** Rows of the path that were measured: what was flown after a turn aside that ended it is no part of it. */
+  readonly span: Span;
   readonly facts: CourseFacts;
   readonly findings: Finding[];
   readonly whatWouldHaveWorked: WhatWouldHaveWorked;
@@ -50,11 +53,19 @@ export interface CourseMeasured {
  * `cannotTell` with a reason: `no-times`, `wind-along-only`, `wind-not-known`, `all-near-station`, `no-height`.
  * @throws RangeError when the span has fewer than two rows or lies outside the path.
  */
-export function measureCourse({ exercise, path, span, motion, wind }: CourseToMeasure): CourseMeasured {
+export function measureCourse({
+  exercise,
+  path,
+  span: flown,
+  motion,
+  wind,
+}: CourseToMeasure): CourseMeasured {
+  const fitted = isFitted(exercise);
+  const aside = fitted ? null : turnedAside(exercise, path, flown, motion, wind);
+  const span = aside?.span ?? flown;
   const rows = measureRows(exercise, path, span, motion, wind);
   const judged = judgedSpan(exercise, rows);
   const weights = intervals(rows, judged.span);
-  const fitted = isFitted(exercise);
   const onPath = (s: Span): Span => ({ start: s.start + rows.pathStart, end: s.end + rows.pathStart });
   const measured = motion && wind ? measureCorrection(rows, judged.span, motion, wind) : null;
   const over = motion && wind ? windOver(wind, motion, onPath(judged.span)) : null;
@@ -96,6 +107,7 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     flownNm: distanceFlown(rows, { start: 0, end: rows.length }, true),
     judged: judgedFacts(rows, judged, weights),
     ...(part ? { part } : {}),
+    ...(aside?.maybe ? { turnedAside: aside.maybe } : {}),
     ...(!fitted && rows.timed && judged.establishedAt === null ? { neverEstablished: true as const } : {}),
     ...(before ? { beforeEstablished: before } : {}),
     ...(unjudged && !before ? { beforeJoining: unjudged } : {}),
@@ -133,8 +145,10 @@ export function measureCourse({ exercise, path, span, motion, wind }: CourseToMe
     joining,
     correctionOver,
   });
-  const findings = [...partFindings(before, rows, judged), ...told, ...edgeFindings(edges)];
+  const afterwards = [...asideFindings(facts.turnedAside), ...edgeFindings(edges)];
+  const findings = [...partFindings(before, rows, judged), ...told, ...afterwards];
   return {
+    span,
     facts,
     findings,
     whatWouldHaveWorked: fitted

@@ -7,7 +7,6 @@ import type { FoundHold } from "../hold/index.ts";
 import { matchExercises } from "../match/index.ts";
 import type { Span } from "../quantity/span.ts";
 import { arcInSilence } from "./arc-in-silence.ts";
-import { arcOtherWay } from "./arc-other-way.ts";
 import {
   approachResult,
   arcResult,
@@ -23,6 +22,7 @@ import { holdAtLogEnd } from "./hold-at-log-end.ts";
 import { holdInSilence } from "./hold-in-silence.ts";
 import { holdsBeside, holdWithin, runsOfHolds, shared } from "./hold-matches.ts";
 import { notSeen } from "./not-seen.ts";
+import { otherWay } from "./other-way.ts";
 import { turnedAtFix } from "./turned-at-fix.ts";
 import { unmeasured } from "./unmeasured.ts";
 
@@ -82,8 +82,6 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     legs: motion ? legs : null,
   };
   const matches = matchExercises(brief, path, runs);
-  const otherWay = (exercise: Exercise) =>
-    exercise.kind === "arc" ? arcOtherWay(exercise, brief, path, matches) : null;
   const silentAt = (exercise: Exercise) =>
     (exercise.kind === "hold" && motion ? holdInSilence(exercise, motion) : null) ??
     (exercise.kind === "arc" && motion ? arcInSilence(exercise, motion) : null);
@@ -101,8 +99,9 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   const unseen = (i: number) => {
     const exercise = brief.exercises[i]!;
     const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
-    if (exercise.kind === "arc") return silentAt(exercise) ?? why ?? otherWay(exercise);
-    if (exercise.kind !== "hold" || !motion) return why;
+    if (exercise.kind !== "hold")
+      return silentAt(exercise) ?? why ?? (matches[i]!.span ? null : otherWay(exercise, brief, path, matches));
+    if (!motion) return why;
     const flown = matches.flatMap(({ span }) => span ?? []);
     const any = (some: typeof matches) => some.some(({ span }) => span !== null);
     const seen = { before: any(matches.slice(0, i)), after: any(matches.slice(i + 1)) };
@@ -121,7 +120,11 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
   const results = brief.exercises.map((exercise, i): ExerciseResult => {
     const match = matches[i]!;
     const { span } = match;
-    if (span && exercise.kind === "course") return courseResult(exercise, span, "brief", match, flight);
+    if (span && exercise.kind === "course") {
+      // the laps of a hold to the same fix are no courses
+      const again = (match.again ?? []).filter((other) => !beside.some((hold) => shared(hold.span, other)));
+      return courseResult(exercise, span, "brief", { ...match, again }, flight);
+    }
     if (span && exercise.kind === "arc") return arcResult(exercise, span, match, flight);
     if (span && exercise.kind === "descent")
       return descentResult(exercise, span, match, flight, lastBefore(points[i]!, points.slice(0, i)));

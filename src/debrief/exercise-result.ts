@@ -20,7 +20,7 @@ import type { Motion } from "../track/motion.ts";
 import type { Track } from "../track/track.ts";
 import type { WindEstimate } from "../wind/wind.ts";
 import type { DocumentExercise } from "./document.ts";
-import { type Flown, flownAgain, told } from "./flown.ts";
+import { type Flown, flownAgain, flownAsWell, told } from "./flown.ts";
 import type { LeftOut } from "./not-seen.ts";
 import { descendedOnPressure, heldOnPressure } from "./pressure-heights.ts";
 import type { ExerciseSeries, PathSeries } from "./series.ts";
@@ -57,28 +57,30 @@ export const columnsOf = ({ path, motion, heightsBy }: Flight) => ({
 
 export function courseResult(
   exercise: CourseExercise,
-  span: Span,
+  matched: Span,
   source: "brief" | "fitted",
   flown: Flown,
   flight: Flight,
 ): ExerciseResult {
   const {
+    span,
     facts: measured,
-    findings,
+    findings: seen,
     whatWouldHaveWorked,
     series,
   } = measureCourse({
     exercise,
     path: columnsOf(flight),
-    span,
+    span: matched,
     motion: flight.motion,
     wind: flight.wind,
   });
   const facts = flight.heightsBy ? heldOnPressure(measured) : measured;
   const record = {
-    ...told(exercise.title, source, flown, flight),
+    ...told(exercise.title, source, { ...flown, span }, flight),
     verdicts: flight.standard ? gradeCourse(facts, flight.standard) : [],
   };
+  const findings = [...seen, ...flownAsWell({ ...flown, span }, flight.motion)];
   return { record: { kind: "course", ...record, facts, findings, whatWouldHaveWorked }, series };
 }
 

@@ -34,6 +34,16 @@ export function told(
   };
 }
 
+/** Said last of a course: when else it was flown, which is not judged. */
+export function flownAsWell({ span, again = [] }: Flown, motion: Motion | null): Finding[] {
+  if (!span || !motion) return [];
+  return again.map(({ start, end }) => ({
+    code: "flown-as-well",
+    facts: { earlier: start < span.start },
+    evidence: { fromUtc: utcText(motion.time[start]!), toUtc: utcText(motion.time[end - 1]!) },
+  }));
+}
+
 /** Said last: that this is one of several, and when the first other one was. */
 export function flownAgain(
   { span, again = [], asked = 1, lastWhole = false }: Flown,

@@ -5,9 +5,11 @@ import { secondsBeyond } from "./beyond.ts";
 import type { Criterion, Found } from "./criterion.ts";
 import { partReason } from "./part.ts";
 
-/** A course never established on was not flown, however small the part of it that was judged strayed. */
+/** A course never established on was not flown, however small the part of it that was judged strayed; of one that may have been drifted off for good the rest is not known. */
 const wholeUnless = (facts: CourseFacts): string | null =>
-  facts.neverEstablished ? "never-established" : partReason(facts);
+  facts.neverEstablished
+    ? "never-established"
+    : (partReason(facts) ?? (facts.turnedAside ? "turned-aside" : null));
 
 /** Along the course before what is judged: in the time that the brief gives, or in a drift from the course that came before it was established on. */
 function since({ judged: { fromUtc }, beforeEstablished: before, beforeJoining }: CourseFacts) {

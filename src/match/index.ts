@@ -1,7 +1,7 @@
 /** The door of the matcher: a brief and a path in, when each exercise was flown out. */
 import type { ApproachExercise, Brief, Exercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import { flownAgain } from "./again.ts";
+import { flownAgain, flownAsWell } from "./again.ts";
 import { approachRuns, asCourse, followedTo } from "./approach.ts";
 import { arcRuns } from "./arc-runs.ts";
 import { withDescents } from "./descents.ts";
@@ -82,6 +82,10 @@ function findInOrder(
     const next = Math.min(path.latitude.length, ...after.map((core) => core.start));
     const span = { start, end: isApproach ? followedTo(run.core.end, next, flown) : run.span.end };
     const confidence = run.score * (1 - Math.min(1, rival / run.score) / 2);
+    if (exercise.kind === "course") {
+      const as = flownAsWell(exercise, path, flown, runs[i]!, cores);
+      return { exercise: i, span, by: "geometry", confidence, ...(as.length > 0 ? { again: as } : {}) };
+    }
     const again = isApproach ? flownAgain(exercise, path, flown, runs[i]!, cores) : [];
     if (!isApproach || again.length === 0) return { exercise: i, span, by: "geometry", confidence };
     const asked = brief.exercises.filter((e, k) => isSame(exercise, e) && (chosen[k] || isSpan(windows[k])));

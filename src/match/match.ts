@@ -17,7 +17,7 @@ export interface Match {
    * brief's order. A well-flown course has about 0.8 or more, one flown 2 NM off about half. 0 where the span is null.
    */
   readonly confidence: Share;
-  /** Of an approach: where else on the flight it was flown, in flown order, and belongs to no exercise; missing where nowhere. */
+  /** Of an approach or a course: where else on the flight it was flown, in flown order, and belongs to no exercise; missing where nowhere. */
   readonly again?: readonly Span[];
   /** With `again`: how many exercises of the brief are this approach and were flown, this one among them. */
   readonly asked?: number;

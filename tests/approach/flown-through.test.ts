@@ -1,5 +1,7 @@
 /** A final that was flown through by a cut, and joined from the other side: told with the approach, though it was matched from the way back on. */
 import { expect, it } from "vitest";
+import type { ApproachRecord } from "../../src/debrief/document.ts";
+import { exerciseSentence } from "../../src/report/index.ts";
 import { approachTo, FIELD, measured, tracks } from "../support/flown-approach.ts";
 import { near } from "../support/near.ts";
 
@@ -25,4 +27,9 @@ it.each([0, back])("is told by the farthest past it, matched from second %i on",
   const told = findings.find(({ code }) => code === "final-overshot")!;
   expect(told.facts.side).toBe("right");
   expect(told.facts.overshootNeedle).toBeGreaterThan(1);
+  // the needle of the verdict is from being established on: that the rest is not judged stands beside it
+  const record = { kind: "approach", facts, findings, source: "brief" } as unknown as ApproachRecord;
+  expect(exerciseSentence(record)).toMatch(
+    /What came before it was joined, at \d\d:\d\d:\d\d UTC, is not judged\.$/,
+  );
 });

@@ -69,6 +69,9 @@ describe("by construction: what was made of the arc", () => {
     const never = findings.find(({ code }) => code === "arc-never-joined");
     near(Number(never?.facts.heldNm), facts.radiusNm - 2, 0.05, "NM");
     expect(findings.map(({ code }) => code).filter((code) => code.startsWith("arc-turned"))).toEqual([]);
+    // it was not drifted to: the way in led there
+    const drifts = findings.filter(({ code }) => /drifted|track-off|corrected|heading-off/.test(code));
+    expect(drifts).toEqual([]);
     const strayed = flyArc(arcExercise(station, 300, 350, "right"), (share) => -1.5 - share).measured;
     expect(strayed.findings.find(({ code }) => code === "arc-never-joined")?.facts.heldNm).toBeNull();
   });

@@ -152,4 +152,16 @@ describe("by construction: an arc of 90° at 10 NM", () => {
     const record = { kind: "arc", facts, findings, source: "brief" } as unknown as ArcRecord;
     expect(exerciseSentence(record)).toMatch(/The log ends in flight 8\.\d NM before its last radial/);
   });
+
+  it("that was left half-way says once where, and does not call it the whole", () => {
+    const half = flyArc(arcExercise(station, 270, 0, "right"), () => 0.1, true, 0.5).measured;
+    const after = { nm: 7.9, why: "left-early" } as const;
+    const facts = { ...half.facts, part: { ofNm: 15.7, before: null, after } };
+    const cut = { leadDeg: 45, radialTrueDeg: 315, radialMagneticDeg: 315, rateDegS: 3, share: 0.5 };
+    const evidence = { fromUtc: null, toUtc: null };
+    const findings = [{ code: "arc-cut-short", facts: cut, evidence }];
+    const words = exerciseSentence({ kind: "arc", facts, findings, source: "brief" } as unknown as ArcRecord);
+    expect(words.match(/was left/g)).toHaveLength(1);
+    expect(words).toMatch(/after 50 % of it\. \d\.\d NM of 15\.7 NM are judged\.$/);
+  });
 });

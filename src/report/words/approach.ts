@@ -46,6 +46,7 @@ export function approachSentence(exercise: ApproachRecord): string {
   const [lead] = exercise.findings;
   if (!lead) return "Nothing can be told of this approach.";
   const sentence = APPROACH_WORDS[lead.code]?.(lead.facts, lead) ?? `${capital(plain(lead.code))}.`;
+  if (lead.code === "final-overshot") return `${sentence}${leftOut(exercise)}`;
   if (lead.code !== "final-within") return sentence;
   const path = spoken("glide-path-within", exercise);
   const end =
@@ -55,6 +56,14 @@ export function approachSentence(exercise: ApproachRecord): string {
     spoken("log-ends-in-flight", exercise) ??
     spoken("missed-approach", exercise, "missed-approach-short");
   return [sentence, path, end].filter((words) => words !== null).join(" ");
+}
+
+/** As in " What came before it was joined, at 09:16:02 UTC, is not judged."; empty where it is. */
+function leftOut({ facts }: ApproachRecord): string {
+  const joinedUtc = facts?.intercept?.joinedUtc;
+  const fromUtc = facts?.judged.fromUtc;
+  if (!joinedUtc || !fromUtc || joinedUtc > fromUtc) return "";
+  return ` What came before it was joined, at ${clockSeconds(joinedUtc)} UTC, is not judged.`;
 }
 
 function joining({ intercept: i, joinedFrom }: ApproachFacts): string | null {

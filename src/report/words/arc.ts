@@ -6,7 +6,7 @@ import { compassNote } from "./compass.ts";
 import { heightReachedNote } from "./height-reached.ts";
 import { HEIGHT_UNIT } from "./height-unit.ts";
 import { capital, clock, degreesDoubt, flownDirection, percent, plain, plusMinus } from "./number.ts";
-import { partNote } from "./part.ts";
+import { judgedNote, partNote } from "./part.ts";
 import { PRESSURE_HEIGHTS } from "./pressure-heights.ts";
 import { restsOn } from "./wind.ts";
 
@@ -29,6 +29,8 @@ export function arcSentence({ findings }: ArcRecord, facts: ArcFacts): string {
   const lead = findings[0];
   const told =
     (lead && ARC_WORDS[lead.code]?.(lead.facts, lead)) ?? `Farthest ${offArc(facts.deviation.maxNm)}.`;
+  if (lead?.code === "arc-cut-short" && facts.part && !facts.part.before)
+    return `${told}${judgedNote(facts.part, facts.judged.distanceNm)}`;
   return `${told}${partNote(facts.part, facts.judged.distanceNm, "its first radial", "its last radial")}`;
 }
 
@@ -55,10 +57,10 @@ function remedy({ whatWouldHaveWorked: w, facts }: ArcRecord): string | null {
   return `Headings from ${one(first)} to ${one(last)} hold it in this wind ${degreesDoubt(w.doubt95Deg)}.${turn}${compassNote(facts.variation)}`;
 }
 
-function windNote({ wind, windOutKt, windCorrection, turns }: ArcFacts): string | null {
+function windNote({ wind, windOutKt, windCorrection, turns, part }: ArcFacts): string | null {
   if (!wind || windOutKt === null || !windCorrection) return null;
   const outward = turns === "right" ? -1 : 1;
-  return `${restsOn(wind)}: over the whole arc ${windFromStation(windOutKt)} in the mean, which needs ${toStation(windCorrection.neededDeg * outward)}; flown ${toStation(windCorrection.flownDeg * outward)}.`;
+  return `${restsOn(wind)}: over ${part ? "what was flown of the arc" : "the whole arc"} ${windFromStation(windOutKt)} in the mean, which needs ${toStation(windCorrection.neededDeg * outward)}; flown ${toStation(windCorrection.flownDeg * outward)}.`;
 }
 
 function untold({ cannotTell }: ArcFacts): string | null {

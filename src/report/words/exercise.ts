@@ -42,7 +42,7 @@ export function whyNotMeasured({ kind, match, findings: [why] }: DocumentExercis
   if (why?.code === "turned-at-fix")
     return `no lap of it was made out; its fix was passed${at} and again at ${clock(why.evidence.toUtc!)} UTC with turns between, so that an entry may have been flown, or a lap that is not to be told as one`;
   if (why?.code === "flown-other-way")
-    return `it was flown the other way round${at && why.evidence.toUtc ? `, ${clock(why.evidence.fromUtc!)} to ${clock(why.evidence.toUtc)} UTC` : ""}, from the last radial of the brief to the first; as the brief gives it, it was not flown`;
+    return `it was flown the other way round${at && why.evidence.toUtc ? `, ${clock(why.evidence.fromUtc!)} to ${clock(why.evidence.toUtc)} UTC` : ""}, ${why.facts.to ? `from ${why.facts.from} to ${why.facts.to}` : "from the last radial of the brief to the first"}; as the brief gives it, it was not flown`;
   if (why?.code === "held-otherwise") return heldOtherwise(why);
   if (why?.code === "height-unit") return `nothing can be told of it: ${HEIGHT_UNIT}`;
   if (why?.code === "points-left-out") {

@@ -11,7 +11,7 @@ const miles = (nm: number): string => `${nm.toFixed(1)} NM`;
  */
 export function partNote(part: Part | undefined, distanceNm: number, from: string, to: string): string {
   if (!part) return "";
-  const { before, after, ofNm } = part;
+  const { before, after } = part;
   const begins =
     before &&
     `${before.why === "log-begins" ? "the log begins in flight" : "it was joined"} ${miles(before.nm)} after ${from}`;
@@ -19,7 +19,11 @@ export function partNote(part: Part | undefined, distanceNm: number, from: strin
     after &&
     `${after.why === "log-ends" ? "the log ends in flight" : "it was left"} ${miles(after.nm)} before ${to}`;
   const told = [begins, ends].filter((words) => words !== null).join(", and ");
+  return ` ${capital(told)}:${judgedNote(part, distanceNm)}`;
+}
+
+/** As in " 3.0 NM of 12.0 NM are judged.": where the end of it is told already. */
+export function judgedNote({ ofNm }: Part, distanceNm: number): string {
   const judged = miles(distanceNm);
-  const of = ofNm === null ? `${judged} of it are judged` : `${judged} of ${miles(ofNm)} are judged`;
-  return ` ${capital(told)}: ${of}.`;
+  return ofNm === null ? ` ${judged} of it are judged.` : ` ${judged} of ${miles(ofNm)} are judged.`;
 }

@@ -22,8 +22,10 @@ const REASONS: Readonly<Record<string, string>> = {
   "log-ends-on-final": "the log ends in flight before the final did, and what followed is not known",
   "log-ends-within": "the log ends in flight before all of it was flown, and what followed is not known",
   "log-begins-within": "the log begins in flight after its beginning, and what came before is not known",
-  "left-early": "it was left before its end, and so only a part of it was flown",
+  "left-early": "it was left before its end, and so only a part of it is judged",
   "joined-late": "it was joined after more than half of it, and so only a part of it was flown",
+  "turned-aside":
+    "it was left by a turn after which the track did not come back, and a log does not show whether that was meant",
   "never-established": "the course was never established on, and what was judged is no flying along it",
   "final-never-joined": "the final was never established on, and what was judged is no flying along it",
   "lap-never-established":

@@ -31,6 +31,7 @@ const NO_CODES = new Set([
   "timed-placemark",
   "log-begins",
   "flown-again",
+  "flown-as-well",
   "log-ends",
   "points-left-out",
   "log-silent-there",

@@ -1,5 +1,6 @@
-/** Whether an arc of the brief that was not found was flown the other way round, from its last radial to its first. */
-import type { ArcExercise, Brief } from "../brief/brief.ts";
+/** Whether an arc or a leg of the brief that was not found was flown the other way round, from its end to its beginning. */
+import type { ArcExercise, Brief, CourseExercise, Exercise } from "../brief/brief.ts";
+import { courseBetween } from "../geodesy/index.ts";
 import { type FlownPath, type Match, matchExercises } from "../match/index.ts";
 import type { Finding } from "../quantity/record.ts";
 import { utcText } from "../quantity/time.ts";
@@ -14,14 +15,25 @@ const turnedRound = (arc: ArcExercise): ArcExercise => ({
   turns: arc.turns === "right" ? "left" : "right",
 });
 
+/** Null for a course that is named for one fix: the other way it is another course. */
+function legBack(leg: CourseExercise): CourseExercise | null {
+  const { fix, fromFix } = leg;
+  if (!fromFix) return null;
+  return { ...leg, fix: fromFix, fromFix: fix, course: courseBetween(fix, fromFix), magnetic: null };
+}
+
 /** The finding, with the times of it; null where it was not, or where that is another exercise of the brief. */
-export function arcOtherWay(
-  arc: ArcExercise,
+export function otherWay(
+  exercise: Exercise,
   brief: Brief,
   path: FlownPath,
   matches: readonly Match[],
 ): Finding | null {
-  const [match] = matchExercises({ ...brief, exercises: [turnedRound(arc)] }, path);
+  const isLine = exercise.kind === "course";
+  if (!isLine && exercise.kind !== "arc") return null;
+  const back = isLine ? legBack(exercise) : turnedRound(exercise);
+  if (!back) return null;
+  const [match] = matchExercises({ ...brief, exercises: [back] }, path);
   const span = match?.span;
   if (!span || matches.some((other) => other.span && shared(span, other.span))) return null;
   const at = (row: number): string | null => {
@@ -30,7 +42,7 @@ export function arcOtherWay(
   };
   return {
     code: "flown-other-way",
-    facts: {},
+    facts: isLine ? { from: back.kind === "course" ? back.fromFix!.ident : null, to: back.fix.ident } : {},
     evidence: { fromUtc: at(span.start), toUtc: at(span.end - 1) },
   };
 }
