@@ -24,7 +24,8 @@ export function legFindings(facts: HoldFacts): Finding[] {
     }
     const outboundTimed = legOff.leg === "outbound";
     const unseen = (outboundTimed ? outbound : inbound)?.unseen?.most ?? 0;
-    if (!(Math.abs(legOff.seconds ?? 0) - unseen > LEG_TIME)) return [];
+    // as far as it is known: a leg whose doubt reaches within the limit is no fault
+    if (!(Math.abs(legOff.seconds ?? 0) - facts.legTime95S - unseen > LEG_TIME)) return [];
     const asked = isSolved(solved) ? outboundClock(solved) : null;
     return [
       {
