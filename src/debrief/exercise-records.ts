@@ -100,7 +100,9 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     const exercise = brief.exercises[i]!;
     const why = matches[i]!.span ? null : notSeen(i, brief.exercises, matches, motion, flight.leftOut);
     if (exercise.kind !== "hold")
-      return silentAt(exercise) ?? why ?? (matches[i]!.span ? null : otherWay(exercise, brief, path, matches));
+      return (
+        silentAt(exercise) ?? why ?? (matches[i]!.span ? null : otherWay(exercise, brief, path, matches))
+      );
     if (!motion) return why;
     const flown = matches.flatMap(({ span }) => span ?? []);
     const any = (some: typeof matches) => some.some(({ span }) => span !== null);
