@@ -126,6 +126,7 @@ function overshot({ facts: { intercept } }: FindingsFrom): Finding[] {
         side: intercept.startCrossTrackNm > 0 ? "left" : "right",
         overshootNm: intercept.overshootNm,
         overshootNeedle,
+        ...(intercept.turnBeganPastNm === undefined ? {} : { turnBeganPastNm: intercept.turnBeganPastNm }),
         ...wentOnFacts(intercept.wentOn),
         angleDeg: Math.abs(intercept.angleDeg),
       },

@@ -39,7 +39,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   chased: (f) =>
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute of all that is judged${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "intercept-overshot": (f) =>
-    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over${wentOn(f)}.`,
+    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over${wentOn(f)}.${given(f.turnBeganPastNm) === null ? "" : ` That turn came late: it began ${num(f.turnBeganPastNm).toFixed(2)} NM past the course.`}`,
   "flown-as-well": (f, { evidence: { fromUtc, toUtc } }) =>
     `It was flown ${f.earlier === true ? "before that" : "later"} too${fromUtc && toUtc ? `, from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}, which is not judged; written into the brief once more, or with between, that is measured too.`,
   "straight-beside": (f) => {
