@@ -127,6 +127,8 @@ export const courseFactsSchema = z.strictObject({
       /** ... as a share of full scale there; null within a mile of a station. */
       overshootNeedle: z.number().nullable().optional(),
       overshootUtc: utc.optional(),
+      /** How far past the course the turn onto it began; missing where it began before the course or near it. */
+      turnBeganPastNm: z.number().optional(),
       wentOn: wentOnSchema.optional(),
       /** The longest silence of the log from the cut until it was joined: then how far past it went may be unseen. */
       silentS: z.number().optional(),

@@ -21,6 +21,7 @@ import type { CourseFacts } from "./facts.ts";
 import { isFitted } from "./fit.ts";
 import type { Judged } from "./judged.ts";
 import type { Rows } from "./path.ts";
+import { straightBeside } from "./straight-beside.ts";
 
 /** A drift made the worst needle of a course when it came to this share of it. Tuned: apart from noise it is all of it. */
 const MADE_THE_WORST = 0.8;
@@ -52,6 +53,7 @@ export function findingsOf(from: FindingsFrom): Finding[] {
         },
       ]
     : [];
+  const beside = straightBeside(rows, judged.span, facts.neverEstablished === true);
   const chased = from.chased && chasedFinding("chased", rows, from.chased);
   const told = from.weave ? [] : toldExcursions(rows, excursions, chased !== null);
   const drifts = told.flatMap((e) => {
@@ -65,8 +67,10 @@ export function findingsOf(from: FindingsFrom): Finding[] {
   const worst = trackedWithin(from);
   return [
     ...neverEstablished,
+    ...(facts.neverEstablished ? beside : []),
     ...(chased ? [chased] : []),
     ...(drifted ? [...drifts, ...turned(from), worst] : [...turned(from), worst, ...drifts]),
+    ...(facts.neverEstablished ? [] : beside),
     ...gaps(rows, judged.span),
   ];
 }
@@ -122,6 +126,7 @@ function overshot({ facts: { intercept } }: FindingsFrom): Finding[] {
         side: intercept.startCrossTrackNm > 0 ? "left" : "right",
         overshootNm: intercept.overshootNm,
         overshootNeedle,
+        ...(intercept.turnBeganPastNm === undefined ? {} : { turnBeganPastNm: intercept.turnBeganPastNm }),
         ...wentOnFacts(intercept.wentOn),
         angleDeg: Math.abs(intercept.angleDeg),
       },

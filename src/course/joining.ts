@@ -1,7 +1,7 @@
 /** The turn onto a course, and the cut that led to it, which may lie before what was matched. */
 import type { CourseExercise } from "../brief/brief.ts";
 import { firstAtOrAfter, type Span } from "../quantity/span.ts";
-import type { NauticalMiles, Share } from "../quantity/units.ts";
+import type { AngleSize, NauticalMiles, Share } from "../quantity/units.ts";
 import { NEAR_STATION } from "../standard/needle.ts";
 import { findJoining, type Intercept, type Joining, measureIntercept, withCut } from "../track/index.ts";
 import type { Motion } from "../track/motion.ts";
@@ -70,6 +70,31 @@ export function cutOnto(exercise: CourseExercise, rows: Rows, established: numbe
   return nearStation(exercise, rows, Math.min(farthest, rows.length - 1))
     ? { ...cut, overshootNeedle: null }
     : cut;
+}
+
+/** The track of a cut stays within this until the turn onto the course begins. Chosen: the limit at which a track counts as off. */
+const HELD: AngleSize = 5;
+
+/** How far past the course the turn onto it began, of a cut that went past; null where it began before the course, or not clearly past it, or nobody saw it. */
+export function turnBeganPast(
+  exercise: CourseExercise,
+  path: CoursePath,
+  span: Span,
+  motion: Motion | null,
+  cut: CourseCut,
+): NauticalMiles | null {
+  if (!motion || cut.silentS !== undefined) return null;
+  const rows = rowsFromBefore(exercise, path, span, motion);
+  let row = firstAtOrAfter(rows.timeMs, Date.parse(cut.overshootUtc));
+  if (row >= rows.length) return null;
+  const begun = Date.parse(cut.startUtc);
+  const turned = (i: number) => Math.abs(rows.trackErrorDeg[i]! - cut.angleDeg) > HELD;
+  while (row > 0 && rows.timeMs[row]! > begun && turned(row)) {
+    if (rows.gapBefore[row]) return null;
+    row--;
+  }
+  const past = -rows.crossTrackNm[row]! * Math.sign(cut.startCrossTrackNm);
+  return !turned(row) && past >= MISTURNED ? past : null;
 }
 
 function rowsFromBefore(exercise: CourseExercise, path: CoursePath, span: Span, motion: Motion): Rows {

@@ -31,6 +31,19 @@ describe("by construction: a course flown through", () => {
     expect(words).toContain("past the course to the right, over full scale");
   });
 
+  it("is told with where the turn back onto it began; one begun before the course is not called late", () => {
+    const { facts, words } = flown("leg", through(2), 45);
+    near(facts.intercept!.turnBeganPastNm!, -1 + (80 * 100) / 3600, 0.1, "NM");
+    expect(words).toMatch(/That turn came late: it began 1\.[123]\d NM past the course\./);
+    const before = tracksOff({ along: 2, across: -1 }, [
+      [90, 30], // to 0.17 NM before it, from where a turn of 90° at 100 kt goes 0.36 NM past
+      [0, 200],
+    ]);
+    const begun = flown("leg", before, 0);
+    expect(begun.facts.intercept!.overshootNm).toBeGreaterThan(0.2);
+    expect(begun.facts.intercept!.turnBeganPastNm).toBeUndefined();
+  });
+
   it("is no course that was crossed on the way elsewhere: past full scale, and not where a leg begins", () => {
     const far = tracksOff({ along: -6, across: -1 }, [
       [90, 110], // 3.1 NM, where full scale is 1.1 NM at six miles: to 2 NM past

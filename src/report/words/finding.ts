@@ -8,7 +8,7 @@ import { DESCENT_WORDS } from "./descent.ts";
 import { given, num } from "./fact.ts";
 import { HOLD_WORDS } from "./hold-finding.ts";
 import { needleSize, needleWords, seconds, wentOn } from "./measured.ts";
-import { clock, clockSeconds, offCourse, percent, plain } from "./number.ts";
+import { clock, clockSeconds, degreesToSide, offCourse, percent, plain } from "./number.ts";
 import { TRACK_OFF_WORDS } from "./track-off.ts";
 
 type Words = (facts: Finding["facts"], finding: Finding, exercise: DocumentExercise) => string;
@@ -39,9 +39,15 @@ const WORDS: Readonly<Record<string, Words>> = {
   chased: (f) =>
     `The track swung from side to side ${f.reversals} times, ${num(f.perMinute).toFixed(1)} a minute of all that is judged${given(f.amplitudeDeg) === null ? "" : `, typically ${Math.round(num(f.amplitudeDeg))}° to each side`}${given(f.periodS) === null ? "" : ` and back in ${Math.round(num(f.periodS))} seconds`}: the needle was chased.`,
   "intercept-overshot": (f) =>
-    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over${wentOn(f)}.`,
+    `The intercept at ${Math.round(num(f.angleDeg))}° went ${num(f.overshootNm).toFixed(2)} NM past the course to the ${f.side}, ${needleWords(f.overshootNeedle)}, until the turn onto it was over${wentOn(f)}.${given(f.turnBeganPastNm) === null ? "" : ` That turn came late: it began ${num(f.turnBeganPastNm).toFixed(2)} NM past the course.`}`,
   "flown-as-well": (f, { evidence: { fromUtc, toUtc } }) =>
     `It was flown ${f.earlier === true ? "before that" : "later"} too${fromUtc && toUtc ? `, from ${clock(fromUtc)} to ${clock(toUtc)} UTC` : ""}, which is not judged; written into the brief once more, or with between, that is measured too.`,
+  "straight-beside": (f) => {
+    const off = Math.round(num(f.offDeg));
+    return Math.abs(off) < 2
+      ? `One straight track was flown beside the course, ${offCourse(num(f.meanNm))} in the mean.`
+      : `One straight track was flown, ${degreesToSide(off)} of the course, from ${offCourse(num(f.fromNm))} to ${offCourse(num(f.toNm))}.`;
+  },
   "turned-aside": (f, { evidence }) =>
     `${evidence.fromUtc ? `At ${clockSeconds(evidence.fromUtc)} UTC the` : "The"} track turned to ${Math.round(num(f.degrees))}° ${f.side} of the course and did not come back, ${offCourse(num(f.farthestNm))}${evidence.toUtc ? ` at ${clock(evidence.toUtc)} UTC` : ""}. A log does not show whether the exercise was over then; what came after is not judged.`,
   "judged-in-part": (f, finding) =>

@@ -48,7 +48,7 @@ const issueCodes = codesIn(/^(import|track(?!\/(cause|joining|weave)\b)|brief|de
 const FINDINGS = [...codesIn(/^(course\/finding|track\/cause)\.ts$/)].filter((c) => !/^no-/.test(c));
 /** Findings of every kind of exercise. */
 const ALL_FINDINGS = codesIn(
-  /^((course|hold|approach|track|quantity)\/.*(finding|cause|unstable|as-flown|below-limits|before-established|silent-edges)|track\/(joining|reversal|told-excursion))\.ts$/,
+  /^((course|hold|approach|track|quantity)\/.*(finding|cause|unstable|as-flown|below-limits|before-established|silent-edges|turned-aside|straight-beside)|track\/(joining|reversal|told-excursion))\.ts$/,
 ).filter((c) => !/^no-|^in-time$/.test(c));
 
 const BROKEN = /undefined|NaN|null|\[object/;
