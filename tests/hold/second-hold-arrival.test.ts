@@ -6,9 +6,9 @@ import { debriefCut } from "./log-cut.ts";
 const BASE = scenarioNamed("hold-direct-well-flown");
 
 /** A right-hand hold, on past the fix, back to it, and left round into a left-hand one on the same course. */
-function twoHolds(away: number): Scenario {
+function twoHolds(away: number, from: number): Scenario {
   const first = BASE.script.find((step) => step.do === "hold")!;
-  const hold = { ...(first as Extract<typeof first, { do: "hold" }>), laps: 2 };
+  const hold = { ...(first as Extract<typeof first, { do: "hold" }>), laps: 3 };
   const { inbound: heading } = hold;
   const second = { ...hold, turns: "left", entry: "direct", exercise: "Hold at TARNO, left" } as const;
   const script = [
@@ -18,15 +18,20 @@ function twoHolds(away: number): Scenario {
     { do: "heading", heading, seconds: 90 } as const,
   ];
   const line = BASE.brief!.match(/ {2}- \{ hold: .*\n/)![0];
-  return { ...BASE, script, brief: BASE.brief!.replace(line, line + line.replace("right", "left")) };
+  return {
+    ...BASE,
+    wind: { ...BASE.wind, from },
+    script,
+    brief: BASE.brief!.replace(line, line + line.replace("right", "left")),
+  };
 }
 
 it.each([
-  [60, 5401],
-  [120, 5402],
-  [180, 5403],
-])("%i s past the fix and back, seed %i", (away, seed) => {
-  const { exercise, words, verdict } = debriefCut(twoHolds(away), seed, { which: 1 });
+  [120, 330, 5520],
+  [120, 310, 5521],
+  [180, 195, 5580],
+])("%i s past the fix and back in a wind from %i, seed %i", (away, from, seed) => {
+  const { exercise, words, verdict } = debriefCut(twoHolds(away, from), seed, { which: 1 });
   expect(exercise.facts?.turns).toBe("left");
   expect(exercise.facts?.entry?.flown).toBeNull();
   expect(verdict("hold-entry").verdict).toBe("cannot tell");
