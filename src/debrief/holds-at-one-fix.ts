@@ -7,7 +7,7 @@ import type { AngleSize, Seconds } from "../quantity/units.ts";
 import type { Leg } from "../track/leg.ts";
 import type { Motion } from "../track/motion.ts";
 import { passesOf } from "./fix-passes.ts";
-import { type AtFix, allOwn } from "./own-laps.ts";
+import { type AtFix, allOwn, endsOther } from "./own-laps.ts";
 import { atSameFix } from "./same-fix.ts";
 
 /** Inbound courses farther apart than this are of other holds; nearer, the laps do not tell them apart. Chosen: half of what the other side speaks for. */
@@ -41,7 +41,8 @@ export function holdsBetweenPasses(at: AtFix, legs: readonly Leg[]): FoundHold[]
   const holds = new Map<string, FoundHold>();
   passes.forEach((first, i) => {
     const seen = i === 0 ? motion : onFrom(motion, first.wayBack);
-    const heldBefore = i === 0 ? {} : { heldBefore: passes[i - 1]!.time };
+    const other = passes.slice(0, i).findLast((pass) => endsOther(at, pass));
+    const heldBefore = other ? { heldBefore: other.time } : {};
     let without = 0;
     for (const last of passes.slice(i + 1)) {
       if (last.time - first.time < SHORTEST_LAP * 1000) continue;

@@ -51,6 +51,12 @@ function isOwn(
   return apart(exercise, track) < TOWARD && others.every((other) => off(exercise) <= off(other));
 }
 
+/** Whether a pass of the fix was come to as by a lap of one of the other holds; an arrival seldom is. */
+export const endsOther = ({ others, motion }: AtFix, { time }: FixPass): boolean => {
+  const track = madeGood(motion, time - LAST_OF_IT * 1000, time);
+  return others.some((other) => apart(other, track) < TOWARD);
+};
+
 const ownLaps = (at: AtFix, hold: FoundHold): readonly FoundLap[] =>
   hold.laps.filter((lap) => isOwn(at, hold, lap));
 

@@ -1,19 +1,19 @@
 /** Whether the log begins or ends in flight in the hold itself: what it does not show of it. */
-import { inverse } from "../geodesy/index.ts";
+import { measureColumns } from "../geodesy/index.ts";
 import { turnFrom } from "../quantity/angle.ts";
-import { METRES_PER_NAUTICAL_MILE } from "../quantity/factor.ts";
+import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import { firstAtOrAfter } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { AngleSize, NauticalMiles, Share, UtcMillis } from "../quantity/units.ts";
 import { airborneRows } from "../track/index.ts";
 import type { HoldFacts } from "./facts.ts";
-import { directionAt, type HoldFrame, offInbound } from "./frame.ts";
+import { directionAt, type HoldFrame, offInbound, rowsBetween } from "./frame.ts";
 import type { LapMoments } from "./lap.ts";
 import type { Pass } from "./pass.ts";
 
-/** Laps of one hold differ by so much in length and reach. Chosen: the first may be flown in another wind, and half as long again. */
+/** Laps of one hold differ by so much in length and reach. Chosen: the first may be flown in another wind, and half as long again; and reach farther by a quarter of the way out. */
 const MORE: Share = 1.5;
-const FARTHER: Share = 1.25;
+const FARTHER: Share = 0.25;
 /** Who comes to the fix within this of the inbound course may come by a lap. Chosen: a cut of 45 degrees and its wind. */
 const LIKE_A_LAP: AngleSize = 60;
 /** Turned so far to the side of the hold and not come to the fix, a lap was begun. Chosen: half of its first turn. */
@@ -21,31 +21,39 @@ const LAP_BEGUN: AngleSize = 90;
 /** Turned a lap and so far again, it was a whole one, and is told if it was one of this hold. */
 const LAP: AngleSize = 360 + LAP_BEGUN;
 
-/** What an aircraft holding there does not go beyond. */
+/** What an aircraft holding there does not go beyond: in time, and in NM along the inbound course and across it. */
 interface Reach {
   readonly time: number;
-  readonly distance: NauticalMiles;
+  readonly along: Span;
+  readonly across: Span;
 }
+type Span = readonly [least: NauticalMiles, most: NauticalMiles];
 
 function reachOf(frame: HoldFrame, laps: readonly LapMoments[]): Reach | null {
   const times = laps.flatMap(({ start, end }) => (end ? [end.time - start.time] : []));
   const [from, to] = [laps[0]?.start.time, laps.at(-1)?.end?.time];
   if (times.length === 0 || from === undefined || to === undefined) return null;
-  let distance = 0;
-  for (let i = 0; i < frame.length; i++)
-    if (frame.time[i]! >= from && frame.time[i]! <= to)
-      distance = Math.max(distance, Math.hypot(frame.along[i]!, frame.across[i]!));
-  return { time: MORE * Math.max(...times), distance: FARTHER * distance };
+  const { start, end } = rowsBetween(frame, from, to);
+  const [along, across] = [frame.along.subarray(start, end), frame.across.subarray(start, end)];
+  const farther = FARTHER * along.reduce((most, a, i) => Math.max(most, Math.hypot(a, across[i]!)), 0);
+  const about = (column: Float64Array): Span => [
+    column.reduce((a, b) => Math.min(a, b), 0) - farther,
+    column.reduce((a, b) => Math.max(a, b), 0) + farther,
+  ];
+  return { time: MORE * Math.max(...times), along: about(along), across: about(across) };
 }
 
 /** Whether some rows of the flight all lie where a lap does, and how far they turn to the side of the hold. */
-function within({ motion, course, side }: HoldFrame, from: number, to: number, reach: NauticalMiles) {
+function within({ motion, course, side }: HoldFrame, from: number, to: number, reach: Reach) {
+  const { latitude, longitude, trackAngle } = motion;
+  const line = measureColumns(course, latitude.subarray(from, to), longitude.subarray(from, to));
+  const inside = (metres: number, [least, most]: Span) =>
+    nauticalMilesFromMetres(metres) >= least && nauticalMilesFromMetres(metres) <= most;
   let turned: AngleSize = 0;
   for (let row = from; row < to; row++) {
-    const place = { latitude: motion.latitude[row]!, longitude: motion.longitude[row]! };
-    const off = inverse(course.origin, place).distance / METRES_PER_NAUTICAL_MILE;
-    if (off > reach) return null;
-    if (row > from) turned += side * turnFrom(motion.trackAngle[row - 1]!, motion.trackAngle[row]!);
+    if (!inside(line.along[row - from]!, reach.along)) return null;
+    if (!inside(line.across[row - from]!, reach.across)) return null;
+    if (row > from) turned += side * turnFrom(trackAngle[row - 1]!, trackAngle[row]!);
   }
   return { turned };
 }
@@ -66,7 +74,7 @@ export function logBeginsIn(
   const reach = reachOf(frame, laps);
   if (!reach || pass.time - motion.time[0]! > reach.time || airborneRows(motion)[0] !== 1) return null;
   if (Math.abs(offInbound(frame, directionAt(frame, frame.track, pass.time))) > LIKE_A_LAP) return null;
-  const seen = within(frame, 0, firstAtOrAfter(motion.time, pass.time), reach.distance);
+  const seen = within(frame, 0, firstAtOrAfter(motion.time, pass.time), reach);
   return seen && { lap: inOneLap(seen) };
 }
 
@@ -91,6 +99,6 @@ function lapEnding(frame: HoldFrame, laps: readonly LapMoments[]) {
   const last = motion.time[motion.length - 1]!;
   if (!reach || pass === undefined || last - pass > reach.time) return null;
   if (airborneRows(motion)[motion.length - 1] !== 1) return null;
-  const seen = within(frame, firstAtOrAfter(motion.time, pass), motion.length, reach.distance);
+  const seen = within(frame, firstAtOrAfter(motion.time, pass), motion.length, reach);
   return seen && inOneLap(seen) ? { fromUtc: utcText(pass), toUtc: utcText(last) } : null;
 }

@@ -25,11 +25,11 @@ export interface Told {
   readonly verdict: (criterion: string) => { readonly verdict: string; readonly reason: string | null };
 }
 
-/** The hold of a scenario's brief, from a log cut off before and after two moments. */
+/** A hold of a scenario's brief, the first unless said, from a log cut off before and after two moments. */
 export function debriefCut(
   scenario: Scenario | string,
   seed: number,
-  { from, to }: { readonly from?: Moment; readonly to?: Moment },
+  { from, to, which = 0 }: { readonly from?: Moment; readonly to?: Moment; readonly which?: number },
 ): Told {
   const flown = typeof scenario === "string" ? scenarioNamed(scenario) : scenario;
   const { track: whole, truth } = fly(flown, seed);
@@ -43,7 +43,7 @@ export function debriefCut(
     brief: readBrief(flown.brief!, "brief.yaml"),
     standard: standardNamed("instrument-rating-us")!,
   });
-  const exercise = document.exercises.find((e): e is HoldRecord => e.kind === "hold")!;
+  const exercise = document.exercises.filter((e): e is HoldRecord => e.kind === "hold")[which]!;
   const notes = sideNotes(exercise).map(({ lead, text }) => `${lead} ${text}`);
   return {
     exercise,
