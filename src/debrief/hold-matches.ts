@@ -151,8 +151,13 @@ export function holdsBeside(
   runways: readonly Position[],
 ): FoundHold[] {
   const hints = { runways };
+  const { time } = motion;
+  // more than the pass that ends one and begins the next
   const isTaken = ({ outboundTurn, inbound }: FoundLap) =>
-    covered({ start: outboundTurn.start, end: inbound.end }, taken);
+    taken.some(({ start, end }) => {
+      const [from, to] = [Math.max(outboundTurn.start, start), Math.min(inbound.end, end) - 1];
+      return to > from && time[to]! - time[from]! > AT_ONCE * 1000;
+    });
   return findHolds(motion, legs, hints)
     .filter(({ span }) => !covered(span, taken))
     .flatMap((hold) => {
