@@ -110,7 +110,12 @@ export function briefedExercises(brief: Brief, flight: Flight): ExerciseResult[]
     return (
       why ??
       silentAt(exercise) ??
-      holdAtLogEnd(exercise, motion, seen) ??
+      holdAtLogEnd(
+        exercise,
+        motion,
+        seen,
+        beside.map(({ span }) => span),
+      ) ??
       heldOtherwise(exercise, beside, motion) ??
       turnedAtFix(exercise, motion, flown)
     );

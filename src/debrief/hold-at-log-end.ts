@@ -3,6 +3,7 @@ import type { HoldExercise } from "../brief/brief.ts";
 import { measureAround } from "../geodesy/index.ts";
 import { nauticalMilesFromMetres } from "../quantity/factor.ts";
 import type { Finding } from "../quantity/record.ts";
+import type { Span } from "../quantity/span.ts";
 import { utcText } from "../quantity/time.ts";
 import type { NauticalMiles, Seconds, Share } from "../quantity/units.ts";
 import { airborneRows } from "../track/index.ts";
@@ -25,16 +26,19 @@ function lapOf({ leg }: HoldExercise, knots: number): { seconds: Seconds; reach:
   return { seconds: TURNS + 2 * out, reach: (knots * (out + TURNS / 4)) / 3600 };
 }
 
-/** `seen`: what of the brief's other exercises was found before and after this one; that leaves no room for it then. */
+/** `seen`: what of the brief's other exercises was found before and after this one; that leaves no room for it then, nor does another hold, `held`, then. */
 export function holdAtLogEnd(
   exercise: HoldExercise,
   motion: Motion,
   seen: { readonly before: boolean; readonly after: boolean },
+  held: readonly Span[],
 ): Finding | null {
   const { fix, between } = exercise;
   const { time, length } = motion;
   const passes = passesOf(fix, motion).filter(
-    (pass) => !between || (pass.time >= between.start && pass.time <= between.end),
+    (pass) =>
+      (!between || (pass.time >= between.start && pass.time <= between.end)) &&
+      !held.some(({ start, end }) => pass.row >= start && pass.row <= end),
   );
   const flying = airborneRows(motion);
   const { distance } = measureAround(fix, motion.latitude, motion.longitude);

@@ -50,7 +50,7 @@ export const LEG_TIME: Criterion<HoldFacts> = {
       return [{ lap, off: Math.abs(legOff.seconds), hidden: lap[legOff.leg]?.unseen }];
     });
     const found = worstLeg(legs, limit);
-    if (!found) return { cannotTell: laps.some(noneCloses) ? "no-racetrack" : "no-whole-leg" };
+    if (!found) return { cannotTell: noneCloses(facts) ? "no-racetrack" : "no-whole-leg" };
     const { lap, off: value, hidden } = found;
     const worstUtc = (lap.legOff?.leg === "inbound" ? lap.inbound?.fromUtc : lap.outbound.fromUtc) ?? null;
     const doubt95 = legTime95S + (hidden?.most ?? 0);
@@ -59,7 +59,7 @@ export const LEG_TIME: Criterion<HoldFacts> = {
   },
 };
 
-const noneCloses = ({ solved }: Lap): boolean => solved !== null && "none" in solved;
+const noneCloses = ({ solved }: HoldFacts): boolean => solved !== null && "none" in solved;
 
 /** Which leg it is, as a reader finds it. */
 const legOf = ({ laps }: HoldFacts, lap: Lap, off: number): NonNullable<Verdict["leg"]> => ({

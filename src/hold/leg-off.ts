@@ -13,10 +13,10 @@ function distanceRead({ outbound, altitude }: Omit<HoldLap, "legOff">): [Nautica
 
 /**
  * Too long positive. The first leg outbound is flown for the time given, to learn from: either that or the leg inbound
- * is right. Null where the leg was not flown to its end, and where no leg outbound makes one inbound of that time.
+ * is right. Null where the leg was not flown to its end, and where in the wind of the hold no leg outbound makes one inbound of that time.
  */
 export function legOffOf(
-  { leg, timing }: Pick<HoldFacts, "leg" | "timing">,
+  { leg, timing, solved }: Pick<HoldFacts, "leg" | "timing" | "solved">,
   lap: Omit<HoldLap, "legOff">,
   index: number,
 ): HoldLap["legOff"] {
@@ -29,7 +29,7 @@ export function legOffOf(
   const off = (seconds: Seconds) => seconds - leg.seconds;
   const outboundOff = off(outbound.seconds);
   if (timing === "icao") return { leg: "outbound", seconds: outboundOff, distanceNm: null };
-  if (!inbound || (lap.solved && !isSolved(lap.solved))) return null;
+  if (!inbound || (solved && !isSolved(solved))) return null;
   const inboundOff = off(inbound.seconds);
   const learns = index === 0 && Math.abs(outboundOff) <= LEG_TIME && Math.abs(inboundOff) > LEG_TIME;
   return learns

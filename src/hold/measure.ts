@@ -107,7 +107,7 @@ export function measureHold({ exercise, found, motion, wind, standard }: HoldToM
     legsUnseen: legsInSilence(frame, found, times.map(lapTimes)),
     laps: times.map((moments, i) => {
       const lap = lapFacts(frame, moments, held, exercise?.altitude ?? null, needle);
-      return { ...lap, legOff: legOffOf({ leg: held.leg, timing: standard.id }, lap, i) };
+      return { ...lap, legOff: legOffOf({ leg: held.leg, timing: standard.id, solved }, lap, i) };
     }),
     // in a time that the brief gives, that time is the whole
     ...(reached && !loneLap && !exercise?.between ? { lapCut: lapsCut(frame, times, reached) } : {}),

@@ -142,7 +142,9 @@ export function calibrateHolds(first: number, flights: number): Tallies {
         tell(tallies, { ...found, verdict: "not met" }, never ? Number.POSITIVE_INFINITY : 0);
       else tell(tallies, found, never && found.verdict === "met" ? Number.POSITIVE_INFINITY : needle);
     }
-    if (off !== null) tell(tallies, verdict("hold-leg-time"), off);
+    // a time inbound that no leg outbound makes in that wind is not judged, which is right and no verdict
+    const isAsked = hold!.laps.some(({ solvedOutboundS }) => solvedOutboundS !== null);
+    if (off !== null && isAsked) tell(tallies, verdict("hold-leg-time"), off);
     tell(tallies, verdict("hold-entry"), toward, false);
   }
   return tallies;

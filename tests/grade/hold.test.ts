@@ -26,8 +26,8 @@ interface Case {
   readonly speed?: number | null;
   readonly heights?: readonly [number, number];
   readonly found?: boolean;
-  /** What the wind asked of each lap. */
-  readonly solved?: HoldFacts["laps"][number]["solved"];
+  /** What the wind asked for. */
+  readonly solved?: HoldFacts["solved"];
 }
 
 /** A hold inbound 360 at 3,000 ft; the doubts: heading 3 degrees, needle 0.04, time of a leg 2 s, speed 4 kt. */
@@ -42,7 +42,6 @@ function facts(c: Case): HoldFacts {
     },
     outbound: { fromUtc: utc, toUtc: utc },
     groundSpeedKt: 100,
-    solved: c.solved ?? null,
     rollOut: { across95Nm: 0.01 },
     joined: c.joined?.[i] ?? "established",
     tracking:
@@ -68,6 +67,7 @@ function facts(c: Case): HoldFacts {
     legsUnseen: c.unseenS === undefined ? null : { fromUtc: utc, toUtc: utc, seconds: c.unseenS },
     entry: { headingTrueDeg: heading, heading95Deg: heading95, flown, utc },
     laps,
+    solved: c.solved ?? null,
     altitude: {
       ...{ targetFt: null, lowestFt: heights[0], highestFt: heights[1], change95Ft: 20 },
       ...{ worstFt: heights[1], altimeter95Ft: 200, worstUtc: utc },
