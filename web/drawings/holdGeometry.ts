@@ -57,7 +57,7 @@ export interface HoldFrame {
 }
 
 /** Names stand on the side where nobody should fly: so much room for them, and a little beside what strayed there. */
-const NAMES_PX = 106;
+const NAMES_PX = 112;
 const STRAYED_PX = 26;
 /** On the other side the north arrow, and a word beside the outbound leg. */
 const HOLDING_PX = 54;
