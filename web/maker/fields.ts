@@ -41,7 +41,7 @@ const TIMES: readonly Field[] = [
 ];
 const ident = (label: string, path: Path, needed = true): Field => ({
   label,
-  hint: needed ? "TARNO" : "may be left out",
+  hint: needed ? "type its name" : "may be left out",
   takes: "ident",
   at: path,
   needed,
