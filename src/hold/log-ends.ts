@@ -24,10 +24,10 @@ const LAP: AngleSize = 360 + LAP_BEGUN;
 /** What an aircraft holding there does not go beyond: in time, and in NM along the inbound course and across it. */
 interface Reach {
   readonly time: number;
-  readonly along: Span;
-  readonly across: Span;
+  readonly along: Between;
+  readonly across: Between;
 }
-type Span = readonly [least: NauticalMiles, most: NauticalMiles];
+type Between = readonly [least: NauticalMiles, most: NauticalMiles];
 
 function reachOf(frame: HoldFrame, laps: readonly LapMoments[]): Reach | null {
   const times = laps.flatMap(({ start, end }) => (end ? [end.time - start.time] : []));
@@ -36,7 +36,7 @@ function reachOf(frame: HoldFrame, laps: readonly LapMoments[]): Reach | null {
   const { start, end } = rowsBetween(frame, from, to);
   const [along, across] = [frame.along.subarray(start, end), frame.across.subarray(start, end)];
   const farther = FARTHER * along.reduce((most, a, i) => Math.max(most, Math.hypot(a, across[i]!)), 0);
-  const about = (column: Float64Array): Span => [
+  const about = (column: Float64Array): Between => [
     column.reduce((a, b) => Math.min(a, b), 0) - farther,
     column.reduce((a, b) => Math.max(a, b), 0) + farther,
   ];
@@ -47,7 +47,7 @@ function reachOf(frame: HoldFrame, laps: readonly LapMoments[]): Reach | null {
 function within({ motion, course, side }: HoldFrame, from: number, to: number, reach: Reach) {
   const { latitude, longitude, trackAngle } = motion;
   const line = measureColumns(course, latitude.subarray(from, to), longitude.subarray(from, to));
-  const inside = (metres: number, [least, most]: Span) =>
+  const inside = (metres: number, [least, most]: Between) =>
     nauticalMilesFromMetres(metres) >= least && nauticalMilesFromMetres(metres) <= most;
   let turned: AngleSize = 0;
   for (let row = from; row < to; row++) {

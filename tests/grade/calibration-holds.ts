@@ -142,9 +142,10 @@ export function calibrateHolds(first: number, flights: number): Tallies {
         tell(tallies, { ...found, verdict: "not met" }, never ? Number.POSITIVE_INFINITY : 0);
       else tell(tallies, found, never && found.verdict === "met" ? Number.POSITIVE_INFINITY : needle);
     }
-    // a time inbound that no leg outbound makes in that wind is not judged, which is right and no verdict
-    const isAsked = hold!.laps.some(({ solvedOutboundS }) => solvedOutboundS !== null);
-    if (off !== null && isAsked) tell(tallies, verdict("hold-leg-time"), off);
+    // that no leg outbound makes one inbound of that time is no verdict, and right where the truth has none either
+    const unflyable = hold!.laps.every(({ solvedOutboundS }) => solvedOutboundS === null);
+    const legTime = verdict("hold-leg-time");
+    if (off !== null && !(unflyable && legTime?.reason === "no-racetrack")) tell(tallies, legTime, off);
     tell(tallies, verdict("hold-entry"), toward, false);
   }
   return tallies;
